@@ -114,6 +114,51 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("Took the dipstick out for a look.", (), ("finding filler_cap_found_off",)),
     ("Tried to turn it with a bar, frozen solid.", ("finding engine_seized present",), ()),
     ("When we come back to idle the oil beeper goes.", ("behaviour lamp slowing to idle",), ()),
+    (
+        "He changed the oil last week. Backing into the slip the alarm for that engine went off.",
+        ("behaviour lamp",),
+        ("trial", "finding earlier_breakage"),
+    ),
+    ("The light went off once I topped it up.", ("trial topped_up cured",), ()),
+    (
+        "Oil pressure dropping at cruise, 30 to 35 on plane where 55 is normal.",
+        ("reading 30 to 35 psi cruise",),
+        (),
+    ),
+    (
+        "The oil light flickers at idle, goes off the second you touch the throttle.",
+        ("finding rises_just_off_idle present",),
+        ("behaviour low",),
+    ),
+    (
+        "The engineer put his own gauge on it, 55 psi, and said the switch was bad.",
+        ("reading 55 psi",),
+        ("finding switch_opens_wrong", "finding sender_wrong_on_air"),
+    ),
+    ("It has a shutdown switch for low oil.", (), ("finding dipstick_low",)),
+    (
+        "The oil pressure was reading something but way lower than the good one.",
+        ("behaviour low",),
+        (),
+    ),
+    ("It kept switching itself off on low oil pressure.", ("behaviour trips",), ()),
+    ("He said the oil light was on.", ("behaviour lamp",), ()),
+    ("I shut down on the alarm.", ("finding ran_on_without_pressure absent",), ()),
+    ("It was spewing a milky white oil.", ("finding oil_sprayed present",), ()),
+    (
+        "The gauge used to sit at 40 and never under 15 on tickover. Now it is 5 hot.",
+        ("reading 5 psi hot",),
+        ("reading never",),
+    ),
+    (
+        "Oil pressure is 60 cold, drops to 20 running and 5 at tickover once hot.",
+        ("reading 20 psi cruise", "reading 5 psi hot, idle"),
+        (),
+    ),
+    ("Next to nothing on the gauge at tickover once hot.", ("behaviour low idle, hot",), ()),
+    ("The light came on. I have done it many times.", ("behaviour lamp",), ()),
+    ("It started okay, then the oil light came on.", (), ("finding engine_runs_normally",)),
+    ("This morning the oil light came on.", ("behaviour lamp a date",), ("behaviour lamp cold",)),
 )
 
 

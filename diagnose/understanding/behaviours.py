@@ -26,6 +26,7 @@ _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
 _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
+_PEOPLE = frozenset(["i", "we", "you", "they", "he", "she", "ive", "weve", "youve", "anyone"])
 _ORDER = [w.value for w in (*Circumstance, *Course)]
 #: how sure a noise is that is only guessed at (judgement)
 _GUESSED = 0.7
@@ -258,10 +259,18 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
         return
     for line, mark in loose:
         before = [h for h in of_pressure if h.line.number < line.number]
+        if isinstance(mark.value, Course) and _of_persons(line, mark):
+            continue  # "I have done it many times"
         alone = isinstance(mark.value, Circumstance)
         if alone and not (_only_that(line) and before):
             continue
         _take(before[-1] if before else of_pressure[0], line, mark)
+
+
+def _of_persons(line: Line, mark: Mark[object]) -> bool:
+    """Whether a clause without anything that shows tells what people do."""
+    before = range(line.clause(mark.first).first, mark.first)
+    return any(line.word(k) in _PEOPLE for k in before)
 
 
 def _only_that(line: Line) -> bool:

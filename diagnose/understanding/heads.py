@@ -70,6 +70,10 @@ _LEADS = frozenset(
 APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
 
 
+#: shown by themselves: who says so has seen it
+_WITNESSED = {Shows.LAMP, Shows.UNSTEADY, Shows.TRIPS, Shows.SMOKE}
+
+
 @dataclass(slots=True)
 class Head:
     """Something that shows, and what was said of it."""
@@ -105,6 +109,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         m
         for m in (*_bare(line), *_none_by_starter(line, paragraph))
         if not any(m.overlaps(x) for x in marks)
+        and not (m.value is Shows.LOW and line.word(m.last - 1) == "off" and paragraph.names_lamp)
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
     for mark in marks:
@@ -113,7 +118,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         turned = any(line.word(k) in _TURNS for k in range(mark.first + 1, mark.last))
         if turned and mark.value not in APART:
             continue  # "good pressure cold but drops to nothing"
-        if line.guessed(mark) and mark.value not in NOISES:
+        if line.guessed(mark) and mark.value not in NOISES | _WITNESSED:
             continue
         if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):
             continue

@@ -40,6 +40,7 @@ _OTHERS = frozenset(
         "sound",
     )
 )
+_LAMPS = frozenset(["light", "lamp", "alarm", "buzzer", "beeper", "warning"])
 #: say that the engine of one side is the sound one
 _GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
@@ -99,12 +100,15 @@ class Line:
             far = any("farther" in self.tokens[k].kinds for k in range(mark.first, mark.last))
             if far and mark.value in (Circumstance.MINUTES, Circumstance.LATE):
                 continue  # "the fourth engine in 2,000 miles"
+            inside = {self.word(k) for k in range(mark.first, mark.last)}
+            if mark.value is Circumstance.AFTER_REST and "itself" in inside:
+                continue  # "switches itself off after a few minutes"
             found.append(mark)
-            inside = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
+            words = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):
-                also = inside.get(self.word(k))
+                also = words.get(self.word(k))
                 if also not in (None, mark.value) and len(mark) > 1 and mark.value not in _NO_HEAT:
-                    found.append(Mark(inside[self.word(k)], k, k + 1))
+                    found.append(Mark(words[self.word(k)], k, k + 1))
         return tuple(found)
 
     def _since_first(self, mark: Mark[Circumstance]) -> bool:
@@ -206,6 +210,11 @@ class Paragraph:
         """Whether nothing but the pressure is named that may be low or fall: no level, no fuel."""
         said = {t.stem for line in self.lines for t in line.tokens}
         return not said & _OTHERS
+
+    @cached_property
+    def names_lamp(self) -> bool:
+        """Whether a lamp or an alarm is named, which "goes off" as it goes out."""
+        return any(t.word in _LAMPS for line in self.lines for t in line.tokens)
 
     @cached_property
     def speaks_of_pressure(self) -> bool:

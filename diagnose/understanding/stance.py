@@ -61,6 +61,10 @@ _NOW = frozenset(["now", "but", "currently", "today", "and"])
 _BACK = frozenset(["before", "prior"])
 #: before another engine: what was said so far is of it
 _OF = frozenset(["on", "in", "with", "of", "from", "for"])
+#: after "and": what was goes on
+_STILL_THEN = frozenset(
+    ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
+)
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
 
@@ -117,7 +121,7 @@ def stances(
             last = mark.last  # "from the usual 45 to 30"
         elif last < len(tokens) and tokens[last - 1].word == ":":
             last = _end(clauses, last)  # "normal for this engine: 45"
-        now = next((k for k in range(mark.last, last) if tokens[k].word in _NOW), last)
+        now = next((k for k in range(mark.last, last) if _turns_to_now(tokens, k)), last)
         first = (
             _clause(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
         )
@@ -144,6 +148,13 @@ def stances(
     _deny(sentence, lexicon, of)
     _others(sentence, lexicon, of, elsewhere, one_side)
     return Stances(tuple(of), tuple(sure))
+
+
+def _turns_to_now(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a word leads from what was to what is; "and never under 15" goes on with what was."""
+    after = tokens[at + 1] if at + 1 < len(tokens) else None
+    goes_on = after is not None and (after.word in _STILL_THEN or after.is_figure)
+    return tokens[at].word in _NOW and not (tokens[at].word == "and" and goes_on)
 
 
 def _past_colon(sentence: Sentence, at: int) -> int:

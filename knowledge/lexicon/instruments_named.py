@@ -8,6 +8,7 @@ DIRECT = (
     "gauge direct|directly",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",
+    "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged|teed|fitted a|the|my|his|her|their own? gauge on|in|into|onto|to|at|there",
     "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged a|the|my|his gauge",
     "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
     "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",

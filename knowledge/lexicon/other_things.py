@@ -127,7 +127,7 @@ OTHER_POWER = frozenset(
     ["steering", "brakes", "brake", "valve", "supply", "assistance", "windows", "tailgate"]
 )
 #: verbs of what falls or is let fall, and words straight after by which somebody did so to a thing
-DROPPED = frozenset(["dropped", "drop", "drops", "dropping", "sank"])
+DROPPED = frozenset(["dropped", "drop", "drops", "dropping", "sank", "dipped", "dip"])
 OBJECTS = frozenset(["the", "my", "our", "their", "his", "her", "it", "them", "me", "us", "him"])
 #: before "it dropped": what dropped is the oil itself, unless the pressure was named as well
 LEVELS = frozenset(["oil", "level", "dipstick", "stick", "coolant", "water", "temperature", "temp"])

@@ -85,7 +85,9 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|went|sorted|disappeared|vanished|resolved|stopped "
         "away?",
         "cured|fixed|sorted|solved mine|ours|us|me|things?",
-        "light|lamp|it|warning|alarm|buzzer|noise went|goes|stays|stayed|stopped out|off|away",
+        "light|lamp|it|warning|noise went|goes|stays|stayed|stopped out|off|away",
+        "alarm|buzzer =stops|=stopped|=ceased|=silent",
+        "alarm|buzzer stays|stayed|went|fell|is|now quiet|silent|away",
         f"put|set the|my|his? {_P}? light? =out|=right",
         "came|comes right|good|alive",
         "pressure|gauge|needle|oil rose|jumped|up|shot up|to|straight",

@@ -37,6 +37,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "vibrating|vibration|shuddering badly|heavily|violently|and|then|through",
     ),
     "ran_on_without_pressure": (
+        "stopped|shut|switched it|her|him|the|engine? engine? down|off? on|to the alarm|buzzer|warning|light|lamp",
         "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
         "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
         "engine? stopped|killed at once|immediately",

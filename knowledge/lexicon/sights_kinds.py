@@ -182,6 +182,12 @@ OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_norma
 MADE_ANOTHER: dict[str, frozenset[str]] = {
     "dipstick_low": frozenset(
         [
+            "press",
+            "alarm",
+            "warning",
+            "light",
+            "shutdown",
+            "switch",
             "the",
             "to",
             "into",
@@ -227,12 +233,26 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "rod_through_block": frozenset(["oil", "dowel", "bolt", "drain", "feed", "plug", "stud"]),
     "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
-    "dipstick_low": frozenset(["antifreeze", "coolant", "water", "radiator", "fuel", "header"]),
+    "dipstick_low": frozenset(
+        [
+            "antifreeze",
+            "coolant",
+            "water",
+            "radiator",
+            "fuel",
+            "header",
+            "switch",
+            "shutdown",
+            "says",
+        ]
+    ),
     "oil_line_found_broken": frozenset(
         ["radiator", "coolant", "water", "heater", "fuel", "brake", "boost", "intercooler", "air"]
     ),
     "level_correct": frozenset(
         [
+            "topped",
+            "filled",
             "connector",
             "plug",
             "bilge",
@@ -337,4 +357,5 @@ BESIDE = frozenset(["engine_runs_normally"])
 NOT_INSIDE: dict[str, frozenset[str]] = {
     "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"]),
     "oil_film_in_coolant": frozenset(["and"]),
+    "needle_steps_at_once": frozenset(["back"]),
 }

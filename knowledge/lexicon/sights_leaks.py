@@ -55,7 +55,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "spray|jet|fountain|geyser|shower|stream of hot? oil",
         "oil all over|everywhere the? engine|under|inside bay|compartment|bonnet|hood|engine",
         "oil pumping|pouring|spewing out",
-        "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the|white|milky|black|hot? milky|white? =oil",
+        "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the? white|milky|black|hot? milky|white? =oil",
     ),
     "oil_on_bodywork": (
         "oil|oily on|over|all|along|down|across|under|covering|covered|coating|streaks|streaming|film|residue|everywhere "
@@ -138,7 +138,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "leakage|drip|seepage only?",
         "leak|leaks is|are|was|were|only|very? small|minor|slight|tiny|negligible",
         "traces|trace|damp|dampness|misting|sweating of|oil|around|at|near|round",
-        "almost|hardly|barely|practically|next no|any|to oil|leak|leaks|nothing .. at|near|from|around|outside",
+        "almost|hardly|barely|practically|next no|any|to oil|leak|leaks .. at|near|from|around|outside",
+        "almost|practically|next to? nothing =leaks|=leaking|=weeps|=drips|outside|underneath",
         "just|only|bit|little a|bit|of|the|slight? weeps|seeps|weep|seep|weeping|seepage|misting|damp",
         "light|thin|slight|faint film|mist|misting|sheen of? oil",
         "usual|normal|odd old-engine|old|few|little? drips|drip|weeps|seeps|marks",

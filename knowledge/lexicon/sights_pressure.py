@@ -10,7 +10,7 @@ _HOW = "and|perfectly|really|absolutely|as|just|otherwise|very|quite|so|seemed|s
 #: the finding, by what is said when it is there
 SIGHTS_PRESSURE: dict[str, tuple[str, ...]] = {
     "engine_runs_normally": (
-        f"=runs|=running|=ran|=sounds|=drives|=starts|=idles|=sounded|=drove|=run|=pulls|=pulled|=sounding|=started {_HOW}? {_HOW}? {_FINE}",
+        f"=runs|=running|=ran|=sounds|=drives|=starts|=idles|=sounded|=drove|=run|=pulls|=pulled|=sounding {_HOW}? {_HOW}? {_FINE}",
         f"engine|motor {_HOW}|sounds|runs|running|ran|sounded? {_HOW}? {_FINE} throughout|otherwise?",
         "engine|motor|it otherwise|otherwise? normal|fine|smooth",
         "no|without strange|odd|funny|weird|unusual|abnormal|bad|other|any|mechanical|untoward|nasty|horrible|extra|engine|loud? noise|noises|sounds|sound",
