@@ -8,6 +8,7 @@ from enum import Flag, auto
 from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.manner import is_able, is_habit, is_of_amount
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.numbers import ABOUT, SAYS
@@ -21,7 +22,6 @@ from knowledge.lexicon.stance import (
     NEGATION,
     RESULT_BEGINS,
     SEEN,
-    SHARES,
     WOULD,
     WOULD_BE,
 )
@@ -29,11 +29,7 @@ from knowledge.lexicon.stance_words import (
     AUXILIARIES,
     HELPED_BY,
     HELPS,
-    INSTRUMENTS,
-    MOVES_SO,
     PERSONS,
-    REFUSES,
-    REFUSING,
     WORK_ENDS,
     WORK_LEADS,
 )
@@ -99,7 +95,7 @@ def stances(
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
-        if _is_habit(sentence, mark) or _in_a_result(sentence, lexicon, mark):
+        if is_habit(sentence, mark) or _in_a_result(sentence, lexicon, mark):
             continue
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
@@ -109,7 +105,7 @@ def stances(
         _set(of, mark.first, last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
     for mark in lexicon.guessed.find(tokens):
-        if _is_able(tokens, mark):
+        if is_able(tokens, mark):
             continue
         _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
     if not any(t.word in SEEN for t in tokens):
@@ -140,7 +136,7 @@ def stances(
             continue  # "fitted a vacuum pump"
         _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
-        if _is_of_amount(tokens, hedge):
+        if is_of_amount(tokens, hedge):
             continue
         clause = _clause(clauses, hedge.first)
         for k in range(clause.first, clause.last):
@@ -165,25 +161,6 @@ def _past_colon(sentence: Sentence, at: int) -> int:
     return last
 
 
-def _is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
-    """Whether "can be" says what a part lets be done to it: "can be levered back and forth"."""
-    done = tokens[mark.last].word if mark.last < len(tokens) else ""
-    return tokens[mark.first].word == "can" and done.endswith("ed")
-
-
-def _is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
-    """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
-    after = tokens[hedge.last : hedge.last + 2]
-    if after and after[0].is_figure:
-        return True
-    if hedge.first and tokens[hedge.first - 1].word == "what":
-        return True
-    words = [t.word for t in after]
-    return words[:1] in (["half"], ["quarter"]) or (
-        len(words) > 1 and words[0] == "a" and words[1] in SHARES
-    )
-
-
 def _may_be_read(token: Token) -> bool:
     """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
     return token.is_figure and "volume" not in token.kinds
@@ -202,20 +179,6 @@ def _was_then(sentence: Sentence, clause: Clause) -> int | None:
         if tokens[k].word in WAS and figure < clause.last and _may_be_read(tokens[figure]):
             return k
     return None
-
-
-def _is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
-    """Whether "would" tells what an instrument did again and again: "the gauge would drop"."""
-    tokens = sentence.tokens
-    if len(mark) > 1 or tokens[mark.first].word != "would" or sentence.asks or not mark.first:
-        return False
-    shown = tokens[mark.first - 1].word in INSTRUMENTS
-    after = [t.word for t in tokens[mark.last : mark.last + 2]]
-    refused = len(after) > 1 and after[0] in ("not", "never")
-    if refused and after[1] in REFUSES and tokens[mark.first - 1].word in REFUSING:
-        return not any(t.word in ("if", "unless") for t in tokens)  # "the light would not go out"
-    does = bool(after) and after[0] in MOVES_SO
-    return shown and does and not any(t.word in ("if", "unless") for t in tokens)
 
 
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:

@@ -1,0 +1,43 @@
+"""Words that only look like a doubt or a plan: "maybe 5 psi", "can be levered", "it would drop"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Sentence, Token
+from knowledge.lexicon.stance import SHARES
+from knowledge.lexicon.stance_words import INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
+
+
+def is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether "can be" says what a part lets be done to it: "can be levered back and forth"."""
+    done = tokens[mark.last].word if mark.last < len(tokens) else ""
+    return tokens[mark.first].word == "can" and done.endswith("ed")
+
+
+def is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
+    """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
+    after = tokens[hedge.last : hedge.last + 2]
+    if after and after[0].is_figure:
+        return True
+    if hedge.first and tokens[hedge.first - 1].word == "what":
+        return True
+    words = [t.word for t in after]
+    return words[:1] in (["half"], ["quarter"]) or (
+        len(words) > 1 and words[0] == "a" and words[1] in SHARES
+    )
+
+
+def is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "would" tells what an instrument did again and again: "the gauge would drop"."""
+    tokens = sentence.tokens
+    if len(mark) > 1 or tokens[mark.first].word != "would" or sentence.asks or not mark.first:
+        return False
+    shown = tokens[mark.first - 1].word in INSTRUMENTS
+    after = [t.word for t in tokens[mark.last : mark.last + 2]]
+    refused = len(after) > 1 and after[0] in ("not", "never")
+    if refused and after[1] in REFUSES and tokens[mark.first - 1].word in REFUSING:
+        return not any(t.word in ("if", "unless") for t in tokens)  # "the light would not go out"
+    does = bool(after) and after[0] in MOVES_SO
+    return shown and does and not any(t.word in ("if", "unless") for t in tokens)
