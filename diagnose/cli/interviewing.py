@@ -23,7 +23,12 @@ from diagnose.entry.questions import (
     TrialQuestion,
 )
 from diagnose.output.documents.alarms import alarm_notices
-from diagnose.output.documents.interview import TRIAL_ANSWERS, best_guess, question_reason
+from diagnose.output.documents.interview import (
+    TRIAL_ANSWERS,
+    BestGuess,
+    best_guess,
+    question_reason,
+)
 from diagnose.output.documents.review import review_document
 from diagnose.output.documents.tell import account_document
 from diagnose.output.text.alarms import alarm_lines
@@ -58,6 +63,7 @@ def _ask_all(interview: Interview) -> bool:
     """Put every question; False where the person or the input ended first."""
     misses = 0
     shown: Question | None = None
+    guess: BestGuess | None = None
     while (question := interview.next_question()) is not None:
         if isinstance(question, ConfirmQuestion) and question is not shown:
             document = account_document(question.account, interview.book)
@@ -72,7 +78,7 @@ def _ask_all(interview: Interview) -> bool:
             return False
         if reply is None:
             misses = 0
-            _after(interview, question)
+            guess = _after(interview, question, guess)
         elif reply is not Reply.BACK and reply is not Reply.CHANGED:
             _explain(interview, question, reply, line)
             misses += 1
@@ -84,17 +90,22 @@ def _ask_all(interview: Interview) -> bool:
     return True
 
 
-def _after(interview: Interview, question: Question) -> None:
-    """Say what an answer changes: when to stop, and the best guess so far."""
+def _after(interview: Interview, question: Question, before: BestGuess | None) -> BestGuess | None:
+    """Say what an answer changes: when to stop, and the best guess so far, which is returned.
+
+    ``before``: the guess that was shown last.
+    """
     if _is_safety(question):
         if any(a.severity is not Severity.CARE for a in interview.new_alarms()):
             remark(STOP_NOW)
-        return
+        return before
     half = isinstance(question, EngineQuestion) and question.of is None
     if question is STORY or (half and isinstance(interview.next_question(), EngineQuestion)):
-        return
+        return before
     _show_alarms(interview)
-    remark_lines(*guess_lines(best_guess(interview.diagnosis())))
+    guess = best_guess(interview.diagnosis())
+    remark_lines(*guess_lines(guess, before))
+    return guess
 
 
 def _is_safety(question: Question) -> bool:

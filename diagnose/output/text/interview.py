@@ -49,11 +49,14 @@ def _with_choices(lines: list[str], choices: tuple[str, ...], others: str) -> st
     return "\n".join([*lines, f"  {others}: "])
 
 
-def guess_lines(guess: BestGuess) -> list[str]:
-    """Render the best guess and what to do first."""
-    likely = f"{guess.says} ({percent(guess.probability)})" if guess.says else "nothing stands out"
+def guess_lines(guess: BestGuess, before: BestGuess | None = None) -> list[str]:
+    """Render the best guess and what to do first; ``before``: the guess that was shown last."""
+    share = f" ({percent(guess.probability)})" if guess.says else ""
+    if before and (before.says, before.first) == (guess.says, guess.first):
+        return [f"Best guess and first step as before{share}."]
+    likely = guess.says or "nothing stands out yet"
     first = f" First: {guess.first}." if guess.first else ""
-    return wrapped(f"Best guess so far: {likely}.{first}", 0, 2)
+    return wrapped(f"Best guess so far: {likely}{share}.{first}", 0, 2)
 
 
 def reason_lines(reason: QuestionReason) -> list[str]:
