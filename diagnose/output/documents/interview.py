@@ -21,7 +21,7 @@ class QuestionReason:
     source: str
 
 
-LEAST_LIKELY = 0.08  #: a cause that is less likely is no guess
+LEAST_LIKELY = 0.1  #: a cause that is less likely is no guess
 
 
 @dataclass(frozen=True, kw_only=True)
