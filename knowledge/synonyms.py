@@ -266,6 +266,8 @@ IRREGULAR: dict[str, str] = {
     "sank": "sink",
     "shook": "shake",
     "came": "come",
+    "she": "it",
+    "shes": "its",
 }
 #: words that look like a form of another word but are not
 AS_THEY_ARE = _set("bearing blocked casing coupling fitting housing timing")

@@ -110,6 +110,48 @@ READ: dict[str, list[str]] = {
         "behaviour low",
         "trial new_filter cured",
     ],
+    "the oil pressure is lower than normal": ["behaviour low"],
+    "oil pressure at idle is lower than it was": ["behaviour low idle"],
+    "needle nearly on the L": ["behaviour low"],
+    "once it is hot the pressure goes down to nothing": ["behaviour none hot"],
+    "it goes down to almost nothing": ["behaviour low"],
+    "gauge says 55 cold, then she falls back to 5 or less": [
+        "behaviour low",
+        "reading 55 psi cold",
+        "reading under 5 psi",
+    ],
+    "flying down the interstate at 75 the oil light came on": ["behaviour lamp at speed"],
+    "cruising down the motorway the gauge sits at 45": ["reading 45 psi cruise"],
+    "the pressure went back to a normal 25 or 30": ["reading 25 to 30 psi"],
+    "oil pressure is low, 105,000 on the clock": [
+        "behaviour low",
+        "finding high_mileage present",
+    ],
+    "oil pressure fell, it was a litre and a half low": [
+        "behaviour low",
+        "finding dipstick_low present",
+    ],
+    "my brother left me his car, the oil pressure is low": [
+        "behaviour low",
+        "finding in_a_vehicle present",
+    ],
+    "the oil light came on. it is out now and stays out": ["behaviour lamp recovered by itself"],
+    "took it in for an oil change, then the light came on. All well now.": [
+        "behaviour lamp",
+        "earlier oil_change renewed",
+    ],
+    "new filter, started it up and the gauge never moved": [
+        "behaviour none at start",
+        "earlier filter_change renewed",
+    ],
+    "ran over a rock and then the oil light came on": ["behaviour lamp a blow to the sump"],
+    "oil lite flickers wen hot, goes off soon as i touch the gas": [
+        "behaviour unsteady hot",
+        "behaviour normal off idle recovered by itself",
+        "finding rises_just_off_idle present",
+    ],
+    "the alarm goes off as soon as I touch the throttle": ["behaviour lamp off idle"],
+    "tac tac tac when cold": ["behaviour ticking cold"],
 }
 #: findings put in a few words, and the one that each must be read as
 FOUND: dict[str, str] = {
@@ -170,6 +212,18 @@ FOUND: dict[str, str] = {
     "loses coolant every week": "coolant_level_falling present",
     "the tickover is set low": "idle_below_spec present",
     "lab found no fuel in the sample": "lab_fuel_high absent",
+    "my wife noticed a trail of oil on the road": "oil_trail_behind present",
+    "bought this van three weeks ago": "history_unknown present",
+    "the dealer said the oil was low": "dipstick_low present",
+    "I haven't dared drive it since": "ran_on_without_pressure absent",
+    "the whole sump was on the road": "oil_loss_fast present",
+    "oil is grey like milk": "oil_milky present",
+    "it never gets up to temperature": "idles_long present",
+    "I have been bad about oil changes": "service_neglected present",
+    "it was well below add": "dipstick_low present",
+    "there is no oil in the car": "dipstick_dry present",
+    "under the cap of the oil is a white cream": "cream_in_filler_only present",
+    "used a litre and a half in the 500 miles": "oil_used_fast present",
 }
 #: sentences with near misses, and the finding that none of them is
 NOT_FOUND: dict[str, str] = {
@@ -197,6 +251,13 @@ NOT_FOUND: dict[str, str] = {
     "a big bilge pump": "high_volume_pump_fitted",
     "overfilling it does not help": "overfill_steadies_it present",
     "lost pressure and coolant is fine": "coolant_level_falling",
+    "drove a few miles": "high_mileage",
+    "the new bike has low oil pressure": "high_mileage",
+    "it slowly dropped over the next few miles": "only_small_seeps",
+    "topping the radiator up every other day": "oil_used_fast",
+    "low engine oil pressure": "dipstick_low",
+    "split it and the whole sump came off": "sump_found_holed",
+    "it was creeping below 40": "stood_in_frost",
 }
 #: sentences with near misses, and what little of them is read
 NEAR: dict[str, list[str]] = {
@@ -240,6 +301,17 @@ NEAR: dict[str, list[str]] = {
     "dropped a bearing cap in at idle": [],
     "the bottom end is knock-free": [],
     "the vacuum pump is as it was": [],
+    "tapped the gauge, no change in the pressure": [],
+    "was doing 70, then the oil light came on": ["behaviour lamp at speed"],
+    "my brother's car had low oil pressure": [],
+    "it may be low on oil, the dealer said": [],
+    "wanted to be sure it had enough oil": [],
+    "I'd like to know what it has done to the bearings": [],
+    "the dash gauge sits below zero": ["behaviour none"],
+    "the red light came on, nothing on the dipstick": [
+        "behaviour lamp",
+        "finding dipstick_dry present",
+    ],
 }
 
 

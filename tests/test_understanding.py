@@ -16,6 +16,7 @@ from knowledge.lexicon import (
     engine,
     parts,
     pressure,
+    pressure_words,
     sights,
     sights_kinds,
     stance,
@@ -286,7 +287,7 @@ def test_a_phrase_matches_in_the_words_as_they_stand() -> None:
 
 def test_lexicon_names_what_the_book_has() -> None:
     """Findings, trials, areas, layouts and features of the lexicon are in the book."""
-    seen = {*sights.SIGHTS, *sights.SIGHTS_ABSENT, *pressure.FINDING_OF.values()}
+    seen = {*sights.SIGHTS, *sights.SIGHTS_ABSENT, *pressure_words.FINDING_OF.values()}
     seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
     seen |= (
         sights_kinds.LEFT_TO_BEHAVIOUR

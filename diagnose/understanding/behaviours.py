@@ -11,7 +11,7 @@ from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
-from knowledge.lexicon.pressure import (
+from knowledge.lexicon.pressure_words import (
     CRANKED,
     FALLS,
     FINDING_OF,

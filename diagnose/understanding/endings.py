@@ -7,7 +7,14 @@ from itertools import pairwise
 from diagnose.understanding.heads import Head
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.pressure import AWAY, COMES_BACK, GOES, STEADIES, STOPS_THEN, TIMES
+from knowledge.lexicon.pressure_words import (
+    AWAY,
+    COMES_BACK,
+    GOES,
+    STEADIES,
+    STOPS_THEN,
+    TIMES,
+)
 from knowledge.reports.words import NOISES, Shows
 
 _UNTIL_THEN = frozenset(["gone", "for"])

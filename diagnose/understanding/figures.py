@@ -96,7 +96,19 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         )
         for unit, name, _ in _TIMES
     ),
-    ("volume", rf"{_COUNT}(?: ?/ ?\d)?\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)\b"),
+    (
+        "distance",
+        r"(?P<a>\d{1,3},\d{3}|\d{4,6})(?P<k>)(?=\s+on (?:the|its|her|his|my) (?:clock|odo|speedo|milometer))",
+    ),
+    (
+        "distance",
+        rf"(?P<a>{_NUM})\s*(?P<k>thousand)\s*(?:miles?|kms?|kilomet(?:er|re)s|(?=on (?:it|the clock|her|him)\b))",
+    ),
+    (
+        "volume",
+        rf"(?:half an?|{_COUNT}(?: ?/ ?\d)?(?: and an? (?:half|quarter))?)\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)"
+        r"(?: and an? (?:half|quarter|bit))?\b",
+    ),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:miles?|mi|kms?|kilometers|kilometres)\b"),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),
     (

@@ -25,10 +25,11 @@ from knowledge.lexicon.other_things import (
     OTHER_INSTRUMENTS,
     OTHER_POWER,
     PRESSURES,
+    TAPPED,
     VOLTAGE,
     WITH_REVS,
 )
-from knowledge.lexicon.pressure import (
+from knowledge.lexicon.pressure_words import (
     BESIDE_NONE,
     CRANKED,
     KNOCKED,
@@ -113,7 +114,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
     for mark in marks:
-        if line.denied(mark) or line.usual(mark) or _is_another_thing(line, mark):
+        if line.denied(mark) or _was_so(line, mark) or _is_another_thing(line, mark):
             continue
         turned = any(line.word(k) in _TURNS for k in range(mark.first + 1, mark.last))
         if turned and mark.value not in APART:
@@ -129,6 +130,11 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         found = [h for h in found if not h.mark.overlaps(mark)]
         found.append(Head(mark, line, used=[(line, mark)]))
     return [h for h in found if not _in_a_trial(h) and not _only_names_it(h, found)]
+
+
+def _was_so(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it is said of the time before; "lower than normal" only compares with that."""
+    return line.usual(Mark(True, mark.first, mark.first + 1))
 
 
 def _outdoes(one: Mark[Shows], other: Mark[Shows]) -> bool:
@@ -232,8 +238,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.SMOKE:
             return line.word(mark.first) == "smoke" and not words & EXHAUST
         case Shows.TICKING:
-            by_hand = line.word(mark.first) == "tap" and line.word(mark.first - 1) in _PERSONS
-            return by_hand or after in ("over", "along")
+            return _by_hand(line, mark) or after in ("over", "along")
         case Shows.LOST_POWER:
             return after in OTHER_POWER
         case Shows.NO_START:
@@ -253,6 +258,15 @@ def _of_the_level(line: Line, at: int) -> bool:
     """Whether the oil itself, not its pressure, was named before "it" in the sentence."""
     said = {line.word(k) for k in range(at)}
     return bool(said & LEVELS) and not said & PRESSURES
+
+
+def _by_hand(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether somebody taps an instrument: "I tap it", "tapped the gauge, no change"."""
+    said = [k for k in range(mark.first, mark.last) if line.tokens[k].stem == "tap"]
+    if not said:
+        return False
+    person = line.word(said[0]) == "tap" and line.word(said[0] - 1) in _PERSONS
+    return person or any(line.word(k) in TAPPED for k in range(said[0] + 1, said[0] + 4))
 
 
 def _ends_there(line: Line, at: int) -> bool:
@@ -324,7 +338,7 @@ def set_gauge(head: Head) -> None:
         ):
             head.gauge = "direct"
     if mark.value is Shows.SLOW:
-        for token in line.tokens[max(0, mark.first - 3) : mark.last + 3]:
+        for token in line.tokens[max(0, mark.first - 3) : mark.last + 5]:
             if token.kinds & {"seconds", "minutes"}:
                 head.lasts = token.value
                 break

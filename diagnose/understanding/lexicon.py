@@ -21,12 +21,14 @@ from knowledge.lexicon import (
     noises,
     parts,
     pressure,
+    pressure_words,
     results,
     results_more,
     shows_more,
     shows_said,
     sights,
     sights_kinds,
+    speeds,
     stance,
     states,
     substances,
@@ -71,14 +73,14 @@ class Lexicon:
         self.bare: Phrases[Shows] = Phrases(
             {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
         )
-        self.otherwise: Phrases[bool] = Phrases({True: pressure.OTHERWISE})
+        self.otherwise: Phrases[bool] = Phrases({True: pressure_words.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
         self.own: Phrases[bool] = Phrases({True: instruments_named.OWN})
         self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)
-        self.speed: Phrases[Speed] = Phrases(circumstances.SPEED)
-        self.any_heat: Phrases[bool] = Phrases({True: circumstances.ANY_HEAT})
+        self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
+        self.any_heat: Phrases[bool] = Phrases({True: speeds.ANY_HEAT})
         self.onset: Phrases[Onset] = Phrases(courses.ONSET)
         self.course: Phrases[Course] = Phrases(courses.COURSE)
         self.since: Phrases[Since] = Phrases(beginnings.SINCE)

@@ -10,7 +10,9 @@ from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure import IN_USE
+from knowledge.lexicon.pressure_words import (
+    IN_USE,
+)
 from knowledge.reports.words import Circumstance, Course, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery

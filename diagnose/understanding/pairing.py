@@ -100,7 +100,8 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         for a in line.find(line.lexicon.actions)
         if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
         and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
-    ]  # not the "change" of "no change"
+        and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
+    ]  # not the "change" of "no change", nor "what it has done to the bearings"
     parts = [
         p
         for p in line.find(line.lexicon.parts)

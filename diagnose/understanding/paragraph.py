@@ -12,7 +12,10 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
-from knowledge.lexicon.pressure import LONG_KINDS, LONG_TIMES
+from knowledge.lexicon.pressure_words import (
+    LONG_KINDS,
+    LONG_TIMES,
+)
 from knowledge.reports.words import Circumstance, Shows
 
 Value = TypeVar("Value")

@@ -15,6 +15,7 @@ from knowledge.lexicon.numbers import (
     CHANGED,
     COMPARED,
     COUNTS,
+    DRIVES,
     FOLLOWS,
     IS,
     MORE,
@@ -34,6 +35,7 @@ from knowledge.lexicon.numbers import (
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
+    SO_MUCH,
     STARTED,
     SWINGS,
     THEN_NOW,
@@ -123,14 +125,15 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if line.word(i - 1) in ("at", "doing", "about") and line.word(i - 2) in ROAD:
+    if _is_of_the_road(line, i):
         return False
     if line.word(i + 1) == "mark" and spoken_of:
         return True
     named = line.word(i - 1) in NAMES and not (
         line.word(i - 1) == "of" and line.word(i - 2) in ("pressure", "reading", "psi")
     )
-    if line.word(i + 1) in COUNTS or (named and not token.word[:1].isalpha()):
+    bounds = line.word(i + 1) == "or" and line.word(i + 2) in OR_LESS | OR_MORE
+    if (line.word(i + 1) in COUNTS and not bounds) or (named and not token.word[:1].isalpha()):
         return False
     if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and line.tokens[i - 2].is_figure):
         return False
@@ -159,6 +162,18 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
 
 
+def _is_of_the_road(line: Line, i: int) -> bool:
+    """Whether a number is how fast one drove: "doing 70", "flying down the interstate at 75"."""
+    before = line.word(i - 1)
+    if before in ("at", "doing", "about") and line.word(i - 2) in ROAD:
+        return True
+    first = line.clause(i).first
+    said = {line.word(k) for k in range(max(first, i - 7), i)}
+    if before == "doing" or not said & DRIVES or before not in ("at", "about", "around"):
+        return before == "doing"
+    return not any(first <= m.first < i for m in line.find(line.lexicon.instrument))
+
+
 def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:
     """Whether two numbers stand beside each other, "at" at most between them."""
     between = _between(a, b)
@@ -171,7 +186,7 @@ def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:
 def _said(line: Line, i: int, names_it: bool) -> bool:
     """Whether a word before a number says that an instrument shows it or moves to it."""
     at = i - 1
-    while line.word(at) in NEARLY | {"than"} and at > i - 4:
+    while line.word(at) in NEARLY | SO_MUCH | {"than"} and at > i - 4:
         at -= 1
     word = line.word(at)
     if names_it and at < i - 1 and line.word(i - 1) in ABOUT and line.word(i + 1) in _THEN:
@@ -184,6 +199,8 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
             verb -= 1
         if {line.word(verb), line.word(at - 1)} & (MOVES | MOST):
             return True
+        if word in OVER | UNDER and line.word(verb) in IS and line.word(verb - 1) in SHOWN_BY:
+            return _stands_free(line, i)
         if word == "at" and line.word(verb) in ("is", "its") and line.word(verb - 1) in SHOWN_BY:
             return _stands_free(line, i)
     return word in SAYS or (names_it and word in IS)

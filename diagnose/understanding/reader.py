@@ -22,6 +22,10 @@ from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.fillers import FILLERS, LEADING
 from knowledge.lexicon.narrower import NARROWER
+from knowledge.lexicon.pressure_words import (
+    FINDING_OF,
+)
+from knowledge.reports.words import Shows
 from knowledge.synonyms import FAINT, IDLE
 
 LONGEST = 10_000  #: characters that are read
@@ -59,6 +63,7 @@ def read(text: str, book: Book) -> Understanding:
     """
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
+    found = _without_denials_of_what_shows(found)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
@@ -130,6 +135,14 @@ def _without_opposites(facts: list[Fact]) -> list[Fact]:
         or _OPPOSITES[f.name] not in said
         or said.index(f.name) < said.index(_OPPOSITES[f.name])
     ]
+
+
+def _without_denials_of_what_shows(facts: list[Fact]) -> list[Fact]:
+    """Without findings denied that show all the same: "the light came on; it is out now and stays out"."""
+    shown = {
+        FINDING_OF.get(s) for s in Shows if any(f.fields.get("shows") == s.value for f in facts)
+    }
+    return [f for f in facts if f.fields.get("state") != "absent" or f.name not in shown]
 
 
 def _once(facts: Iterable[Fact]) -> list[Fact]:

@@ -13,7 +13,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import bounded, left_behind, value_at
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
-from knowledge.lexicon.circumstances import HEAT
+from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 from knowledge.units import PSI
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -11,6 +12,7 @@ from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
+from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
 from knowledge.lexicon.sights_kinds import (
@@ -21,10 +23,13 @@ from knowledge.lexicon.sights_kinds import (
     ITS_COVERS,
     LEAVES_THE_ENGINE,
     MADE_ANOTHER,
+    MAY_BE,
     NEVER_DENIED,
     NOT_INSIDE,
     OF_ANOTHER,
     OF_OTHERS,
+    REPORTED,
+    SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
 )
 from knowledge.lexicon.stance import FAILS, NEGATION
@@ -34,6 +39,9 @@ _PLACE = 5  #: words behind in which it is said what oil comes out of
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
+_AN_AGE = (
+    10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
+)
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
@@ -116,7 +124,11 @@ def _found(line: Line) -> list[_Sight]:
     own = [m for m in own if not any(_within(m, n) for n in nothing)]
     absent = [m for m in absent if not any(_within(m, n) for n in nothing)]
     taken = (*own, *absent, *inner, *nothing)
-    also = [m for m in _by_the_book(line) if not any(o.overlaps(m) for o in taken)]
+    also = [
+        m
+        for m in _by_the_book(line)
+        if not any(o.overlaps(m) for o in taken) and not _goes_on(line, m)
+    ]
     old, young = _bare_ages(line)
     return [
         *(_Sight(m) for m in (*own, *longest(also), *old)),
@@ -126,16 +138,34 @@ def _found(line: Line) -> list[_Sight]:
 
 
 def _bare_ages(line: Line) -> tuple[list[Mark[str]], list[Mark[str]]]:
-    """A mileage or hours that stand alone in a sentence: those of an old engine, of a young one."""
-    figures = [i for i, t in enumerate(line.tokens) if t.is_figure]
-    words = {t.word for t in line.tokens if not t.is_mark and not t.is_figure}
+    """A mileage or hours that stand alone in a sentence, or first in a list: of an old or a young engine."""
+    first = line.sentence.clauses[0]
+    tokens = line.tokens
+    if first.last < len(tokens) and tokens[first.last - 1].word == ",":
+        tokens = tokens[: first.last]  # "32,000 miles, serviced on time"
+    figures = [i for i, t in enumerate(tokens) if t.is_figure]
+    words = {t.word for t in tokens if not t.is_mark and not t.is_figure}
     if len(figures) != 1 or not words <= AGE_WORDS:
         return [], []
-    kinds = line.tokens[figures[0]].kinds
+    kinds = tokens[figures[0]].kinds
     mark = Mark("high_mileage", figures[0], figures[0] + 1)
+    if len(tokens) < len(line.tokens) and not _says_age(tokens[figures[0]]):
+        return [], []
     old = bool(kinds & {"highmiles"} or ("hours" in kinds and "manyhours" in kinds))
     young = bool(kinds & {"lowmiles"} or ("hours" in kinds and kinds & {"fewhours"}))
     return [mark] * old, [mark] * (young and not old)
+
+
+def _is_reported(line: Line, mark: Mark[str]) -> bool:
+    """Whether somebody says that he saw it, not that it may be so: "the dealer said it was low"."""
+    said = {line.word(k) for k in range(line.clause(mark.first).first, mark.last)}
+    return bool(said & REPORTED) and not said & MAY_BE
+
+
+def _says_age(token: Token) -> bool:
+    """Whether a distance is so long that it is an engine's age, not what it ran since something."""
+    number = float(re.sub(r"[^\d.]", "", token.word).rstrip(".") or 0)
+    return number * (1000 if re.search(r"\d\s*k\b|thousand", token.word) else 1) >= _AN_AGE
 
 
 def _within(mark: Mark[object], other: Mark[object]) -> bool:
@@ -192,6 +222,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     stance = line.stances.at(mark)
     if mark.value in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
+    if mark.value in SEEN_BY_ANYBODY and _is_reported(line, mark):
+        stance &= ~Stance.GUESSED
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
         return None
     before = {line.word(k) for k in range(mark.first - OF_NEAR, mark.first)}

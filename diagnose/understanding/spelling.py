@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from diagnose.understanding.text import stemmed
-from knowledge.lexicon.plain import PLAIN
+from knowledge.lexicon.plain import PLAIN, TYPED
 from knowledge.lexicon.plain_words import PLAIN_WORDS
 
 _CLOSE = 86.0  #: least similarity, 0 to 100
@@ -26,6 +26,7 @@ class LexiconSpelling:
 
     def right(self, word: str) -> str:
         """The word itself where it is known, short, long or like no other; else the nearest."""
+        word = TYPED.get(word, word)
         if not _SHORTEST <= len(word) <= _LONGEST or not word.isascii() or not word.isalpha():
             return word
         if word in PLAIN or word in PLAIN_WORDS or self.knows(word):

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import is_able, is_habit, is_of_amount
+from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.numbers import ABOUT, SAYS
@@ -27,13 +28,10 @@ from knowledge.lexicon.stance import (
 )
 from knowledge.lexicon.stance_words import (
     AUXILIARIES,
-    HELPED_BY,
-    HELPS,
-    PERSONS,
+    RETURNED,
     WORK_ENDS,
     WORK_LEADS,
 )
-from knowledge.reports.words import Done
 
 
 class Stance(Flag):
@@ -55,8 +53,6 @@ _NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
 #: what stands before these in the clause is of that time as well
 _BACK = frozenset(["before", "prior"])
-#: before another engine: what was said so far is of it
-_OF = frozenset(["on", "in", "with", "of", "from", "for"])
 #: after "and": what was goes on
 _STILL_THEN = frozenset(
     ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
@@ -112,6 +108,8 @@ def stances(
         for mark in lexicon.named.find(tokens):
             _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
     for mark in lexicon.usually.find(tokens):
+        if RETURNED & {t.word for t in tokens[max(0, mark.first - 3) : mark.first]}:
+            continue  # "went back to the usual 45"
         last = _end(clauses, mark.first)
         if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
             last = mark.last  # "from the usual 45 to 30"
@@ -142,7 +140,8 @@ def stances(
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
-    _others(sentence, lexicon, of, elsewhere, one_side)
+    for first, last in of_others(sentence, lexicon, elsewhere, one_side):
+        _set(of, first, last, Stance.ELSEWHERE)
     return Stances(tuple(of), tuple(sure))
 
 
@@ -297,57 +296,6 @@ def _list_end(sentence: Sentence, last: int) -> int:
         if set(words) & {"or", "nor"}:
             return clause.last
     return last
-
-
-def _others(
-    sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: bool, one_side: bool
-) -> None:
-    """Set what is said of another engine, up to where the person comes back to this one."""
-    back = sorted(m.first for m in lexicon.this.find(sentence.tokens))
-    sides = () if one_side else lexicon.other_side.find(sentence.tokens)
-    starts = [
-        m.first
-        for m in (*lexicon.other.find(sentence.tokens), *sides)
-        if not (_is_a_hole(sentence.tokens, m.first) or _is_a_helper(sentence.tokens, m))
-    ]
-    if elsewhere and sentence.tokens[0].word in ("his", "theirs", "hers", "that", "he", "they"):
-        starts.append(0)
-    for start in starts:
-        last = next((b for b in back if b > start), len(sentence.tokens))
-        if (
-            start
-            and sentence.tokens[start - 1].word in ("from", "off")
-            and _fitted(sentence, lexicon, start)
-        ):
-            _set(of, start, _end(sentence.clauses, start), Stance.ELSEWHERE)
-            continue  # a part of another engine is on this one now
-        if start and sentence.tokens[start - 1].word in _OF:
-            start = _clause(sentence.clauses, start).first
-        _set(of, start, last, Stance.ELSEWHERE)
-
-
-def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
-    """Whether "port" is where a gauge is screwed in: "the gauge at the port reads 60"."""
-    before = [t.word for t in tokens[max(0, at - 3) : at]]
-    return tokens[at].word == "port" and bool({"at", "in", "into", "on", "same"} & set(before))
-
-
-def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
-    """Whether a person only lent a hand: "with my brother", "my mate yelled", no engine of his."""
-    if tokens[mark.last - 1].word not in PERSONS:
-        return False
-    before = tokens[mark.first - 1].word if mark.first else ""
-    after = tokens[mark.last].word if mark.last < len(tokens) else ""
-    return (before in HELPED_BY and after not in ("had", "has")) or after in HELPS
-
-
-def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
-    """Whether the clause says before a place that something was fitted or renewed."""
-    first = _clause(sentence.clauses, at).first
-    return any(
-        first <= a.first < at and a.value is Done.RENEWED
-        for a in lexicon.actions.find(sentence.tokens)
-    )
 
 
 def _run_end(sentence: Sentence, at: int) -> int:

@@ -11,10 +11,12 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse, results_of
 from knowledge.lexicon.results_words import (
+    BEGAN,
     BETTER,
     ENDED,
     IS_NAMED,
     JOINS_AHEAD,
+    LEADS_TO_IT,
     REST,
     SAYS_STILL,
     WELL,
@@ -95,19 +97,20 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
         yield _trial(job, mark, line)
 
 
-def _led_to_it(job: Job, result: Mark[Result], trouble: bool) -> bool:
+def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> bool:
     """Whether the trouble came with the work: "changed the oil, now it is lower than before".
 
     A trial is made of a trouble that is there; then it is named before, or "still" says so.
     """
-    line = job.line
     if trouble or job.tried or not job.area:
         return False
     said = {line.word(k) for k in range(result.first, result.last)}
     if result.value is Result.WORSE:
         return not said & {"made", "worse"}
+    if line is not job.line:
+        return result.value is Result.NO_DIFFERENCE and bool(said & BEGAN)
     between = {line.word(k) for k in range(job.last, result.first + 1)}
-    led = job.begins_it or "now" in between
+    led = job.begins_it or bool(between & LEADS_TO_IT) or bool(said & BEGAN)
     return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
 
 
@@ -119,6 +122,14 @@ def _only_says_well(line: Line, result: Mark[Result]) -> bool:
     return for_a_time or (
         result.value in BETTER and bool(said & WELL) and not (said & ENDED) and not figures
     )
+
+
+def _ends_a_later_trouble(
+    job: Job, result: Mark[Result], line: Line, troubles: list[tuple[int, int]]
+) -> bool:
+    """Whether what ended came after the work: "oil change, then the light came on; all well now"."""
+    work, ended = (job.line.number, job.last), (line.number, line.clause(result.first).first)
+    return result.value in BETTER and any(work <= t < ended for t in troubles)
 
 
 def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
@@ -155,9 +166,15 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
-            if mark is not None and job.line is line and _led_to_it(job, mark, trouble):
+            if mark is not None and _led_to_it(job, mark, line, trouble):
                 continue
             if mark is not None and not trouble and _only_says_well(line, mark):
+                continue
+            if (
+                mark is not None
+                and not trouble
+                and _ends_a_later_trouble(job, mark, line, troubles)
+            ):
                 continue
             if (
                 "before" in (line.word(job.first - 1), line.word(job.first - 2))

@@ -7,6 +7,7 @@ from knowledge.reports.words import Since
 _AFTER = "since|after|following|ever-since"
 _DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _MONTHS = "january|february|march|april|june|july|august|september|october|november|december|summer|winter|spring|autumn"
+_OVER = "ran|run|drove|went|go|running|driving|bounced|rode over|across"
 _HIT = "hit|hitting|struck|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
 _GRADES = "@grade|@thin|@thick|thinner|thicker|lighter|heavier|synthetic"
 _NONE = "gone|no|nothing|zero|none|dead|didnt|wouldnt"
@@ -28,7 +29,9 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
         f"{_AFTER} it|the|car|a|being|its|has|been? long? =sitting|=standing|=storage|=stood|=sat|=sits|=stored|=layup|=lay-up|=laid|=recommissioning",
         f"{_AFTER}|over|out a|the|its|long|of|several|many|two? years|months|winter|@years|@months|decades of|in? storage|layup|lay-up|standing|sitting|idleness|slumber|hibernation",
-        f"{_AFTER} .. winter|storage|layup|lay-up|decades|@years|@months standing|sitting|storage|off?",
+        f"{_AFTER} .. winter|storage|layup|lay-up|decades|@years",
+        "after|following .. @months",
+        f"{_AFTER} .. @months standing|sitting|storage|off",
         "sat|stood|sitting|parked|stored|standing|laid|unused|dormant|sat-idle up? for? .. winter|years|months|@years|@months|year|decade|decades",
         "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",
         "came|coming|brought|out out? of long? winter? storage|layup|lay-up|hibernation",
@@ -45,6 +48,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
         f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
+        f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",
         "bottomed|grounded out",
         "sump|pan was|got|took|has? been|a|hard? =hit|=bashed|=grounded|=struck|=knock|=dented",
         "off road excursion",
@@ -58,7 +62,9 @@ SINCE: dict[Since, tuple[str, ...]] = {
     Since.FROST: (
         f"{_AFTER} .. frost|freeze|freezing|frozen|cold-snap|frosts",
         "froze|frozen|freeze|freezing night|up|overnight|last",
-        "below|minus|under freezing|zero|@temperature",
+        "below|minus|under freezing|@temperature",
+        "temperature|temps|outside|weather|air|night|morning .. below zero",
+        "below zero outside|out|last|overnight|that|this|in",
     ),
     Since.GRADE: (
         f"changed|switched|went|going|switching|changing|swapped|moved|gone oil|it|over|down|up? oil? from|to|with {_GRADES}|@grade oil|grade?",

@@ -1,8 +1,8 @@
-"""When it shows: circumstances of a behaviour, speed and heat of a reading."""
+"""When it shows: circumstances of a behaviour."""
 
 from __future__ import annotations
 
-from knowledge.reports.words import Circumstance, Heat, Speed
+from knowledge.reports.words import Circumstance
 
 #: circumstances of a behaviour
 DURING: dict[Circumstance, tuple[str, ...]] = {
@@ -86,7 +86,11 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "foot down|flat",
         "up to speed",
         "anything|anywhere above|over|off|past idle|tickover|@rpm|@number",
-        "down the road|highway|motorway|freeway",
+        "down|up|along|on|onto|joined the? road|highway|motorway|freeway|interstate|m-way|autobahn|dual-carriageway|bypass",
+        "=flying|=pottering|=tootling|=barrelling|=barreling|=bombing|=trundling|=bowling|=belting along|down|up|back|home|past|through",
+        "slow|fast|middle|outside|inside|overtaking lane",
+        "on the? =ride|=run|=drive|=trip",
+        "=doing @number|@mph|about|around|sixty|seventy|fifty",
         "until|after|past|beyond|from @rpm",
     ),
     Circumstance.SLOWING: (
@@ -341,60 +345,3 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "any old? time",
     ),
 }
-#: oil temperature of a reading, by the circumstance that is said
-HEAT: dict[Circumstance, Heat] = {
-    Circumstance.COLD: Heat.COLD,
-    Circumstance.WARMING: Heat.WARMING,
-    Circumstance.HOT: Heat.HOT,
-}
-#: engine speed of a reading
-SPEED: dict[Speed, tuple[str, ...]] = {
-    Speed.CRANKING: (
-        "=cranking|=cranked",
-        "=crank it|her|the|them engine|motor?|over?",
-        "on the starter",
-        "turning|spinning|spin|turn .. on|with the starter",
-    ),
-    Speed.FAST_IDLE: ("fast|high idle", "on the? choke", "at run-up|runup", "choke on|out"),
-    Speed.OFF_IDLE: ("off|above idle", "touch of throttle"),
-    Speed.CRUISE: (
-        "cruise|cruising|driving|underway|highway|motorway|freeway|interstate|road",
-        "under way",
-        "at speed",
-        "on a|the? plane",
-        "planing|planning speed?",
-        "@pressure|@number|@range psi|lbs|pounds? =running and|but|,|then",
-        "going|doing|running down|along the? road",
-        "@mph",
-        "when moving|driven",
-    ),
-    Speed.HALF: ("half throttle|speed|revs",),
-    Speed.FULL: (
-        "full|wide throttle|speed|open|chat|revs|power",
-        "flat out",
-        "max|maximum revs|rpm",
-        "wot|redline|redlined",
-        "at the? redline|governor|governed",
-        "foot down|flat",
-        "high revs|rpm",
-    ),
-    Speed.ANY: (
-        "all|any|every|whatever|across the? speed|speeds|rpm|rpms|revs|throttle|range",
-        "irrespective of revs|rpm|speed",
-        "doesnt|not matter .. revs|rpm|speed|fast",
-        "no matter .. rpm|revs|speed",
-        "regardless of the? rpm|revs|speed",
-        "however fast|hard",
-        "revved or not",
-        "throughout the? range",
-    ),
-    Speed.IDLE: (
-        "idle|idling|tickover|tick-over",
-        "=tick|=ticking|=ticks over",
-        "at|on|in a|the stop|standstill|lights|light|junctions|junction",
-        "stopped at|in",
-        "slow|low running|idle|revs",
-    ),
-}
-#: said of any heat
-ANY_HEAT = ("hot and|or|& cold", "cold and|or|& hot", "hot or|and|& cold", "any temperature|temp")

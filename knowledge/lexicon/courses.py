@@ -69,6 +69,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "only|just for? a? few? seconds|moment|@seconds",
         "goes|went|going out|off|away again|shortly|soon|itself|after|within",
         "dries out|off",
+        "light|lamp|it|warning|flicker|buzzer|alarm|noise is|was|stays|stayed|remained|has|went|gone|=out|=off now|then|since|again? "
+        "and|,? =out|=off|=away =now|=since|=then|=again|and",
     ),
     Course.RETURNS: (
         "every|each single|bloody|damn? time|lap|corner|bend|morning|trip|drive|run",

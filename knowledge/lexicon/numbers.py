@@ -32,6 +32,11 @@ BESIDE = _set("above below over under down up")
 COMPARED = _set(
     "last yesterday before the its my what normal usual spec where that on panel dash factory other"
 )
+#: straight before a pressure: what is thought of it
+SO_MUCH = _set(
+    "normal usual healthy steady decent good solid respectable measly mere paltry miserable feeble nice reasonable poor "
+    "lowly comfortable"
+)
 #: before "to" or "at" and a number: what a needle does
 MOVES = _set(
     "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "
@@ -78,6 +83,11 @@ THEN_NOW = _set("then now later finally eventually only just")
 #: before "at" and a number: it is a speed on the road
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"
+)
+#: in the same clause before "at 75" or "about 60": that is how fast one drove
+DRIVES = _set(
+    "cruising driving flying pottering tootling trundling barrelling barreling bombing bowling travelling traveling "
+    "riding motoring tooling ambling hacking belting going drove rode"
 )
 #: before "from 20 to 35": it is at the second now
 RISEN = _set(

@@ -52,6 +52,10 @@ LEAD_TEST = frozenset(
         "jumpered",
     ]
 )
+#: after "tapped": an instrument, which somebody taps to free its needle
+TAPPED = frozenset(
+    ["gauge", "gage", "guage", "glass", "needle", "dial", "dash", "dashboard", "sender", "panel"]
+)
 #: beside "smoke": it is that of the exhaust
 EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breather", "pipe"])
 #: straight before "gauge": it is another

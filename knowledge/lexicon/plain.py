@@ -27,6 +27,42 @@ PLAIN = _set(
     "supply simply simple sample ample apple model metal medal pedal pulled polled called "
     "rolled mailed nailed failed railed tailed boiled coiled soiled toiled"
 )
+#: short spellings of a phone, and the words they are
+TYPED = {
+    "lite": "light",
+    "lites": "lights",
+    "nite": "night",
+    "wen": "when",
+    "n": "and",
+    "u": "you",
+    "ur": "your",
+    "thru": "through",
+    "cos": "because",
+    "coz": "because",
+    "cuz": "because",
+    "dident": "didnt",
+    "didint": "didnt",
+    "dosent": "doesnt",
+    "dosnt": "doesnt",
+    "doesent": "doesnt",
+    "mway": "motorway",
+    "mtrway": "motorway",
+    "hwy": "highway",
+    "fwy": "freeway",
+    "pls": "please",
+    "shud": "should",
+    "cud": "could",
+    "wud": "would",
+    "wid": "with",
+    "abt": "about",
+    "tho": "though",
+    "ppl": "people",
+    "2day": "today",
+    "b4": "before",
+    "presure": "pressure",
+    "preasure": "pressure",
+    "enging": "engine",
+}
 #: two words that the lexicon has as one
 JOINED = {
     ("dip", "stick"): "dipstick",

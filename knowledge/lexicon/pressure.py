@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.reports.words import Circumstance, Shows
+from knowledge.reports.words import Shows
 
 #: words that make a bare number a pressure
 INSTRUMENT = (
@@ -25,6 +25,10 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} zero|nil",
         "zero on the? gauge",
         "drops|fell|went|goes|dropped|falls|down|falling|going|gone|sank|dives to zero|nothing|nil|0",
+        "drops|fell|went|goes|dropped|falls|falling|going|gone|sank|sinks|dives|comes|came all|right|straight|back? way? "
+        "down|back|off|away to zero|nothing|nil|0|nought",
+        "@not =register|=registers|=registering at all",
+        "@not =register|=registers|=registering anything",
         "read|reads|reading|showing|shows|showed zero|nothing|nil",
         "@not build|make|get|have|getting|making|building any? oil? pressure",
         "@not any oil? pressure",
@@ -57,7 +61,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "needle|gauge wont|@not come|lift|move|get off|from the? stop|peg|pin|zero|bottom",
     ),
     Shows.LOW: (
-        "low|poor|weak|bad|marginal|insufficient|lousy|crap oil? pressure|psi|reading|readings|indication",
+        "low|poor|weak|bad|marginal|insufficient|lousy|crap engine? oil? pressure|psi|reading|readings|indication",
         "low on oil? pressure",
         f"{_P} is|are|was|reads|goes|gets|seems|looks|stays|runs|still|reading|sits|quite|very|too|always|"
         "a|bit|really|just|being|went|shows|way|that's|very? quite|very|too|really|a|still|way|down? bit|little? "
@@ -97,6 +101,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "bottom|low end of|on the? gauge|scale|dial",
         "bit|little|rather|quite|very|too|pretty|way|far =low|=down on|at|when|hot|for",
         "low|poor when|at|on|once|after hot|idle|tickover|warm|warmed|temperature|speed",
+        "it|which|needle|gauge|that barely|hardly|scarcely shows|showed|showing|registers|registered|moves|moved|lifts|lifted",
         "starved|starving|starves|starvation|oil-starvation",
         f"{_P} down|off by|about|around|some|@pressure|@number @pressure|@number?",
         f"{_P} is|was|now|about|some|a? down|low|off by? about? @pressure|@number",
@@ -107,6 +112,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|a|bit|looks|seems terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|disappointing|lousy|bad",
         "pressure problem|problems|trouble|issue|issues",
         f"{_P} on the? low|lower|poor side|end",
+        f"{_P} .. is|was|seems|looks|reads|sits|runs lower|less|weaker than|then normal|usual|before|it|i|he|what|ever",
+        f"{_P} nearly|almost|right|close|just|sits|way|down? on|at|near|by|to|toward|towards the? =l",
         "has|with|got|shows|reads|about|now @pressure less|lower|down than|on before|usual|normal|it|what|previously|used",
     ),
     Shows.HIGH: (
@@ -178,7 +185,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "warning|message|alarm comes|came|appears|appeared|popped|pops|keeps|flashed|goes|went up|on|off",
         f"{_LAMP} .. comes|came|coming|come =on|=up",
         f"{_LAMP} comes|came|goes|went =on =at|=in|=when|=if",
-        "buzzer|alarm|beeper|siren goes|went =off =at|=in|=when|=if",
+        "buzzer|alarm|beeper|siren goes|went|going =off as? =at|=in|=when|=if|=soon|=immediately|=whenever as?",
         f"{_LAMP} lit|illuminates|illuminated|glowing|burning|burns|shining|shows|showing|ablaze|blazing",
         f"{_LAMP} .. stays|stayed|remains|remained|staying|stuck =on|=lit",
         f"{_LAMP} is|was|stays|still|on =on|=lit all|constantly|permanently|the|steady|solid|continuously",
@@ -191,6 +198,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.SLOW: (
         "slow to build|come|rise|register|show|go",
+        "longer it|gauge|needle|pressure|light|lamp takes|needs",
         f"{_P} slow|slowly to? builds|build|come|comes|rises|rise up?",
         f"{_P} builds|comes|rises up? slowly|slow",
         "takes|took|taking .. seconds|ages|while|long|minute|forever|sec|time to build|come|get|show|go|register|for",
@@ -260,6 +268,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} good|fine|normal|ok|okay|great|perfect|healthy",
         "comes|came|goes|come back up? when|as|if|once|with",
         "goes|went|go out|off when|as|if|once|with",
+        "goes|went|go|gone out|off as? soon|immediately|straight|right|instantly|directly away? as|when|if|once",
         "plenty of oil? pressure",
         "reads normal|fine|good",
         "its|it's|it|is|was|all|otherwise|but|and|perfectly|runs fine|ok|okay|good|normal|great",
@@ -304,6 +313,7 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "too? =low|=lower|=poor =when|=at|=on|=once|=in|=after|=with|=hot|=only|=during|=under|=since|=from|=ever",
         "reads|runs|sits|stays very|too|a|bit|quite|always? low|lower|poor",
         "not as high|good as",
+        "=lower|=weaker|=less than|then =normal|=usual|=before|=it|=ever|=previously",
         "@pressure|@number less|lower|down than|on before|usual|normal|it|what|previously|used",
     ),
     Shows.FALLING: (
@@ -321,79 +331,3 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "picks|comes|goes|rises|climbs|shoots|jumps|recovers up|back|right =up|=back? =when|=as|=if|=once|=with|=above|=on|=at",
     ),
 }
-#: what a needle does while one watches, and what is done to the engine then
-FALLS = frozenset(
-    ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
-)
-#: what shows is gone when: "goes away after a minute"
-GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
-STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
-#: before "back": the pressure is there again; and one word for it
-COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
-STEADIES = frozenset(
-    ["recovers", "recovered", "returns", "steadies", "settles", "stops", "stopped"]
-)
-#: beside years: it was used so long
-IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
-#: circumstances that are a time that passed, and numbers that are one
-PASSED = (Circumstance.MINUTES, Circumstance.LATE)
-TIMES = frozenset(["minutes", "seconds"])
-#: says that it is so at no other time: "drops above 4000, fine below"
-_FINE = "fine|ok|okay|good|normal|right|perfect|alright|steady|healthy"
-OTHERWISE = (
-    f"{_FINE} below|under|otherwise|elsewhere that|it|this?",
-    f"otherwise its|is|all? {_FINE}",
-    f"{_FINE} the rest of the time",
-    f"{_FINE} at|in|on any|all other times|time|speeds|revs|rpm|gears",
-    f"{_FINE} at|on lower|slower revs|rpm|speeds",
-)
-REVVED = frozenset(
-    [
-        "revs",
-        "rev",
-        "revved",
-        "revving",
-        "rpm",
-        "rpms",
-        "rise",
-        "rises",
-        "raised",
-        "rising",
-        "increase",
-        "increases",
-        "increased",
-        "throttle",
-        "up",
-    ]
-)
-#: a clause that only says so, in a text that speaks of the pressure
-NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
-#: begins what says that the starter turned the engine
-CRANKED = frozenset(["cranked", "cranking", "cranks"])
-#: all that a clause says where the starter brought no pressure: "cranked it again, still nothing"
-NONE_BY_STARTER = NO_PRESSURE | frozenset(["nada", "zip", "zilch", "nope", "none", "nowt"])
-BESIDE_NONE = frozenset(["still", "but", "and", "at", "all", "absolutely", "got", "just", "again"])
-#: straight after "knock": it is a sensor, a blow or what somebody does
-KNOCKED = frozenset(["free", "sensor", "off", "gone", "it", "them", "out", "back", "through"])
-#: heads that need a word of an instrument near, because they are said of anything
-VAGUE = frozenset({Shows.NORMAL})
-#: the finding a noise or lamp is, where it is denied or doubtful
-FINDING_OF: dict[Shows, str] = {
-    Shows.KNOCK: "bearing_knock",
-    Shows.TICKING: "lifters_clatter",
-    Shows.RATTLE: "rattle_of_unknown_place",
-    Shows.WHINE: "pump_noise",
-    Shows.GRINDING: "grinding_noise",
-    Shows.SQUEAK: "squeaking_noise",
-    Shows.SMOKE: "blue_smoke",
-    Shows.LAMP: "lamp_comes_on",
-    Shows.UNSTEADY: "needle_flickers",
-    Shows.ROUGH: "engine_runs_rough",
-    Shows.LOST_POWER: "stopped_with_loss_of_power",
-    Shows.NO_START: "will_not_start",
-    Shows.HIGH: "gauge_reads_high",
-}
-#: the same as kinds of figure
-LONG_KINDS = frozenset(["weeks", "months", "years"])
-#: in these a pressure falls without anybody watching
-LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winters", "season"])

@@ -82,8 +82,9 @@ RESULTS: dict[Result, tuple[str, ...]] = {
     ),
     Result.CURED: (
         "=fixed|=cured|=solved|=sorted|=resolved|=rectified|=fixes|=cures it|that|problem|the|issue|everything|fault|matters problem|issue|fault?",
-        "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|went|sorted|disappeared|vanished|resolved|stopped "
+        "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|sorted|disappeared|vanished|resolved|stopped "
         "away?",
+        "problem|issue|fault|trouble|symptom went away",
         "cured|fixed|sorted|solved mine|ours|us|me|things?",
         "light|lamp|it|warning|noise went|goes|stays|stayed|stopped out|off|away",
         "alarm|buzzer =stops|=stopped|=ceased|=silent",

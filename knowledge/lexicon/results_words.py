@@ -48,6 +48,10 @@ INSTEAD_OF = (
     "where (?:it|i|there) (?:was|had|used to be|had been)(?: about| only)?",
 )
 BETTER = (Result.HELPED, Result.CURED, Result.FOR_A_WHILE)
+#: between work and what it led to: "new filter, started it up and the gauge never moved"
+LEADS_TO_IT = _set("now started start starts starting fired fires cranked")
+#: words of a result by which the trouble began then: "oil change, then the light came on"
+BEGAN = _set("came comes")
 #: between a result and the trial behind it: "light went out as soon as I fitted the switch"
 JOINS_AHEAD = _set(
     "after as by despite even following from now once since soon upon using when with"

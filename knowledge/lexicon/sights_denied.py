@@ -38,6 +38,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "stopped|shut|switched it|her|him|the|engine? engine? down|off? on|to the alarm|buzzer|warning|light|lamp",
+        "@not dared|dare|risked|risk to? drive|driven|driving|run|running|move|moved|moving|start|started|starting|ride|ridden|use|used",
+        "@not driven|ridden|drive|driving|ride|riding|used it|her|the|my? car|van|bike|truck|pickup? since",
         "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
         "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
         "engine? stopped|killed at once|immediately",

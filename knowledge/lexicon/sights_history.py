@@ -43,7 +43,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "sat|stood|sitting|parked|stored|standing|unused|laid|idle up|there|here? in|under|out? a|the|my? shed|barn|garage|field|yard|tarp|lockup? since @year",
     ),
     "history_unknown": (
-        "bought|purchased|picked it|the|this|a|up .. used|secondhand|second-hand|recently|weeks|month|months|auction",
+        "bought|purchased|picked|got|acquired it|the|this|a|up .. used|secondhand|second-hand|recently|auction",
+        "bought|purchased|picked|acquired it|the|this|a|an|my|her|him|up .. @days|@weeks|@months ago|back|since?",
+        "bought|purchased it|the|this|a|up .. weeks|month|months",
         "second|third|fourth|new owner",
         "bought|sold|came used|secondhand|second-hand",
         "used|secondhand|second-hand|junkyard|scrapyard|salvage|wrecker engine|motor",
@@ -58,6 +60,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     ),
     "service_neglected": (
         "neglected|neglect|unmaintained",
+        "bad|lax|lazy|slack|remiss|terrible|hopeless|naughty|useless|sloppy|slow|late about|with|at|on|over the|my|its? oil? "
+        "changes|changing|maintenance|servicing|service|services",
         "overdue .. oil|service|change",
         "maintenance|servicing|service|checks|oil-changes was|were|had|is|been|very? not|never|neglected|poor|skipped|"
         "lacking|ignored|deferred|patchy|sporadic done|followed|kept|carried?",
@@ -113,7 +117,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "long fast|hard|hot run|drive|ride",
     ),
     "idles_long": (
-        "short|local|little trips|journeys|runs|hops|drives|trip",
+        "short|local|little|small|tiny|brief trips|journeys|runs|hops|drives|trip|travels|distances|commute|commutes|errands",
+        "never|rarely|hardly|barely|@not gets|get|getting|reaches|reach properly|really|fully|a? chance? to? up? to? "
+        "=warm|temperature|temp",
         "idles|idling|idled a|for|long? lot|hours|long|ages|periods",
         "long|lots|lot|hours|prolonged of|periods? idling|idle|ticking",
         "parade|procession|carnival",
@@ -216,12 +222,13 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
 #: the finding, by what is said when it is not there
 SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
     "high_mileage": (
-        "low|lowish|few|little|light mileage|miles|hours|use|milage",
+        "low|lowish|little|light mileage|miles|hours|use|milage",
+        "very|so|with|only|has|done few miles|hours",
         "@lowmiles on|from|total|old|only the|it|clock|engine|odometer|new|rebuild|overhaul|speedo|counter|meter",
         "only|just|about|around @lowmiles|@fewhours on|old|total|from the|it|clock|engine|new?",
         "nearly|almost|fairly|practically|virtually|relatively new",
         "brand|quite|still|a new car|cars|engine|motor|boat|truck|bike|vehicle|machine|tractor|van",
-        "new cars|trucks|vans|boats|engines|machines|tractors|bikes",
+        "new =cars|=trucks|=vans|=boats|=engines|=machines|=tractors|=bikes",
         "car|engine|motor|boat|truck|it|its|tractor|bike|machine is|was|are|only? about|only|just|nearly|over? @fewyears old",
         "about|nearly|over|only @fewyears old",
         "@fewyears old car|engine|motor|boat|truck|tractor|bike|machine|van",

@@ -171,6 +171,7 @@ INSTEAD = frozenset(
         "burning_oil_smoke",
         "level_correct",
         "dipstick_low",
+        "dipstick_dry",
         "level_risen",
         "blue_smoke",
         "white_plume",
@@ -178,6 +179,13 @@ INSTEAD = frozenset(
 )
 #: said of other engines too, or by the maker: that is what they say
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
+#: seen by a garage or a dealer as well as by anybody: no opinion of the cause
+SEEN_BY_ANYBODY = frozenset(["dipstick_low", "dipstick_dry", "level_correct", "level_high"])
+#: how a sight is reported, and words by which it is only possible
+REPORTED = frozenset(["said", "says", "told", "found", "tells", "claimed", "claims"])
+MAY_BE = frozenset(
+    ["might", "may", "could", "must", "probably", "possibly", "maybe", "perhaps", "should", "if"]
+)
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
     "dipstick_low": frozenset(

@@ -96,6 +96,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "sump|pan|crankcase|engine|it drained|emptied itself|completely|out",
         "emptied|emptying|drained|empties the|its|my whole|entire? sump|crankcase|pan|tank",
         "lost|dumped|spat every|the|its drop|lot",
+        "whole|entire|complete|full sump|sumpful|contents|oil|oil-supply .. on|over|onto|down|along|across the? "
+        "road|floor|ground|tarmac|track|drive|deck|motorway|street|lane",
         "every drop of? its|the? oil .. gone|lost|out|drained|dumped",
         "engine|motor|it|she|had|has lost|loses|losing|dumped|spat|threw|thrown|shed out? its|her|the? engine? oil",
         "oil|oil-supply exhausted|exhaustion",
@@ -178,7 +180,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "crankcase|oil-pan|casing",
         "sump|pan|oil-pan|crankcase|casing was|is|had|has|badly? cracked|holed|split|torn|punctured|rusted|broken|ripped "
         "through|open?",
-        "=ripped|=tore|=punched|split .. sump|pan",
+        "=ripped|=tore|=punched .. sump|pan",
+        "split the|my|its|his|her? oil? sump|pan",
     ),
     "cup_plug_found_out": (
         "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",

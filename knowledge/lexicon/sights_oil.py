@@ -31,6 +31,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "plenty|lots|loads of? good? oil",
         "@volume on|showing|shown|shows the? dipstick|stick",
         "oil is|was|right|topped|all? full|topped",
+        "oil|level is|was|looks|looked|and|all? clean|fresh|new|good|golden|clear and|& full|up|right|topped",
         "oil is|was|kept? topped|filled? up|right? to the? mark|line|full|max|brim",
         "full on the? dipstick|stick",
         "dipstick|stick ok|fine|good|full",
@@ -54,6 +55,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "on|at|to|right the? max|full|upper|top mark|line",
         "level|oil is|was|are|were|looks|looked|reads|shows? a? shade|touch|hair|fraction|bit|little|just|slightly under|below|off the? full|max|maximum",
         "still|was|is on|at full",
+        "dealer|garage|mechanic|seller|shop|owner|they|he|she .. says|said|reckons|told|claims|tells me|us? the|my? oil|level|=it "
+        "level? is|was|looked? full|fine|ok|okay|good",
     ),
     "level_slightly_high": (
         f"slightly|bit|touch|just|little|shade|fraction|hair above|over|past|too the? {_FULL}|normal|mark|high {_MARK}?",
@@ -131,6 +134,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@volume had|needed|have to be? added|put|make",
         "oil remaining .. less|under",
         "half|third|quarter full|empty",
+        "below|under|beneath|off the? =add",
         "put|poured|added @volume in|into|before .. showed|registered|appeared|mark",
     ),
     "dipstick_dry": (
@@ -141,7 +145,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "nothing|dry|=clean|zero|none on|showing|at|registering on|all|at? the? dipstick|stick",
         "no oil at|was|is|showed|shows|even|visible? showing|on|at|all|registering? all|to|on? the? dipstick|stick",
         "@not oil showing|on|at|all? on? the? dipstick|stick",
-        "@not touch|touching|reach|reaching|register|registering|show|showing on|even|the? the? dipstick|stick",
+        "@not even|really|actually? touch|touching|reach|reaching|register|registering|show|showing on|even|the? the? dipstick|stick",
         "dipstick|stick was|is|bone|came|comes|come|reads|read|pulled|out|completely|absolutely? out|up|bone|"
         "completely? dry",
         "not a drop of? oil?",
@@ -153,7 +157,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "sump|pan|tank|crankcase was|is|found|nearly|almost|completely|and|practically|came|as|good? nearly|almost|found|completely|practically|as|up|good? =empty|dry",
         "engine|motor was|is|found|nearly|almost? =empty",
         "no oil left|inside",
-        "no oil in|left|inside in|the|it|left? it|sump|pan|engine|motor|crankcase|tank|block",
+        "no oil in|left|inside in|the|it|left|my? it|sump|pan|engine|motor|crankcase|tank|block|car|truck|van|bike|boat|tractor",
         "no oil was|were|is|could|be|to? found|seen|present|be in|on|inside|left",
         "contain|contained|contains|had|holding|held no|little|hardly oil",
         "less|under than? a? @volume left|remained|remaining|in",

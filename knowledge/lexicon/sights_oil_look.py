@@ -19,6 +19,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|dipstick|looks|looked|it|stuff like? coffee|custard|caramel|latte|cappuccino|chocolate",
         "water|coolant|antifreeze|moisture in|into|mixed|mixing|got|getting into|with|the|in? the|my|engine? oil",
         "oil .. water|coolant|antifreeze in it",
+        "=grey|=gray|=white|=brown|=tan|=beige|=creamy|=pale|=thick like|as a? =milk|=coffee|=custard|=yoghurt|=yogurt|=cream|=putty|=porridge|=milkshake",
         "oil is|was|looks|looked|had|has|turned|gone|a|went|and? grey|gray|cloudy|opaque|coffee-coloured",
         "white|grey|gray|creamy|brown|beige|tan|yellow foam|sludge|goo|gunk|goop|froth|scum|paste on|in the? oil|"
         "dipstick|stick|engine",
@@ -26,6 +27,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     "cream_in_filler_only": (
         "mayo|mayonnaise|cream|creamy|emulsion|custard|milky|white|goo|gunk|foam|condensation|water .. under|in|inside|on "
         "the? oil? filler? cap|filler|lid|neck only?",
+        "under|underneath|inside|beneath|in|on the|my? oil|filler? filler? cap|lid of? the? oil? is|was|theres|there|a|some|of|bit? a|some? "
+        "white|yellow|brown|bit? of? cream|creamy|mayo|mayonnaise|emulsion|custard|milky|white|goo|gunk|foam",
         "filler|oil cap .. mayo|mayonnaise|cream|creamy|emulsion|white|goo|milky",
     ),
     "oil_black_and_gritty": (
@@ -145,7 +148,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "hot oil smell|odour",
         "smell|smelled|smelt|smelling|stink|stench|smells of|like|was|a? of? a? burning|burnt|burned oil?",
         "smell of hot oil",
-        "cloud|clouds|plume of? smoke behind|from?",
+        "cloud|clouds|plume|screen of? smoke behind|from|in?",
+        "smoke cloud|screen",
         "whiff of hot|burning|burnt? oil",
         "smelled|smelt|smelling|smell|smells|whiff hot|burning|burnt|burned oil",
         "smoke|fumes came|coming|pouring|through|entered|filled|in through|from|the|up? the? vents|vent|heater|dash|floor|cabin|bilge|wheelhouse|cowl",

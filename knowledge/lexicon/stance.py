@@ -173,6 +173,7 @@ SUPPOSED = (
     "havent|hasnt|havnt|not|didnt|never|yet been|yet|even|actually? "
     "tried|checked|replaced|changed|looked|tested|touched|pulled|dropped|opened|done|had|measured|cut|taken",
     "not yet",
+    "wanted|want|wanting|trying|try|make|making|just|be|double to? be? sure|certain",
     "instead of",
     "rather than",
     "before i|we|you =do|=go|=start|=tear|=strip|=pull|=spend|=buy|=take|=drop|=rip|=rebuild|=order|=open|=commit",

@@ -31,6 +31,13 @@ MOVES_SO = frozenset(
 )
 
 
+#: before "me" or "to me", and before "from": an engine that is one's own now
+GAVE = frozenset(["left", "gave", "given", "sold", "passed", "handed", "willed", "lent", "loaned"])
+GOT = frozenset(["bought", "inherited", "got", "acquired", "had", "purchased"])
+#: shortly before "the usual 45": it is there again
+RETURNED = frozenset(["back", "returns", "returned", "recovers", "recovered", "again"])
+
+
 def _set(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
@@ -44,15 +51,18 @@ REFUSES = _set(
 #: name a person, who may own another engine or lend a hand with this one
 PERSONS = _set(
     "brother friend buddy dad father mate neighbor neighbour cousin uncle wife son husband sister boss "
-    "colleague mechanic machinist"
+    "colleague mechanic machinist daughter girlfriend boyfriend mum mother someone somebody"
 )
 #: before such a person: he worked on this engine; behind one: what a helper does
 HELPED_BY = _set("with by and between plus")
 HELPS = _set(
     "yelled yells shouted shouts noticed notices spotted spots saw sees heard hears helped helps helping came "
     "watched watches watching cranked cranking turned turning held holding and pointed waved called thinks "
-    "did rebuilt built fitted assembled overhauled machined"
+    "did rebuilt built fitted assembled overhauled machined smelled smelt looked checked drove drives "
+    "driving borrowed borrows took followed following called rang phoned flagged steering"
 )
+#: after "had": he lent an eye or an ear
+LOOK = frozenset([("a", "look"), ("a", "listen"), ("a", "drive"), ("a", "go")])
 #: "on that same engine", "of the port diesel": which engine it is, said in the middle of a statement
 ON_ENGINE = _set("on of for in")
 WHICH_ENGINE = _set(

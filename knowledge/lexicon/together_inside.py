@@ -121,7 +121,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "mains|main_bearings|main + thou|@length|plastigauge|plastigaged|plastigage|clearance|clearances + too_much|over_spec|over_the_limit|out_of_spec|excessive|too_wide|over_limit|loose - within|in_spec|no|not|rods",
     ),
     "maker_calls_it_normal": (
-        "dealer|garage|maker|manual|handbook|book|factory + says|said|told|reckons|calls|claims + normal|fine|acceptable|ok|within|nothing_wrong|not_to_worry|dont_worry - @pressure|@number|should|needs|bearings|pump",
+        "dealer|garage|maker|manual|handbook|book|factory + says|said|told|reckons|calls|claims + normal|fine|acceptable|ok|within|nothing_wrong|not_to_worry|dont_worry - oil_is|oil_was|oil_looks|level|stick|dipstick|@pressure|@number|should|needs|bearings|pump",
     ),
     "bearing_found_seized": (
         "main|rod|big_end|cam|turbo + bearing|journal|shell + seized|welded|picked_up|locked|stuck + crank|journal|on|to|it|solid - pump|no|not|engine_seized",

@@ -137,7 +137,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "known_for|famous_for|notorious_for|prone_to|infamous_for|renowned_for|common_on_these|common_with_these|common_problem|common_fault|known_issue|known_fault|known_problem|tsb|well_known|typical_of_these + model|it|them|these|this|engine|out|on|with|for|type|problem|fault - not|no",
     ),
     "stood_in_frost": (
-        "below|minus|under + 10|20|15|25|30|@number|@temperature|@frost|zero + it_was|degrees|outside|morning|night|air|freezing|temperature|weather - pressure|psi|idle|rpm|@pressure|revs|oil_temp|above|gauge|reads|needle|drop",
+        "below|minus|under + 10|20|15|25|30|@temperature|@frost|zero + it_was|degrees|outside|morning|night|air|freezing|temperature|weather - pressure|psi|idle|rpm|@pressure|revs|oil_temp|above|gauge|reads|needle|drop|creeping|sinking|dropping|falling|climbing|showing|reading|sitting|dash",
         "left_out|parked_out|stood_out|out_all_night + snow|cold|frost|ice|freezing",
     ),
     "service_neglected": (

@@ -233,7 +233,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "slowly|gradually|steadily|bit_by_bit|little_by_little + dropped|dropping|fallen|falling|declined|gone_down|lower|getting|down|sunk|worse|less + months|years|weeks|seasons|season|year|time|last_few|thousand_miles - run|hour|minutes|trip|drive|mile_run|day",
     ),
     "rises_just_off_idle": (
-        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|1000|1200|1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - drops|falls|no|not|never|goes_off_scale|brake|wont",
+        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|at_1000|by_1000|above_1000|over_1000|past_1000|at_1200|by_1200|above_1200|over_1200|at_1500|by_1500|above_1500|over_1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - alarm_goes_off|buzzer_goes_off|alarm_went_off|buzzer_went_off|siren_goes_off|drops|falls|no|not|never|goes_off_scale|brake|wont",
     ),
     "falls_as_revs_rise": (
         "pressure|it|gauge|needle|drops|falls + drops|falls|lower|goes_down|fall|drop|sinks|less + revs_go_up|as_revs|as_the_revs|with_rpm|with_revs|revs_rise|revs_climb|rpm_goes_up|higher_you_rev|more_you_rev|harder_you_rev|higher_the_revs|as_you_rev|as_rpm|the_faster - rises|up_with|after|back_to_idle|drops_back",

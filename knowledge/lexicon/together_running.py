@@ -155,10 +155,10 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "oil_used_fast": (
         "burning|burns|burned|uses|using|consumption|drinking|drinks|consumed|going_through|getting_through + oil|litre|quart|pint|litres|quarts + lot|heavily|heavy|high|every|day|daily|week|weekly|hour|miles|@distance|up|excessive|"
         "constant|constantly|tankful - smell|no|not|never|smoke|fuel|water|coolant|low|clutch|before|last|regular|normal|little|hardly|ago|once|just|yesterday|when",
-        "topping_up|topping_it_up|topping|needs_oil|adding_oil + daily|weekly|every_day|every_week|every_trip|constantly|all_the_time|every_other|each_day|every_hour|between_runs",
+        "topping_up|topping_it_up|topping|needs_oil|adding_oil + daily|weekly|every_day|every_week|every_trip|constantly|all_the_time|every_other|each_day|every_hour|between_runs - radiator|rad|coolant|water|header|expansion|antifreeze|washer|battery|tyres|fuel",
     ),
     "only_small_seeps": (
-        "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|it_drops|slowly_drops|next_few|miles|drops_over|massive|play|water|coolant|vacuum|air|lubricant_left",
+        "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|=drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|it_drops|slowly_drops|next_few|miles|drops_over|massive|play|water|coolant|vacuum|air|lubricant_left",
     ),
     "nothing_warned": (
         "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"

@@ -249,6 +249,7 @@ NO_WORK = (
     "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
     "never|not|hasnt|hadnt had|have an? oil? change|service",
     "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
+    "bad|lax|lazy|slack|remiss|terrible|hopeless|late|behind about|with|at|on|over the|my|its? oil? changes|changing|servicing|services|service",
     "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
     "service history|station|bulletin|life|interval|intervals|record|manual|light",
 )
@@ -323,7 +324,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "rings and bearings|rods",
         "bearing job",
         "crank ground|reground|polished",
-        "did|done .. bearings|mains|rods|big-ends",
+        "did|done the|my|its|all|both|some|new? new|main|rod? bearings|mains|rods|big-ends",
     ),
     "pistons": (
         "new =rings|pistons",

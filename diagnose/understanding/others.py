@@ -1,0 +1,88 @@
+"""Which words of a sentence are said of another engine than the one in question."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Clause, Sentence, Token
+from knowledge.lexicon.stance_words import GAVE, GOT, HELPED_BY, HELPS, LOOK, PERSONS
+from knowledge.reports.words import Done
+
+#: before another engine: what was said so far is of it
+_OF = frozenset(["on", "in", "with", "of", "from", "for"])
+#: begin a sentence that goes on about another's engine
+_GO_ON = frozenset(["his", "theirs", "hers", "that", "he", "they"])
+#: after a person who lends a hand: the engine is not in question
+_OWNS = frozenset(["his", "her", "hers", "their", "theirs"])
+
+
+def of_others(
+    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool
+) -> Iterator[tuple[int, int]]:
+    """Runs of tokens said of another engine, each up to where the person comes back to this one.
+
+    ``elsewhere``: the sentence before was of another; ``one_side``: only one of two engines is named.
+    """
+    tokens = sentence.tokens
+    back = sorted(m.first for m in lexicon.this.find(tokens))
+    sides = () if one_side else lexicon.other_side.find(tokens)
+    starts = [
+        m.first
+        for m in (*lexicon.other.find(tokens), *sides)
+        if not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
+    ]
+    if elsewhere and tokens[0].word in _GO_ON:
+        starts.append(0)
+    for start in starts:
+        last = next((b for b in back if b > start), len(tokens))
+        clause = _clause(sentence, start)
+        off = start and tokens[start - 1].word in ("from", "off")
+        if off and _fitted(sentence, lexicon, start):
+            yield start, clause.last
+            continue  # a part of another engine is on this one now
+        yield (clause.first if start and tokens[start - 1].word in _OF else start), last
+
+
+def _gave_it(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether a clause says that another's engine is one's own now: "my brother left me his"."""
+    clause, before = _clause(sentence, mark.first), sentence.tokens[mark.first - 1].word
+    said = [t.word for t in sentence.tokens[clause.first : clause.last]]
+    got = bool(set(said[: mark.first - clause.first]) & GOT) and before in ("from", "off")
+    return got or any(a in GAVE and b in ("me", "us", "to") for a, b in pairwise(said))
+
+
+def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
+    """Whether "port" is where a gauge is screwed in: "the gauge at the port reads 60"."""
+    before = [t.word for t in tokens[max(0, at - 3) : at]]
+    return tokens[at].word == "port" and bool({"at", "in", "into", "on", "same"} & set(before))
+
+
+def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether a person only lent a hand: "with my brother", "my mate yelled", no engine of his."""
+    words = [t.word for t in tokens]
+    if words[mark.last - 1] in ("had", "has"):  # "the neighbour had a look"
+        return tuple(words[mark.last : mark.last + 2]) in LOOK
+    if words[mark.last - 1] not in PERSONS:
+        return False
+    before = words[mark.first - 1] if mark.first else ""
+    after = [*words[mark.last : mark.last + 2], "", ""]
+    if before in HELPED_BY:
+        return after[0] not in ("had", "has")
+    saw = after[0] in HELPS or (after[0] == "just" and after[1] in HELPS)
+    return (saw and not _OWNS & set(words[mark.last :])) or after[:2] == ["and", "i"]
+
+
+def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
+    """Whether the clause says before a place that something was fitted or renewed."""
+    first = _clause(sentence, at).first
+    return any(
+        first <= a.first < at and a.value is Done.RENEWED
+        for a in lexicon.actions.find(sentence.tokens)
+    )
+
+
+def _clause(sentence: Sentence, at: int) -> Clause:
+    return next(c for c in sentence.clauses if c.first <= at < c.last)

@@ -1,0 +1,82 @@
+"""Words beside what shows of the pressure: when it is gone, when it is back, and what denies it."""
+
+from __future__ import annotations
+
+from knowledge.reports.words import Circumstance, Shows
+
+#: what a needle does while one watches, and what is done to the engine then
+FALLS = frozenset(
+    ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
+)
+#: what shows is gone when: "goes away after a minute"
+GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
+STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: before "back": the pressure is there again; and one word for it
+COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
+STEADIES = frozenset(
+    ["recovers", "recovered", "returns", "steadies", "settles", "stops", "stopped"]
+)
+#: beside years: it was used so long
+IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
+#: circumstances that are a time that passed, and numbers that are one
+PASSED = (Circumstance.MINUTES, Circumstance.LATE)
+TIMES = frozenset(["minutes", "seconds"])
+#: says that it is so at no other time: "drops above 4000, fine below"
+_FINE = "fine|ok|okay|good|normal|right|perfect|alright|steady|healthy"
+OTHERWISE = (
+    f"{_FINE} below|under|otherwise|elsewhere that|it|this?",
+    f"otherwise its|is|all? {_FINE}",
+    f"{_FINE} the rest of the time",
+    f"{_FINE} at|in|on any|all other times|time|speeds|revs|rpm|gears",
+    f"{_FINE} at|on lower|slower revs|rpm|speeds",
+)
+REVVED = frozenset(
+    [
+        "revs",
+        "rev",
+        "revved",
+        "revving",
+        "rpm",
+        "rpms",
+        "rise",
+        "rises",
+        "raised",
+        "rising",
+        "increase",
+        "increases",
+        "increased",
+        "throttle",
+        "up",
+    ]
+)
+#: a clause that only says so, in a text that speaks of the pressure
+NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
+#: begins what says that the starter turned the engine
+CRANKED = frozenset(["cranked", "cranking", "cranks"])
+#: all that a clause says where the starter brought no pressure: "cranked it again, still nothing"
+NONE_BY_STARTER = NO_PRESSURE | frozenset(["nada", "zip", "zilch", "nope", "none", "nowt"])
+BESIDE_NONE = frozenset(["still", "but", "and", "at", "all", "absolutely", "got", "just", "again"])
+#: straight after "knock": it is a sensor, a blow or what somebody does
+KNOCKED = frozenset(["free", "sensor", "off", "gone", "it", "them", "out", "back", "through"])
+#: heads that need a word of an instrument near, because they are said of anything
+VAGUE = frozenset({Shows.NORMAL})
+#: the finding a noise or lamp is, where it is denied or doubtful
+FINDING_OF: dict[Shows, str] = {
+    Shows.KNOCK: "bearing_knock",
+    Shows.TICKING: "lifters_clatter",
+    Shows.RATTLE: "rattle_of_unknown_place",
+    Shows.WHINE: "pump_noise",
+    Shows.GRINDING: "grinding_noise",
+    Shows.SQUEAK: "squeaking_noise",
+    Shows.SMOKE: "blue_smoke",
+    Shows.LAMP: "lamp_comes_on",
+    Shows.UNSTEADY: "needle_flickers",
+    Shows.ROUGH: "engine_runs_rough",
+    Shows.LOST_POWER: "stopped_with_loss_of_power",
+    Shows.NO_START: "will_not_start",
+    Shows.HIGH: "gauge_reads_high",
+}
+#: the same as kinds of figure
+LONG_KINDS = frozenset(["weeks", "months", "years"])
+#: in these a pressure falls without anybody watching
+LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winters", "season"])
