@@ -159,6 +159,38 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("The light came on. I have done it many times.", ("behaviour lamp",), ()),
     ("It started okay, then the oil light came on.", (), ("finding engine_runs_normally",)),
     ("This morning the oil light came on.", ("behaviour lamp a date",), ("behaviour lamp cold",)),
+    (
+        "Changed the engine oil and filter yesterday, launched today.",
+        ("earlier oil_change renewed 2 days", "earlier filter_change renewed 2 days"),
+        (),
+    ),
+    (
+        "The pressure had dropped from its usual 80 psi to 40.",
+        ("behaviour low", "reading 40 psi"),
+        ("reading 80 psi",),
+    ),
+    (
+        "We saw the oil pressure fall slowly but steadily.",
+        ("behaviour falling",),
+        ("behaviour low",),
+    ),
+    ("The dipstick was empty.", ("finding dipstick_dry present",), ()),
+    ("The oil has not been changed for years.", ("finding oil_overdue present",), ()),
+    ("The oil has not been changed yet.", (), ("finding oil_overdue",)),
+    (
+        "I lost all oil pressure. I stopped and trailered it home.",
+        ("behaviour lost", "finding ran_on_without_pressure absent"),
+        (),
+    ),
+    (
+        "Running on the starboard engine I noticed the oil alarm.",
+        (),
+        ("finding ran_on_without_pressure",),
+    ),
+    ("There was a boom and no oil pressure.", ("finding engine_banged_or_shook present",), ()),
+    ("Clouds of smoke behind and no oil pressure.", ("behaviour smoke",), ()),
+    ("Plug leads off, cranked it for pressure.", (), ("finding sender_wire_off",)),
+    ("I poured in 4 litres at the filter.", (), ("finding filter_seat_leaks",)),
 )
 
 

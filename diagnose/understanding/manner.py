@@ -6,8 +6,10 @@ from collections.abc import Sequence
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
-from knowledge.lexicon.stance import SHARES
-from knowledge.lexicon.stance_words import INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
+from knowledge.lexicon.stance import NEGATION, SHARES
+from knowledge.lexicon.stance_words import FOR_LONG, INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
+
+_BEHIND = 5  #: words in which it is said for how long
 
 
 def is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
@@ -41,3 +43,9 @@ def is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
         return not any(t.word in ("if", "unless") for t in tokens)  # "the light would not go out"
     does = bool(after) and after[0] in MOVES_SO
     return shown and does and not any(t.word in ("if", "unless") for t in tokens)
+
+
+def is_neglect(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether what was not done was not done for long: "has not been changed for years"."""
+    behind = [t.word for t in tokens[mark.last : mark.last + _BEHIND]]
+    return tokens[mark.first].word in NEGATION and bool(set(behind) & FOR_LONG)

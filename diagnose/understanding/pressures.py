@@ -191,8 +191,9 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
     word = line.word(at)
     if names_it and at < i - 1 and line.word(i - 1) in ABOUT and line.word(i + 1) in _THEN:
         return True
-    if word == "to" and line.word(at - 2) == "from" and _moves(line, i):
-        return True
+    came = line.tokens[at - 1].is_figure and "from" in [line.word(k) for k in range(at - 5, at - 1)]
+    if word == "to" and came and _moves(line, i):
+        return True  # "dropped from its usual 80 psi to 40"
     if word in TOWARDS | OVER | UNDER:
         verb = at - 1
         while line.word(verb) in NEARLY | {"out", "up", "down", "back"} and verb > at - 3:

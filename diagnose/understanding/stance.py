@@ -8,7 +8,7 @@ from enum import Flag, auto
 from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
-from diagnose.understanding.manner import is_able, is_habit, is_of_amount
+from diagnose.understanding.manner import is_able, is_habit, is_neglect, is_of_amount
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
@@ -91,7 +91,11 @@ def stances(
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
-        if is_habit(sentence, mark) or _in_a_result(sentence, lexicon, mark):
+        if (
+            is_habit(sentence, mark)
+            or is_neglect(tokens, mark)
+            or _in_a_result(sentence, lexicon, mark)
+        ):
             continue
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:

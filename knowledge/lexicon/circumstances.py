@@ -246,7 +246,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "motor-sailing|motorsailing|=sailing",
     ),
     Circumstance.ROUGH_ROAD: (
-        "bumps|bump|potholes|pothole|washboard",
+        "bumps|=bump|potholes|pothole|washboard",
         "rough|bumpy road|roads|ground|track",
         "over|on|hit|hitting|hits|every bump|bumps|potholes|pothole|rough|ruts|rutted|cobbles|speed-bumps|railroad|=tracks|cattle-grid|gravel|washboard|kerb",
         "rough|bumpy|uneven|rutted|potholed|corrugated road|roads|ground|track|tracks|surface|lane|terrain|going|trail|field",

@@ -58,6 +58,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "=came|=comes|=went|=goes|=come|=go|=cleared|=clears|=stopped|=healed|=cured|=fixed|=recovered|=recovers "
         "back|right|away|up? up? by|on|of itself|its own?",
         "recovered|recovers|recovering",
+        "=came|=comes|=come|=rose|=crept back|up again by itself|its own?",
         "comes|came|come|creeps|crept|climbs|climbed|jumps|jumped|pops|popped|drifts|rises|rose|goes|went|its|is|was|springs|sprang "
         "slowly|right|straight? =back on|in|after|as|within|shortly|soon|quickly|again|slowly|to",
         "then|and|before its|it|is|was|comes|came|pressure? =back|=returns|=returned|=recovers",

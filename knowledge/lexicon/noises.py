@@ -87,5 +87,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.SMOKE: (
         "=smokes|=smoking|=smoked|=smoke|=smokey|=smoky",
         "clouds|puffs|puff|plume|lots|trail of smoke from|out the? exhaust|tailpipe|pipe|back",
+        "cloud|clouds|plume|trail of blue|grey|white|black? smoke behind|following",
+        "smoke poured|pouring|pours|billowed|billowing|billows from|out|behind",
     ),
 }

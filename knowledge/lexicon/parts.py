@@ -61,7 +61,11 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_C: "bypass_freed", _R: "bypass_freed"},
     ),
     PartWorked(
-        names=("oil and|&|+ filter", "oil filter and|& oil", "oil and|& oil filter"),
+        names=(
+            "engine|motor|lube? oil and|&|+|plus the|its|oil? filter|filters",
+            "oil filter and|& oil",
+            "oil and|& oil filter",
+        ),
         trials={_R: "right_oil"},
         area="oil_change",
     ),
@@ -308,6 +312,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="whole_engine",
         area_if=Done.REBUILT,
     ),
-    PartWorked(names=("oil",), trials={_R: "right_oil"}, area="oil_change", area_if=Done.RENEWED),
+    PartWorked(
+        names=("engine|motor|lube? oil",),
+        trials={_R: "right_oil"},
+        area="oil_change",
+        area_if=Done.RENEWED,
+    ),
     *PARTS_RARE,
 )

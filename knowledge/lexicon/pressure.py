@@ -249,8 +249,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.FALLING: (
         f"{_P} keeps|kept|is|steadily|slowly|gradually|was steadily|slowly|gradually? dropping|falling|sinking|going|declining down?",
-        f"{_P} slowly|gradually|steadily drops|falls|sinks|declines|drop|fell|dropped|sank|fades|decays|creeps down?",
-        f"{_P} drops|falls|sinks|fades|bleeds|creeps|fades down? slowly|gradually|steadily|off|away",
+        f"oil? {_P} slowly|gradually|steadily drops|falls|sinks|declines|drop|fell|dropped|sank|fades|decays|creeps down?",
+        f"oil? {_P} drops|falls|sinks|fades|bleeds|creeps|fades|fell|sank down? slowly|gradually|steadily|off|away",
         f"{_P} begins|began|starts|started|beginning|starting to? slowly|gradually|steadily? dropping|falling|sinking|drop|fall|sink|going|sag|fade|decrease|decline down|off?",
         f"{_P} continues|continued|continuing|keeps|kept to? drop|dropping|fall|falling|going|sinking|decreasing|declining|decrease",
         f"{_P} dropping|falling|sinking|decreasing|declining|fading|going|sliding|sagging rapidly|fast|quickly|steadily|slowly|gradually|away|off|down|now|continuously|bit",
@@ -296,6 +296,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "shuts itself down|off",
         "safety|protection shuts|shut|trips|tripped",
         "trips|tripped|tripping|cuts|cut|shuts|shut|shutdown|stops|stopped|kills|killed out|off|down|itself|the|engine|motor? on|with|from|for|due|by low? oil? pressure|protection|switch|shutdown",
+        "keeps|kept? faulting|faults|faulted|kicking|kicks|knocking|knocks|knocked|locking|dropping it|her|the|set? out|off|itself? out|off? on|with|for|by? low? oil pressure",
         "low|oil pressure? pressure? shutdown|shut-down|trip|trips|tripped|cutout|cut-out|shutdowns",
         "safety|protection|cutout|pressure-switch|guard shuts|shut|trips|tripped|stops|stopped|cut|kills",
         "auto|automatic|automatically shut|shuts|shutdown|shut-down down?",

@@ -9,6 +9,7 @@ _P = "pressure|gauge|needle|reading|it|idle"
 #: what a trial did, by the words for it
 RESULTS: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
+        "stays|stayed|stay|remains|remained with the|that|same same? engine|motor|side",
         f"no|zero|little|@not {_ADJ}? {_ADJ}? change|difference|effect|improvement|joy|luck|better|help|good|avail|dice|"
         "success|cure|gain|odds",
         "@not help|helped|fix|fixed|change|cure|work|cured|worked|solve|improve|affect|sort|sorted|touch|alter|budge "

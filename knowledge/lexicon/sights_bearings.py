@@ -27,7 +27,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_ENGINE} nipped|tightened up",
     ),
     "engine_banged_or_shook": (
-        "=bang|=banged|=vibration|=vibrates|=vibrating|=vibrated|=vibrate|=vibrations|=shook|=shaking|=shudder|=shuddering",
+        "=bang|=boom|=banged|=vibration|=vibrates|=vibrating|=vibrated|=vibrate|=vibrations|=shook|=shaking|=shudder|=shuddering",
         "loud|big|almighty|sharp|metallic bang|bangs|crack|crash",
         "violent|violently|bad|heavy|severe shaking|shake|shook|vibration",
         "=hammered|=hammering|=banging loudly|badly|violently|away|like",
@@ -261,6 +261,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "drove|driven|limped|nursed|rode|ridden|carried it|her|the|car|on|@distance|about? car|on|about|back|@distance? home",
         "ran|run|running|driving|drove|driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
         "carried on driving|home|regardless",
+        "i|we|he|she|they didnt|never stop|stopped|shut down|off|it? , finished|carried|kept|went|drove",
         "ignored the? oil? light|lamp|warning|gauge|alarm",
         "@not notice|noticed|see|spot|stop|spotted the? oil? gauge|light|lamp|pressure|engine|straight|until",
         "before|until i|he|she|we noticed|saw|stopped|realised|realized|spotted",

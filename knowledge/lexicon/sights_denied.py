@@ -41,6 +41,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "@not dared|dare|risked|risk to? drive|driven|driving|run|running|move|moved|moving|start|started|starting|ride|ridden|use|used",
         "@not driven|ridden|drive|driving|ride|riding|used it|her|the|my? car|van|bike|truck|pickup? since",
         "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
+        "stopped|shut|switched|turned|killed|knocked it|her|engine|the|off|down and? engine|off|down? there and? then",
+        "stopped|shut|pulled|switched it|her|engine|the|over|off|down|up? engine|over|off|down? as? quick|fast|quickly|soon as he|she|i|we|they could",
         "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
         "engine? stopped|killed at once|immediately",
         "stopped|shut|switched|turned|killed off|down? as soon as|within|in a|few|@seconds|seconds?",

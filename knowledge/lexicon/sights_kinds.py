@@ -237,7 +237,21 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "filler_cap_found_off": frozenset(["take", "took", "taking", "pull", "pulled", "pulling"]),
-    "sender_wire_off": frozenset(["pulled", "pull", "pulling", "took", "take", "taking", "slid"]),
+    "sender_wire_off": frozenset(
+        [
+            "pulled",
+            "pull",
+            "pulling",
+            "took",
+            "take",
+            "taking",
+            "slid",
+            "plug",
+            "spark",
+            "ht",
+            "coil",
+        ]
+    ),
     "rod_through_block": frozenset(["oil", "dowel", "bolt", "drain", "feed", "plug", "stud"]),
     "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),

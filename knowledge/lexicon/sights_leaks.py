@@ -73,6 +73,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "back|rear|side of .. van|car|truck|boat|bike .. covered|plastered|coated|black|soaked|oily",
     ),
     "oil_trail_behind": (
+        "black|oily|dark|wet|brown line|streak|stripe|stripes across|down|along|behind|over|all the|me|us|my? lawn|field|road|grass|drive|lane|track|water|tarmac?",
         "trail all? down|along|behind|on the? lane|road|street|me|car|drive|track",
         "laid|laying|dropping|dropped|leaving|left a? trail|oil down? down|on|of|all the|oil|along? road|track|oil?",
         "trail|streak|slick of? oil",

@@ -138,6 +138,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "put|poured|added @volume in|into|before .. showed|registered|appeared|mark",
     ),
     "dipstick_dry": (
+        "oil? level is|was|stays|stayed|at|reads|read|showed|still at? almost|nearly? zero|nothing|nil",
+        "dipstick|stick|sump|crankcase was|is|came|reads|read|showed|completely|totally|up? =empty",
         "=empty of oil",
         "as? good as empty|dry",
         "no|little|any oil left|remaining|whatsoever|inside",
@@ -148,7 +150,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@not even|really|actually? touch|touching|reach|reaching|register|registering|show|showing on|even|the? the? dipstick|stick",
         "dipstick|stick was|is|bone|came|comes|come|reads|read|pulled|out|completely|absolutely? out|up|bone|"
         "completely? dry",
-        "not a drop of? oil?",
+        "not a drop of? oil? in|on|left|showing|remained it|her|the? engine|sump|dipstick|stick|pan?",
         "run|ran|running|went|bled completely|itself? dry",
         "run|ran|running|went out of oil",
         "off the? bottom|end of? the? dipstick|stick",
@@ -213,6 +215,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "no preflight|check of oil",
     ),
     "oil_overdue": (
+        "oil has|had|was|is never|not|hadnt|hasnt been? changed or|and|nor? topped|filter|checked|looked? up|at? for|in a? ages|long|years|while",
         "oil|service .. overdue|ancient",
         "oil is|was|in|it? .. @years old",
         "never changed the|its? oil",

@@ -104,6 +104,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     ),
     "engine_ran_hot": (
         "overheated|overheating|overheat|boiled|overheats",
+        f"{_TEMP} gauge? went|climbed|got|crept|shot|rose|hit|was|up? up? to|past|over? =220|=225|=230|=235|=240|=245|=250|=260",
         f"{_TEMP}|temperature gauge|needle|in|was|is|went|goes|climbed|into|to|up|got|ran|running|runs|sky|too|very|the? "
         "the|too|very|up|into|rather? high|red|hot|boiling|overheat",
         "boiled|boiling|boils over|up|dry?",

@@ -79,3 +79,5 @@ WORK_LEADS = _set(
 AUXILIARIES = _set(
     "do does did is are was were can could would should will has have may might shall am"
 )
+#: behind what was not done: it was not done for so long
+FOR_LONG = _set("for in since ages")

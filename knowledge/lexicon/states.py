@@ -267,7 +267,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.LEAKING: (
         "badly|still|slightly? leaking|leaks|leak|leaked|leakage",
-        "weeping|weeps|weep|seeping|seeps|seep|seepage|dripping|drips|pouring|pours|poured|gushing|gushes|spraying|"
+        "weeping|weeps|weep|seeping|seeps|seep|seepage|dripping|drips|pouring|pours|gushing|gushes|spraying|"
         "sprays|squirting|squirts|pissing|spewing|pumping",
         "wet|soaked|oily",
         "escaping|escapes|getting|coming|leaking past|from|out",

@@ -170,7 +170,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
     ),
     "engine_seized": (
         "frozen_solid|locked_solid|seized_solid|stuck_solid & turn|turned|bar|crank|spanner|wrench|starter|engine - pump|bolt|filter|valve|plunger|ice|overnight|water|rotor|gear",
-        "stuck_solid|solid|locked_solid|locked_up|seized_solid|wont_turn_at_all|frozen_solid + it|engine|motor|its|crank|up|solid - pump|gauge|bolt|shaft|relief|filter|clogged|packed|blocked|light|rock|steady|bolted|plugged|gummed|coked|sensor|lamp|red|cooler|sludge",
+        "stuck_solid|solid|locked_solid|locked_up|seized_solid|wont_turn_at_all|frozen_solid + it|engine|motor|its|crank|up|solid - pump|gauge|bolt|shaft|relief|filter|clogged|packed|blocked|light|rock|steady|bolted|plugged|gummed|coked|sensor|lamp|red|cooler|sludge|on_solid|lit|alarm|buzzer|till|until",
     ),
     "shells_look_normal": (
         "shells|bearings|mains|inserts|bearing + look|looked|looks|were|came_out + like_new|perfect|good|mint|fine|as_new|unmarked|lovely - not|no|cam|wheel|one|except|but|pump|turbo",

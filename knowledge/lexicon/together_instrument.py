@@ -87,6 +87,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "pressure_switch|oil_switch|pressure-switch + faulty|dud|duff|defective|at_fault|bad|dead|u/s",
     ),
     "no_oil_at_open_port": (
+        f"loosened|cracked|undid|slackened|opened|undone & union|banjo|fitting|plug|pipe & {_CRANK}|spun|turned & not_a_drop|nothing|no_oil|dry|zilch - stick|dipstick|gauge_end|leak|leaks",
         f"{_SENDER}|port|tapping & out|removed|open|off|unscrewed & {_CRANK} & {_NO_OIL}",
         f"port|sender_hole|switch_hole|tapping & {_CRANK} & {_NO_OIL}",
     ),

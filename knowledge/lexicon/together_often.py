@@ -28,6 +28,8 @@ _SO_STOPPED = "|".join(
         "shut_down",
         "shut_it",
         "shut_her",
+        "stopped_her",
+        "stopped_it",
         "shut_the",
         "cut_the",
         "killed_it",
@@ -126,7 +128,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "drove|driven|ran|run|flew|flown|rode|used|kept|carried + like_that|like_this|anyway|regardless|back|home|on|another|going + week|month|miles|mile|@distance|days|home|base|pressure|light|lamp|zero|hour|hours - no_damage|no_harm|no_problem|fine|well|towed|trailered|ok|pressure_fine|"
-        "until_the_light|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt|cutting|shutting|tripping|stopping|flickering|dropping|stalling|dying|coming|switching",
+        "until_the_light|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt|pressure_kept|alarm_kept|light_kept|lamp_kept|buzzer_kept|needle_kept|gauge_kept|on_and_off|cutting|shutting|tripping|stopping|flickering|dropping|stalling|dying|coming|switching",
         "kept_the_revs_up|carried_on_regardless|carried_on_with|put_tape_over|assumed_it_was_the_sender|assumed_the_gauge|thought_it_was_the_gauge|blamed_the_sender|thought_it_was_the_sender + carried|drove|on|and|ran|so|light|sender|gauge - checked|replaced|swapped|changed",
     ),
     "second_instrument_disagrees": (
@@ -206,6 +208,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         f"{_STOPPED_IT} & alarm|light|lamp|buzzer|beeper|gauge|pressure|needle|warning - itself|when|until|before|after|once|if|every|later|eventually|finally|home|noise|miles|lunch|night|cured|to_check|fuel|alarm_shut|switch_shut|protection|controller|trip|would_not|never|restarted_and",
+        "stopped|shut_off|switched_off|shut_down|turned_off|pulled_up & trailered|towed_home|pulled_over|called_for_a_tow|got_a_tow|called_the_recovery|coasted & pressure|light|lamp|alarm|gauge|buzzer|i|we - until|miles|by_itself|itself|drove_on|later|before|not|never",
         f"{_SO_STOPPED} - itself|when|until|before|after|once|if|every|later|eventually|noise|lunch|night|fuel|temp|temperature|hot|water",
         "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
     ),

@@ -127,7 +127,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "all_of_these|all_of_them|every_one_of_these|these_engines|most_of_these + eventually|do|fail|sooner|suffer|prone|known|notorious|have_this - same_reading|read|gauges|normal|do_that",
     ),
     "ran_on_without_pressure": (
-        "continued|continue|carried_on|drove_on|flew_on|raced_on|kept_driving|kept_going|went_on|pressed_on|sailed_on|ran_on|nursed|limped|motored_on|rode_on|kept_flying|soldiered_on & "
+        "continued|continue|carried_on|drove_on|flew_on|raced_on|kept_driving|kept_going|went_on|pressed_on|sailed_on|=ran_on|nursed|limped|motored_on|rode_on|kept_flying|soldiered_on & "
         "light|lamp|warning|zero|no_pressure|without|miles|minutes|laps|town|exit|alarm|driver|owner|skipper|pilot|@distance|@minutes|home|regardless|anyway|lit|red - no_damage|no_harm|running_as_if|happily|fine|sweetly|normally|"
         "pressure_normal|@not_continue|well|recovered",
         "ignored|disregarded|overlooked|dismissed + warning|light|lamp|alarm|gauge|it|needle|buzzer - bulletin|recall",
