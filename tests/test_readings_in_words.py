@@ -286,3 +286,17 @@ def test_a_baseline_takes_words() -> None:
     [known] = from_text(text, None, BOOK).baseline
     assert known.reading.rpm_spread > 0
     assert known.reading.pressure == pytest.approx(22.5 * PSI)
+
+
+@pytest.mark.parametrize(
+    ("text", "ever"),
+    [
+        ("never above 25 psi", True),
+        ("never over 25 psi cold", True),
+        ("never above 25 psi at idle", False),
+        ("under 25 psi", False),
+    ],
+)
+def test_never_holds_at_every_speed(text: str, ever: bool) -> None:
+    """Without a speed, "never above" is said of all of them: a ceiling."""
+    assert read(text).at_all_speeds is ever

@@ -49,11 +49,13 @@ def look(
     """The reading on a panel gauge, or None and faults."""
     entry, where, before = each.table, each.where, len(faults)
     word, warmth = _words(entry)
+    pressure = _pressure(entry.pressure, f"{where}: pressure", faults)
+    if entry.rpm is None and pressure and pressure.ever and not entry.during:
+        word = Speed.ANY
     rpm = _speed(entry.rpm, word, f"{where}: rpm", faults, of)
     oil = _heat(entry.oil, warmth, f"{where}: oil", faults)
     coolant = _figure(entry.coolant, TEMPERATURE, f"{where}: coolant", faults)
     during = frozenset(_circumstances(entry.during, f"{where}: during", faults))
-    pressure = _pressure(entry.pressure, f"{where}: pressure", faults)
     error = _error(entry.error, f"{where}: error", faults)
     usual = _pressure(getattr(entry, "usual", None), f"{where}: usual", faults)
     if entry.pressure is None and "pressure" not in each.broken:

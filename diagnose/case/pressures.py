@@ -50,6 +50,7 @@ class Pressure:
     value: float
     spread: float = 0.0
     bound: Bound = Bound.EXACT
+    ever: bool = False  #: the bound holds whenever one looked: "never above"
 
     @staticmethod
     def of(spread: Spread, bound: Bound = Bound.EXACT) -> Pressure:
@@ -87,7 +88,7 @@ def pressure_of(text: str) -> Pressure:
     if found := re.fullmatch(BOUNDED, wanted):
         bound = next(b for b, words in BOUNDS.items() if found["bound"] in words.split("|"))
         inner = pressure_of(found["rest"])
-        return Pressure(inner.value, inner.spread, bound)
+        return Pressure(inner.value, inner.spread, bound, found["bound"].startswith("never"))
     if found := re.fullmatch(APPROXIMATE, wanted):
         inner = pressure_of(found["rest"])
         return Pressure(inner.value, max(ABOUT_SD * inner.value, PSI, inner.spread), inner.bound)

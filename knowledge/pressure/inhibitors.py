@@ -72,12 +72,14 @@ MORE_THAN_WARM_OIL = InhibitorGroup(
     ),
     parent=oil_causes_condition.OIL_HOT_NORMAL,
     inhibits={
+        patterns_speed.CAPPED_LOW: (MOSTLY, PHYSICS),
         patterns_speed.LOW_AT_ALL_SPEEDS: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
         patterns_speed.FALLS_AS_REVS_RISE: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
         behaviour.NONE_FROM_FIRST_START: (ALWAYS, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
+        example(patterns.GAUGE_READS_LOW, patterns_speed.CAPPED_LOW),
         example(patterns.GAUGE_READS_LOW, patterns_speed.LOW_AT_ALL_SPEEDS),
         example(patterns.GAUGE_READS_LOW, patterns_speed.FALLS_AS_REVS_RISE),
         example(patterns.LAMP_COMES_ON, behaviour.NONE_FROM_FIRST_START),

@@ -1,6 +1,7 @@
 """Rules on several gauge readings together: with speed, and from cold to hot."""
 
-from itertools import permutations
+from collections.abc import Iterator
+from itertools import permutations, product
 from typing import Any
 
 from knowledge import sources
@@ -46,6 +47,7 @@ from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
+LITTLE_MORE = 0.5  #: of the rise in proportion to speed (judgement)
 CEILING = 0.8  #: how far "never above" a figure is taken for a ceiling (judgement)
 
 
@@ -237,18 +239,21 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
         example(readings=[seen(28, 2000), seen(29, 3500)]),
         example(readings=[words(25, 2475, 1100, 90, at_most=True, at_all_speeds=True)]),
         example(readings=[seen(30, 2000), seen(55, 3500)]),
+        example(readings=[seen(17, 800), seen(25, 3000)]),
     ],
     non_matches=[
         example(readings=[seen(20, 2000), seen(32, 3500)]),
         example(readings=[words(5, 2475, 1100, 90, at_most=True, at_all_speeds=True)]),
         example(readings=[seen(1, 2000), seen(1, 3500)]),
+        example(readings=[seen(8, 800), seen(25, 3000)]),
     ],
 )
 def flat_below_the_setting(known: Known) -> Conclusions:
     """The same low pressure at two speeds well apart is a ceiling; the relief setting is not.
 
     So is a pressure "never above" a figure at any speed, less surely: low everywhere keeps under it
-    too.
+    too. So is a good idle with little more at speed: through a leak, pressure would rise with the
+    speed of the pump.
     """
     setting, floor = (
         relief_setting(known),
@@ -275,9 +280,29 @@ def flat_below_the_setting(known: Known) -> Conclusions:
         and a.pressure >= floor
         and b.pressure >= a.pressure - 3 * PSI
         and not (is_bound(a) or is_bound(b))
-    ] + ceilings
+    ]
+    flat += [*ceilings, *_little_more_than_at_idle(known, fast, NEAR_SETTING * setting)]
     if flat and max(flat) >= SAY_SO and max(reached, default=0.0) < SAY_SO:
         yield is_present(patterns_speed.CAPPED_LOW, max(flat))
+
+
+def _little_more_than_at_idle(known: Known, fast: list[Reading], setting: float) -> Iterator[float]:
+    """How sure it is that each pressure at speed is one that a good hot idle hardly rises to.
+
+    Colder oil at speed would only show more.
+    """
+    idle, wanted = (
+        known.limit(quantities.USUAL_IDLE_SPEED),
+        known.limit(quantities.HOT_IDLE_PRESSURE),
+    )
+    for a, b in product(running(known), fast):
+        if not (idles(a, idle) and is_hot(a) and same_gauge(a, b)):
+            continue
+        if a.pressure >= wanted and b.pressure * a.rpm < LITTLE_MORE * a.pressure * b.rpm:
+            good = sure_above(a, wanted) * idle_share(a, idle)
+            low = sure_below(b, setting) * speed_share(b)
+            if not (is_bound(a) or is_bound(b)):
+                yield counted(min(good, low), CEILING)
 
 
 @rule(

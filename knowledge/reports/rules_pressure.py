@@ -164,13 +164,15 @@ def less_at_idle_than_at_speed(known: Known) -> Conclusions:
 def less_at_speed_than_at_idle(known: Known) -> Conclusions:
     """Good at idle and low at speed.
 
-    Who calls it "low" at speed may mean that it stops rising, which is a ceiling and no fall.
+    Who calls it "low" at speed may mean that it falls, or that it stops rising: a ceiling.
     """
     lost = list(losses(known))
     sure = surest(speed_not_idle(b) for b in lost if b.shows is not Shows.LOW)
     perhaps = surest(speed_not_idle(b) for b in lost if b.shows is Shows.LOW)
     if sure or perhaps:
         yield is_present(patterns_speed.FALLS_AS_REVS_RISE, max(sure, min(perhaps, LIKELY)))
+    if perhaps and not sure:
+        yield is_present(patterns_speed.CAPPED_LOW, min(perhaps, LIKELY))
 
 
 @rule(
