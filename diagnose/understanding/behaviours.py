@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from diagnose.understanding.endings import ends_then, set_lengths, set_only
 from diagnose.understanding.facts import Fact, Span, Value, reader
-from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
+from diagnose.understanding.heads import APART, Head, by_starter, heads_of, set_gauge
 from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
@@ -19,7 +19,7 @@ from knowledge.lexicon.pressure_words import (
     REVVED,
     TIMES,
 )
-from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
+from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since, Speed
 
 _UNTIL = frozenset(["until", "till"])
 _FARTHEST = 30  #: words between what shows and when
@@ -96,13 +96,18 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],
         "maybe a knock": ["finding bearing_knock present"],
-        "cranked it, no oil pressure": ["behaviour none"],
-        "cranked it in short bursts with an eye on the gauge. Still nothing": ["behaviour none"],
+        "cranked it, no oil pressure": ["behaviour none", "reading 0 cranking"],
+        "spun it on the starter, nothing on the gauge": ["behaviour none", "reading 0 cranking"],
+        "cranked it in short bursts with an eye on the gauge. Still nothing": [
+            "behaviour none",
+            "reading 0 cranking",
+        ],
+        "cranked it and it started, no oil pressure": ["behaviour none"],
         "cranked it, no leaks. Nothing to see": [],
         "it would not make any oil pressure": ["behaviour none"],
         "put it together with my brother, no oil pressure": ["behaviour none"],
-        "my mate yelled that there was no oil pressure": ["behaviour none"],
-        "my brother has no oil pressure": [],
+        "helped a fella with his flat four, no oil pressure": ["behaviour none"],
+        "a fella with the same engine has no oil pressure": [],
         "as the revs rise the pressure falls": ["behaviour falling at speed"],
         "the needle has very slowly been falling": ["behaviour falling gradual"],
         "low oil pressure warning in the climb": ["behaviour lamp slopes"],
@@ -144,7 +149,11 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         elif head.mark.value is Shows.FALLING and over_months(head.line, head.mark.first):
             head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
     for head in _merged(heads):
-        yield _fact(head)
+        fact = _fact(head)
+        yield fact
+        if by_starter(head, paragraph):
+            fields: dict[str, Value] = {"pressure": "0", "rpm": Speed.CRANKING.value}
+            yield Fact("reading", fields, fact.spans, fact.sure)
     for line in paragraph.lines:
         yield from _denied(line)
 
@@ -175,7 +184,8 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     if isinstance(mark.value, Circumstance) and _turned(line, best.mark, mark):
         return True
-    if best.mark.value is Shows.NONE and line.word(mark.first) in CRANKED:
+    cranked = CRANKED & {line.word(k) for k in range(mark.first, mark.last)}
+    if best.mark.value is Shows.NONE and cranked:
         best.used.append((line, mark))  # turned by the starter it has not started
         return True
     if far > _FARTHEST and isinstance(mark.value, Circumstance):

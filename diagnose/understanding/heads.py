@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.instruments_named import PANEL_WORDS
-from knowledge.lexicon.numbers import FOLLOWS, NEARLY
+from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
     DARES_NOT,
@@ -31,14 +31,13 @@ from knowledge.lexicon.other_things import (
 )
 from knowledge.lexicon.pressure_words import (
     BESIDE_NONE,
-    CRANKED,
     KNOCKED,
     NO_PRESSURE,
     NONE_BY_STARTER,
     VAGUE,
 )
 from knowledge.lexicon.sights_kinds import INSTEAD, MADE_ANOTHER
-from knowledge.reports.words import NOISES, Shows
+from knowledge.reports.words import NOISES, Shows, Speed
 
 _NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
 _SINCE = frozenset(["since", "ever"])  #: behind "low": since when
@@ -173,16 +172,37 @@ def _takes_an_object(line: Line, mark: Mark[Shows]) -> bool:
     return line.word(mark.last - 1) in DROPPED and line.word(mark.last) in OBJECTS
 
 
+def by_starter(head: Head, paragraph: Paragraph) -> bool:
+    """Whether it is said of an engine that the starter turned: "cranked it, no pressure"."""
+    line, at = head.line, head.mark.first
+    if head.mark.value is not Shows.NONE or STARTED & {t.word for t in line.tokens}:
+        return False
+    bare = line.word(at) in NONE_BY_STARTER and len(head.mark) == 1
+    return bool(_cranked(line, len(line.tokens))) or (bare and _cranked_before(line, paragraph))
+
+
+def _cranked(line: Line, last: int) -> list[Mark[Speed]]:
+    """Where a sentence says before a token that the starter turned the engine."""
+    marks = line.stated(line.lexicon.speed)
+    done = [m for m in marks if m.value is Speed.CRANKING and line.word(m.first) != "cranking"]
+    return [m for m in done if m.first < last and not line.denied(m)]  # no "when cranking"
+
+
+def _cranked_before(line: Line, paragraph: Paragraph) -> bool:
+    """Whether the sentence before says so."""
+    before = [x for x in paragraph.lines if x.number == line.number - 1]
+    return any(_cranked(x, len(x.tokens)) for x in before)
+
+
 def _none_by_starter(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
     """A clause that says no more than "still nothing", after the starter turned the engine."""
     if not paragraph.speaks_of_pressure:
         return
-    before = [x for x in paragraph.lines if x.number == line.number - 1]
-    cranked = any(t.word in CRANKED for x in before for t in x.tokens)
+    cranked = _cranked_before(line, paragraph)
     for clause in line.sentence.clauses:
         words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
         said = [k for k in words if line.word(k) in NONE_BY_STARTER]
-        cranked = cranked or any(line.word(k) in CRANKED for k in range(clause.first))
+        cranked = cranked or bool(_cranked(line, clause.first))
         if cranked and said and all(k in said or line.word(k) in BESIDE_NONE for k in words):
             yield Mark(Shows.NONE, said[0], said[0] + 1)
 

@@ -70,6 +70,10 @@ class _Found:
         ],
         "pump apart: end play 8 thou": ["finding pump_end_clearance 8 thou"],
         "5 psi at idle with the oil at 90 C": [],
+        "relief spring came with it, measured it at 2.1 inches": [
+            "finding relief_spring_length 2.1 inches"
+        ],
+        "relief spring came with it, the bolts are 2.1 inches long": [],
         "bearings all 3 to 3.5 thou": [
             "finding main_clearance 3.5 thou",
             "finding rod_clearance 3.5 thou",
@@ -194,7 +198,9 @@ def _fits(line: Line, name: _Name, amount: Amount) -> bool:
     if clause.first <= name.mark.first < clause.last:
         return line.distance(name.mark, Mark("", amount.first, amount.last)) <= _FAR
     before = range(clause.first, amount.first)
-    return name.mark.first < amount.first and all(_says_nothing(line, k) for k in before)
+    if name.mark.first >= amount.first:
+        return False
+    return all(_says_nothing(line, k) or line.word(k) == "it" for k in before) and not name.alone
 
 
 def _says_nothing(line: Line, at: int) -> bool:

@@ -8,7 +8,7 @@ from itertools import pairwise
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
-from knowledge.lexicon.stance_words import GAVE, GOT, HELPED_BY, HELPS, LOOK, PERSONS
+from knowledge.lexicon.stance_words import GAVE, GOT, HELPED, HELPED_BY, HELPS, LOOK, PERSONS
 from knowledge.reports.words import Done
 
 #: before another engine: what was said so far is of it
@@ -65,6 +65,11 @@ def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     words = [t.word for t in tokens]
     if words[mark.last - 1] in ("had", "has"):  # "the neighbour had a look"
         return tuple(words[mark.last : mark.last + 2]) in LOOK
+    whom = next((k for k in range(mark.first, mark.last) if words[k] in PERSONS), None)
+    if whom is None:
+        return False
+    if HELPED & set(words[max(0, whom - 3) : whom]):
+        return True  # "helped a fella with his flat four": it is told of that engine
     if words[mark.last - 1] not in PERSONS:
         return False
     before = words[mark.first - 1] if mark.first else ""

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
+from diagnose.understanding.earlier import earlier_work
 from diagnose.understanding.engine import engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
@@ -17,7 +18,7 @@ from diagnose.understanding.sights import sights
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
-from diagnose.understanding.work import earlier_work, trials
+from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.fillers import FILLERS, LEADING

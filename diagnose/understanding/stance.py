@@ -28,6 +28,7 @@ from knowledge.lexicon.stance import (
 )
 from knowledge.lexicon.stance_words import (
     AUXILIARIES,
+    BEFORE_ALL,
     RETURNED,
     WORK_ENDS,
     WORK_LEADS,
@@ -89,6 +90,9 @@ def stances(
     """
     tokens, clauses = sentence.tokens, sentence.clauses
     of = [Stance.STATED] * len(tokens)
+    if len(clauses) > 1 and " ".join(t.word for t in tokens[:2]) in BEFORE_ALL:
+        begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
+        _set(of, 0, next(begins, len(tokens)), Stance.USUAL)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
         if (
@@ -254,6 +258,8 @@ def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
             after = tokens[part.last] if part.last < len(tokens) else None
             if after is None or after.is_mark or after.is_figure or after.word in WORK_ENDS:
                 return True
+            if any(p.first == part.last for p in lexicon.parts.find(tokens)):
+                return True  # "did the points plugs and battery"
     return False
 
 

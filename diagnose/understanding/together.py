@@ -11,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
-from knowledge.lexicon.sights_kinds import NEVER_DENIED, OF_OTHERS
+from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, OF_OTHERS
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
 
@@ -23,6 +23,8 @@ _DRILL_LEAST = 25.0  #: psi: less from a drill is little (judgement)
     {
         "half of the outlet port was hidden by the gasket": ["finding gasket_masks_port present"],
         "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
+        "was lazy with the rods and didn't measure them": ["finding clearances_built_wide present"],
+        "going to measure the rods": [],
         "the gasket does not cover the port": ["finding gasket_masks_port absent"],
         "my brother's gasket hid half of the port": [],
         "could the gasket hide the port?": [],
@@ -50,6 +52,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
         stance |= line.stances.of[place]
     if found.finding in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
+    if found.finding in NOT_DONE and found.negates and line.word(len(line.tokens) - 1) != "yet":
+        stance &= ~Stance.SUPPOSED
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED):
         return None
     sure = min(line.stances.sure[place] for place in found.places)

@@ -1,4 +1,4 @@
-"""Read trials with their result, and work done before the trouble began."""
+"""Read trials with their result."""
 
 from __future__ import annotations
 
@@ -21,17 +21,14 @@ from knowledge.lexicon.results_words import (
     SAYS_STILL,
     WELL,
 )
-from knowledge.lexicon.work_words import LOOKS
-from knowledge.reports.words import Done, Hands, Result, Shows
+from knowledge.reports.words import Result, Shows
 
 #: of several results of one trial these count, else the first
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
-_RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _AHEAD = 6  #: words between a result and the trial behind it
-_SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
 
 @reader(
@@ -89,11 +86,13 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "the relief spring was shorter than the new one, no change": [],
         "cranked it, nothing": [],
         "primed the pump, nothing": ["trial pump_primed no difference"],
+        "rebuilt my engine with a new pump. 40 cold, then it dropped to 10": [],
+        "rebuilt my engine, low pressure. new pump. 10 hot went to 40": ["trial new_pump cured"],
     }
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:
     """Trials that were made, each with what it did."""
-    for job, mark, line in _tried(paragraph):
+    for job, mark, line in tried(paragraph):
         yield _trial(job, mark, line)
 
 
@@ -142,14 +141,17 @@ def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
     ]
 
 
-def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
+def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
     waiting: list[Job] = []
     troubles = _troubles(paragraph)
     lines = paragraph.lines
+    built = False
     for line, before in zip(lines, (None, *lines), strict=False):
         results = results_of(line)
-        own = [j for j in jobs(line, before) if j.trial]
+        every = jobs(line, before)
+        built = built or any(j.area == "whole_engine" for j in every)
+        own = [j for j in every if j.trial]
         rest = _of_the_rest(line, results)
         of_own = False
         for job in (*waiting, *own):
@@ -168,8 +170,13 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
                 mark = _again_at_once(line, job, own)
             if mark is not None and _led_to_it(job, mark, line, trouble):
                 continue
-            if mark is not None and not trouble and _only_says_well(line, mark):
-                continue
+            shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
+            if (
+                mark is not None
+                and not trouble
+                and (_only_says_well(line, mark) or (built and shown))
+            ):
+                continue  # of a part of a build: what the engine did when it ran
             if (
                 mark is not None
                 and not trouble
@@ -301,95 +308,3 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
     else:
         spans = job.line.span(job.marks) + line.span([result])
     return Fact("trial", fields, spans, line.stances.surety(result))
-
-
-@reader(
-    {
-        "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt 2 weeks"],
-        "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
-        "new engine, low pressure": [],
-        "replacement engine, low pressure": ["earlier other_engine renewed"],
-        "did the head gasket last week": ["earlier cylinder_head renewed 1 weeks"],
-        "did the head gasket cause this": [],
-        "main and rod bearings are new": ["earlier bearings renewed"],
-        "replaced the pump, gauge now reads less": ["earlier oil_pump renewed"],
-        "replaced the pump, gauge and filter last week": [
-            "earlier oil_pump renewed",
-            "earlier instrument renewed 1 weeks",
-            "earlier filter_change renewed 1 weeks",
-        ],
-        "since the rebuild": ["earlier whole_engine rebuilt straight before"],
-        "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
-        "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
-        "timing case rebuilt about three months before": ["earlier timing rebuilt 3 months"],
-        "oil changed the day before": ["earlier oil_change renewed 1 days"],
-        "rebuilt engine fitted a few months ago": ["earlier other_engine renewed 3 months"],
-        "new oil pump, still the same": [],
-        "changed the filter, now pressure is lower than before": [
-            "earlier filter_change renewed straight before"
-        ],
-        "fitted a new pump, pressure reads less than before": ["earlier oil_pump renewed"],
-        "1300 hours since overhaul": [],
-        "infrequent oil changes": [],
-        "otherwise new pump needed": [],
-        "planning to rebuild the engine": [],
-        "should I change the oil?": [],
-        "his engine was rebuilt last year, my brother says": [],
-    }
-)
-def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
-    """Work before the trouble, with how long before and by whom."""
-    tried = {
-        job.trial
-        for job, mark, _ in _tried(paragraph)
-        if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
-    }
-    lines = paragraph.lines
-    for line, ahead in zip(lines, (None, *lines), strict=False):
-        own = jobs(line, ahead)
-        for job in own:
-            before, words = job.before()
-            hands = _hands(line, job)
-            if not job.area or _ran_on(job, before):
-                continue
-            if job.trial in tried and (not before or job.begins_it):
-                continue
-            opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
-            if opened and not before:
-                continue
-            fields: dict[str, Value] = {"what": job.area}
-            if job.done:
-                fields["done"] = job.done.value
-            if before:
-                fields["before"] = before
-            if hands:
-                fields["hands"] = hands.value.value
-            marks = [*job.marks, *words, *([hands] if hands else [])]
-            yield Fact("earlier", fields, line.span(marks))
-        for mark in line.stated(line.lexicon.nothing_done):
-            if not own:
-                yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
-
-
-def _off_for(job: Job) -> bool:
-    """Whether it was off for another reason than this trouble: "sump taken off for a gasket"."""
-    after = [job.line.word(k) for k in range(job.last, job.last + 4)]
-    return after[0] in ("for", "by") and not LOOKS & set(after)
-
-
-def _ran_on(job: Job, before: str) -> bool:
-    """Whether the engine ran for many hours since it was rebuilt: no part of this trouble."""
-    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= _RUN_IN
-
-
-def _hands(line: Line, job: Job) -> Mark[Hands] | None:
-    """Who did it, where "by" or the subject says so."""
-    for mark in line.stated(line.lexicon.hands):
-        clause = line.clause(job.first)
-        inside = clause.first <= mark.first < clause.last
-        by = line.word(mark.first - 1) in ("by", "the", "a", "my", "local", "to")
-        if inside and (
-            (mark.value in _SHOP and by) or (mark.value is Hands.OWNER and mark.overlaps(job.whole))
-        ):
-            return mark
-    return None

@@ -11,7 +11,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "won't|wont start|fire",
         "@not =start at? all?",
         "will|would|does|did|refuses|refused @not|to re-start|restart|start|fire|catch",
-        "cranks but|and|it .. start|starts|fire|fires|started",
+        "cranks .. @not|wont|fails|refuses to? start|starts|fire|fires|started|catch",
         "refuses|refused|failed|fails to start|fire|restart",
     ),
     Shows.LOST_POWER: (

@@ -293,7 +293,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="fuel_system",
     ),
     PartWorked(
-        names=("battery|alternator|points|coil",),
+        names=(
+            "battery|alternator|points|coil",
+            "points,? plugs|plug",
+            "plugs and|& points|leads|coil",
+        ),
         area="ignition_or_electrics",
     ),
     PartWorked(names=("spark plugs|plug",), area="ignition_or_electrics", area_if=Done.RENEWED),

@@ -52,7 +52,7 @@ REVVED = frozenset(
 #: a clause that only says so, in a text that speaks of the pressure
 NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
 #: begins what says that the starter turned the engine
-CRANKED = frozenset(["cranked", "cranking", "cranks"])
+CRANKED = frozenset(["cranked", "cranking", "cranks", "starter"])
 #: all that a clause says where the starter brought no pressure: "cranked it again, still nothing"
 NONE_BY_STARTER = NO_PRESSURE | frozenset(["nada", "zip", "zilch", "nope", "none", "nowt"])
 BESIDE_NONE = frozenset(["still", "but", "and", "at", "all", "absolutely", "got", "just", "again"])

@@ -5,7 +5,7 @@ from __future__ import annotations
 #: the finding, by what is said when it is there
 SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
     "filter_burst": (
-        "filter burst|blew|exploded|split|blown|popped|off|bursts|blows",
+        "filter burst|blew|exploded|split|blown|popped|bursts|blows",
         "blew .. filter",
         "burst .. filter",
         "filter can|canister|body|seam? came|come|comes apart",

@@ -33,6 +33,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "@not run|started|used|driven|turned for|in|since over? @longtime|years|ages|decades",
         "long|years|months of|in|term? storage|standing",
         "been|was in storage",
+        "@not been|run|gone|driven on|down the road|water for|in|since @longtime|years|decades|ages|@year",
+        "been|was|came off the road|water for|since|these|about? @longtime|years|decades|ages|@year",
         "first start after|since .. winter|storage|lay|layup|years",
         "@longtime sitting|standing|storage|idle|unused",
         "@longtime in a|the|storage barn|shed|garage|field|storage",

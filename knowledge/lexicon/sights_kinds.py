@@ -177,6 +177,8 @@ INSTEAD = frozenset(
         "white_plume",
     ]
 )
+#: what was not done; "not yet measured" says it, and supposes nothing
+NOT_DONE = frozenset(["clearances_built_wide"])
 #: said of other engines too, or by the maker: that is what they say
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: seen by a garage or a dealer as well as by anybody: no opinion of the cause

@@ -109,6 +109,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "the|too|very|up|into|rather? high|red|hot|boiling|overheat",
         "boiled|boiling|boils over|up|dry?",
         "coolant|water loss|lost|gone|out .. overheat|overheated",
+        "coolant|water blew|blows|blowing|spewed|spewing|boiled|pushed|gushed|thrown|threw out|out-of|from|over|up|all the? overflow|expansion|header|radiator|reservoir|bottle?",
         "ran|runs|running|got|gets|getting|went|engine|was|be far|a|bit? too|really|very|bit|rather|red|quite|so hot",
         "ran|runs|running|run =hot",
         "cooked|cooking the|my|its engine|motor",

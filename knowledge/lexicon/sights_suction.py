@@ -49,6 +49,7 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "pickup|screen|strainer too close|near|low to|the|tight",
         "pickup|screen|strainer .. touching|touches|hits|hitting|sits|resting|against|rubbing the|on|of? bottom|floor|sump|pan",
         "no clearance|gap|space under|below|between the? pickup|strainer|screen",
+        "pan|sump|dent|floor .. against|touching|touches|fouling|onto|hitting the? oil? pickup|strainer|screen",
     ),
     "pickup_gap_too_large": (
         "pickup|screen|strainer too|was|is? too|inch high|far|short",

@@ -16,7 +16,7 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "=cranking|=cranked",
         "=crank it|her|the|them engine|motor?|over?",
         "on the starter",
-        "turning|spinning|spin|turn .. on|with the starter",
+        "turning|spinning|spin|spun|turn|turned .. on|with|by the? starter",
     ),
     Speed.FAST_IDLE: ("fast|high idle", "on the? choke", "at run-up|runup", "choke on|out"),
     Speed.OFF_IDLE: ("off|above idle", "touch of throttle"),

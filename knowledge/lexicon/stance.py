@@ -330,7 +330,7 @@ USUALLY = (
     "@pressure|@number|@range when it was new|rebuilt|fresh|right",
     "prior to the|this|that|my",
     "before it|this|that was|read|showed|ran|had|held|would|made|always",
-    "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil",
+    "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil|=stripped|=pulled|=opened",
     "was|had|ran @number|@pressure|@range last|before|previously",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
 )

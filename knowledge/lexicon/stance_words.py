@@ -51,10 +51,10 @@ REFUSES = _set(
 #: name a person, who may own another engine or lend a hand with this one
 PERSONS = _set(
     "brother friend buddy dad father mate neighbor neighbour cousin uncle wife son husband sister boss "
-    "colleague mechanic machinist daughter girlfriend boyfriend mum mother someone somebody"
+    "colleague mechanic machinist daughter girlfriend boyfriend mum mother someone somebody guy bloke chap fella fellow lad customer"
 )
 #: before such a person: he worked on this engine; behind one: what a helper does
-HELPED_BY = _set("with by and between plus")
+HELPED_BY, HELPED = _set("with by and between plus"), _set("helped helping help")
 HELPS = _set(
     "yelled yells shouted shouts noticed notices spotted spots saw sees heard hears helped helps helping came "
     "watched watches watching cranked cranking turned turning held holding and pointed waved called thinks "
@@ -81,3 +81,5 @@ AUXILIARIES = _set(
 )
 #: behind what was not done: it was not done for so long
 FOR_LONG = _set("for in since ages")
+#: begin a sentence that says throughout what was: "before, with the old engine, it showed 25"
+BEFORE_ALL = frozenset(["before ,", "previously ,", "formerly ,", "originally ,", "beforehand ,"])

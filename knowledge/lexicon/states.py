@@ -300,6 +300,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.FINE: (
         "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent",
+        "looks|looked|look|seems|seemed|appears|appeared normal",
         "like|as new",
         "in perfect|good|excellent|great|fine condition|order|shape|nick",
         "nothing wrong",

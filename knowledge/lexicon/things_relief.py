@@ -31,6 +31,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             f"oil? pressure? {_NAME} valve|plunger|piston|ball|poppet plunger|piston|ball|poppet?",
             "oil? pressure regulator valve|plunger|piston?",
             "oil regulator valve|plunger|piston?",
+            "=regulator|pressure-regulator",
             "oprv|prv",
             "blow off valve",
         ),

@@ -144,6 +144,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "clearance|clearances + main|rod|bearing|bearings|big_end|mains + tight|too_small|too_little|zero|nil|barely|no - not|cam|valve|pickup|over|end",
     ),
     "clearances_built_wide": (
+        "@not_measure|@not_measured|never_measured|@not_plastigage|@not_check|@not_mic + rods|mains|rod_bearings|main_bearings|big_ends|big-ends - valve|cam|gauge|pressure|voltage|oil",
         "clearance|clearances|built|set_up|plastigage|plastigauge + loose|wide|on_the_loose|never|@not_checked|@not_measured|race|generous|loosely + bearing|main|rod|bearings|clearances|engine|mains|built|it - tight|pickup|valve|pump|cam",
     ),
 }

@@ -87,6 +87,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "=primed|=priming|=reprimed",
         "prime it|the|pump",
         "packed|packing .. vaseline|pump|jelly|grease",
+        "packed|filled|smeared|stuffed|pushed|crammed|coated|loaded|squashed|put .. vaseline|petroleum|jelly",
+        "vaseline|jelly|grease in|into|inside|round|on the? pump|vanes|gears|rotors|rotor",
         "prime|primed with a? drill",
         "oil .. spun by|with drill",
         "spun .. drill",
@@ -97,6 +99,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "the? pump|inlet|filter-head|filter-housing|suction|outlet|gallery|feed|pickup|sender|line|port inlet|hole|port|pipe|head|"
         "housing?",
         "oil was? poured|squirted|funnelled|injected",
+        "poured|squirted|funnelled|pumped|injected|tipped|syringed oil|some down|into|in|through|up the|a filter|cooler|gauge|sender|pump|oil|feed|suction pipe|line|hose|union|port|hole|union|housing|fitting",
         "filled the? pump|filter",
     ),
     "topped_up": (
@@ -277,6 +280,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "had|gave|got a full|major|proper? service",
         "new oil",
         "changed oil",
+        "drained|dropped the|my|out? old? oil and|&|, .. filter",
+        "drained|dropped the|my old? oil .. refilled|refill",
         "changed|switched|went|moved|change over? to cheap|a|full|semi|some? =synthetic|=mineral|@grade|@thick|@thin",
     ),
     "oil_added": (

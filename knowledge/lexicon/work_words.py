@@ -37,3 +37,5 @@ NAMES_ANOTHER = {
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
 #: after "second": it says which of several, and not that it is another one
 NUMBERED = _set("cam main rod bearing bearings piston cylinder lifter crankpin journal big")
+#: done with a part of the engine before, which says what was built in
+REUSED = _set("transferred transferring reused reusing")

@@ -1,0 +1,111 @@
+"""Read work done before the trouble began."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.facts import Fact, Value, reader
+from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.work import tried
+from knowledge.lexicon.work_words import LOOKS, REUSED
+from knowledge.reports.words import Done, Hands, Result
+
+_RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
+_SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
+
+
+@reader(
+    {
+        "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt 2 weeks"],
+        "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
+        "new engine, low pressure": [],
+        "replacement engine, low pressure": ["earlier other_engine renewed"],
+        "did the head gasket last week": ["earlier cylinder_head renewed 1 weeks"],
+        "did the head gasket cause this": [],
+        "main and rod bearings are new": ["earlier bearings renewed"],
+        "replaced the pump, gauge now reads less": ["earlier oil_pump renewed"],
+        "replaced the pump, gauge and filter last week": [
+            "earlier oil_pump renewed",
+            "earlier instrument renewed 1 weeks",
+            "earlier filter_change renewed 1 weeks",
+        ],
+        "since the rebuild": ["earlier whole_engine rebuilt straight before"],
+        "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
+        "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
+        "timing case rebuilt about three months before": ["earlier timing rebuilt 3 months"],
+        "oil changed the day before": ["earlier oil_change renewed 1 days"],
+        "rebuilt engine fitted a few months ago": ["earlier other_engine renewed 3 months"],
+        "new oil pump, still the same": [],
+        "changed the filter, now pressure is lower than before": [
+            "earlier filter_change renewed straight before"
+        ],
+        "fitted a new pump, pressure reads less than before": ["earlier oil_pump renewed"],
+        "1300 hours since overhaul": [],
+        "transferred my pan over": ["earlier sump taken off and refitted"],
+        "pulled the pan": [],
+        "infrequent oil changes": [],
+        "otherwise new pump needed": [],
+        "planning to rebuild the engine": [],
+        "should I change the oil?": [],
+        "his engine was rebuilt last year, my brother says": [],
+    }
+)
+def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
+    """Work before the trouble, with how long before and by whom."""
+    as_trials = {
+        job.trial
+        for job, mark, _ in tried(paragraph)
+        if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
+    }
+    lines = paragraph.lines
+    for line, ahead in zip(lines, (None, *lines), strict=False):
+        own = jobs(line, ahead)
+        for job in own:
+            before, words = job.before()
+            hands = _hands(line, job)
+            if not job.area or _ran_on(job, before):
+                continue
+            if job.trial in as_trials and (not before or job.begins_it):
+                continue
+            opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
+            opened = opened and job.line.word(job.first) not in REUSED
+            if opened and not before:
+                continue
+            fields: dict[str, Value] = {"what": job.area}
+            if job.done:
+                fields["done"] = job.done.value
+            if before:
+                fields["before"] = before
+            if hands:
+                fields["hands"] = hands.value.value
+            marks = [*job.marks, *words, *([hands] if hands else [])]
+            yield Fact("earlier", fields, line.span(marks))
+        for mark in line.stated(line.lexicon.nothing_done):
+            if not own:
+                yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
+
+
+def _off_for(job: Job) -> bool:
+    """Whether it was off for another reason than this trouble: "sump taken off for a gasket"."""
+    after = [job.line.word(k) for k in range(job.last, job.last + 4)]
+    return after[0] in ("for", "by") and not LOOKS & set(after)
+
+
+def _ran_on(job: Job, before: str) -> bool:
+    """Whether the engine ran for many hours since it was rebuilt: no part of this trouble."""
+    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= _RUN_IN
+
+
+def _hands(line: Line, job: Job) -> Mark[Hands] | None:
+    """Who did it, where "by" or the subject says so."""
+    for mark in line.stated(line.lexicon.hands):
+        clause = line.clause(job.first)
+        inside = clause.first <= mark.first < clause.last
+        by = line.word(mark.first - 1) in ("by", "the", "a", "my", "local", "to")
+        if inside and (
+            (mark.value in _SHOP and by) or (mark.value is Hands.OWNER and mark.overlaps(job.whole))
+        ):
+            return mark
+    return None
