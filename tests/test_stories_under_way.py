@@ -191,6 +191,39 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("Clouds of smoke behind and no oil pressure.", ("behaviour smoke",), ()),
     ("Plug leads off, cranked it for pressure.", (), ("finding sender_wire_off",)),
     ("I poured in 4 litres at the filter.", (), ("finding filter_seat_leaks",)),
+    (
+        "The engine alarm kept going on and off.",
+        (),
+        ("finding ran_on", "finding stopped_with_loss"),
+    ),
+    ("The oil light was on solid till I gave it a handful.", (), ("finding engine_seized",)),
+    ("There's a light tapping on the left bank.", (), ("finding raced_or_heeled",)),
+    (
+        "The oil pressure on No.2 generator is falling from 4 bar to 2.6 over the watch.",
+        ("reading 2.6 bar",),
+        ("reading 2 bar",),
+    ),
+    ("It has never had more than 30 psi cold.", ("reading never above 30 psi cold",), ()),
+    ("The oil pressure is ten pounds cold and nothing hot.", ("behaviour none hot",), ()),
+    (
+        "My dad's tractor has lost its oil pressure. It went yesterday.",
+        ("behaviour lost", "finding in_a_tractor present"),
+        (),
+    ),
+    (
+        "My dad's tractor has lost its oil pressure. My own tractor reads 40 psi.",
+        (),
+        ("behaviour lost",),
+    ),
+    ("There was a black line across the lawn.", ("finding oil_trail_behind present",), ()),
+    ("I turned it off there and then.", ("finding ran_on_without_pressure absent",), ()),
+    (
+        "Loosened the union at the filter and spun it: not a drop.",
+        ("finding no_oil_at_open_port present",),
+        ("finding dipstick_dry",),
+    ),
+    ("The generator keeps faulting out on low oil pressure.", ("behaviour trips",), ()),
+    ("On the climb the temp went up to 230.", ("finding engine_ran_hot present",), ()),
 )
 
 

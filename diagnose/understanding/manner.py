@@ -7,7 +7,14 @@ from collections.abc import Sequence
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
 from knowledge.lexicon.stance import NEGATION, SHARES
-from knowledge.lexicon.stance_words import FOR_LONG, INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
+from knowledge.lexicon.stance_words import (
+    FOR_LONG,
+    HAD_NO_MORE,
+    INSTRUMENTS,
+    MOVES_SO,
+    REFUSES,
+    REFUSING,
+)
 
 _BEHIND = 5  #: words in which it is said for how long
 
@@ -46,6 +53,7 @@ def is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
 
 
 def is_neglect(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
-    """Whether what was not done was not done for long: "has not been changed for years"."""
+    """Whether what was not done was not done for long, or never shown: "never had more"."""
     behind = [t.word for t in tokens[mark.last : mark.last + _BEHIND]]
-    return tokens[mark.first].word in NEGATION and bool(set(behind) & FOR_LONG)
+    had = tokens[mark.last - 1].word == "had" and behind[:1] and behind[0] in HAD_NO_MORE
+    return tokens[mark.first].word in NEGATION and bool(had or set(behind) & FOR_LONG)

@@ -8,9 +8,20 @@ from itertools import pairwise
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
-from knowledge.lexicon.stance_words import GAVE, GOT, HELPED, HELPED_BY, HELPS, LOOK, PERSONS
+from knowledge.lexicon.stance_words import (
+    GAVE,
+    GOT,
+    HELPED,
+    HELPED_BY,
+    HELPS,
+    LOOK,
+    MACHINES,
+    OF_PERSONS,
+    PERSONS,
+)
 from knowledge.reports.words import Done
 
+_MACHINE_IN = 4  #: words behind "my dad's" that may name the machine
 #: before another engine: what was said so far is of it
 _OF = frozenset(["on", "in", "with", "of", "from", "for"])
 #: begin a sentence that goes on about another's engine
@@ -20,11 +31,12 @@ _OWNS = frozenset(["his", "her", "hers", "their", "theirs"])
 
 
 def of_others(
-    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool
+    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool, theirs: bool = False
 ) -> Iterator[tuple[int, int]]:
     """Runs of tokens said of another engine, each up to where the person comes back to this one.
 
-    ``elsewhere``: the sentence before was of another; ``one_side``: only one of two engines is named.
+    ``elsewhere``: the sentence before was of another; ``one_side``: only one of two engines is named;
+    ``theirs``: the engine in question is another person's.
     """
     tokens = sentence.tokens
     back = sorted(m.first for m in lexicon.this.find(tokens))
@@ -32,7 +44,8 @@ def of_others(
     starts = [
         m.first
         for m in (*lexicon.other.find(tokens), *sides)
-        if not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
+        if not (theirs and is_of_person(tokens, m))
+        and not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
     ]
     if elsewhere and tokens[0].word in _GO_ON:
         starts.append(0)
@@ -44,6 +57,12 @@ def of_others(
             yield start, clause.last
             continue  # a part of another engine is on this one now
         yield (clause.first if start and tokens[start - 1].word in _OF else start), last
+
+
+def is_of_person(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether a phrase names a machine as another person's: "my dad's tractor"."""
+    behind = [t.word for t in tokens[mark.first + 1 : mark.last + _MACHINE_IN]]
+    return bool(OF_PERSONS & set(behind)) and bool(MACHINES & set(behind))
 
 
 def _gave_it(sentence: Sentence, mark: Mark[bool]) -> bool:

@@ -9,6 +9,7 @@ from typing import TypeVar
 
 from diagnose.understanding.facts import Span
 from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.others import is_of_person
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
@@ -16,6 +17,7 @@ from knowledge.lexicon.pressure_words import (
     LONG_KINDS,
     LONG_TIMES,
 )
+from knowledge.lexicon.stance_words import MACHINES, OF_PERSONS
 from knowledge.reports.words import Circumstance, Shows
 
 Value = TypeVar("Value")
@@ -44,6 +46,8 @@ _OTHERS = frozenset(
     )
 )
 _LAMPS = frozenset(["light", "lamp", "alarm", "buzzer", "beeper", "warning"])
+_FEWEST, _EARLY = 2, 3  #: sentences of such a text, and words before the machine
+_TAKEN_OFF = frozenset(["off", "from", "like", "than", "with"])
 #: say that the engine of one side is the sound one
 _GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
@@ -188,6 +192,26 @@ def _one_side(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
     return shown and _GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
 
 
+def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
+    """Whether a text begins with another person's machine and names no other: it is of that one."""
+    if len(cut) < _FEWEST:
+        return False
+    tokens = cut[0].tokens
+    marks = [m for m in lexicon.other.find(tokens) if m.first <= _EARLY]
+    if not any(is_of_person(tokens, m) for m in marks):
+        return False
+    if any(tokens[k].word in _TAKEN_OFF for k in range(_EARLY)):
+        return False
+    return not any(lexicon.this.find(s.tokens) or _names_own(s.tokens) for s in cut)
+
+
+def _names_own(tokens: Sequence[Token]) -> bool:
+    """Whether a machine is called the person's own: "my boat"."""
+    own = [k for k, t in enumerate(tokens) if t.word in ("my", "our")]
+    near = ([t.word for t in tokens[k + 1 : k + 1 + _EARLY]] for k in own)
+    return any(MACHINES & set(words) and not OF_PERSONS & set(words) for words in near)
+
+
 @dataclass(frozen=True)
 class Paragraph:
     """A text, cut into sentences."""
@@ -202,8 +226,9 @@ class Paragraph:
         elsewhere = False
         cut = sentences(self.text, self.lexicon.spelling)
         one_side = _one_side(cut, self.lexicon)
+        theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):
-            meant = stances(sentence, self.lexicon, elsewhere, one_side)
+            meant = stances(sentence, self.lexicon, elsewhere, one_side, theirs)
             elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)

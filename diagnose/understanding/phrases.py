@@ -159,7 +159,7 @@ def _past_engine(tokens: Sequence[Token], i: int) -> int:
     for k in range(i + 1, min(i + 2 + _ENGINE_WORDS, len(tokens))):
         if tokens[k].word in ENGINES:
             return k + 1 if k > i + 1 else 0
-        if tokens[k].word not in WHICH_ENGINE:
+        if tokens[k].word not in WHICH_ENGINE and not tokens[k].is_figure:
             return 0
     return 0
 

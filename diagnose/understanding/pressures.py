@@ -36,6 +36,7 @@ from knowledge.lexicon.numbers import (
     SHARE_AFTER,
     SHOWN_BY,
     SO_MUCH,
+    SPANS,
     STARTED,
     SWINGS,
     THEN_NOW,
@@ -67,7 +68,9 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if token.kinds == {"share"}:
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not _is_difference(line, i) else None
-    if not token.kinds & {"pressure", "number", "range"} or _is_negative(line, i):
+    if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":
+        return None  # "the pressure on No. 2"
+    if _is_negative(line, i):
         return None
     if "pressure" not in token.kinds and (_of_another_gauge(line, i) or _is_of_the_clock(line, i)):
         return None
@@ -301,6 +304,8 @@ def _is_difference(line: Line, i: int) -> bool:
         return True
     if after in ("each", "either") and then in ("way", "side"):
         return True
+    if after == "over" and line.word(i + 3) in SPANS:
+        return False  # "from 4 bar to 2.6 over the watch"
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
         return True
     if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:

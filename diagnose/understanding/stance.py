@@ -82,11 +82,16 @@ class Stances:
 
 
 def stances(
-    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool = False
+    sentence: Sentence,
+    lexicon: Lexicon,
+    elsewhere: bool,
+    one_side: bool = False,
+    theirs: bool = False,
 ) -> Stances:
     """The stances of a sentence.
 
-    ``elsewhere``: the one before was of another engine; ``one_side``: "the port engine" is this one.
+    ``elsewhere``: the one before was of another engine; ``one_side``: "the port engine" is this one;
+    ``theirs``: "my dad's tractor" is.
     """
     tokens, clauses = sentence.tokens, sentence.clauses
     of = [Stance.STATED] * len(tokens)
@@ -148,7 +153,7 @@ def stances(
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
-    for first, last in of_others(sentence, lexicon, elsewhere, one_side):
+    for first, last in of_others(sentence, lexicon, elsewhere, one_side, theirs):
         _set(of, first, last, Stance.ELSEWHERE)
     return Stances(tuple(of), tuple(sure))
 

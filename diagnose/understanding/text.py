@@ -17,6 +17,7 @@ from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
 _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
+_NUMBERED = re.compile(r"\b[Nn]o\. ?(?=\d)")  #: "No. 2" ends no sentence and denies nothing
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
 _COMMAS = frozenset(",:()-–—")
@@ -147,6 +148,7 @@ class Spelling(Protocol):
 
 def sentences(text: str, spelling: Spelling) -> list[Sentence]:
     """Cut a text into sentences of tokens, each word in its right spelling."""
+    text = _NUMBERED.sub(lambda m: "nr" + " " * (len(m[0]) - 2), text)
     found: list[Sentence] = []
     current: list[Token] = []
     for token in _tokens(text, spelling):

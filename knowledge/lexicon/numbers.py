@@ -37,6 +37,10 @@ SO_MUCH = _set(
     "normal usual healthy steady decent good solid respectable measly mere paltry miserable feeble nice reasonable poor "
     "lowly comfortable"
 )
+#: after "over the": it is in how long
+SPANS = _set(
+    "watch day week weekend month hour trip passage course next last night season winter summer few years"
+)
 #: before "to" or "at" and a number: what a needle does
 MOVES = _set(
     "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "

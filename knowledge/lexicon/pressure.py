@@ -33,6 +33,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@not build|make|get|have|getting|making|building any? oil? pressure",
         "@not any oil? pressure",
         "without any? oil? pressure",
+        "and|but then? nothing|zero|nil|none =hot|=warm",
         "gauge|needle|display|readout|indicator dead|blank",
         "display|readout|gauge|it shows|shown|showed|showing dashes|blanks",
         "pressure|gauge display|readout blank|dashes|dead|out",

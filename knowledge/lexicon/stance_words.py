@@ -66,7 +66,7 @@ LOOK = frozenset([("a", "look"), ("a", "listen"), ("a", "drive"), ("a", "go")])
 #: "on that same engine", "of the port diesel": which engine it is, said in the middle of a statement
 ON_ENGINE = _set("on of for in")
 WHICH_ENGINE = _set(
-    "the that this my our his her same main old other port starboard left right hand inner outer one"
+    "the that this my our his her same main old other port starboard left right hand inner outer one nr"
 )
 ENGINES = _set("engine motor diesel genset generator")
 #: after the part that was worked on: no question goes on so
@@ -83,3 +83,14 @@ AUXILIARIES = _set(
 FOR_LONG = _set("for in since ages")
 #: begin a sentence that says throughout what was: "before, with the old engine, it showed 25"
 BEFORE_ALL = frozenset(["before ,", "previously ,", "formerly ,", "originally ,", "beforehand ,"])
+#: whose a machine is, and what it is called: "my dad's old tractor"
+OF_PERSONS = _set(
+    "brothers friends buddys dads fathers mates neighbors neighbours cousins uncles wifes sons husbands sisters bosss "
+    "daughters mums grandads grandfathers nephews in-laws"
+)
+MACHINES = _set(
+    "engine motor truck car boat tractor bike van launch v8 genset lorry digger crawler dozer mower yacht combine "
+    "generator pickup loader"
+)
+#: straight behind "never had": the most, or the least, that a gauge showed
+HAD_NO_MORE = _set("more over above better less below under much any good enough")

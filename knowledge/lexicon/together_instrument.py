@@ -60,7 +60,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "gauge_damaged": (
         "gauge|glass|dial|pointer|needle|instrument + misted|fogged|steamed|condensation|cracked_glass|bent|smashed|"
-        "full_of_water|dented - valve|line|pipe|float|oil",
+        "full_of_water|dented - sump|pan|valve|line|pipe|float|oil",
     ),
     "panel_off_by_constant": (
         f"{_PANEL} & {_TEST} & all_the_way|throughout|everywhere|constant|consistently|across_the_range|at_every|same_amount|"

@@ -83,7 +83,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "never|@not_been + apart|overhauled|rebuilt|opened|touched|stripped + years|life|miles|hours|long|@longtime|decades|since_new|thirty|twenty|forty - checked|yet|pump|sender|gauge|relief|filter",
     ),
     "raced_or_heeled": (
-        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|banking|=drifting|drift_day|drift_car|stock_car|"
+        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
         "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
         "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
@@ -129,7 +129,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "ran_on_without_pressure": (
         "continued|continue|carried_on|drove_on|flew_on|raced_on|kept_driving|kept_going|went_on|pressed_on|sailed_on|=ran_on|nursed|limped|motored_on|rode_on|kept_flying|soldiered_on & "
         "light|lamp|warning|zero|no_pressure|without|miles|minutes|laps|town|exit|alarm|driver|owner|skipper|pilot|@distance|@minutes|home|regardless|anyway|lit|red - no_damage|no_harm|running_as_if|happily|fine|sweetly|normally|"
-        "pressure_normal|@not_continue|well|recovered",
+        "pressure_normal|@not_continue|well|recovered|alarm_kept|light_kept|lamp_kept|buzzer_kept|on_and_off",
         "ignored|disregarded|overlooked|dismissed + warning|light|lamp|alarm|gauge|it|needle|buzzer - bulletin|recall",
         "run|driven|flown|ran|running|drove|flew & without_oil_pressure|without_pressure|no_oil_pressure|zero_pressure|with_the_light_on|with_the_lamp|with_the_alarm|with_the_red|with_no_pressure & minutes|miles|hours|@minutes|@distance|home|laps - cold_start|no_damage|no_harm|distress|without_harm|fine|without_damage",
     ),
@@ -223,7 +223,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "stopped_with_loss_of_power": (
         "engine|motor|it|power + kept_running|did_not_stop|@not_stop|continued_to_run|never_stalled|never_stopped|full_power|kept_going|@not_stall|carried_on_running|ran_on_normally|still_ran|did_not_falter|no_power_loss|no_loss_of_power - until|then|before|lost|at_full_power|no_full|under|"
-        "dropping|leak|needle|minutes|@not_full|after_hours|maximum|hours",
+        "dropping|leak|needle|minutes|@not_full|after_hours|maximum|hours|alarm_kept|light_kept|lamp_kept|buzzer_kept|on_and_off",
         "no_power_loss|no_loss_of_power|without_loss_of_power|without_power_loss",
     ),
     "high_mileage": (
