@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.circuit.averaged import averaged, circuit_pressures, share_of
+from diagnose.circuit.averaged import averaged, circuit_pressures, nearness, share_of
 from diagnose.circuit.calibration import WIDE, calibrated
 from diagnose.circuit.engine_model import Point, engine_of
 from diagnose.circuit.engine_model import shown as circuit_shown
@@ -45,6 +45,8 @@ def test_the_weights_of_both_models_are_one_together(
     known = [Shown(KNOWN[0], seen, error)]
     share = share_of(one, other, known)
     assert share + share_of(other, one, known) == pytest.approx(1.0)
+    far = share_of(one, other, known * 3, near=0.0)
+    assert min(share, 0.5) - 1e-9 <= far <= max(share, 0.5) + 1e-9, "three like one"
     nearer = np.abs(one - seen).max() < np.abs(other - seen).min()
     assert share >= 0.5 if nearer else True
 
@@ -88,3 +90,15 @@ def test_what_a_case_expects_lies_between_both() -> None:
     band = expected(a_case(), [At(700, 95 + C)]).bands[0]
     assert band.mean == pytest.approx(32 * PSI, abs=3 * PSI)
     assert band.low < 32 * PSI < band.high
+
+
+@pytest.mark.parametrize("far", [At(700, 30 + C), At(250, 50 + C)])
+def test_what_was_read_decides_less_far_away(far: At) -> None:
+    """Of two models that both show what was read, neither is dropped where nothing was."""
+    near = At(800, 88 + C)
+    assert 1.0 >= nearness(near, KNOWN) > 0.9 > 0.2 > nearness(far, KNOWN)
+    draws = np.array([[200e3, 250e3, 300e3]])
+    known = [Shown(s, float(p), 1.5 * PSI) for s, p in zip(KNOWN, draws[0], strict=True)]
+    other = draws + 2 * PSI
+    there, away = (share_of(draws, other, known, nearness(at, KNOWN)) for at in (near, far))
+    assert there > away > 0.5

@@ -7,6 +7,7 @@ engine is made of and so holds where nothing was read; which is nearer differs f
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import hypot, log2
 
 import numpy as np
 
@@ -24,6 +25,9 @@ from diagnose.circuit.pressure_law import (
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.units import PSI
+
+REACH = 20.0  #: K of oil temperature, or a doubling of speed: so far a reading says which is better
+#: (judgement)
 
 
 def circuit_pressures(engine: Engine, states: Sequence[At]) -> FloatArray:
@@ -51,22 +55,42 @@ def averaged(
     """Return draws of the pressure at each asked state [Pa], shape (draws, states).
 
     ``known``: what law and circuit were learned from. Each gives the share of the draws that its
-    predictive density of those readings earns.
+    predictive density of those readings earns there.
     """
     states = [s.state for s in known]
     ours, theirs = law.pressures(asked), circuit_pressures(engine, asked)
-    share = share_of(law.pressures(states), circuit_pressures(engine, states), known)
-    taken = round(share * len(ours))
-    rest = np.arange(len(ours) - taken) % len(theirs)
-    evenly = np.linspace(0, len(ours) - 1, taken).astype(int)
-    return np.concatenate([ours[evenly], theirs[rest]])
+    there = law.pressures(states), circuit_pressures(engine, states)
+    columns = []
+    for i, state in enumerate(asked):
+        taken = round(share_of(*there, known, nearness(state, states)) * len(ours))
+        rest = np.arange(len(ours) - taken) % len(theirs)
+        evenly = np.linspace(0, len(ours) - 1, taken).astype(int)
+        columns.append(np.concatenate([ours[evenly, i], theirs[rest, i]]))
+    return np.stack(columns, axis=1)
 
 
-def share_of(first: FloatArray, second: FloatArray, known: Sequence[Shown]) -> float:
+def nearness(state: At, read: Sequence[At]) -> float:
+    """Return how near a state is to the nearest that was read: 1 there, 0 far away.
+
+    >>> at = At(700.0, 363.0)
+    >>> round(nearness(at, [at]), 2), round(nearness(At(700.0, 303.0), [at]), 2)
+    (1.0, 0.01)
+    """
+    apart = [
+        hypot((state.temperature - s.temperature) / REACH, log2(state.rpm / s.rpm)) for s in read
+    ]
+    return float(np.exp(-0.5 * min(apart) ** 2))
+
+
+def share_of(
+    first: FloatArray, second: FloatArray, known: Sequence[Shown], near: float = 1.0
+) -> float:
     """Return the weight of the first of two models, from what each shows where it was read.
 
     ``first``, ``second``: draws [Pa], shape (draws, readings). Weights go with the product of the
-    predictive densities of the readings (pseudo model averaging).
+    predictive densities of the readings (pseudo model averaging). ``near``: how near to them the
+    models are asked; far away all readings together count as one, as a model that is a little
+    better among them need not be so elsewhere.
 
     >>> known = [Shown(At(700.0, 363.0), 200e3, 10e3)]
     >>> near, far = np.array([[195e3], [205e3]]), np.array([[240e3], [250e3]])
@@ -76,6 +100,7 @@ def share_of(first: FloatArray, second: FloatArray, known: Sequence[Shown]) -> f
     Source: Yao, Vehtari, Simpson & Gelman, Bayesian Analysis 13 (2018), 917-1007 (from memory).
     """
     better = _log_density(first, known) - _log_density(second, known)
+    better *= near + (1.0 - near) / max(len(known), 1)
     return float(1.0 / (1.0 + np.exp(-np.clip(better, -50.0, 50.0))))
 
 
