@@ -241,7 +241,7 @@ ALIKE: dict[str, str] = {
     "grit": "dirt",
     "muck": "dirt",
 }
-#: irregular verb forms
+#: irregular verb forms, and another name of the gauge
 IRREGULAR: dict[str, str] = {
     "worn": "wear",
     "wore": "wear",
@@ -268,6 +268,7 @@ IRREGULAR: dict[str, str] = {
     "came": "come",
     "she": "it",
     "shes": "its",
+    "manometer": "gauge",
 }
 #: words that look like a form of another word but are not
 AS_THEY_ARE = _set("bearing blocked casing coupling fitting housing timing")

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.understanding.at_odds import at_odds
+from diagnose.understanding.denied import denied
 from diagnose.understanding.endings import ends_then, set_lengths, set_only
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, by_starter, heads_of, set_gauge
@@ -19,7 +21,7 @@ from knowledge.lexicon.pressure_words import (
     REVVED,
     TIMES,
 )
-from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since, Speed
+from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, Speed
 
 _UNTIL = frozenset(["until", "till"])
 _FARTHEST = 30  #: words between what shows and when
@@ -123,6 +125,12 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         ],
         "fitted a new pressure gauge, no pressure gauge before": [],
         "it does not flicker at idle": [],
+        "light flickers but the pressure is where it should be": [
+            "behaviour normal",
+            "behaviour unsteady",
+            "finding second_instrument_disagrees present",
+        ],
+        "never had a knock before": [],
         "smoke in the cabin": [],
         "since a knock on the sump": [],
         "grounded the wire and the needle swings to full scale": [],
@@ -148,6 +156,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
         elif head.mark.value is Shows.FALLING and over_months(head.line, head.mark.first):
             head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
+    yield from at_odds(heads)
     for head in _merged(heads):
         fact = _fact(head)
         yield fact
@@ -155,7 +164,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             fields: dict[str, Value] = {"pressure": "0", "rpm": Speed.CRANKING.value}
             yield Fact("reading", fields, fact.spans, fact.sure)
     for line in paragraph.lines:
-        yield from _denied(line)
+        yield from denied(line)
 
 
 def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
@@ -368,31 +377,3 @@ def _fact(head: Head) -> Fact:
     if head.gauge:
         fields["gauge"] = head.gauge
     return Fact("behaviour", fields, tuple(sorted(spans)), sure)
-
-
-def _denied(line: Line) -> Iterator[Fact]:
-    """Noises and lamps that are denied."""
-    for mark in line.stated(line.lexicon.shows):
-        if not line.denied(mark) or mark.value not in FINDING_OF or line.guessed(mark):
-            continue
-        if any(line.tokens[k].word in _NOT for k in range(mark.first, mark.last)):
-            continue
-        if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
-            continue
-        clause = line.clause(mark.first)
-        if mark.value not in NOISES and any(
-            clause.first <= c.first < clause.last for c in line.circumstances
-        ):
-            continue  # not then; of other times nothing is said
-        start = mark.first
-        while start > 0 and line.word(start - 1) and not line.tokens[start].is_mark:
-            start -= 1
-            if line.word(start) in _NOT or line.word(start) in ("without", "nor", "neither"):
-                break
-        spans = line.span([Mark(True, start, mark.last)])
-        yield Fact(
-            "finding",
-            {"what": FINDING_OF[mark.value], "state": "absent"},
-            spans,
-            line.stances.surety(mark),
-        )

@@ -17,6 +17,7 @@ from knowledge.lexicon.other_things import (
     GOES_THEN,
     HEAT_GAUGE,
     LEAD_TEST,
+    LESS,
     LEVELS,
     MOVED_TO,
     NOT_MISSING,
@@ -27,6 +28,7 @@ from knowledge.lexicon.other_things import (
     PRESSURES,
     TAPPED,
     VOLTAGE,
+    WARNS,
     WITH_REVS,
 )
 from knowledge.lexicon.pressure_words import (
@@ -100,7 +102,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     found: list[Head] = []
     seen = [
         m
-        for m in line.find(line.lexicon.sights)
+        for m in (*line.find(line.lexicon.sights), *line.find(line.lexicon.sights_absent))
         if m.value in INSTEAD and line.word(m.last) not in MADE_ANOTHER.get(m.value, ())
     ]
     marks = line.stated(line.lexicon.shows)
@@ -235,7 +237,9 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return bool(after) and not line.tokens[mark.last].is_mark  # "then the light."
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
-            return line.word(mark.first) == "lights" and not named & {"oil", "warning", "pressure"}
+            return "lights" in named and not named & WARNS
+        case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
+            return True  # "slowly getting lower"
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:

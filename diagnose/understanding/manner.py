@@ -57,3 +57,11 @@ def is_neglect(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     behind = [t.word for t in tokens[mark.last : mark.last + _BEHIND]]
     had = tokens[mark.last - 1].word == "had" and behind[:1] and behind[0] in HAD_NO_MORE
     return tokens[mark.first].word in NEGATION and bool(had or set(behind) & FOR_LONG)
+
+
+def as_it_should(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether "should" only says that it is right: "the pressure is where it should be"."""
+    if len(mark) > 1 or tokens[mark.first].word != "should" or mark.first < 2:
+        return False
+    lead, who = (tokens[k].word for k in (mark.first - 2, mark.first - 1))
+    return lead in ("where", "as", "like") and who in ("it", "they", "that")

@@ -212,6 +212,13 @@ def _names_own(tokens: Sequence[Token]) -> bool:
     return any(MACHINES & set(words) and not OF_PERSONS & set(words) for words in near)
 
 
+def new_now(line: Line, first: int, last: int) -> bool:
+    """Whether a clause says of its tokens that it never was so before, as it is now."""
+    clause = line.clause(first)
+    never = any(line.word(k) == "never" for k in range(clause.first, first))
+    return never and any(line.word(k) == "before" for k in range(last, clause.last))
+
+
 @dataclass(frozen=True)
 class Paragraph:
     """A text, cut into sentences."""

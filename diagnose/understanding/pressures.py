@@ -160,7 +160,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     free = _stands_free(line, i)
     if spoken_of and (bound or _said(line, i, bool(read) or others or free)):
         return True
-    if spoken_of and free and (_alone(line, i) or _beside_when(line, i, mark)):
+    if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
 
@@ -217,7 +217,7 @@ def _follows_what_was(line: Line, i: int) -> bool:
         at -= 1
     led = any(line.word(k) == "now" for k in range(at, i))
     before = (
-        k for k, t in enumerate(line.tokens[:at]) if t.kinds & {"number", "range", "pressure"}
+        k for k, t in enumerate(line.tokens[: at + 1]) if t.kinds & {"number", "range", "pressure"}
     )
     return led and any(line.usual(Mark(True, k, k + 1)) for k in before)
 
@@ -252,6 +252,13 @@ def _alone(line: Line, i: int) -> bool:
     words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
     led = all(line.word(k) in THEN_NOW | ABOUT for k in words if k != i)
     return words[-1:] == [i] and led and len(line.sentence.clauses) > 1
+
+
+def _is_now(line: Line, i: int) -> bool:
+    """Whether its clause only says that it is so now: "used to be 50. Now 20"."""
+    clause = line.clause(i)
+    before = {line.word(k) for k in range(clause.first, i)}
+    return "now" in before and before <= NEARLY | IS | TOWARDS | {"and", "it", "down", "up", "to"}
 
 
 def _beside_when(line: Line, i: int, mark: Mark[str]) -> bool:

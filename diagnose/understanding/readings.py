@@ -11,7 +11,7 @@ from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import bounded, left_behind, value_at
-from diagnose.understanding.stance import Stance
+from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
@@ -21,11 +21,14 @@ _LED = 2  #: words by which a pressure is farther from what leads in another cla
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _PANEL = "panel"  #: the gauge of a reading that names none
+_DIRECT = "direct"  #: a gauge on an oil line of its own
 _PANEL_LIMIT = "panel_error"  #: the limit of a panel's difference from a trusted gauge
 _FAR_OFF = 0.25  #: share of the true pressure by which a panel is far off (judgement)
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
+#: speeds that a usual pressure was read at
+_RUN = (*Speed, Circumstance.IDLE, Circumstance.SPEED, Circumstance.OFF_IDLE)
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -35,6 +38,7 @@ class _Pressure:
     line: Line
     usual: bool
     left: bool = False  #: where it came from: "from 60 to 20"
+    direct: bool = False  #: shown by a gauge of its own, which was named before
     near: list[Mark[object]] = field(default_factory=list)
 
 
@@ -97,27 +101,29 @@ class _Pressure:
 )
 def readings(paragraph: Paragraph) -> Iterator[Fact]:
     """Each pressure, with the speed and heat said nearest to it."""
-    waiting: _Pressure | None = None
+    waiting: list[_Pressure] = []
     unit = _unit_of(paragraph)
     made: list[tuple[_Pressure, _Pressure | None]] = []
+    put_on = False
     for line in paragraph.lines:
         found = _pressures(line, unit, paragraph.speaks_of_pressure)
         _share_out(line, found)
+        put_on = _set_direct(line, found, put_on)
         for each in found:
             each.usual = each.usual or (each.left and not each.near)
         then = [p for p in found if p.usual]
         now = [p for p in found if not p.usual]
-        beside = _partners(now, then)
+        beside = _partners(now, then or waiting)
         for k, each in enumerate(now):
-            usual = beside.get(k) or waiting
-            waiting = None
+            usual = beside.get(k)
             if usual in then:
                 then.remove(usual)
             made.append((each, usual))
+        waiting = [] if now else waiting
         if then and made and made[-1][1] is None:
             made[-1] = (made[-1][0], then[0])
         elif then and not made:
-            waiting = then[0]
+            waiting = then
     yield from _once([_fact(now, usual) for now, usual in made])
     yield from _apart_by([now for now, _ in made])
 
@@ -181,10 +187,11 @@ def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressur
 
 
 def _apart(now: _Pressure, usual: _Pressure) -> tuple[int, int]:
-    """How little a usual pressure is that of one read now: the heat first, then the distance."""
+    """How little a usual pressure is that of one read now: heat and speed, then the distance."""
     heats = [{m.value for m in p.near if _is_heat(m)} for p in (now, usual)]
+    speeds = [{str(m.value) for m in p.near if m.value in _RUN} for p in (now, usual)]
     unlike = 1 if heats[0] != heats[1] else 0
-    unlike += 1 if all(heats) and not heats[0] & heats[1] else 0
+    unlike += sum(all(said) and not said[0] & said[1] for said in (heats, speeds))
     return unlike, abs(usual.mark.first - now.mark.first)
 
 
@@ -253,6 +260,24 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         _at_one_moment(line, found)
 
 
+def _set_direct(line: Line, found: list[_Pressure], put_on: bool) -> bool:
+    """Give a gauge of its own to the pressures behind its name: "put a test gauge on. 12 at idle".
+
+    ``put_on``: one was named in the sentence before. Returns whether the next may go on with it.
+    """
+    if line.find(line.lexicon.panel):
+        return False
+    named = [
+        m.first
+        for m in line.find(line.lexicon.direct)
+        if not line.stances.at(m) & (UNTRUE | Stance.DENIED | Stance.GUESSED)
+    ]
+    for each in found:
+        behind = any(at < each.mark.first for at in named)
+        each.direct = behind or (put_on and not line.find(line.lexicon.direct))
+    return bool(named) or (put_on and bool(found))
+
+
 def _at_one_moment(line: Line, pair: list[_Pressure]) -> None:
     """Give a pressure without speed and heat those of the other gauge beside it."""
     gauges = _gauges(line)
@@ -263,7 +288,9 @@ def _at_one_moment(line: Line, pair: list[_Pressure]) -> None:
 
 def _direct(line: Line) -> list[Mark[bool]]:
     """The words for a gauge of its own; "mine" is one where the panel's is named as well."""
-    own = line.find(line.lexicon.own) if line.find(line.lexicon.panel) else []
+    panel = line.find(line.lexicon.panel)
+    own = [m for m in line.find(line.lexicon.own) if not any(m.overlaps(p) for p in panel)]
+    own = own if panel else []
     return [*line.find(line.lexicon.direct), *own]
 
 
@@ -325,6 +352,8 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
         during = [d for d in during if d not in _SPEEDS]
     if usual is not None and not pressure.near and usual.line is line:
         fields |= _when(usual)  # "used to show 55 on the highway, now 30"
+    if pressure.direct and not pressure.usual:
+        fields.setdefault("gauge", _DIRECT)
     if fields.get("gauge") == _PANEL:
         del fields["gauge"]  # what a reading is of unless it says otherwise
     fields = {"pressure": pressure.mark.value, **fields}
@@ -364,7 +393,7 @@ def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
             words = [line.word(k) for k in range(mark.first - 5, mark.first)]
             return ("oil" if "oil" in words else "coolant"), value.value
         case True:
-            return ("gauge", "direct") if mark in _direct(line) else ("oil", Heat.ANY.value)
+            return ("gauge", _DIRECT) if mark in _direct(line) else ("oil", Heat.ANY.value)
         case str():
             return "gauge", value
     return "", ""

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import acted
 from diagnose.understanding.lexicon import book_stem
-from diagnose.understanding.paragraph import Line, Paragraph, over_months
+from diagnose.understanding.paragraph import Line, Paragraph, new_now, over_months
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
@@ -230,8 +230,9 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
     within = {line.word(k) for k in range(mark.first, mark.last)}
-    if within & NOT_INSIDE.get(mark.value, frozenset()):
-        return None
+    other = NOT_INSIDE.get(mark.value, frozenset())
+    if sight.there and within & other and not within & _NEGATION - other:
+        return None  # "reads zero with the key off"
     if mark.value in IN_ONE_RUN and over_months(line, mark.first):
         return None  # "dropped gradually over the last few months"
     behind = {line.word(k) for k in range(mark.last, mark.last + _PLACE)}
@@ -248,6 +249,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None
     own = {line.tokens[k].word for k in range(mark.first, mark.last)} & _NEGATION
     denied = sight.denied or (bool(stance & Stance.DENIED) and not own)
+    if denied and new_now(line, mark.first, mark.last):
+        return None  # "never had metal in the filter before"
     if denied and not sight.there:
         return None  # "not in spec" is no statement of its own
     if denied and (mark.value in NEVER_DENIED or finding.kind is not Kind.SEEN):

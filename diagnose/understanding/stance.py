@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Flag, auto
 from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
-from diagnose.understanding.manner import is_able, is_habit, is_neglect, is_of_amount
+from diagnose.understanding.manner import as_it_should, is_able, is_habit, is_neglect, is_of_amount
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.text import Clause, Sentence, Token
-from knowledge.lexicon.numbers import ABOUT, SAYS
-from knowledge.lexicon.results_words import WAS
+from diagnose.understanding.text import Clause, Sentence, clause_at
+from diagnose.understanding.usual import usual_spans
 from knowledge.lexicon.stance import (
     ANY_ONE,
     DO,
@@ -28,8 +27,6 @@ from knowledge.lexicon.stance import (
 )
 from knowledge.lexicon.stance_words import (
     AUXILIARIES,
-    BEFORE_ALL,
-    RETURNED,
     WORK_ENDS,
     WORK_LEADS,
 )
@@ -48,16 +45,6 @@ class Stance(Flag):
 
 UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
-#: begin what is said of the present
-_NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
-#: what comes after is of the present
-_NOW = frozenset(["now", "but", "currently", "today", "and"])
-#: what stands before these in the clause is of that time as well
-_BACK = frozenset(["before", "prior"])
-#: after "and": what was goes on
-_STILL_THEN = frozenset(
-    ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
-)
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
 
@@ -95,9 +82,6 @@ def stances(
     """
     tokens, clauses = sentence.tokens, sentence.clauses
     of = [Stance.STATED] * len(tokens)
-    if len(clauses) > 1 and " ".join(t.word for t in tokens[:2]) in BEFORE_ALL:
-        begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
-        _set(of, 0, next(begins, len(tokens)), Stance.USUAL)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
         if (
@@ -105,6 +89,8 @@ def stances(
             or is_neglect(tokens, mark)
             or _in_a_result(sentence, lexicon, mark)
         ):
+            continue
+        if as_it_should(tokens, mark):
             continue
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
@@ -120,27 +106,10 @@ def stances(
     if not any(t.word in SEEN for t in tokens):
         for mark in lexicon.named.find(tokens):
             _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
-    for mark in lexicon.usually.find(tokens):
-        if RETURNED & {t.word for t in tokens[max(0, mark.first - 3) : mark.first]}:
-            continue  # "went back to the usual 45"
-        last = _end(clauses, mark.first)
-        if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
-            last = mark.last  # "from the usual 45 to 30"
-        elif last < len(tokens) and tokens[last - 1].word == ":":
-            last = _end(clauses, last)  # "normal for this engine: 45"
-        now = next((k for k in range(mark.last, last) if _turns_to_now(tokens, k)), last)
-        first = (
-            _clause(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
-        )
-        _set(of, first, now, Stance.USUAL)
-    for clause in clauses:
-        words = tokens[clause.first : clause.last]
-        if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
-            _set(of, clause.first, clause.last, Stance.USUAL)
-        if (at := _was_then(sentence, clause)) is not None:
-            _set(of, at, clause.last, Stance.USUAL)
+    for first, last in usual_spans(sentence, lexicon):
+        _set(of, first, last, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
-        clause = _clause(clauses, mark.first)
+        clause = clause_at(clauses, mark.first)
         _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)
     for mark in lexicon.other_pressure.find(tokens):
         if mark.last < len(tokens) and tokens[mark.last].word in ("pump", "pad"):
@@ -149,7 +118,7 @@ def stances(
     for hedge in lexicon.hedges.find(tokens):
         if is_of_amount(tokens, hedge):
             continue
-        clause = _clause(clauses, hedge.first)
+        clause = clause_at(clauses, hedge.first)
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
@@ -158,39 +127,12 @@ def stances(
     return Stances(tuple(of), tuple(sure))
 
 
-def _turns_to_now(tokens: Sequence[Token], at: int) -> bool:
-    """Whether a word leads from what was to what is; "and never under 15" goes on with what was."""
-    after = tokens[at + 1] if at + 1 < len(tokens) else None
-    goes_on = after is not None and (after.word in _STILL_THEN or after.is_figure)
-    return tokens[at].word in _NOW and not (tokens[at].word == "and" and goes_on)
-
-
 def _past_colon(sentence: Sentence, at: int) -> int:
     """The end of a clause, and of the next where a colon leads to it: "my guess: the pump"."""
     last = _end(sentence.clauses, at)
     if last < len(sentence.tokens) and sentence.tokens[last - 1].word == ":":
         return _end(sentence.clauses, last)
     return last
-
-
-def _may_be_read(token: Token) -> bool:
-    """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
-    return token.is_figure and "volume" not in token.kinds
-
-
-def _was_then(sentence: Sentence, clause: Clause) -> int | None:
-    """Where a clause says what was, if a later one says what is now: "it was 50 hot, now 25"."""
-    tokens = sentence.tokens
-    later = [c.first for c in sentence.clauses if c.first >= clause.last]
-    if not any(t.word in _NOW_BEGINS for k in later for t in tokens[k : k + 2]):
-        return None
-    for k in range(clause.first, clause.last - 1):
-        figure = k + 1
-        while figure < clause.last and tokens[figure].word in ABOUT | SAYS | {"at"}:
-            figure += 1
-        if tokens[k].word in WAS and figure < clause.last and _may_be_read(tokens[figure]):
-            return k
-    return None
 
 
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
@@ -280,7 +222,7 @@ def _in_a_result(sentence: Sentence, lexicon: Lexicon, mark: Mark[bool]) -> bool
 
 def _after_if(sentence: Sentence, at: int) -> bool:
     """Whether the clause begins with "if", as "if I overfill it does that hurt" does."""
-    return sentence.tokens[_clause(sentence.clauses, at).first].word == "if"
+    return sentence.tokens[clause_at(sentence.clauses, at).first].word == "if"
 
 
 def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
@@ -322,12 +264,8 @@ def _run_end(sentence: Sentence, at: int) -> int:
     return last
 
 
-def _clause(clauses: Iterable[Clause], at: int) -> Clause:
-    return next(c for c in clauses if c.first <= at < c.last)
-
-
 def _end(clauses: Sequence[Clause], at: int) -> int:
-    return _clause(clauses, at).last
+    return clause_at(clauses, at).last
 
 
 def _set(of: list[Stance], first: int, last: int, stance: Stance) -> None:

@@ -249,3 +249,8 @@ def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
     cuts.append(len(kept))
     pairs = pairwise(cuts)
     return Sentence(kept, tuple(Clause(a, b) for a, b in pairs if b > a), asks)
+
+
+def clause_at(clauses: Iterable[Clause], at: int) -> Clause:
+    """The clause that a token stands in; StopIteration where there is none."""
+    return next(c for c in clauses if c.first <= at < c.last)

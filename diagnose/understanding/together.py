@@ -7,11 +7,11 @@ from collections.abc import Iterator
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, new_now
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
-from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, OF_OTHERS
+from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
 
@@ -57,11 +57,16 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED):
         return None
     sure = min(line.stances.sure[place] for place in found.places)
+    other = NOT_INSIDE.get(found.finding, frozenset())
+    if found.there and not found.negates and {line.word(k) for k in found.places} & other:
+        return None  # "reads zero with the key off"
     inside = finding.stage is Stage.OPENED
     if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):
         return None
     denied = bool(stance & Stance.DENIED) and not found.negates
     if denied and (not found.there or not found.narrow or found.finding in SAID_AS_SUCH):
+        return None
+    if denied and new_now(line, found.first, found.last):
         return None
     if denied and (found.finding in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None

@@ -1,4 +1,4 @@
-"""When it shows: circumstances of a behaviour."""
+"""When it shows: circumstances of a behaviour; see ``speeds`` for speed and heat of a reading."""
 
 from __future__ import annotations
 
@@ -182,6 +182,9 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "after all|a day|day's|hours running|work|driving?",
         "after @number|few|several|about|couple|ten laps|hours|lap",
         "the longer it|i|you|the? engine|car|is|was? runs|run|drive|driven|goes|running",
+        "after a|the|only|just? @number|few|several|couple|ten of? laps|lap|hours",
+        "few|@number|couple of? laps|lap in|into|later",
+        "by the second|third|fourth|fifth|last lap|stage",
     ),
     Circumstance.HARD_RUN: (
         "after|following a? hard|fast run|running|drive|driving|pull|blast|thrash",
@@ -201,6 +204,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "exit|entry|on|off ramp|ramps|roundabout|slip",
         "hard|fast|long|sweeping|tight cornering|corner|corners|turn|turns|curve|curves",
         "g|lateral g|force|forces|gs|load",
+        "on|in some|certain|most|sharp|fast|those|these|hard|left|right|quick turns|turn",
+        "=rounding|=round|=around the|a|every|long|left|right|hairpin|big? hander|corner|bend|turn|bends|corners",
     ),
     Circumstance.BRAKING: (
         "braking|brake|brakes|stopping-hard",
@@ -275,6 +280,11 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "turn signals|signal|indicator|indicators",
         "dash|any|a|whenever|electrical|other switch|load|loads|accessory|accessories|consumer is|are|turned|on?",
         "electrics|electrical on|load",
+        "=when|=whenever|=if|=as|=once|=with|and i|we|you|it|the|a? switch|turn|put|flick|flip|use|operate .. =lights|=headlights|=headlamps|=beams|=wipers|=heater|=blower|=fan|=horn|=radio|=stereo|=fridge|=inverter|=autopilot|=radar|=spotlights|=floodlights|=beacon|=compressor|=demister",
+        "main|high|full|dipped beam|beams",
+        "navigation|nav|deck|cabin|driving|fog|spot|work|side lights|lamps =on|=off|=are|=come",
+        "=lights|=headlights|=headlamps|=beams|=wipers|=heater|=blower|=fan|=horn|=radio|=stereo|=fridge|=inverter|=autopilot|=radar|=spotlights|=floodlights|=beacon|=compressor|=demister kicks|kick|cuts|comes|come|goes|go|going|runs|running in|on|off",
+        "at night with the lights",
     ),
     Circumstance.WET: (
         "rain|rainy|damp",
@@ -294,7 +304,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "after|when|if|once|having|from being|its|it|has|the|been|car|a|long|some|any? =sitting|=standing|=stands|=sits|=stood|=sat|=parked|=stand|=left|=stored|=unused|=rest",
         "sitting|standing|parked|stands|sits|stood|sat|left|leave|leaving|unused|idle for|it|a|over|all|about|up|several? overnight|night|days|week|weeks|few|couple|while|@days|@weeks|day|months|weekend|time|winter|months",
         "overnight|over-night",
-        "after|over|following a|the|several|few|couple|long? night|weekend|few|days|week|@days|@weeks|layup|lay-up|layoff|weeks|months|stand|rest|sit standing|sitting|parked|off|stored?",
+        "after|over|following a|the|several|few|couple|long? night|weekend|days|week|@days|@weeks|layup|lay-up|layoff|weeks|months|stand|rest|sit standing|sitting|parked|off|stored?",
         "@days|@weeks|week|weekend|night of|standing|sitting|parked|idle|later|off|without standing|sitting|use|being|idle?",
         "in|every|next|following the? morning|mornings",
         "drained|drains|draining back|down overnight|standing|when|while",

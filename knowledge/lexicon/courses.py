@@ -68,7 +68,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "momentary|momentarily|briefly|transient",
         "rises|comes|builds|climbs|picks|goes|back up? after|within a? @minutes|@seconds|minute|few|bit|while",
         "only|just for? a? few? seconds|moment|@seconds",
-        "goes|went|going out|off|away again|shortly|soon|itself|after|within",
+        "light|lamp|it|and|then|but|buzzer|alarm|,|noise|pressure|that goes|went|going out|off|away again|shortly|soon|itself|after|within",
         "dries out|off",
         "light|lamp|it|warning|flicker|buzzer|alarm|noise is|was|stays|stayed|remained|has|went|gone|=out|=off now|then|since|again? "
         "and|,? =out|=off|=away =now|=since|=then|=again|and",

@@ -13,6 +13,10 @@ DIRECT = (
     "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
     "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",
     "second|another|extra gauge at|on|in|by the",
+    "capillary|good|calibrated|plumber's|plumbers|known-good|hand-held|handheld oil? pressure? gauge",
+    "put|hooked|connected|fitted|screwed|tried|used|checked|with his|their|hers oil? pressure? gauge",
+    "his|their gauge|one =says|=reads|=shows|=said|=read|=showed|=gave|=gives",
+    "=mechanical|=mech|=direct =says|=reads|=shows|=said|=read|=showed|=gives|=gave|=is|=was|@number|@pressure|@range",
 )
 _PANEL = "panel|dash|factory|stock|original|cluster|dashboard|electric"
 #: after a direct gauge: what follows is said of the one in the panel
@@ -22,6 +26,13 @@ PANEL = (
     f"{_PANEL}|in-dash|oem oil? pressure? gauge|needle|reading|dial|display",
     "=dash|=panel|cluster|in-dash =says|=reads|=shows|=said|=read|=showed|=showing|=reading",
     "cars|boats|tractors|machines|trucks own? gauge",
+    f"{_PANEL} one",
+    "mine|gauge|one inside|in the? cockpit|cab|cabin|car|cab|dash|panel",
 )
 #: the person's own, where the panel's is named as well
 OWN = ("=mine", "my gauge")
+#: between two instruments that do not agree; between them where the second was so at a later time
+AT_ODDS = frozenset(["but", "yet", "though", "although", "while", "whereas", "however"])
+LATER = frozenset(
+    ["now", "then", "again", "since", "after", "once", "until", "till", "when", "new", "back"]
+)

@@ -64,7 +64,7 @@ FOLLOWS = _set(
 #: turns "above" into a bound
 NEVER = _set("never not wont doesnt cant dont no")
 #: beside a pressure: it goes no higher
-MOST = _set("max maximum most tops maxes peaks peaked maxed topped maxing topping best")
+MOST = _set("lucky max maximum most tops maxes peaks peaked maxed topped maxing topping best")
 #: after a number: it is no more, it is no less
 OR_LESS, OR_MORE = _set("less under below lower"), _set("more better over above higher plus")
 #: after "not", before a number: it does not get there
@@ -121,7 +121,7 @@ COUNTS = _set(
 #: before a number: it is a name or a count
 NAMES = _set(
     "number no model mark mk type series part bearing rod main cylinder of the "
-    "a page grade aged age sae since year in by gear"
+    "a lap stage turn corner page grade aged age sae since year in by gear"
 )
 #: before "is at" and a pressure
 SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then minutes")

@@ -76,6 +76,8 @@ OTHER_INSTRUMENTS = frozenset(
 )
 #: shortly before what shows: it is no pressure
 VOLTAGE = frozenset(["voltage", "volts", "current", "resistance", "ohms"])
+#: after "slowly gets": it does not take long to come up, it sinks
+LESS = frozenset(["lower", "less", "worse", "low", "weaker", "down", "poorer", "smaller", "drop"])
 #: after "gauge moved": somebody put it elsewhere
 MOVED_TO = frozenset(["to", "from", "into", "onto"])
 #: beside "in the red": the gauge is that of the temperature
@@ -103,6 +105,8 @@ WITH_REVS = frozenset(["rpm", "revs", "rpms", "throttle", "speed", "engine"])
 #: after "oil" these are another thing than the oil itself
 NOT_THE_OIL = frozenset(
     [
+        "fire",
+        "fires",
         "pressure",
         "pressures",
         "passage",
@@ -137,4 +141,8 @@ OBJECTS = frozenset(["the", "my", "our", "their", "his", "her", "it", "them", "m
 LEVELS = frozenset(["oil", "level", "dipstick", "stick", "coolant", "water", "temperature", "temp"])
 PRESSURES = frozenset(
     ["pressure", "gauge", "needle", "psi", "bar", "light", "lamp", "reading", "alarm"]
+)
+#: beside "lights": it is the warning lamp, or what it does
+WARNS = frozenset(
+    ["oil", "warning", "pressure", "red", "lamp", "light", "alarm", "buzzer", "telltale", "symbol"]
 )

@@ -79,4 +79,7 @@ FINDING_OF: dict[Shows, str] = {
 #: the same as kinds of figure
 LONG_KINDS = frozenset(["weeks", "months", "years"])
 #: in these a pressure falls without anybody watching
-LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winters", "season"])
+LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winters", "season"]) | {
+    *("easter", "christmas", "january", "february", "april", "june", "july", "august"),
+    *("september", "october", "november", "december", "autumn"),
+}

@@ -31,6 +31,12 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "it|its|been|is|was lower|low|down =ever =since",
         f"@not|cant manage|make|makes|reach|get|hold|build|produce|give|gives|do|pump more|better|over|above|even? than? one|a|about? {_SHARE} of? the|its|what|it? oil? pressure?",
         f"{_P} has|have|had? begun|began|started|beginning|starting to? go|going|come|coming down|lower",
+        f"{_P} slowly|gradually|steadily|progressively|slightly? get|gets|getting|got|become|becoming|becomes a? bit|little|lot? lower|less|worse|weaker|poorer|low",
+        f"{_P} is|was|a|lot|bit|much|far|way|quite|little? a|lot|bit|much|far|way|quite|little? =lower than|then i|i'd|id|he|she|we|they|you|expected|should|what|last|yesterday|others",
+        f"{_P} goes|gets|dips|drops|falls|went|fell|dropped|as low as",
+        f"{_P} @not|never come|comes|came|go|goes|gets|get|got|rise|rises|rose up? to|near|anywhere|past|above|over? what|where|normal|usual",
+        f"{_P} crept|creeps|creeping|coming|come|drifting|slipped|slipping|sliding down|lower",
+        "it|she has|had|is|keeps|been? been? crept|creeping|drifted|drifting|slipped|slipping|sagged|sagging|sunk down|lower",
     ),
     Shows.NONE: (
         "no|zero|nil|without a|any|the-slightest? reaction|response|movement|deflection from|on|in|at the|my? oil? pressure? gauge|needle|dial",
@@ -51,12 +57,18 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|goes|went|got|reads so|that =high",
         f"{_P} well|far|way|much|miles? above|over|past|beyond the? book|spec|manual|handbook|figure|figures|usual",
         f"higher|more oil? {_P} than the? book|spec|manual|normal|usual|before|it",
+        f"{_P} too|very much|great|big|strong|large",
+        f"{_P} .. over|past|beyond|off|round|around the? top|end of? the? scale|dial|gauge|range",
+        f"{_P} is|was|sits|sat|reads|goes|went|runs|hovers|close|nearly|almost|up|right|near|very near|close|up|at|to|on|against the? =top|=maximum|=max|=redline|=end|upper|high of? the|its? scale|dial|gauge|end|limit|maximum|max?",
+        f"{_P} .. close|near|up|almost to? the? red line|limit|mark at|maximum|max|top|on",
     ),
     Shows.UNSTEADY: (
         f"{_P} goes|gets|went|got|is|was|a|bit|all|very jittery|twitchy|jumpy|shaky|shivery|wobbly|nervous",
         f"{_P} .. =acting|=acts|=acted|=playing|=plays|=played =up",
         f"{_P} .. =going|=goes|=went|=gone =mad|=crazy|=haywire|=nuts|=wild|=berserk",
         f"{_P} .. up and? down dance|jig",
+        f"slight|little|bit|small|constant|occasional? =quiver|=flutter|=wobble|=twitch|=tremble|=flicker|=shiver|=tremor of|in|on|from the? oil? {_P}",
+        f"{_P} has|got|a|with? got? the? jitters|twitch|shakes|dt's|wobbles|flutter|quiver",
     ),
     Shows.SLOW: (
         f"{_P}|it|and .. takes|took its|their time coming|to come? back|up",
@@ -76,10 +88,18 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
         "low oil|oil-pressure shutdown|shut-down|shutdowns|trip",
     ),
+    Shows.NORMAL: (
+        f"{_P} is|was|stays|stayed|sits|sat|remains|remained|always|right|still|exactly? always|right|still|exactly? where it|i|we|you should|expect|expected|belongs|normally|usually|always|like|want",
+        f"{_P} never|didnt|doesnt moved|moves|move|budged|dipped|dip|dropped|drop|flickered|twitched|changed",
+    ),
 }
 #: the same where a clause begins so, in a text that speaks of the pressure
 BARE_MORE: dict[Shows, tuple[str, ...]] = {
-    Shows.LOW: ("=low|=poor again|everywhere|throughout|all", "=down|=low hot|cold and hot|cold"),
+    Shows.LOW: (
+        "=low|=poor again|everywhere|throughout|all",
+        "=down|=low hot|cold and hot|cold",
+        "has|is|had|its|been|keeps|was|hes|shes|she|it? been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
+    ),
     Shows.UNSTEADY: (
         "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",
     ),

@@ -34,6 +34,9 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "with a|an loud? pop|bang|crash",
         "a|loud pop|clunk .. then|smoke|and",
         "popping|banging and|& clunking|banging|popping",
+        "engine|motor|it =let go at|on|in|down|and|with|in",
+        "loud|big|almighty|horrible|sickening|huge|dull|terrific|great|massive|heavy|nasty thump|bang|clunk|thud|boom|report|explosion",
+        "=boom|=kaboom",
     ),
     "stopped_with_loss_of_power": (
         "engine|all? power was|all? lost|gone|failed",
@@ -63,6 +66,10 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "had to be towed|towed",
         "wouldnt|would|not keep running|going",
         "cut|cuts|cutting out by|on|at|when|while|and",
+        "spluttered|sputtered|shuddered|juddered|coughed|clattered|stuttered|ground|jerked to|into a? halt|stop|silence|standstill",
+        "engine|motor|it|car|she spluttered|sputtered|coughed and|, died|stopped|quit|cut",
+        "engine|motor =stopped =dead|=solid",
+        "rolled|coasted|drifted to a halt|stop|standstill with|in|engine|on",
     ),
     "rod_through_block": (
         "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",
@@ -267,6 +274,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "before|until i|he|she|we noticed|saw|stopped|realised|realized|spotted",
         "by the time i|he|she|we noticed|saw|realised|realized|spotted|looked",
         "thought|assumed|blamed|put it|the|down|its|it|was|gauge .. gauge|sender|faulty .. drove|driven|carried|on|kept",
+        "finished|completed|carried|did|drove|ran|continued|kept .. race|lap|laps|stage|session|rally|heat .. light|lamp|alarm|like|no|zero|anyway|low|without",
     ),
     "hard_to_turn": (
         "hard|stiff|tight|difficult|heavy =to turn|crank|rotate over|by|it?",

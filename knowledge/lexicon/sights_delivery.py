@@ -11,6 +11,10 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
         "filter can|canister|body|seam? came|come|comes apart",
         "filter can|canister|body|seam|case|casing ruptured|burst|split|exploded|failed|cracked",
         "filter .. ruptured|burst|exploded|split",
+        "canister|filter can|seam|gasket|seal|housing|o-ring|oring? =split|=burst|=exploded|=ruptured|blew|blown at|along|open|apart|out|off|in|on",
+        "filter gasket|seal|o-ring|oring|ring let|lets|has|had? go|let|blown|blew|pushed|squeezed|extruded out?",
+        "canister|filter gasket|seal? lets|let go",
+        "shot|blew|blown|blasted right|clean|straight|itself? off the? engine|block|housing|mount",
     ),
     "filter_misfitted": (
         "old|previous|first|original filter? gasket|seal|o-ring|oring|ring .. stuck|sticking|left|still|behind|stayed|remained",

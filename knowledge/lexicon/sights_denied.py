@@ -49,6 +49,12 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "driver|rider|owner|i|we|pilot|helmsman|operator|he|she stopped|coasted|declutched|pulled immediately|over|at|straight|promptly|off",
         "declutched|coasted and|to .. once|immediately|stop|coasted",
         "shut|switched off|down|it .. by the driver|rider|owner at",
+        "hit|pressed|pulled|threw|flicked|went|reached|dived the|for the? kill|stop|cut-off|ignition|master|cutoff|battery switch|button|key|knob|lever|cable|switch straight|at|immediately|instantly|as|right?",
+        "clutch|dipped in|down|the and|clutch ignition|engine|killed|off|switched|and off|engine|it|ignition|killed?",
+        "shut|switched|turned|killed|cut the? ignition|engine|motor|it|her off|down? and coasted|rolled|glided|freewheeled|drifted|called",
+        "shut|switched|closed it|her|the|engine? down|off and|& called|rang|waited|anchored|sailed|drifted|coasted|towed|got",
+        "engine|ignition off straight|right|immediately|at|instantly",
+        "lost oil? pressure and|so|, i|we|he|she? shut|switched|killed|turned|stopped|pulled",
     ),
     "fuse_blown": (
         f"fuse|fuses {_CHECKED}? {_CHECKED}? {_GOOD}",
@@ -83,10 +89,15 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "other_gauges_also_wrong": (
         "all|every|both of? the|my? gauges|gauge|instruments|dials|needles|readings is|are|was|were|read|reading|looked|showed|stayed|normal|all? in|where|fine|normal|ok|good|green|right|clear|steady",
         "other|rest|fuel|temp|temperature of? the? gauges|instruments|lamps|lights|dials is|are|all|were|read|work? fine|normal|ok|work|good|working|normally|light",
+        "other|rest|fuel|temp|temperature|remaining of? the? gauges|gauge|instruments|dials all|both|still|seem|work|to|read|are|is? all|work|read|perfectly|working|still? fine|normal|normally|ok|correctly|right|good|properly|steady|constant",
+        "no|none other|of gauge|gauges|instrument|instruments|the|others|other? .. out|wrong|affected|line|odd|affected",
+        "other gauges|instruments @not affected|bothered|move|jump|twitch|change",
     ),
     "ground_strap_bad": (
         f"ground|grounds|earth|earths|earthing|grounding|strap and|straps|strap|all? {_CHECKED}? {_GOOD}",
         f"fuses and|& earths|grounds {_CHECKED}? {_GOOD}",
+        f"ground|grounds|earth|earths|earthing|grounding at|on|to|from the? engine|block|battery|chassis|body|frame is|was|are|both|all? {_GOOD}",
+        "checked|cleaned|tightened|remade|redone|did|refreshed all? the|my|every|both? engine|battery? ground|grounds|earth|earths|earthing|grounding straps|strap|points|connections|connection?",
     ),
     "crank_scored": (
         "crank|crankshaft|journals|journal is|was|were|are|looked|looks? =smooth|=perfect|=fine|=good|=unmarked|=mint",
@@ -100,5 +111,13 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     ),
     "wiggle_moves_needle": (
         "wiggled|wiggling|moving|moved|tugged .. wire|wires|wiring|plug|connector .. no|nothing|@not|made change|difference|happened|moved",
+    ),
+    "needle_off_zero_at_rest": (
+        "needle|gauge|pointer|it returns|return|drops|falls|goes|went|sits|rests|back|reads|read|is|settles back|on|at|to|straight|right|down? to|on|at|back? zero|0|nothing|stop|peg .. switch|off|stopped|stop|shut|key|turn|ignition",
+        "key|ignition on|off .. engine|motor off|stopped|running .. reads|shows|sits|at|on|is|rests at|on|is? zero|0|nothing",
+        "switch|switched|turn|turned|shut|stop|stopped .. off|down|it|engine .. needle|gauge|pointer|it drops|returns|falls|goes|went|dropped|fell|sinks|back straight|back|right|down? to|on zero|0|nothing|stop|peg",
+    ),
+    "sender_wire_broken": (
+        "wiring|wires|harness|loom|wire looks|look|looked|is|are|seems|seem|appears|checks|checked|all? all|out|to|be|perfectly|still? ok|fine|good|sound|intact|okay|undamaged|perfect",
     ),
 }

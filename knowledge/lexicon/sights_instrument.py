@@ -29,7 +29,8 @@ _METERS = "gauge|gauges|instruments|dials|needles|meters|clocks|instrument|speed
 #: the finding, by what is said when it is there
 SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "tap_frees_needle": (
-        f"{_GAUGE} .. {_MOVES} .. {_TAP}",
+        f"{_GAUGE} .. {_MOVES} .. {_TAP} =it|=the =it|=gauge|=glass|=dash|=panel|=needle|=dashboard|=instrument|=face|=binnacle",
+        f"{_GAUGE} .. {_MOVES} .. {_TAP} it|the? =with|=by|=on",
         f"{_TAP} the? {_GAUGE}|dash|glass|panel|dashboard|instrument .. {_MOVES}",
         f"{_TAP} it|with .. finger|and {_GAUGE}|needle|it {_MOVES}",
         f"{_TAP} .. finger .. {_GAUGE}? {_MOVES}|needle",
@@ -63,6 +64,12 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"upper|one|flybridge|lower {_GAUGE} .. zero|low|nothing|falls .. other|lower|second normal|fine|good|one",
         f"{_LAMP} hardly|rarely|never ever? lit|on|came",
         f"{_LAMP} off|out while|when|although|with .. gauge",
+        "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|even|however .. gauge|gage|needle|dash|pressure .. never|@not below|under|dropped|drops|drop|falls|fell|fall|moved|moves|less",
+        "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|however .. .. gauge|gage|needle|dash|pressure .. was|is|stayed|always|still|reads|read|where .. where|normal|good|fine|usual|steady|ok|expect|should|always",
+        "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|even|however .. gauge|gage|needle|dash|pressure .. @range|@pressure",
+        "gauge|gage|needle|dash|pressure .. zero|nothing|low|bottom|0 but|yet|and|though|while|however the|low|oil|red|pressure|warning? light|lamp|alarm|buzzer never|@not|is|stayed come|came|on|lit|sounded|out|off",
+        "two|both gauges|instruments|stations|readings @not agree|match|same|tally",
+        "upper|lower|top|bottom|upstairs|downstairs|inside|outside|helm|flybridge|bridge|one|first helm|station|gauge? .. @pressure|@number|@range .. flybridge|upper|lower|downstairs|upstairs|bridge|cockpit|wheelhouse|other|second .. @number|@pressure|@range",
     ),
     "other_gauges_also_wrong": (
         f"{_OTHERS} of|the|dash|other|my|electrical|engine? of|the|dash|other|engine? {_METERS} .. {_DEAD}",
@@ -76,6 +83,12 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "dead speedometer|speedo|fuel|temp|temperature|tach|ammeter|voltmeter",
         "lost all .. gauges|instruments",
         "other readings move|jump|too",
+        "all|every|both|other of|the|my|dash? gauges|instruments|needles|dials|clocks all? jump|jumps|jumped|bounce|bounces|twitch|drop|dropped|drops|move|moved|flick|dance|dip",
+        "every|each gauge|instrument|dial|needle on|in the? dash|panel|car|boat|cluster|binnacle .. up|dead|crazy|mad|wrong|out|haywire",
+        "speedo|speedometer|tach|tacho|temp|temperature|fuel|ammeter|voltmeter , .. .. all|both dead|out|quit|gone|zilch|wrong|zero",
+        "temp|temperature|fuel|water gauge? and|& the? oil pressure? gauge? both|all|each",
+        "temp|temperature|fuel|water|volt|amp gauge beside|next|alongside it|to|the? .. @not|dead|nothing",
+        "temp|temperature|fuel|tach|tacho|rev gauge|counter? @not read|work|move|register|works|reads|working at? all?",
     ),
     "needle_stuck_at_one_value": (
         f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at|on .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
@@ -87,6 +100,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "always reads|shows|stays|sits the? same|@pressure",
         "stays|stuck|sits at|on the? same|@pressure|mid|middle .. whatever|matter|regardless|hot|revs|all",
         "pegged at|on zero|max|full|@pressure|@number",
+        "stays|sits|stuck|stayed|glued|sticks|sat|fixed|frozen|jammed|reads|reading dead|just|at|on|to? at|on|to|around|right? @pressure|@number|@range no|whatever|regardless|hot|irrespective|however|all matter|i|of|the|or|time|revs",
+        "glued|stuck|frozen|fixed|jammed|welded at|on|to @pressure|@number|@range",
     ),
     "needle_off_zero_at_rest": (
         "pegged|reads|shows|sits|at|reading .. with|when the? key|ignition on|off .. engine|motor? off|stopped|running?",
@@ -96,6 +111,13 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} .. below zero|the peg",
         f"{_GAUGE} .. maximum|full|max|right|over|pegged .. whenever|when|once|with|as|soon .. ignition|key",
         "stays up? after .. engine .. stopped|off",
+        "pegged|pegs|pinned|pins|over|full|max|maximum|up|hard .. before .. start|started|starts|crank|cranked|cranking|fire|fired|turning",
+        "before|without starting|cranking|it|the|i|engine|motor|even|is|even? start|started|starting|starts|crank|cranked|its|it|it's|reads|shows|sits .. @pressure|@number|pegged|full|max",
+        "=after|=when|=once|=with i|we|you|it|the|a|is|engine|motor|it|has|have? it|the|engine|motor? shutdown|shut-down|stop|stopped|stopping|off|shut|switch|switched|turn|turned off|down|it|her|engine|the|of? off|down|engine|it|the? .. still|stays|stayed|remains|sits .. @pressure|@number|pegged|up|high|reading|reads",
+        "key|ignition on|off|out .. hard|pegged|pins|full|maximum|max|over|pinned .. whether|engine|running|not|before|without",
+        "pegged|full|hard over|pins|pinned|max|maximum scale|over|on|with|as|when|soon|the|right? .. key|ignition .. whether|before|not|without|off|stopped|turned|on",
+        "pins|pegs|pegged|pinned|jumps|goes|shoots|swings right|straight|hard|over|up|to|all|the|way|full|max|as|full? .. soon|when|moment|once .. ignition|key",
+        "stays|stuck|still|remains|sits|reads at|on|reading? @pressure|@number even|when|after|with|once|and i|it|the|engine|key? switch|switched|key|engine|off|shut|turn|turned|take",
     ),
     "needle_steps_at_once": (
         f"{_GAUGE}|reading|pressure jumps|jumped|steps|flips|switches|snaps|leaps|swings .. at once|instantly|from|to|between|full|straight",
@@ -165,6 +187,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"forgot|forgotten|left to|the? connect|reconnect|plug|off|unplugged|plugged in|the? .. {_SENDER}|wire",
         f"terminal|spade|{_WIRE} broken|broke|snapped|fallen|fell off the? {_SENDER}|it|from",
         "traced .. @not connected",
+        "wire|lead|cable was|had|has|is|blue|green|white|red|been|come|just|simply? just|come|right|clean|completely|fallen|fell? right|clean|completely|pulled|come? off",
+        "unplugged|disconnected at the sender|sensor|switch",
     ),
     "sender_wire_broken": (
         f"{_WIRE} is|was|had|has|found|been|to|the|sender|gauge? is|was|had|been|the|sender|gauge? {_BROKEN} through|off?",

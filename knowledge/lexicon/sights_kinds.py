@@ -112,6 +112,7 @@ VAGUE_SIGHTS = frozenset(["oil_seen_outside", "sludge_seen", "glitter_in_oil", "
 #: after "oil", these make it a name of something else
 COMPOUNDS = frozenset(
     [
+        "fire",
         "pressure",
         "pressures",
         "filter",
@@ -254,6 +255,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
             "coil",
         ]
     ),
+    "level_high": frozenset(["pressure", "gauge", "needle", "psi", "pointer", "reading"]),
     "rod_through_block": frozenset(["oil", "dowel", "bolt", "drain", "feed", "plug", "stud"]),
     "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),

@@ -32,6 +32,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "engine|bay|motor|underside|underneath was|is|all? saturated|awash|running|caked|black with|in oil",
         "oil running|dripping|dropping|coming off|from|down|out the? engine|block|back|front|bottom|bellhousing|exhaust|somewhere",
         "oil escaping|escaped|seeping|coming|leaking|dribbling from|past|out|through|at",
+        "oil .. underside of the? bonnet|hood|engine|car",
+        "engine bay|compartment|side|block|underside|bonnet|hood was|is|were|all|completely|absolutely? all|completely|absolutely? covered|coated|swimming|awash|plastered|soaked|drenched|black|running|running in|with oil",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",
@@ -56,6 +58,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil all over|everywhere the? engine|under|inside bay|compartment|bonnet|hood|engine",
         "oil pumping|pouring|spewing out",
         "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the? white|milky|black|hot? milky|white? =oil",
+        "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the|white|milky|black|hot? milky|white? =oil",
+        "engine bay|compartment|underside of? the? bonnet|hood? was|is|were|all|of|completely|absolutely? covered|coated|plastered|sprayed|splattered|drenched in|with oil",
+        "filled with smoke|steam? and? oil mist|spray",
+        "oil mist|spray everywhere|in|inside|all|over|from|under|on",
     ),
     "oil_on_bodywork": (
         "oil|oily on|over|all|along|down|across|under|covering|covered|coating|streaks|streaming|film|residue|everywhere "
@@ -79,6 +85,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "trail|streak|slick of? oil",
         "oil trail|slick",
         "oil all? along|down the lane|road|street|track behind|all?",
+        "river|stream|line|streak|stripe|swathe|ribbon|slick|strip of engine|my|the? oil behind|down|along|across|all|after|on|from|right|round|back",
+        "oil all|right|on over|round|around|on|the|of? the? track|circuit|course|stage|road|carriageway",
+        "thin|long|thick|black line|streak|stripe|trail of oil",
+        "=oiled|=oiling down? the? track|road|circuit",
     ),
     "oil_loss_fast": (
         f"lost|lose|losing|loses|dumped|dumping|dumps|threw|spat|blew|shed|pumped|pumping {_ITS} of|out? the|its|my|her|"
@@ -196,6 +206,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
         "filter could|can be turned|moved|spun|undone by|with hand|finger|fingers",
         "filter only|just|merely hand|finger tight",
+        "filter is|was|had|has|just|completely|simply? gone|missing|absent",
+        "filter .. shot|flew|dropped|fell off|right",
+        "filter has|had|was? vibrated|unwound|backed|undone|unscrewed loose|itself|off|out",
+        "no oil? filter on|there|left|fitted|at",
     ),
     "drain_plug_found_loose": (
         "drain|sump plug|valve|cock|tap was|is|had|has|found|body|of|came|come|only|not|missing|dropped|fallen|left|hand|"

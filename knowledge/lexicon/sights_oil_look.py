@@ -157,6 +157,10 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "smoke|fumes came|coming|pouring|through|entered|filled|in through|from|the|up? the? vents|vent|heater|dash|floor|cabin|bilge|wheelhouse|cowl",
         "acrid|oily smell|smoke",
         "smoke|fumes began|started|was|began|is|kept? coming|pouring|billowing|drifting|rising|out|off|up off|out|from|up|through|of|under .. cowling|cowl|engine|bonnet|hood|exhaust|manifold|bay|dash|louvres|grille",
+        "car|cabin|cockpit|cab|bay|boat|wheelhouse|it|engine-room =filled|=full|=filling up? with|of smoke|fumes|blue|haze",
+        "smoke =poured|=pouring|=pours|=billowed|=billowing|=billows|=rolling from|out|everywhere|up|under|off|into|behind",
+        "trailing|trailed a|huge|big|great|blue|cloud|of|thick? smoke|cloud of? blue? smoke?",
+        "smoke|smoking|haze =everywhere|=all =over",
     ),
     "sweet_smell": (
         "sweet|sickly|syrupy smell|smelling|odour",

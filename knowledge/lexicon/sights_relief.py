@@ -10,4 +10,9 @@ SIGHTS_RELIEF: dict[str, tuple[str, ...]] = {
     "relief_plunger_sticks": (
         "relief|regulator|plunger valve|piston|plunger|was|is|found? stuck|sticking|sticks|jammed|seized",
     ),
+    "relief_parts_not_standard": (
+        "stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring the? builder|shop|he|they|previous|last|someone|somebody|engine",
+        "has|with|got|running|run|using|had a|the|an? stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring",
+        "builder|shop|someone|somebody|they|he|owner put|fitted|fits|installed|used a|the|an? stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring",
+    ),
 }

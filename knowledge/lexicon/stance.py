@@ -290,6 +290,7 @@ OTHER_ENGINE = (
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "supposed|meant|ought to",
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
+    "green|normal|permitted|allowed|safe arc|band|range|sector|zone|limits is|are|was|runs|goes|from|:|being",
     "according to",
     "rule of thumb",
 )
@@ -308,7 +309,8 @@ THIS_ENGINE = ("mine", "this one|engine|motor", "but my|this|it", "my own? engin
 USUALLY = (
     "used to",
     "usually|normally|previously|formerly|originally",
-    "always had|was|showed|ran|read|been|at|@pressure",
+    "always had|was|showed|ran|read|been|at|@pressure|carried|held|made|sat|kept|stood|stayed|pulled|gave|got|hung|settled|lived",
+    "since|when i|we first? got|bought|had it|her|the new? .. @pressure|@range",
     "=always =sat|=stood|=stayed|=hovered|=lived at|on|around|near|about|just",
     "instead of its|the|my? usual|normal?",
     "was always",

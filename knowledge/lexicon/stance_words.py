@@ -94,3 +94,8 @@ MACHINES = _set(
 )
 #: straight behind "never had": the most, or the least, that a gauge showed
 HAD_NO_MORE = _set("more over above better less below under much any good enough")
+#: before "normally": how it works, not what it showed in the past
+WORKS = _set(
+    "work works worked working run runs ran running read reads reading start starts started sound sounds sounded idle idles drive drives drove "
+    "behave behaves behaved behaving act acts acted operate operates operating build builds built go goes fire fires fired pull pulls"
+)

@@ -95,7 +95,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"line|pipe|tube & gauge|dash|capillary & {_CRANK} & {_NO_OIL} - sender|filter",
     ),
     "test_gauge_doubtful": (
-        "test_gauge|test_gauges|mechanical_gauges|direct_gauges|two_gauges|both_gauges|second_test & @not_agree|disagree|"
+        "test_gauge|test_gauges|mechanical_gauges|direct_gauges|second_test & @not_agree|disagree|"
         "differ|different|contradict|@not_match - ports",
     ),
     "tachometer_wrong": (
@@ -127,6 +127,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "tap_frees_needle": (
         f"{_GAUGE}|glass|it + tap|tapped|tapping|flick|flicked|thump|knock|rap + jump|jumps|moves|springs|comes|comes_up|wakes|drops|frees|works",
+        "tap|tapped|tapping|flick|flicked|thump|thumped|knock|rap|bang + glass|gauge|dash|panel|dashboard|instrument & sprang|springs|jumped|jumps|dropped|drops|came_up|comes_up|came_back|comes_back|wakes|woke|to_life|moves|moved|fell|falls|frees - no|not|nothing|brake|bump|clutch|sender",
     ),
     "gauge_line_leaking": (
         "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose|gauge_union + leak|leaking|dripping|weeping|split|burst|chafed|cracked|wet|let_go",
@@ -164,5 +165,14 @@ TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "gauge_dead_on_known_signal": (
         f"{_WIRE} & {_GROUNDED}|block|touched & gauge|needle & {_SWINGS} - pressure_gauge",
+    ),
+    "wiggle_moves_needle": (
+        "wiggle|wiggled|wiggling|waggled|jiggled|jiggling|moved_the|moving_the|tugged|tugging|flexed|shook & wire|wires|wiring|plug|connector|harness|loom|lead|leads|terminal & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_affect|@not_move|no_reaction",
+    ),
+    "tap_frees_needle": (
+        "tap|tapped|tapping|flicked|thumped|knocking & glass|gauge|dash|panel|needle & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_move|no_reaction",
+    ),
+    "lamp_on_with_wire_off": (
+        f"{_WIRE}|{_SENDER}|{_PLUG} & unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
     ),
 }

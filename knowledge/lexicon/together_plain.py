@@ -5,8 +5,8 @@ from __future__ import annotations
 #: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
 TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "needle_off_zero_at_rest": (
-        "key_off|engine_off|ignition_off|engine_stopped|engine_turned_off|ignition_switched_off + gauge|needle|reads|shows|says|sits|sit|still|even|rests + @pressure|@number|above|off_the_peg|off_zero|halfway|half_way|mid - light|lamp|minutes|later|suddenly|cold|down|hours|rpm|restart|oil_level|dipstick|before|at_least",
-        "needle|gauge & @not_zero|@not_return|@not_drop_to_zero|@not_go_to_zero|above_zero|off_the_pin|@not_rest & stopped|off|parked|switched_off|at_rest - idle|hot|speed|running",
+        "key_off|engine_off|ignition_off|engine_stopped|engine_turned_off|ignition_switched_off + gauge|needle|reads|shows|says|sits|sit|still|even|rests + @pressure|@number|above|off_the_peg|off_zero|halfway|half_way|mid - zero|nothing|light|lamp|minutes|later|suddenly|cold|down|hours|rpm|restart|oil_level|dipstick|before|at_least",
+        "needle|gauge & @not_zero|@not_return|@not_go_back|@not_come_back|@not_drop_to_zero|@not_go_to_zero|above_zero|off_the_pin|@not_rest & stopped|off|parked|switched_off|at_rest - idle|hot|speed|running",
     ),
     "needle_stuck_at_one_value": (
         "gauge|needle|reading|it + same + all_the_time|always|whatever|regardless|no_matter|revs|hot_or_cold|constantly|any_speed - new|sender|mechanical|after|before|as|owner|years|filter|other|oil",

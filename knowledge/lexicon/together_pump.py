@@ -160,7 +160,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "forced|forcing|pumped|pressure_oiler|grease_gun|garden_sprayer|pressure_pot + oil + pump|gallery|port & came_up|pressure|caught|primed|built - no|not",
     ),
     "drive_partner_stopped": (
-        "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|knock",
+        "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|temp_gauge|fuel_gauge|ignition_on|ignition_goes|ignition_is|knock",
     ),
     "relief_parts_not_standard": (
         f"{_RELIEF}|adjuster|spring & longer_spring|stiffer|shim|shims|shimmed|washer|washers|packing|packed_out|wound_right|screwed_right|home-made|homemade|cut_down|stretched|wrong_spring|different_spring|extra_spring|non-standard|nonstandard|not_standard|too_many_washers|coil_bound|ball_bearing_from + in|it|behind|under|been|had|fitted|a|someone|somebody - i|we|tried|going|could|valve_spring|should|now|try",

@@ -125,6 +125,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@volume|quart|quarts|litre|litres|pint|oil over|above the? mark|line|full",
         "overfilled|overfill|overfilling it|by|slightly|the",
         "overfilled|overfill|overfilling it|her|by? about? a|@volume quart|litre|bit|@volume?",
+        "ran|run|put|poured|added|kept|carried|fill|filled|used|with|overfill it|in|with|the|oil? an|a? extra|another|additional half|one|a? half? litre|liter|quart|pint|inch|@volume",
     ),
     "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
     "new_pickup": (

@@ -1,0 +1,102 @@
+"""Which words of a sentence are of the time when nothing was wrong: "used to be 60 and 25 hot"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Clause, Sentence, Token, clause_at
+from knowledge.lexicon.numbers import ABOUT, SAYS
+from knowledge.lexicon.results_words import WAS
+from knowledge.lexicon.stance_words import BEFORE_ALL, RETURNED, WORKS
+
+#: begin what is said of the present
+_NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
+#: what comes after is of the present
+_NOW = frozenset(["now", "but", "currently", "today", "and"])
+#: what stands before these in the clause is of that time as well
+_BACK = frozenset(["before", "prior"])
+#: after "and": what was goes on
+_STILL_THEN = frozenset(
+    ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
+)
+
+
+def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int]]:
+    """The first token, and the one behind the last, of each run of words of an earlier time."""
+    tokens, clauses = sentence.tokens, sentence.clauses
+    if len(clauses) > 1 and " ".join(t.word for t in tokens[:2]) in BEFORE_ALL:
+        begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
+        yield 0, next(begins, len(tokens))
+    for mark in lexicon.usually.find(tokens):
+        if _is_manner(tokens, mark):
+            continue
+        if RETURNED & {t.word for t in tokens[max(0, mark.first - 3) : mark.first]}:
+            continue  # "went back to the usual 45"
+        last = clause_at(clauses, mark.first).last
+        if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
+            last = _list_of_figures(tokens, mark.last, last)  # "from the usual 45 to 30"
+        elif last < len(tokens) and tokens[last - 1].word == ":":
+            last = clause_at(clauses, last).last  # "normal for this engine: 45"
+        now = next((k for k in range(mark.last, last) if _is_of_now(tokens, k, last)), last)
+        first = (
+            clause_at(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
+        )
+        yield first, now
+    for clause in clauses:
+        words = tokens[clause.first : clause.last]
+        if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
+            yield clause.first, clause.last
+        if (at := _was_then(sentence, clause)) is not None:
+            yield at, clause.last
+
+
+def _list_of_figures(tokens: Sequence[Token], first: int, last: int) -> int:
+    """The end of what is usual behind its first figure: "normal is 60 cold and 25 hot"."""
+    end = first
+    for k in range(first, last):
+        if tokens[k].word == "and" and not _is_of_now(tokens, k, last):
+            end = min(k + 2, last)
+        elif tokens[k].word in _NOW or (tokens[k].word == "to" and k == first):
+            break
+    return end
+
+
+def _is_of_now(tokens: Sequence[Token], at: int, last: int) -> bool:
+    """Whether the words from here are of the present; "60 at speed and 25 at idle" is one list."""
+    after = tokens[at + 1] if at + 1 < last else None
+    goes_on = after is not None and (after.word in _STILL_THEN or after.is_figure)
+    if tokens[at].word != "and" or not goes_on:
+        return tokens[at].word in _NOW
+    return any(t.word in _NOW for t in tokens[at + 1 : last])
+
+
+def _is_manner(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether "normally" says how a thing works, not what it once showed: "works normally"."""
+    if mark.last < len(tokens) and tokens[mark.last - 1].word == "always":
+        return tokens[mark.last].word == "where"  # "was always where it should be"
+    if len(mark) > 1 or not mark.first or tokens[mark.first - 1].word not in WORKS:
+        return False
+    after = tokens[mark.last : mark.last + 3]
+    return not any(t.is_figure for t in after)
+
+
+def _may_be_read(token: Token) -> bool:
+    """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
+    return token.is_figure and "volume" not in token.kinds
+
+
+def _was_then(sentence: Sentence, clause: Clause) -> int | None:
+    """Where a clause says what was, if a later one says what is now: "it was 50 hot, now 25"."""
+    tokens = sentence.tokens
+    later = [c.first for c in sentence.clauses if c.first >= clause.last]
+    if not any(t.word in _NOW_BEGINS for k in later for t in tokens[k : k + 2]):
+        return None
+    for k in range(clause.first, clause.last - 1):
+        figure = k + 1
+        while figure < clause.last and tokens[figure].word in ABOUT | SAYS | {"at"}:
+            figure += 1
+        if tokens[k].word in WAS and figure < clause.last and _may_be_read(tokens[figure]):
+            return k
+    return None
