@@ -11,7 +11,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import as_it_should, is_able, is_habit, is_neglect, is_of_amount
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.text import Clause, Sentence, clause_at
+from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from diagnose.understanding.usual import usual_spans
 from knowledge.lexicon.stance import (
     ANY_ONE,
@@ -109,6 +109,8 @@ def stances(
     for first, last in usual_spans(sentence, lexicon):
         _set(of, first, last, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
+        if _of_a_run(tokens, mark):
+            continue
         clause = clause_at(clauses, mark.first)
         _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)
     for mark in lexicon.other_pressure.find(tokens):
@@ -125,6 +127,13 @@ def stances(
     for first, last in of_others(sentence, lexicon, elsewhere, one_side, theirs):
         _set(of, first, last, Stance.ELSEWHERE)
     return Stances(tuple(of), tuple(sure))
+
+
+def _of_a_run(tokens: Sequence[Token], until: Mark[bool]) -> bool:
+    """Whether "until" ends a stretch of each run: "fine until about 20 minutes on the road"."""
+    near = tokens[until.last : until.last + 2]
+    short = any(t.kinds & {"minutes", "seconds", "rpm", "temperature"} for t in near)
+    return short and not any(t.word == "ago" for t in tokens[until.last : until.last + 4])
 
 
 def _past_colon(sentence: Sentence, at: int) -> int:

@@ -322,6 +322,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "let|letting|allow|leave|leaving it|her|engine|to|for|the|sit|stand|a|oil cool|rest|while|few|stand|sit|@minutes",
         "when|once|after|as|until it|oil|engine|has|the? cooled|cools|cooling|cool down|off|again?",
         "after|sits|sat|sitting|standing|stood for|a|about|just? @minutes|few|short|bit",
+        "after|following about|a|an? @minutes|@hours|hour|hours of|a rest|cooling|waiting|break|stop|pause",
     ),
     Circumstance.LOW_LEVEL: (
         "with the? oil? level|oil low|down|below",

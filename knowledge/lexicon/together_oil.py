@@ -279,7 +279,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "short|school|to_the_shops|village|stop-start|=idling|=idles|delivery_round|pottering + =trips|=run|hours|=long|mostly|journeys|=rounds|town|traffic|all_day - pressure|light|low|gauge|dropped|rough|fast|needle|warm|hot|cold|flicker|psi|bar|pulling|hard|return",
     ),
     "stood_long": (
-        "sat|stood|parked|stored|laid|left|standing|sitting|unused|idle + @longtime|years|barn|decade|winters|a_year|eighteen_months|long_time|shed|since_@year - gauge|needle|pressure|light|overnight|at|pump|used_to|reading|on_the_stand",
+        "sat|stood|parked|stored|laid|left|standing|sitting|unused|lying_idle|stood_idle|sat_idle|been_idle + @longtime|years|barn|decade|winters|a_year|eighteen_months|long_time|shed|since_@year - gauge|needle|pressure|light|overnight|at|pump|used_to|reading|on_the_stand",
     ),
 }
 TOGETHER_OIL_ABSENT: dict[str, tuple[str, ...]] = {

@@ -344,6 +344,12 @@ def same_moment(one: Reading, other: Reading) -> bool:
     return same_heat(one, other) and abs(one.rpm - other.rpm) <= apart
 
 
+def said_alike(one: Reading, other: Reading) -> bool:
+    """Both readings were given with the same words for speed and heat, or with none."""
+    when = [(r.rpm, r.rpm_spread, r.oil_temperature, r.oil_spread, r.when) for r in (one, other)]
+    return when[0] == when[1] and not (is_bound(one) or is_bound(other))
+
+
 def _day(when: date) -> date:
     return when.date() if isinstance(when, datetime) else when
 

@@ -1,6 +1,7 @@
 """Rules that turn gauge readings into findings: low, zero, high."""
 
 from dataclasses import replace
+from itertools import product
 
 from knowledge import sources
 from knowledge.judging import sure_beyond
@@ -13,6 +14,7 @@ from knowledge.pressure.gauge import (
     RUNNING,
     SAY_SO,
     at_pump,
+    counted,
     hot_share,
     idle_share,
     idles,
@@ -21,6 +23,7 @@ from knowledge.pressure.gauge import (
     is_hot,
     moments,
     runs,
+    said_alike,
     same_moment,
     setting_here,
     speed_share,
@@ -35,6 +38,7 @@ from knowledge.pressure.gauge import (
 from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import findings as instrument_findings
+from knowledge.stations.instrument import findings_direct_gauge as trusted
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.oil import quantities as oil_quantities
@@ -42,6 +46,7 @@ from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
+AT_ONCE = 0.8  #: how likely two figures with the same words for when are of one moment (judgement)
 
 
 def relief_setting(known: Known) -> float:
@@ -96,6 +101,11 @@ def hot(psi: float, rpm: float, gauge: str = "panel", tap: str = "gallery") -> R
 def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
     """A cold example."""
     return Reading(rpm, 293.15, psi * PSI, gauge)
+
+
+def vague(psi: float, gauge: str = "panel") -> Reading:
+    """An example of which only the pressure was said."""
+    return Reading(1500.0, 360.0, psi * PSI, gauge, rpm_spread=600.0, oil_spread=9.0)
 
 
 @rule(
@@ -213,8 +223,10 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
     matches=[
         example(readings=[hot(5, 700), hot(25, 700, "direct")]),
         example(readings=[hot(25, 700), hot(25, 700, "direct")]),
+        example(readings=[vague(25), vague(45, "direct")]),
     ],
     non_matches=[
+        example(readings=[vague(25), replace(vague(45, "direct"), rpm=2500.0)]),
         example(readings=[hot(5, 700), hot(45, 3000, "direct")]),
         example(readings=[hot(20, 700), hot(25, 700, "direct")]),
     ],
@@ -222,17 +234,24 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
 def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
     """Panel and direct gauge at the same moment should agree within about 5 psi.
 
-    Misleads when the two are tapped at different ports.
+    Two figures with the same words for when, or none, are most likely of one moment. Misleads when
+    the two are tapped at different ports.
     """
     limit = known.limit(instrument_quantities.MOST_PANEL_ERROR)
-    apart = [
-        max(sure_lower(p, d, limit), sure_lower(d, p, limit))
-        for p in gallery(known, "panel")
-        for d in gallery(known, "direct")
-        if same_moment(p, d)
-    ]
-    if apart:
-        yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, max(apart))
+    less, more = [], []
+    for p, d in product(gallery(known, "panel"), gallery(known, "direct")):
+        if same_moment(p, d) or said_alike(p, d):
+            share = 1.0 if same_moment(p, d) else AT_ONCE
+            less.append(counted(sure_lower(p, d, limit), share))
+            more.append(counted(sure_lower(d, p, limit), share))
+    if less:
+        yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, max(*less, *more))
+    for finding, sure in (
+        (trusted.PANEL_READS_TOO_LOW, max(less, default=0.0)),
+        (trusted.PANEL_READS_TOO_HIGH, max(more, default=0.0)),
+    ):
+        if sure >= SAY_SO:
+            yield is_present(finding, sure)
 
 
 @rule(
