@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -15,8 +16,10 @@ from knowledge.lexicon.values import (
     BETWEEN,
     BOUND,
     MACHINED,
+    NEW_ONE,
     NOT_MEASURED_AFTER,
     NOT_MEASURED_BEFORE,
+    OLD_ONE,
     ORDINALS,
     PLACES,
     SHARED,
@@ -34,6 +37,9 @@ _JOINS = frozenset(["and", "&", "+", ",", "plus"])
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED
 #: beside a pressure, a temperature or a speed belongs to the reading
 _OF_A_READING = frozenset(["temperature", "speed"])
+_SPRING = "relief_spring_length"
+_NEXT, _BEHIND_IT = 10, 6  #: words from one length to another; looked at behind that
+_SHORTER = 0.01  #: share by which a spring is shorter than the other (judgement)
 #: how a place on the engine is called, by quantity
 _PART = {"main_clearance": "main", "rod_clearance": "rod", "cam_bearing_clearance": "cam bearing"}
 
@@ -73,6 +79,18 @@ class _Found:
         "relief spring came with it, measured it at 2.1 inches": [
             "finding relief_spring_length 2.1 inches"
         ],
+        "relief spring is 2.1 inches long, the new one 2.3": [
+            "finding relief_spring_length 2.1 inches",
+            "finding relief_spring_short_or_broken present",
+        ],
+        "relief spring is 2.1 long, the new one 2.3": [
+            "finding relief_spring_short_or_broken present"
+        ],
+        "new relief spring 2.1 inches against 2.3 for the old one": [
+            "finding relief_spring_length 2.1 inches",
+            "finding relief_parts_not_standard present",
+        ],
+        "relief spring is 2.3 inches, the new one 2.3": ["finding relief_spring_length 2.3 inches"],
         "relief spring came with it, the bolts are 2.1 inches long": [],
         "bearings all 3 to 3.5 thou": [
             "finding main_clearance 3.5 thou",
@@ -100,8 +118,40 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
                 found.setdefault((each.quantity.id, each.where), []).append(each)
         parts = line.find(line.lexicon.value_parts)
         part = parts[-1].value if parts else part
+        yield from _compared(line, names or [*_names(line, book, part)])
     for group in found.values():
         yield _fact(group, book)
+
+
+def _compared(line: Line, names: list[_Name]) -> Iterator[Fact]:
+    """What the relief spring's length beside that of another says: "2.1 long, the new one 2.3"."""
+    for name in names:
+        if name.quantity.id != _SPRING or name.alone:
+            continue
+        behind = range(name.mark.last, min(name.mark.last + _NEXT, len(line.tokens)))
+        first = next((k for k in behind if _length(line, k)), None)
+        if first is None:
+            continue
+        then = range(first + 1, min(first + _NEXT, len(line.tokens)))
+        other = next((k for k in then if _length(line, k)), None)
+        if other is None:
+            continue
+        said = {line.word(k) for k in (*then[: other - first], *range(other, other + _BEHIND_IT))}
+        new_is_other = bool(said & NEW_ONE)
+        if new_is_other == bool(said & OLD_ONE):
+            continue  # which is which is not said
+        what = "relief_spring_short_or_broken" if new_is_other else "relief_parts_not_standard"
+        if _length(line, first) < _length(line, other) * (1.0 - _SHORTER):
+            span = line.span([name.mark, Mark(True, first, other + 1)])
+            yield Fact("finding", {"what": what, "state": "present"}, span)
+            return
+
+
+def _length(line: Line, at: int) -> float:
+    """The figure of a token that may be a length, whatever its unit; 0 where it is none."""
+    said = re.match(r"\d*\.?\d+", line.word(at)) if line.tokens[at].is_figure else None
+    other = line.tokens[at].kinds - {"number", "length"}
+    return float(said[0]) if said and not other else 0.0
 
 
 def worst(quantity: Quantity, values: list[float], book: Book) -> int:

@@ -46,6 +46,7 @@ def of_others(
         for m in (*lexicon.other.find(tokens), *sides)
         if not (theirs and is_of_person(tokens, m))
         and not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
+        and not _is_a_part(tokens, m, lexicon)
     ]
     if elsewhere and tokens[0].word in _GO_ON:
         starts.append(0)
@@ -71,6 +72,14 @@ def _gave_it(sentence: Sentence, mark: Mark[bool]) -> bool:
     said = [t.word for t in sentence.tokens[clause.first : clause.last]]
     got = bool(set(said[: mark.first - clause.first]) & GOT) and before in ("from", "off")
     return got or any(a in GAVE and b in ("me", "us", "to") for a, b in pairwise(said))
+
+
+def _is_a_part(tokens: Sequence[Token], mark: Mark[bool], lexicon: Lexicon) -> bool:
+    """Whether a part is compared with the one before it: "spring 2.1 in, 2.3 for the old one"."""
+    before = tokens[mark.first - 1].word if mark.first else ""
+    old = [t.word for t in tokens[mark.first : mark.last]] == ["the", "old", "one"]
+    named = any(p.last <= mark.first for p in lexicon.parts.find(tokens))
+    return old and named and before in ("for", "than", "against", "of")
 
 
 def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:

@@ -29,7 +29,6 @@ from knowledge.lexicon.numbers import (
     OTHER_GAUGES,
     OVER,
     PARTS_OF_DAY,
-    REACHES,
     RISEN,
     ROAD,
     SAYS,
@@ -158,6 +157,8 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     read = line.find(line.lexicon.instrument)
     bound = any(line.word(k) in NEVER for k in range(i - 5, i)) and _bound_before(line, i)
     free = _stands_free(line, i)
+    if spoken_of and _begins_bounded(line, i):
+        return True
     if spoken_of and (bound or _said(line, i, bool(read) or others or free)):
         return True
     if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
@@ -226,6 +227,20 @@ def _moves(line: Line, i: int) -> bool:
     """Whether the clause of a number says that something fell or rose."""
     clause = line.clause(i)
     return any(line.word(k) in MOVES for k in range(clause.first, i))
+
+
+def _begins_bounded(line: Line, i: int) -> bool:
+    """Whether a clause begins with "below" and a number: "it slowly drops, below 15 by the end"."""
+    clause = line.clause(i)
+    lead = [line.word(k) for k in range(clause.first, i) if not line.tokens[k].is_mark]
+    bound = bool(lead) and lead[-1] in OVER | UNDER and set(lead[:-1]) <= THEN_NOW | {"and", "well"}
+    ends = line.word(i + 1) in ("by", "") or line.word(i + 1) in FOLLOWS
+    return bound and clause.first > 0 and ends and _moves_in(line, range(clause.first))
+
+
+def _moves_in(line: Line, places: range) -> bool:
+    """Whether a word of these places says that something fell or rose."""
+    return any(line.word(k) in MOVES for k in places)
 
 
 def _bound_before(line: Line, i: int) -> bool:
@@ -332,40 +347,3 @@ def left_behind(line: Line, i: int) -> bool:
 
 def _between(a: Mark[str], b: Mark[object]) -> range:
     return range(a.last, b.first) if a.first < b.first else range(b.last, a.first)
-
-
-def bounded(line: Line, i: int, value: str) -> tuple[int, str]:
-    """The first token of a pressure with its bound, and the pressure as a case file writes it."""
-    if "of the dial" in value:
-        return i, value
-    after = (line.word(i + 1), line.word(i + 2))
-    if after[0] == "or" and after[1] in OR_LESS:
-        return i, f"under {value}"
-    if after[0] == "or" and after[1] in OR_MORE:
-        return i, f"over {value}"
-    words = [line.word(k) for k in range(max(0, i - 5), i)]
-    start = i - len(words)
-    for back, word in enumerate(reversed(words), 1):
-        at = i - back
-        if line.tokens[at].is_figure or line.tokens[at].is_mark:
-            break
-        if word in REACHES and (never := _not_before(line, start, at)) is not None:
-            return never, f"under {value}"
-        never = next((k for k in range(start, at) if line.word(k) in NEVER), None)
-        if word in OVER and back <= 2:
-            return (never, f"never above {value}") if never is not None else (at, f"over {value}")
-        if word in UNDER and back <= 2:
-            return (never, f"never below {value}") if never is not None else (at, f"under {value}")
-        if word in MOST and back <= 3:
-            return at, f"at most {value}"
-        if word in ABOUT and back == 1 and " to " not in value and value != "0":
-            return at, f"about {value}"
-    if after[0] in ("max", "maximum", "tops") or after in (("at", "most"), ("at", "best")):
-        return i, f"at most {value}"
-    return i, value
-
-
-def _not_before(line: Line, first: int, at: int) -> int | None:
-    """The "not" straight before a word, at most one word between; None where there is none."""
-    near = range(max(first, at - 2), at)
-    return next((k for k in near if line.word(k) in NEVER | {"even", "not"}), None)

@@ -6,11 +6,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from itertools import permutations
 
+from diagnose.understanding.bounds import bounded
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import bounded, left_behind, value_at
+from diagnose.understanding.pressures import left_behind, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.speeds import HEAT

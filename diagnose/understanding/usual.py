@@ -34,6 +34,8 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
             continue
         if RETURNED & {t.word for t in tokens[max(0, mark.first - 3) : mark.first]}:
             continue  # "went back to the usual 45"
+        if [t.word for t in tokens[max(0, mark.first - 1) : mark.first + 1]] == ["a", "normal"]:
+            continue  # "cold it was a normal 40"
         last = clause_at(clauses, mark.first).last
         if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
             last = _list_of_figures(tokens, mark.last, last)  # "from the usual 45 to 30"

@@ -42,7 +42,7 @@ BEFORE_DENYING = _words(
     "virtually practically absolutely at still to a i we it they he she you engine gauge pressure oil light "
     "lamp needle that which gives gave be been being of in by of from for just then so where when if now "
     "or nearly needed needs need pump sender thats its pumps pumping take takes took come came "
-    "registers registered indicates indicated registering showing basically for"
+    "registers registered indicates indicated registering showing basically for say says said"
 )
 #: what the trade speaks of: a noun a statement may begin with
 SUBJECTS = _words(

@@ -84,6 +84,15 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_pump",
     ),
     PartWorked(
+        names=(
+            "oil? pump cover|lid|endplate|end-plate|base|backplate gasket|seal|o-ring|oring?",
+            "oil? pump gasket|seal|o-ring|oring",
+            "cover|lid|endplate|o-ring|oring|gasket|seal of|on|for|from|in|under the|my? oil? pump",
+        ),
+        trials={_R: "pump_refitted", _F: "pump_refitted"},
+        area="oil_pump",
+    ),
+    PartWorked(
         names=("standard|stock|original oil? pump",), trials={_R: "standard_pump"}, area="oil_pump"
     ),
     PartWorked(
@@ -295,7 +304,7 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "battery|alternator|points|coil",
-            "points,? plugs|plug",
+            "points plugs|plug",
             "plugs and|& points|leads|coil",
         ),
         area="ignition_or_electrics",

@@ -44,7 +44,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@not show|register|read any? oil? pressure",
         "needle|gauge stays on the? peg|stop|pin",
         f"{_P} .. zero|nil|zilch|nought|nada",
-        f"{_P} reads|shows|showing|reading|registers|registered|showed|read|reading absolutely|just|precisely|practically|next? to? nothing|none|zilch|nada",
+        f"{_P} both|all? reads|shows|showing|reading|registers|registered|showed|read|reading|says|say|said absolutely|just|precisely|practically|next? to? nothing|none|zilch|nada",
         f"{_P} completely|totally|absolutely|stone? dead|zero|nil",
         f"{_P} stopped reading|working|registering",
         f"{_P} died|quit completely|altogether",

@@ -35,6 +35,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "money down the drain",
     ),
     Result.CURED: (
+        "steadied|steadies|settled|settles|stabilised|stabilises|holds|held up|down|out? at|on|around|to @pressure|@number",
         "jumped|went|came|shot|goes|comes|rose|rises|flew|up straight|right|immediately|instantly up? to @pressure|@number",
         f"{_P} straight|right|immediately|instantly up? to @pressure|@number",
         "instant|immediate|instantly @pressure|@number",

@@ -118,8 +118,9 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "still_shows|still_reads|shows_@number|reads_@number|shows_@pressure|reads_@pressure|sits_at|never_drops|stays_at|off_the_stop - sender_out",
     ),
     "slow_needle": (
-        f"{_GAUGE} + lazy|sluggish|lags|takes_its_time|takes_a_while|creeps|slowly|slow_to + switch_off|shut|stop|stopped|"
+        f"{_GAUGE} + lazy|sluggish|lags|takes_its_time|takes_a_while|slow_to + switch_off|shut|stop|stopped|"
         "drop|dropping|respond|react|move",
+        f"{_GAUGE} + creeps|slowly + switch_off|shut|stop|stopped|respond|react|move",
     ),
     "ran_long_without_distress": (
         "ran|run|running|driven|drove|used & month|months|season|weeks|year|years|@distance|@hours & light_on|lamp_on|alarm_on|"

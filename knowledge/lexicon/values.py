@@ -349,6 +349,8 @@ BETWEEN = _set(
     "checked reads read with no number num # = : - , the a on up roughly worst clearance gap has have "
     "had got show shows showed free length long per on in each all"
 )
+#: beside the length of a second spring: whose it is
+NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
 #: anywhere in the clause: the figure is of metal taken off, a size bought, or a torque
 MACHINED = _set("ground grind reground undersize oversize polished machined turned")
 #: before a figure: a bound, not a value

@@ -36,6 +36,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "blew|blown|blow it|them|that|the? out|through",
         "=blew|=blasted",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped",
+        "=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
         "shimmed|shimming|stretched|adjusted|adjusting|reset|tightened|tightening|torqued|retorqued|regapped",
@@ -271,6 +272,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "nearly|less|again|years|weeks|months|a|two|three|once|@time|@distance|@year",
         "just|freshly|recently|been|was|got|newly|completely|fully|totally rebuilt|overhauled|reconditioned",
         "rebuilt|overhauled this|the|my engine|motor|lump|block|v8|six|four|diesel",
+        "freshly|newly|just|recently rebuilt|built|overhauled engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike",
     ),
     "oil_change": (
         "oil change|service",
