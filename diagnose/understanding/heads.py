@@ -231,6 +231,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"
     match mark.value:
+        case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):
+            return after == "as"  # "goes as low as 2 bar"
         case Shows.LOST if line.word(mark.last - 1) in ("goes", "went"):
             return after not in GOES_THEN and not line.tokens[mark.last].is_mark  # "goes to 60"
         case Shows.LAMP if line.word(mark.first) in ("then", "and") and len(mark) < _NAMES_LAMP:

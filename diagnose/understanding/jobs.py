@@ -10,7 +10,7 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
-from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK
+from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -267,9 +267,18 @@ def _says_where(job: Job) -> bool:
     return near and gauge
 
 
+def _of_another_circuit(job: Job) -> bool:
+    """Whether a sender or switch is that of something else: "new headlight switch"."""
+    line = job.line
+    return any(
+        line.word(m.last - 1) in SENDERS and line.word(m.first - 1) in OTHER_CIRCUITS
+        for m in job.marks
+    )
+
+
 def _states(job: Job) -> bool:
     mark = job.whole
-    if _says_where(job):
+    if _says_where(job) or _of_another_circuit(job):
         return False
     words = {t.word for t in job.line.tokens}
     if job.trial == "distributor_refitted" and words & DRILLED:

@@ -14,6 +14,7 @@ from knowledge.lexicon.stance_words import (
     MOVES_SO,
     REFUSES,
     REFUSING,
+    SHOULD_BE,
 )
 
 _BEHIND = 5  #: words in which it is said for how long
@@ -61,7 +62,7 @@ def is_neglect(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
 
 def as_it_should(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     """Whether "should" only says that it is right: "the pressure is where it should be"."""
-    if len(mark) > 1 or tokens[mark.first].word != "should" or mark.first < 2:
+    if len(mark) > 1 or tokens[mark.first].word not in SHOULD_BE or mark.first < 2:
         return False
     lead, who = (tokens[k].word for k in (mark.first - 2, mark.first - 1))
-    return lead in ("where", "as", "like") and who in ("it", "they", "that")
+    return lead in ("where", "as", "like") and who in ("it", "they", "that", "i", "you", "we")

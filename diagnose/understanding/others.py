@@ -9,6 +9,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.stance_words import (
+    BORROWED,
     GAVE,
     GOT,
     HELPED,
@@ -111,7 +112,8 @@ def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
 def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
     """Whether the clause says before a place that something was fitted or renewed."""
     first = _clause(sentence, at).first
-    return any(
+    words = {t.word for t in sentence.tokens[first:at]}
+    return bool(words & BORROWED) or any(
         first <= a.first < at and a.value is Done.RENEWED
         for a in lexicon.actions.find(sentence.tokens)
     )

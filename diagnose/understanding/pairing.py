@@ -135,7 +135,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
     for action, part in _named_before(line, actions, parts, last, noun):
         done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
         trial = part.value.trials.get(action.value)
-        renews = action.value in (Done.RENEWED, Done.REBUILT)
+        renews = action.value in (Done.RENEWED, Done.REBUILT, Done.CLEANED)
         named = line.word(action.last - 1) in _IN_PLACE
         named = named or (trial is None and _of_the_last(line, action, parts))
         area = part.value.area if renews and not named else None

@@ -37,6 +37,7 @@ from knowledge.lexicon.numbers import (
     SO_MUCH,
     SPANS,
     STARTED,
+    STEPS,
     SWINGS,
     THEN_NOW,
     TOWARDS,
@@ -267,6 +268,14 @@ def _alone(line: Line, i: int) -> bool:
     words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
     led = all(line.word(k) in THEN_NOW | ABOUT for k in words if k != i)
     return words[-1:] == [i] and led and len(line.sentence.clauses) > 1
+
+
+def is_a_step(line: Line, i: int) -> bool:
+    """Whether a figure was shown on the way to a later one: 70 of "became 70, then 64, now 58"."""
+    before = line.word(i - 1)
+    led = before in STEPS or (before in TOWARDS and line.word(i - 2) in STEPS)
+    later = range(i + 1, len(line.tokens))
+    return led and any(line.word(k) == "now" for k in later)
 
 
 def _is_now(line: Line, i: int) -> bool:

@@ -50,6 +50,8 @@ _OPPOSITES = {
     "panel_reads_too_low": "panel_reads_too_high",
     "panel_reads_too_high": "panel_reads_too_low",
 }
+#: not read where what it needs is denied: one that was stopped at once did not run long
+_NEEDS = {"ran_long_without_distress": "ran_on_without_pressure"}
 _FILLERS = IDLE | FAINT | FILLERS  #: carry no statement by themselves
 
 
@@ -129,6 +131,8 @@ def _without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
 def _without_opposites(facts: list[Fact]) -> list[Fact]:
     """Without findings that words say where figures say the opposite."""
     said = [f.name for f in facts if f.fields.get("state") == "present"]
+    denied = {f.name for f in facts if f.fields.get("state") == "absent"}
+    facts = [f for f in facts if _NEEDS.get(f.name) not in denied]
     return [
         f
         for f in facts

@@ -11,7 +11,7 @@ from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import left_behind, value_at
+from diagnose.understanding.pressures import is_a_step, left_behind, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.speeds import HEAT
@@ -215,7 +215,7 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
             continue
         value = value_at(line, i, unit, spoken_of)
         stance = line.stances.at(mark)
-        if value is None or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):
+        if value is None or is_a_step(line, i) or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue
         first, written = bounded(line, i, value)
         if stance & Stance.DENIED and written == value:

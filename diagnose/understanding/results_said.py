@@ -20,11 +20,13 @@ from knowledge.lexicon.results_words import (
     GOING,
     HOPED,
     IS_BACK,
+    IS_RIGHT,
     LESS,
     LONE_RESULTS,
     NEGATED,
     NOT_ENDED,
     NOT_THE_PRESSURE,
+    OF_THE_OIL,
     PLENTY,
     RETURNS,
     RIGHT_AGAIN,
@@ -60,6 +62,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "turned it up two turns"
         if line.word(mark.last - 1) in ("more", "further") and line.word(mark.last) in NOT_ENDED:
             continue  # "no more than 10 psi"
+        if better and _of_the_oil(line, mark):
+            continue  # "the level is perfect"
         if _is_no_pressure(line, mark.last - 1):
             continue  # "set it back up to 800"
         if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):
@@ -78,6 +82,14 @@ def results_of(line: Line) -> list[Mark[Result]]:
 def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:
     """Whether it is a noise, a leak or smoke that is gone or stays."""
     return bool({line.word(mark.first), line.word(mark.first - 1)} & NOT_THE_PRESSURE)
+
+
+def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:
+    """Whether a word says that the oil, its level or the engine's sound is right."""
+    at = mark.first - 1
+    while line.word(at) in IS_RIGHT:
+        at -= 1
+    return len(mark) == 1 and at < mark.first - 1 and line.word(at) in OF_THE_OIL
 
 
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:

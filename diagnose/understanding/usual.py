@@ -76,6 +76,8 @@ def _is_of_now(tokens: Sequence[Token], at: int, last: int) -> bool:
 
 def _is_manner(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     """Whether "normally" says how a thing works, not what it once showed: "works normally"."""
+    if mark.first and tokens[mark.first].word == "normal" and tokens[mark.last - 1].is_figure:
+        return tokens[mark.first - 1].word in ("is", "its")  # "when warm is normal 3 bar"
     if mark.last < len(tokens) and tokens[mark.last - 1].word == "always":
         return tokens[mark.last].word == "where"  # "was always where it should be"
     if len(mark) > 1 or not mark.first or tokens[mark.first - 1].word not in WORKS:

@@ -131,3 +131,5 @@ VOLTS = _set("volt volts voltmeter ammeter amps")
 PARTS_OF_DAY = _set("morning evening afternoon night noon midnight")
 #: behind a drill that turned the pump: from here the engine runs
 STARTED = _set("started starts fired running runs")
+#: before a figure on the way to what is shown now
+STEPS = _set("became then")

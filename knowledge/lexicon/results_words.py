@@ -93,3 +93,6 @@ RIGHT_AGAIN = _set(
     "good fine normal right perfect ok okay works worked working pressure-back fixed full healthy"
 )
 NEGATED = _set("never not no didnt hasnt havent doesnt without wont")
+#: between these and "perfect", which then is of the oil: "the level is perfect"
+OF_THE_OIL = _set("level oil stick dipstick coolant compression wiring earths grounds fuses sound")
+IS_RIGHT = _set("is was are were looks looked seems still all also")

@@ -34,6 +34,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil escaping|escaped|seeping|coming|leaking|dribbling from|past|out|through|at",
         "oil .. underside of the? bonnet|hood|engine|car",
         "engine bay|compartment|side|block|underside|bonnet|hood was|is|were|all|completely|absolutely? all|completely|absolutely? covered|coated|swimming|awash|plastered|soaked|drenched|black|running|running in|with oil",
+        "oil .. now|all|is|was|ended|up? on|over|up the? underside|inside of the? bonnet|hood|engine|cover|cowl",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",

@@ -99,3 +99,7 @@ WORKS = _set(
     "work works worked working run runs ran running read reads reading start starts started sound sounds sounded idle idles drive drives drove "
     "behave behaves behaved behaving act acts acted operate operates operating build builds built go goes fire fires fired pull pulls"
 )
+#: behind "where it": it is as it should be
+SHOULD_BE = _set("should expect expected expecting")
+#: before "the sender off my other one": the part is on this engine now
+BORROWED = _set("tried try borrowed robbed used pinched")

@@ -138,6 +138,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     ),
     "oil_seen_outside": (
         "oil + down_the|all_over|running_down|pouring|covered|dripping|coated|leaking|everywhere|weeping|streaming|all_down_the + block|engine|outside|exhaust|back_of_the|crossmember|underneath|engine_bay|bellhousing|starter|subframe|sump_rail|undertray - no|not|bone|dry|inside|bearing|gallery|drill|priming|rocker_shaft|hole_in_the_gallery|distributor|lifter|tensioner|sender|bores|rockers|pressure_out|heads|valve_covers_off|cover_off|poured|filter_boss|trailer|level|let",
+        "oil & on_the_underside|over_the_underside|up_the_underside|on_the_inside_of_the & bonnet|hood|cowl|cover|lid - fire|cap|filler|light|no|not|rocker|valve_cover",
     ),
     "oil_on_the_ground": (
         "puddle|pool|drips|patch|slick|spots|stain + parked|floor|garage|drive|driveway|under|ground|where_it|road|overnight|concrete - no|not|water|bilge|trailer|coolant|head|sump",
@@ -270,7 +271,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|while_back|years_back|months_back|weeks_back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - dropped_the_engine|back_in|not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
     ),
     "several_alike": (
-        "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",
+        "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - spring|springs|borrowed|feel|feels|gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",
     ),
     "service_neglected": (
         "never|rarely|seldom|neglected|hardly|skipped|irregular|@not + serviced|maintained|maintenance|looked_after|oil_changes|oil_change|changes_the_oil|changed_the_oil + ever|never|it|properly|regularly|years|the|been|done|him|her|them|owner|was|were|oil|out|few|much - not_yet|gauge|filter_change_cured|before|since|overdue|always",

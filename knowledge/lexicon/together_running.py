@@ -72,7 +72,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "level_correct": (
         "inch|bit|shade|little|hair|touch|just|quarter|third|fraction + below_full|under_full|off_full|below_the_full|short_of_full|below_the_max|under_the_full|shy_of_full|below_max|under_max - well|way|quart|litre|filter|screen",
         "oil|level|oil_level|contents|quantity|sump|it + between_high_and_low|between_the_marks|adequate|to_the_brim|full_of_oil|filled_up|enough_oil|correct|spot_on|normal|up_to_level|to_the_mark|on_the_mark|"
-        "halfway_up|up_to_the_mark|in_range|sufficient|ample - pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
+        "halfway_up|up_to_the_mark|in_range|sufficient|ample - normal_place|normal_position|its_normal|went_back|pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
         "flow|over_full|overfull|half|to_normal|reads|engine|everything|cap|change|sound|note|grade_of|correct_oil",
         "@number|@range|six|seven|eight|nine + of_@number|out_of_@number|of_8|of_12 + quarts|litres|qt|qts|pints|quart - low|left|down|over|short|gone|lost|used|three|two|one",
     ),
@@ -232,7 +232,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "low_hour|low-hour|low_time|low-time|delivery_mileage|low_miles|low_mileage|few_miles|few_hours + engine|only|unit|motor|miles|mileage|hours|on_it|from_new - oil|since|rebuild|overhaul|rebuilt|old_for",
     ),
     "ran_on_without_pressure": (
-        "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - by_itself|itself|of_its_own|solenoid|noise|light|leak|"
+        "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - =pulls|by_itself|itself|of_its_own|solenoid|noise|light|leak|"
         "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped|cranked|cranking|crank",
     ),
     "oil_overdue": (

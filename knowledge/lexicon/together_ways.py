@@ -29,7 +29,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
     ),
     "fuel_smell": ("stick|dipstick|oil + lit_with_a_match|catch_fire|set_light|light_it - caught",),
     "oil_used_fast": (
-        "adding|add|put|putting|pour|top|topping|feed + quart|litre|pint|oil + every_week|every_other|every_fill|a_week|every_time|every_tank|every_few|per_tank|a_day|weekly|daily|always|constantly - change|coolant|water|once|radiator",
+        "adding|add|put|putting|pour|top|topping|feed + quart|litre|pint|oil + every_week|every_other|every_fill|a_week|every_time|every_tank|every_few|per_tank|a_day|weekly|daily|always|constantly - change|coolant|water|once|radiator|always_put|always_used|always_run|always_had|always_add_a|same_oil",
         "oil_burner|burns_oil|burning_oil|always_topping|forever_topping|constantly_topping + it|up|an|its|oil|engine|out - water|radiator|coolant|no|not|smell|cabin|fuel|never",
     ),
     "oil_overdue": (

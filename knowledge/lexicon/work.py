@@ -127,6 +127,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "overfilled|overfill|overfilling it|by|slightly|the",
         "overfilled|overfill|overfilling it|her|by? about? a|@volume quart|litre|bit|@volume?",
         "ran|run|put|poured|added|kept|carried|fill|filled|used|with|overfill it|in|with|the|oil? an|a? extra|another|additional half|one|a? half? litre|liter|quart|pint|inch|@volume",
+        "run|ran|running|keep|kept|carry|put|fill it|her? about? half|quarter|a? a? litre|liter|quart|pint|@volume over",
     ),
     "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
     "new_pickup": (

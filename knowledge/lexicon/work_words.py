@@ -39,3 +39,44 @@ LOOKS = _set("look looking check checking peek inspection this that it a-look se
 NUMBERED = _set("cam main rod bearing bearings piston cylinder lifter crankpin journal big")
 #: done with a part of the engine before, which says what was built in
 REUSED = _set("transferred transferring reused reusing")
+#: what tells a gauge or lamp, and words before one that is not of the oil pressure
+SENDERS = frozenset(["switch", "switches", "sender", "senders", "sensor", "sensors", "unit"])
+OTHER_CIRCUITS = frozenset(
+    [
+        "headlight",
+        "headlamp",
+        "dimmer",
+        "ignition",
+        "starter",
+        "kill",
+        "brake",
+        "wiper",
+        "indicator",
+        "stop",
+        "battery",
+        "isolator",
+        "toggle",
+        "reverse",
+        "clutch",
+        "neutral",
+        "fuel",
+        "temp",
+        "temperature",
+        "coolant",
+        "water",
+        "crank",
+        "cam",
+        "map",
+        "maf",
+        "knock",
+        "speed",
+        "wheel",
+        "tyre",
+        "tire",
+        "abs",
+        "oxygen",
+        "o2",
+        "lambda",
+        "level",
+    ]
+)
