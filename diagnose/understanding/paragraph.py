@@ -29,6 +29,8 @@ _OTHERS = frozenset(
     stemmed(w)
     for w in (
         "level",
+        "stick",
+        "dipstick",
         "oil",
         "fuel",
         "coolant",

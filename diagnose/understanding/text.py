@@ -243,7 +243,9 @@ def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
         if token.is_mark and token.word in _COMMAS:
             cuts.append(i + 1)
         elif i and (
-            token.word in _BEGINS or (token.word in ("and", "then", "so") and nxt in _NEW_SUBJECT)
+            token.word in _BEGINS
+            or (token.word == "now" and kept[i - 1].is_figure)  # "was 25 now 12"
+            or (token.word in ("and", "then", "so") and nxt in _NEW_SUBJECT)
         ):
             cuts.append(i)
     cuts.append(len(kept))

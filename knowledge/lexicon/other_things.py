@@ -63,6 +63,8 @@ OTHER_INSTRUMENTS = frozenset(
     [
         "other",
         "fuel",
+        "stick",
+        "dipstick",
         "temp",
         "temperature",
         "water",

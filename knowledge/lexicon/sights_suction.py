@@ -92,7 +92,8 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "o ring on|at|in .. pickup .. hard|flat|cut|torn|missing",
     ),
     "pickup_bent": (
-        "pickup|pick-up|tube .. bent|twisted|crooked|pushed",
+        "pickup|pick-up|tube .. bent|twisted|crooked",
+        "pickup|pick-up|tube .. pushed up|over|against|aside|flat|sideways|upwards|back",
         "bent|twisted oil? pickup|pick-up",
     ),
     "tray_very_old": ("@years|year old windage? tray", "original|old windage tray"),

@@ -229,7 +229,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "no|@not_any|without + metal|swarf|filings|glitter|debris + sump|pan|bottom|oilpan - filter|screen",
     ),
     "engine_ran_hot": (
-        "never|@not|no + overheated|overheat|overheating|ran_hot|got_hot|over_heated|boiled - oil|oil_temp",
+        "never|@not|no + overheated|overheat|overheating|ran_hot|got_hot|over_heated|boiled - oil|oil_temp|pressure|after|since|back",
     ),
     "coolant_gets_in": (
         "head_gasket|cooler|liner + tested|checked|sound|fine|good|ok - not|no|blown|leak|leaking|bypass|oil_leak|clear",
