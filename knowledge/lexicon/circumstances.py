@@ -305,7 +305,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "sitting|standing|parked|stands|sits|stood|sat|left|leave|leaving|unused|idle for|it|a|over|all|about|up|several? overnight|night|days|week|weeks|few|couple|while|@days|@weeks|day|months|weekend|time|winter|months",
         "overnight|over-night",
         "after|over|following a|the|several|few|couple|long? night|weekend|days|week|@days|@weeks|layup|lay-up|layoff|weeks|months|stand|rest|sit standing|sitting|parked|off|stored?",
-        "@days|@weeks|week|weekend|night of|standing|sitting|parked|idle|later|off|without standing|sitting|use|being|idle?",
+        "@days|@weeks|week|weekend|night of|standing|sitting|parked|idle|off|without standing|sitting|use|being|idle?",
         "in|every|next|following the? morning|mornings",
         "drained|drains|draining back|down overnight|standing|when|while",
         "first start|startup|start-up of|after|in|that the? day|morning|standing|night|sitting",

@@ -181,7 +181,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"bad|poor|intermittent|dodgy {_PLUG}|contact at|on|to the? oil? pressure? {_SENDER}",
     ),
     "sender_wire_off": (
-        f"{_WIRE} .. =off|fallen|fell|dropped|come|unplugged|disconnected|hanging|dangling|adrift|detached|unhooked .. {_SENDER}|unit|off|sending?",
+        f"{_WIRE} is|was|been|come|came|had|fully|half|right? =off .. {_SENDER}|unit|off|sending?",
+        f"{_WIRE} .. fallen|fell|dropped|come|unplugged|disconnected|hanging|dangling|adrift|detached|unhooked .. {_SENDER}|unit|off|sending?",
         f"{_WIRE} =hanging|=dangling|=unplugged|=disconnected",
         f"{_SENDER} plug|connector|wire|was|is|had|found|left? =unplugged|=disconnected|unconnected",
         f"forgot|forgotten|left to|the? connect|reconnect|plug|off|unplugged|plugged in|the? .. {_SENDER}|wire",

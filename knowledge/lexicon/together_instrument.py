@@ -24,7 +24,7 @@ _NO_OIL = "no_oil|nothing|@not_a_drop|dry|not_a_drop|no_drop|not_a_dribble|not_o
 TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "lamp_on_with_wire_off": (
         f"{_LAMP} & {_WIRE}|{_SENDER}|{_PLUG} & {_OUT} & still_lit|still_on|stays_on|stayed_on|still_glows|@not_go_out|"
-        "remains_on|remained_on|stays_lit|still_burning|still_comes_on|on_all_the_time|is_still",
+        "remains_on|remained_on|stays_lit|still_burning|still_comes_on|on_all_the_time|is_still - it_went_off|it_went_out|it_goes_out|it_goes_off|went_out|goes_out",
     ),
     "needle_ignores_lead_test": (
         f"{_WIRE}|{_SENDER} & {_GROUNDED} & {_GAUGE} & {_STILL}",
@@ -174,6 +174,6 @@ TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
         "tap|tapped|tapping|flicked|thumped|knocking & glass|gauge|dash|panel|needle & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_move|no_reaction",
     ),
     "lamp_on_with_wire_off": (
-        f"{_WIRE}|{_SENDER}|{_PLUG} & unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
+        f"{_WIRE}|{_SENDER}|{_PLUG} & unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|and_it_went_off|and_it_went_out|and_it_goes_out|and_it_goes_off|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
     ),
 }

@@ -158,7 +158,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "consumption|usage + shot|up|terrible|high|doubled|heavy|awful|rising|excessive|alarming - fuel|no|not|normal|low|water",
     ),
     "sender_wire_off": (
-        "plug|wire|lead|terminal|connector|spade|cable + off|unplugged|hanging|disconnected|@not_connected|adrift|fallen|pulled|loose_end|dangling + switch|sender|gauge|sensor|unit|it|sending|transmitter|back_of_the - drain|spark|still|with_the|with_wire|light_went|lamp_went|goes_out|stays|tried|i_pulled|"
+        "plug|wire|lead|terminal|connector|spade|cable + off|unplugged|hanging|disconnected|@not_connected|adrift|fallen|pulled|loose_end|dangling + switch|sender|gauge|sensor|unit|it|sending|transmitter|back_of_the - drain|unplugged_the|disconnected_the|pulled_the|spark|still|with_the|with_wire|light_went|lamp_went|goes_out|stays|tried|i_pulled|"
         "if_i|when_i|pulled_the|gallery|sump|and_the_light|touched|earthed|grounded|magnetic|oil_came|cranked|engine_off|key_off",
     ),
     "drain_plug_found_loose": (

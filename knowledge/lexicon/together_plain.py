@@ -216,7 +216,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "terminal|body|casing|top|tab|spade + broke|broken|snapped|cracked|smashed + sender|sensor|switch|sending_unit|off - wire_off|gauge|battery",
     ),
     "sender_wire_off": (
-        "connector|plug|lead|wire|spade + @not_plugged|@not_plugged_in|unplugged|@not_connected|@not_pushed|off|hanging|dangling + in|sender|switch|sensor|properly|off|connected|there - dizzy|spark|drain|stays|still|with_the|i|pulled|took|coil|glow|light_on|light_off|wiggle",
+        "connector|plug|lead|wire|spade + @not_plugged|@not_plugged_in|unplugged|@not_connected|@not_pushed|off|hanging|dangling + in|sender|switch|sensor|properly|off|connected|there - dizzy|unplugged_the|disconnected_the|pulled_the|spark|drain|stays|still|with_the|i|pulled|took|coil|glow|light_on|light_off|wiggle",
     ),
     "sender_connector_loose": (
         "green|corroded|corrosion|crusty|dirty|verdigris|furry|loose|oily|crud|rusty + plug|connector|terminal|terminals|contacts|pins|connection|spade + sender|sensor|switch|gauge|sending_unit - filter|oil_filter|drain|relief|earth|ground|battery|filler|sludge",
