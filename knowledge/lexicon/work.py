@@ -365,7 +365,6 @@ AREAS: dict[str, tuple[str, ...]] = {
         "aftermarket gauge",
         "gauge|sender|sensor|switch is|are|was|about|only|just? @time old",
         "sender|sensor|switch was|has|had|been? moved|relocated|resited",
-        "gauge was|been moved|relocated|resited",
         "moved|relocated .. sender|sensor|gauge|switch",
         "rewired|rewire|rewiring the|my|whole? dash|car|engine|loom|boat|panel|cluster",
         "gauge|sender|wiring|instrument|instruments added|disturbed|installed|fitted",
