@@ -226,7 +226,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
         return True
-    if {line.word(k) for k in range(mark.first - 3, mark.first)} & VOLTAGE:
+    if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"

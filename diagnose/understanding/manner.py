@@ -10,7 +10,9 @@ from knowledge.lexicon.stance import NEGATION, SHARES
 from knowledge.lexicon.stance_words import (
     FOR_LONG,
     HAD_NO_MORE,
+    IN_VAIN,
     INSTRUMENTS,
+    LOOKED_FOR,
     MOVES_SO,
     REFUSES,
     REFUSING,
@@ -66,3 +68,13 @@ def as_it_should(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
         return False
     lead, who = (tokens[k].word for k in (mark.first - 2, mark.first - 1))
     return lead in ("where", "as", "like") and who in ("it", "they", "that", "i", "you", "we")
+
+
+def searched_in_vain(tokens: Sequence[Token]) -> tuple[int, int]:
+    """From a verb of checking to "found nothing": what stands between was looked for in vain."""
+    words = [t.word for t in tokens]
+    first = next((k for k, word in enumerate(words) if word in LOOKED_FOR), len(words))
+    for k in range(first + 1, len(words) - 1):
+        if (words[k], words[k + 1]) in IN_VAIN:
+            return first, k
+    return 0, 0

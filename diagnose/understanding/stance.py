@@ -8,7 +8,14 @@ from enum import Flag, auto
 from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
-from diagnose.understanding.manner import as_it_should, is_able, is_habit, is_neglect, is_of_amount
+from diagnose.understanding.manner import (
+    as_it_should,
+    is_able,
+    is_habit,
+    is_neglect,
+    is_of_amount,
+    searched_in_vain,
+)
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
@@ -99,6 +106,7 @@ def stances(
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, mark.first, last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
+    _set(of, *searched_in_vain(tokens), Stance.SUPPOSED)
     for mark in lexicon.guessed.find(tokens):
         if is_able(tokens, mark):
             continue

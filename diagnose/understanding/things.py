@@ -33,6 +33,7 @@ from knowledge.lexicon.joints import (
 )
 from knowledge.lexicon.sights_kinds import COMPOUNDS
 from knowledge.lexicon.states import State, Substance, Thing
+from knowledge.lexicon.work_words import OTHER_CIRCUITS, SENDERS
 from knowledge.model import Stage
 
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
@@ -157,6 +158,7 @@ def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[
         m
         for m in line.find(line.lexicon.things)
         if not any(s.overlaps(m) and len(s) > len(m) for s in stuff)  # "gasket goo"
+        and not (line.word(m.last - 1) in SENDERS and line.word(m.first - 1) in OTHER_CIRCUITS)
     ]
     every = [*named]
     recent = [m.value.family for x, m in known if line.number - x.number <= _LINES_BACK]

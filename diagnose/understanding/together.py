@@ -12,11 +12,14 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
 from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS
+from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
 
 _DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
 _DRILL_LEAST = 25.0  #: psi: less from a drill is little (judgement)
+
+_NEGATION = frozenset(NEGATION)
 
 
 @reader(
@@ -58,7 +61,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
         return None
     sure = min(line.stances.sure[place] for place in found.places)
     other = NOT_INSIDE.get(found.finding, frozenset())
-    if found.there and not found.negates and {line.word(k) for k in found.places} & other:
+    said = {line.word(k) for k in range(found.first, found.last)}
+    if found.there and said & other and not said & _NEGATION - other:
         return None  # "reads zero with the key off"
     inside = finding.stage is Stage.OPENED
     if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):

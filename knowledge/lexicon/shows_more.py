@@ -98,7 +98,7 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
     Shows.LOW: (
         "=low|=poor again|everywhere|throughout|all",
         "=down|=low hot|cold and hot|cold",
-        "has|is|had|its|been|keeps|was|hes|shes|she|it? been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
+        "has|is|had|its|been|keeps|was|hes|shes|she|it been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
     ),
     Shows.UNSTEADY: (
         "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",

@@ -87,6 +87,7 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
     [
         "wet_sumps",
         "needle_steps_at_once",
+        "lamp_slow_to_go_out",
         "gauge_dead_on_known_signal",
         "direct_gauge_low",
         "direct_gauge_zero",
@@ -239,6 +240,9 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "sender_wrong_on_air": frozenset(
+        ["tyre", "tire", "fuel", "temp", "temperature", "coolant", "water", "crank", "cam", "speed"]
+    ),
     "filler_cap_found_off": frozenset(["take", "took", "taking", "pull", "pulled", "pulling"]),
     "sender_wire_off": frozenset(
         [
@@ -382,6 +386,7 @@ BESIDE = frozenset(["engine_runs_normally"])
 #: words inside a phrase that make it no such finding: "reads 0 with the key on"
 NOT_INSIDE: dict[str, frozenset[str]] = {
     "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"]),
+    "level_risen": frozenset(["warning", "light", "lamp", "alarm", "sensor", "message"]),
     "oil_film_in_coolant": frozenset(["and"]),
     "needle_steps_at_once": frozenset(["back"]),
 }

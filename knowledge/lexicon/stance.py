@@ -200,6 +200,8 @@ GUESSED = (
     "suspect|suspecting|suspected|guess|guessing|assume|assuming|blame|blaming|suspicion|theory|diagnosis|presume",
     "i|im|we think|thinking|believe|reckon|bet|figure its|it|the|that|maybe|theres",
     "my|best money guess|bet",
+    "put|puts|putting it|this|that|them down to",
+    "i|we|he|she|they suppose|imagine|presume|gather|fancy|wonder|supposed|imagined|presumed",
     "could|may|might|must|cant|can|has|gotta be|have|to|only",
     "leaning toward|towards",
     "convinced it|its|the|that",

@@ -103,3 +103,17 @@ WORKS = _set(
 SHOULD_BE = _set("should expect expected expecting")
 #: before "the sender off my other one": the part is on this engine now
 BORROWED = _set("tried try borrowed robbed used pinched")
+#: begin a list of what was looked at, and end it where all of it was in order
+LOOKED_FOR = _set("checked check looked examined inspected searched checking looking went")
+IN_VAIN = frozenset(
+    (
+        ("found", "nothing"),
+        ("nothing", "found"),
+        ("found", "none"),
+        ("nothing", "wrong"),
+        ("nothing", "amiss"),
+        ("no", "fault"),
+        ("finding", "nothing"),
+        ("find", "nothing"),
+    )
+)

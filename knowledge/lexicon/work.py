@@ -17,7 +17,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "was|were|been|got|had|all|both|just =done|=redone",
         "=done|=redone",
         "=done last|by|this|about|in|just|recently|professionally|@time",
-        "=did|=done|=doing the|my|its|a|all|both",
+        "=did|=done|=doing the|my|its|all|both",
         "=added",
         "mounted a|an|the|new",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",

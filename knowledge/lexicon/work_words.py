@@ -27,7 +27,7 @@ SAYS_OF_IT = frozenset(
     ]
 )
 #: the pump was turned without the engine
-DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
+DRILLED = frozenset(["drill", "drilled", "priming", "primed", "oiler", "preoiler", "primer"])
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
     "oil": _set("pressure light lamp level warning alarm temperature temp buzzer message can"),
