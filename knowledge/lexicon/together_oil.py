@@ -268,7 +268,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "no_idea|@not_know|second_hand|secondhand|second-hand|auction|scrapyard|breakers|breaker + done|history|motor|engine|past|bought|mileage|miles|came_from|been|what - cluster|gauge_from|dash|sender|pump_from|part|used_to|why|where|how_to|noise|lights|cause|problem|oil_used|used_it|used_the|gauge|used_oil|to_do",
     ),
     "earlier_breakage": (
-        "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|while_back|years_back|months_back|weeks_back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - dropped_the_engine|back_in|not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
+        "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|while_back|years_back|months_back|weeks_back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - dropped_the_engine|at_once|alarm|switched|back_in|not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
     ),
     "several_alike": (
         "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - spring|springs|borrowed|feel|feels|gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",

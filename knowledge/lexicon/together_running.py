@@ -28,7 +28,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "engine_runs_normally": (
         "engine|motor|sound|note|runs|ran|running|sounded|sounds|drives|drove|pulls|behaves|performs|performed + normal|normally|sweetly|sweet|like_a_watch|"
         "like_a_sewing|perfectly|as_usual|as_always|as_it_should|without_any_complaint|without_complaint|happy|happily|smooth|smoothly|healthy|well|strong|"
-        "strongly|itself|unchanged|as_before|beautifully|as_if_nothing|faultlessly - until|till|before|then|temperature|pressure|gauge|reads|@not|idle_speed|"
+        "strongly|its_usual_self|its_old_self|unchanged|as_before|beautifully|as_if_nothing|faultlessly - until|till|before|then|temperature|pressure|gauge|reads|@not|idle_speed|"
         "hours|hour|cold_running|rough|light|lamp|oil|never|to_full|when_cold|but|level|turbo|very_well_used|pump|as_well|worn|well_used|sender|switch|well_before|noise|except|"
         "wiring|well_past|slow|months|weeks|@distance|@time|days|starts|start|knock|tick|rattle|while|once",
         "nothing|no_change|no_difference + unusual|odd|wrong|change|different|difference + sound|sounds|heard|way_it_ran|running|hear|way_it_runs|noise - "
