@@ -25,7 +25,10 @@ READ: dict[str, list[str]] = {
         "behaviour none work",
         "earlier whole_engine rebuilt straight before",
     ],
-    "the pressure goes at the end of each lap": ["behaviour lost returns under the same condition"],
+    "the pressure goes at the end of each lap": [
+        "behaviour lost returns under the same condition",
+        "finding raced_or_heeled present",
+    ],
     "pressure well above the handbook figure": ["behaviour high"],
     "needle goes twitchy at 4000 rpm": ["behaviour unsteady at speed"],
     "the oil light lingers after a cold start": ["behaviour slow to build at start, cold"],
@@ -147,11 +150,27 @@ READ: dict[str, list[str]] = {
     "ran over a rock and then the oil light came on": ["behaviour lamp a blow to the sump"],
     "oil lite flickers wen hot, goes off soon as i touch the gas": [
         "behaviour unsteady hot",
-        "behaviour normal off idle recovered by itself",
+        "behaviour normal off idle",
         "finding rises_just_off_idle present",
     ],
     "the alarm goes off as soon as I touch the throttle": ["behaviour lamp off idle"],
     "tac tac tac when cold": ["behaviour ticking cold"],
+    "it has started flashing the oil light at tickover": ["behaviour unsteady idle"],
+    "the oil light has been on for weeks": ["behaviour lamp"],
+    "pressure fell, it recovered on the straight": ["behaviour low recovered by itself at speed"],
+    "the pressure just sort of faded away over about five minutes": [
+        "behaviour falling after minutes of running",
+    ],
+    "the pressure is non-existent at idle": ["behaviour none idle"],
+    "it went into limp mode": ["behaviour lost power"],
+    "it sounds like a diesel": ["behaviour ticking"],
+    "sounds like a bag of spanners": ["behaviour rattle"],
+    "running 20/50": ["oil 20W-50"],
+    "30 at 2,000, 12 at idle": ["reading 30 psi 2000 rpm", "reading 12 psi idle"],
+    "shimmed the spring with two washers and now I get 70 cold but hot idle hasn't budged": [
+        "trial stiffer_spring no difference",
+        "reading 70 psi cold",
+    ],
 }
 #: findings put in a few words, and the one that each must be read as
 FOUND: dict[str, str] = {
@@ -224,6 +243,18 @@ FOUND: dict[str, str] = {
     "there is no oil in the car": "dipstick_dry present",
     "under the cap of the oil is a white cream": "cream_in_filler_only present",
     "used a litre and a half in the 500 miles": "oil_used_fast present",
+    "dipstick came out clean": "dipstick_dry present",
+    "dipstick came out and sprayed oil": "dipstick_pushed_out present",
+    "oil hasn't been changed in 15,000 miles": "oil_overdue present",
+    "serviced every year without fail": "service_neglected absent",
+    "the oil is milky, 42,000 miles, serviced on time": "high_mileage absent",
+    "checked the oil, full": "level_correct present",
+    "checked the dipstick and it's about halfway": "level_correct present",
+    "it's been off the road for six years": "stood_long present",
+    "bought it off a bloke in the pub": "history_unknown present",
+    "came to a halt on the road": "stopped_with_loss_of_power present",
+    "pulled into a lay-by and switched off": "ran_on_without_pressure absent",
+    "I didn't get the old filter gasket off": "filter_misfitted present",
 }
 #: sentences with near misses, and the finding that none of them is
 NOT_FOUND: dict[str, str] = {
@@ -258,6 +289,14 @@ NOT_FOUND: dict[str, str] = {
     "low engine oil pressure": "dipstick_low",
     "split it and the whole sump came off": "sump_found_holed",
     "it was creeping below 40": "stood_in_frost",
+    "when I come to a halt the lamp lights up": "stopped_with_loss_of_power",
+    "no leaks I can see on the drive": "stopped_with_loss_of_power",
+    "the lamp winks when I stop at junctions": "ran_on_without_pressure",
+    "the display said stop engine": "ran_on_without_pressure",
+    "the oil's bang on the max line": "engine_banged_or_shook",
+    "my right boot was covered in oil": "level_correct",
+    "left a trail of oil all the way up the road": "oil_temperature_high",
+    "smell of burning oil in the cabin": "oil_behind_panel",
 }
 #: sentences with near misses, and what little of them is read
 NEAR: dict[str, list[str]] = {
@@ -301,13 +340,19 @@ NEAR: dict[str, list[str]] = {
     "dropped a bearing cap in at idle": [],
     "the bottom end is knock-free": [],
     "the vacuum pump is as it was": [],
-    "tapped the gauge, no change in the pressure": [],
+    "tapped the gauge, no change in the pressure": ["finding tap_frees_needle absent"],
     "was doing 70, then the oil light came on": ["behaviour lamp at speed"],
     "my brother's car had low oil pressure": [],
     "it may be low on oil, the dealer said": [],
     "wanted to be sure it had enough oil": [],
     "I'd like to know what it has done to the bearings": [],
     "the dash gauge sits below zero": ["behaviour none"],
+    "the service light has been on for ages": [],
+    "the oil light is flickering, I got recovered home": ["behaviour unsteady"],
+    "after an hour I came off at the services": [],
+    "topping up the coolant": ["finding coolant_level_falling present"],
+    "it's overdue a service": ["finding service_neglected present"],
+    "I haven't changed the oil yet": [],
     "the red light came on, nothing on the dipstick": [
         "behaviour lamp",
         "finding dipstick_dry present",

@@ -14,6 +14,8 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
     """Whether "diesel" is the fuel that got into the oil: "diesel in the oil", "smells of diesel"."""
     if line.word(mark.first) != "diesel" or len(mark) > 1:
         return False
+    if line.word(mark.first - 2) == "like" or line.word(mark.first - 3) == "like":
+        return True  # "sounds like a diesel"
     after = [line.word(k) for k in range(mark.last, mark.last + 4)]
     return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)
 
@@ -33,6 +35,7 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         "my brother has a diesel tractor": [],
         "not a diesel": [],
         "diesel in the oil": [],
+        "it sounds like an old diesel": [],
         "would a V8 oil pump fit?": [],
     }
 )

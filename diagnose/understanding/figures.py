@@ -80,7 +80,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "rpm",
-        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7]\d[05]0)(?P<k>)\b"
+        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)\b"
         r"(?!\s*(?:psi|miles|km|hours|hrs|mi|rpm))",
     ),
     (
@@ -99,6 +99,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "distance",
         r"(?P<a>\d{1,3},\d{3}|\d{4,6})(?P<k>)(?=\s+on (?:the|its|her|his|my) (?:clock|odo|speedo|milometer))",
+    ),
+    ("distance", r"(?P<a>\d{2,3},\d{3}|\d{5,6})(?P<k>)(?=\s+on (?:it|her|him)\b)"),
+    (
+        "grade",
+        r"(?P<low>5|10|15|20)/(?P<high>30|40|50|60)\b(?!\s*(?:psi|thou|under|over))",
     ),
     (
         "distance",

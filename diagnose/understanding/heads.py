@@ -24,6 +24,7 @@ from knowledge.lexicon.other_things import (
     NOT_TOO_HIGH,
     OBJECTS,
     OTHER_INSTRUMENTS,
+    OTHER_LAMPS,
     OTHER_POWER,
     PRESSURES,
     TAPPED,
@@ -226,6 +227,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
         return True
+    if line.word(mark.first) in ("light", "lamp") and line.word(mark.first - 1) in OTHER_LAMPS:
+        return True
     if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
@@ -266,7 +269,10 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.TICKING:
             return _by_hand(line, mark) or after in ("over", "along")
         case Shows.LOST_POWER:
-            return after in OTHER_POWER
+            halted = (
+                line.tokens[mark.first].stem == "come" and line.word(mark.first - 1) in _PERSONS
+            )
+            return after in OTHER_POWER or halted  # "when I come to a halt"
         case Shows.NO_START:
             return bool(DARES_NOT & {line.word(k) for k in range(mark.first - 4, mark.first + 1)})
         case Shows.KNOCK:

@@ -91,7 +91,7 @@ class Lexicon:
             {
                 **work_more.AREAS_MORE,
                 **{k: v + work_more.AREAS_MORE.get(k, ()) for k, v in work.AREAS.items()},
-                "": work.NO_WORK,
+                "": work_more.NO_WORK,
             }
         )
         self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})

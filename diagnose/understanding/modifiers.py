@@ -16,6 +16,8 @@ from knowledge.lexicon.pressure_words import (
 from knowledge.reports.words import Circumstance, Course, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
+#: beside "recovered": a truck did it
+TOWED = frozenset(["got", "get", "been", "was", "were", "being", "be", "home", "by"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -36,6 +38,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
+        within = within or (mark.value is Course.RECOVERED and _no_recovery(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
             yield mark
@@ -56,6 +59,15 @@ def since_then(line: Line, paragraph: Paragraph) -> Iterator[Mark[object]]:
         done = [j for x in near for j in jobs(x) if j.area and (x is not line or j.last <= k)]
         if done:
             yield Mark(done[-1].since, k, k + 2)
+
+
+def _no_recovery(line: Line, mark: Mark[object]) -> bool:
+    """Whether no pressure recovers: "got recovered home", "goes off soon as I touch the throttle"."""
+    if line.word(mark.last - 1) == "soon" and line.word(mark.last) == "as":
+        return True
+    return line.word(mark.first) == "recovered" and bool(
+        TOWED & {line.word(mark.first - 1), line.word(mark.last)}
+    )
 
 
 def _of_use(line: Line, mark: Mark[object]) -> bool:

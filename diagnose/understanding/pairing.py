@@ -9,7 +9,7 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
-from knowledge.lexicon.work_words import NAMES_ANOTHER, NUMBERED, SAYS_OF_IT
+from knowledge.lexicon.work_words import NAMES_ANOTHER, NOT_OIL, NUMBERED, SAYS_OF_IT
 from knowledge.reports.words import Done
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -234,7 +234,10 @@ def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
 
 def names_another(line: Line, mark: Mark[object]) -> bool:
     """Whether the next word makes it another thing: "oil pressure", "to switch off"."""
-    return line.word(mark.last) in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
+    after = line.word(mark.last)
+    if line.tokens[mark.first].stem == "top" and after in NOT_OIL:
+        return True  # "topping up coolant"
+    return after in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:

@@ -42,6 +42,7 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 _AN_AGE = (
     10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
 )
+_AGE = "high_mileage"
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
@@ -139,18 +140,15 @@ def _found(line: Line) -> list[_Sight]:
 
 def _bare_ages(line: Line) -> tuple[list[Mark[str]], list[Mark[str]]]:
     """A mileage or hours that stand alone in a sentence, or first in a list: of an old or a young engine."""
-    first = line.sentence.clauses[0]
     tokens = line.tokens
-    if first.last < len(tokens) and tokens[first.last - 1].word == ",":
-        tokens = tokens[: first.last]  # "32,000 miles, serviced on time"
     figures = [i for i, t in enumerate(tokens) if t.is_figure]
     words = {t.word for t in tokens if not t.is_mark and not t.is_figure}
     if len(figures) != 1 or not words <= AGE_WORDS:
+        figures = _listed_age(line)
+    if not figures:
         return [], []
     kinds = tokens[figures[0]].kinds
-    mark = Mark("high_mileage", figures[0], figures[0] + 1)
-    if len(tokens) < len(line.tokens) and not _says_age(tokens[figures[0]]):
-        return [], []
+    mark = Mark(_AGE, figures[0], figures[0] + 1)
     old = bool(kinds & {"highmiles"} or ("hours" in kinds and "manyhours" in kinds))
     young = bool(kinds & {"lowmiles"} or ("hours" in kinds and kinds & {"fewhours"}))
     return [mark] * old, [mark] * (young and not old)
@@ -162,8 +160,25 @@ def _is_reported(line: Line, mark: Mark[str]) -> bool:
     return bool(said & REPORTED) and not said & MAY_BE
 
 
+def _listed_age(line: Line) -> list[int]:
+    """Where a long distance is a clause of a list: "32,000 miles, serviced on time"."""
+    for clause in line.sentence.clauses:
+        places = range(clause.first, clause.last)
+        figures = [i for i in places if line.tokens[i].is_figure]
+        words = {line.word(i) for i in places if not line.tokens[i].is_mark} - {
+            line.word(i) for i in figures
+        }
+        whole = clause.first == 0 and clause.last == len(line.tokens)
+        long = len(figures) == 1 and _says_age(line.tokens[figures[0]])
+        if long and words <= AGE_WORDS and not whole:
+            return figures
+    return []
+
+
 def _says_age(token: Token) -> bool:
     """Whether a distance is so long that it is an engine's age, not what it ran since something."""
+    if "distance" not in token.kinds:
+        return False
     number = float(re.sub(r"[^\d.]", "", token.word).rstrip(".") or 0)
     return number * (1000 if re.search(r"\d\s*k\b|thousand", token.word) else 1) >= _AN_AGE
 
@@ -224,9 +239,16 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
     if mark.value in SEEN_BY_ANYBODY and _is_reported(line, mark):
         stance &= ~Stance.GUESSED
+    if not line.stances.of[mark.first] & Stance.SUPPOSED and any(
+        line.word(k) in _NEGATION for k in range(mark.first + 1, mark.last)
+    ):
+        stance &= ~Stance.SUPPOSED  # "the oil has not been changed for years" is no plan
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
         return None
-    before = {line.word(k) for k in range(mark.first - OF_NEAR, mark.first)}
+    near = mark.first - OF_NEAR
+    if mark.value == _AGE:
+        near = max(near, line.clause(mark.first).first)  # "the oil is milky, 42,000 miles"
+    before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
     within = {line.word(k) for k in range(mark.first, mark.last)}

@@ -57,6 +57,8 @@ _NEW_SUBJECT = frozenset(
         "engine",
         "level",
         "no",
+        "nothing",
+        "zero",
         "not",
         "new",
         "lifter",

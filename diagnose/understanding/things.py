@@ -17,6 +17,7 @@ from knowledge.lexicon.joints import (
     AMOUNT,
     BACK,
     BEFORE_PART,
+    DRAWN_OUT,
     EARLIER,
     FORGOT_TO,
     HOLDING,
@@ -189,6 +190,8 @@ def _states(
             continue
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
+        if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
+            continue  # "the dipstick came out clean"
         those = _parts_of(line, mark, things)
         if State.FINE in meanings and those and not linked(line, those[0], mark):
             continue

@@ -125,7 +125,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
     ),
     Course.UNCHANGED: (
         "always been|has|had|read|done|did like|low|high|the? this|that|it|so|same?",
-        "has|its|was|have always|never been|read|changed|done|run|shown",
+        "has|its|was|have always been|read|changed|done|run|shown",
+        "has|its|was|have never read|changed|done|run|shown|varied",
+        "never been any|much different|better|higher|otherwise|other",
         "for|in @years|years now|like|unchanged|the|and",
         "for @years|years",
         "as long as ive|i have? had|owned|known",

@@ -73,6 +73,11 @@ LINKS = _set(
     "measures proved prove proves proven has have had as and nice just now inspected itself themselves "
     "completely otherwise absolutely dead turned reported got gets too nearly like of a"
 )
+#: after "came out": somebody drew it out and looked at it
+DRAWN_OUT = _set(
+    "clean dry empty bare black milky white grey gray wet with covered looking full fine ok okay good bone completely "
+    "totally like as reading showing smelling"
+)
 #: after a state: it was so at an earlier time
 EARLIER = _set("before previously earlier once ago last already twice")
 #: after "cold": it is said of the day or the start, not of a part

@@ -251,6 +251,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     ),
     "glycol_found": ("oil_milky",),
     "oil_smells_burnt": ("burning_oil_smoke",),
+    "burning_oil_smoke": ("oil_behind_panel",),
     "sealer_on_screen": (
         "sludge_on_screen",
         "foreign_material_on_screen",

@@ -16,6 +16,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.LOST_POWER: (
         "down on power",
+        "went|goes|gone|into|in|in-to|of into? limp|limp-home|get-you-home|reduced-power mode",
         "became sluggish",
         "lost|loses|losing|lack|lacks|loss|lacking of|all|some|engine|any|more? power",
         "all? engine? power was|is|all|completely? lost|gone|failed|faded",
@@ -61,6 +62,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "=ticking|=ticks|=tick|=clattering|=clatters|=clatter|=clacking|=clacks|=ticky|=tappety|=tapety|=pecking|=clattery|=tappy|=clackety|=chattering",
         "=clicking|=tapping|=pecking|=chattering noise|sound|from|on|in|when|at|top|lifter|lifters|tappets",
         "like a sewing machine",
+        "sounds|sounding|sounded|clatters|rattles like an|a? old? diesel|tractor|taxi",
         "noisy|loud|clattery|rattly|tappety top|upper end",
         "noisy|loud|clattery valve|valves gear|train?",
         "=clattered",
@@ -76,6 +78,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.RATTLE: (
         "rattle|rattles|rattling|rattled",
+        "like a|an? bag|can|bucket|box|tin|sack of spanners|nails|bolts|rocks|marbles|hammers|stones|nuts|gravel",
         "chain rattle|noise|slap|slapping|noisy",
     ),
     Shows.WHINE: ("whine|whines|whining|howl|howling|humming|whirring|shriek|shrieks",),

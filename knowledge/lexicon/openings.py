@@ -31,7 +31,7 @@ PERSONS = _words("i we they he she")
 JOINING = _words(
     "when while before after until till if that because as so since once where which what how time "
     "than and but or though although unless whenever said says think thought know hope guess like "
-    "all day did do does was were is have had should could would can will dont didnt last first"
+    "all day did do does was were is have had should could would can will dont didnt last first now then"
 )
 #: begin a statement unless a verb or a little word stands before them
 DENYING = _words("no none nothing never nobody neither")

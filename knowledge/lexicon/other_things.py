@@ -76,6 +76,31 @@ OTHER_INSTRUMENTS = frozenset(
         "air",
     ]
 )
+#: straight before "light": it is another
+OTHER_LAMPS = frozenset(
+    [
+        "service",
+        "management",
+        "abs",
+        "airbag",
+        "charge",
+        "charging",
+        "battery",
+        "brake",
+        "temp",
+        "temperature",
+        "coolant",
+        "fuel",
+        "ignition",
+        "indicator",
+        "handbrake",
+        "hazard",
+        "eml",
+        "mil",
+        "courtesy",
+        "boot",
+    ]
+)
 #: shortly before what shows: it is no pressure
 VOLTAGE = frozenset(["voltage", "volts", "current", "resistance", "ohms"])
 #: after "slowly gets": it does not take long to come up, it sinks

@@ -19,6 +19,8 @@ _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
 SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NONE: (
         "no|zero oil? pressure",
+        f"{_P} is|was|almost|practically|virtually|pretty|near|much|quite|all|but? nonexistent|non-existent|non-existant",
+        f"{_P} is|was|almost|practically|virtually? non existent|existant",
         f"{_P} near|almost|nearly zero|nothing",
         f"{_P} is|at|reads|shows|was|reading|goes|stays|sits|stayed|went|on|to|fell|dropped|of|and|showed "
         "at|on|to|near? zero|nothing|none|nil|0|nought",
@@ -150,6 +152,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} jumps|jump|goes|all up and down|over",
         f"{_P} is? all over the place",
         "fluctuating|fluctuates|flickers between|from",
+        "flashing|flickering|blinking|winking|flash|flicker|flashes|flickers|blinks the|its|my|an? oil? pressure|warning? light|lamp",
         f"{_P} all over the? place|shop|map|show|dial|scale",
         f"{_P} is|was|goes|going|reading? all over the? place|shop|map|show",
         f"{_P} @not settle|steady|stay|hold still|steady|down?",
@@ -172,6 +175,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_OIL_LAMP} pressure? {_LAMP} on|lit",
         f"{_LAMP} comes|came|come|stays|stayed|is|coming|was|goes|popped|went|popping|pops|lights|lit|keeps coming? on|up",
         f"{_LAMP} on",
+        f"{_LAMP} has|have|had =been =on|lit for|since|over|about? ages|years|weeks|months|while|days|long|@days|@weeks|@months|@years",
         "comes|came|coming on at|when|whenever|while|in|under|only",
         f"low pressure {_LAMP}|warning",
         "oil pressure? warning",
@@ -256,6 +260,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} continues|continued|continuing|keeps|kept to? drop|dropping|fall|falling|going|sinking|decreasing|declining|decrease",
         f"{_P} dropping|falling|sinking|decreasing|declining|fading|going|sliding|sagging rapidly|fast|quickly|steadily|slowly|gradually|away|off|down|now|continuously|bit",
         f"{_P} bleeds|bled|tails|tailed|trails|dies|died|fades|faded|ebbs|wanes|creeps|crept|drifts|drifted|edges|eases|sags|inches off|away|down|downwards|back",
+        f"{_P} .. faded|fades|fading|ebbed|drained away|off|out",
         f"{_P} fades|fading|faded|wanes|ebbs|decays|decayed|decaying|drains",
         f"{_P} drops|falls|decreases|drop|fall|dropped|fell|goes|sinks|lowers|sags|declines as|when|whenever|with|once|above|over|if .. revs|rpm|rpms|rev|revved|throttle|speed|accelerate|accelerating|faster|load",
         f"{_P} drops|falls|decreases|goes|comes|sinks bit|little|slowly|gradually by|down|steadily bit|little",

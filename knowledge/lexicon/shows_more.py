@@ -59,7 +59,8 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"higher|more oil? {_P} than the? book|spec|manual|normal|usual|before|it",
         f"{_P} too|very much|great|big|strong|large",
         f"{_P} .. over|past|beyond|off|round|around the? top|end of? the? scale|dial|gauge|range",
-        f"{_P} is|was|sits|sat|reads|goes|went|runs|hovers|close|nearly|almost|up|right|near|very near|close|up|at|to|on|against the? =top|=maximum|=max|=redline|=end|upper|high of? the|its? scale|dial|gauge|end|limit|maximum|max?",
+        f"{_P} is|was|sits|sat|reads|goes|went|runs|hovers|close|nearly|almost|up|right|near|very near|close|up|at|to|on|against the? =top|=maximum|=max|=redline|upper|high of? the|its? scale|dial|gauge|end|limit|maximum|max?",
+        f"{_P} is|was|sits|sat|reads|goes|went|runs|close|nearly|almost|up|right|near|up|at|to|on|against the? =end of the|its scale|dial|gauge",
         f"{_P} .. close|near|up|almost to? the? red line|limit|mark at|maximum|max|top|on",
     ),
     Shows.UNSTEADY: (

@@ -49,7 +49,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "engine then|itself|suddenly =stopped",
         "engine =failed|=failure",
         "cut|cuts|cutting out",
-        "came|coasted|ground to a halt|stop|standstill",
+        "=came|=coasted|ground to a halt|stop|standstill",
         "became|went sluggish|flat .. died|stopped",
         "no|without more|less|any power",
         "would|did not restart",

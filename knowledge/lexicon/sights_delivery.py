@@ -18,6 +18,7 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
     ),
     "filter_misfitted": (
         "old|previous|first|original filter? gasket|seal|o-ring|oring|ring .. stuck|sticking|left|still|behind|stayed|remained",
+        "@not get|got|take|took|taken|remove|removed|clean|cleaned|peel the|its? old|previous|original|first filter? gasket|seal|o-ring|oring|ring off",
         "two|double|both|second|extra|doubled filter? gaskets|seals|gasket|seal|o-rings|orings .. filter|head|mount|housing",
         "filter .. two|double|both|second gaskets|seals|gasket|seal|o-rings",
         "double gasketed|stacked|sealed",

@@ -38,6 +38,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "first start after|since .. winter|storage|lay|layup|years",
         "@longtime sitting|standing|storage|idle|unused",
         "@longtime in a|the|storage barn|shed|garage|field|storage",
+        "off the road for|since|these|over|about|nearly? about|over|nearly|some? @longtime|years|ages|decades|@year",
         "barn find",
         "over the? winter standing|stored|parked|laid",
         "laid up for|over|since|all|last",
@@ -48,6 +49,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "bought|purchased|picked|got|acquired it|the|this|a|up .. used|secondhand|second-hand|recently|auction",
         "bought|purchased|picked|acquired it|the|this|a|an|my|her|him|up .. @days|@weeks|@months ago|back|since?",
         "bought|purchased it|the|this|a|up .. weeks|month|months",
+        "bought|purchased|picked .. as|for a|an non|runner|non-runner|nonrunner|project|spares|restoration",
+        "bought|purchased .. from|off a|an|the|some? .. member|dealer|auction|man|guy|bloke|chap|seller|someone|friend|"
+        "neighbour|neighbor|widow|estate|mate|fella|lady",
         "second|third|fourth|new owner",
         "bought|sold|came used|secondhand|second-hand",
         "used|secondhand|second-hand|junkyard|scrapyard|salvage|wrecker engine|motor",

@@ -316,6 +316,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
             "battery",
         ]
     ),
+    "engine_banged_or_shook": frozenset(["level", "oils", "dipstick", "stick", "reads"]),
     "sender_connector_loose": frozenset(["sump", "drain", "pan", "gallery", "core", "dents"]),
     "engine_seized": frozenset(
         [

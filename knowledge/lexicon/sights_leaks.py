@@ -107,7 +107,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil pumped|pumping overboard|out",
         "sump|pan|crankcase|engine|it drained|emptied itself|completely|out",
         "emptied|emptying|drained|empties the|its|my whole|entire? sump|crankcase|pan|tank",
-        "lost|dumped|spat every|the|its drop|lot",
+        "lost nearly|almost|about|practically? all|most|half|the-lot of it|them",
+        "lost|dumped|spat every|the|its drop|lot|guts|load|lifeblood|contents",
         "whole|entire|complete|full sump|sumpful|contents|oil|oil-supply .. on|over|onto|down|along|across the? "
         "road|floor|ground|tarmac|track|drive|deck|motorway|street|lane",
         "every drop of? its|the? oil .. gone|lost|out|drained|dumped",

@@ -16,7 +16,7 @@ _STOPPED_IT = "|".join(
         ),
         *(
             f"{verb}_{her}"
-            for verb in ("killed", "cut", "stopped")
+            for verb in ("killed", "cut", "=stopped")
             for her in ("the_engine", "engine", "the_motor")
         ),
     )
@@ -143,7 +143,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "left_out|parked_out|stood_out|out_all_night + snow|cold|frost|ice|freezing",
     ),
     "service_neglected": (
-        "never|rarely|ignored|@not + changed_the_oil|change_the_oil|been_serviced|serviced|had_a_service|oil_change_light|service_light|looked_after|changed_its_oil + owner|year|years|it|he|ever|been|ages|long|last|previous|for - yet|i_have|filter|needs",
+        "never|rarely|ignored|@not + changed_the_oil|change_the_oil|been_serviced|serviced|had_a_service|oil_change_light|service_light|looked_after|changed_its_oil + owner|year|years|it|he|ever|been|ages|long|last|previous|for - without_fail|without_miss|yet|i_have|filter|needs",
     ),
     "filler_cap_found_off": (
         "cap + sitting_on|left_on_top|lying_on|found_on|was_on_the + battery|engine|wing|airbox|air_cleaner|slam_panel|bench|manifold|rocker - radiator|distributor|bearing|relief|valve_cap|tight",

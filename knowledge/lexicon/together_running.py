@@ -16,7 +16,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "on_purpose|parked|stopped_and|restarted_and|valve|still|even_with|mount|fan",
         "stalled|died|conked|quit|=stopped + @not_restart|would_not_restart|refused_to_restart|of_its_own_accord|by_itself|itself|and_would_not_turn - gauge|"
         "noise|knocking|light|pressure|leak|oil_stopped",
-        "lost|loss|lack|no|faded|without|lacked + =drive|engine_power|all_power|motive_power|thrust|total_power|complete_power - battery|electrical|steering|"
+        "lost|loss|lack|no|faded|without|lacked + =drive|engine_power|all_power|motive_power|thrust|total_power|complete_power - see_on_the|on_the_drive|on_my_drive|leaks|drips|oil_on|battery|electrical|steering|"
         "no_loss|no_power_loss|belt|fan|@not_loss|pump_drive|prime|gauge|pump|drive_to",
         "no_longer|@not|stopped|ceased|unable + producing|produced|produce|develop|developing|make_full + power|thrust - pressure|oil_pump|pump",
         "power + faded|failed|failure|ebbed|died|dropped|loss|gone|decayed|fell|drained - no|not|battery|electrical|steering|supply|feed|gauge|pump|"

@@ -107,7 +107,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
     ),
     "level_correct": (
-        "oil|level|sump + =right|=correct - pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
+        "oil|level|sump + =right|=correct - right_boot|right_leg|right_foot|covered|right_hand|pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
         "level & grade|viscosity & right|correct|fine|ok|as_they_should - not|wrong|pressure|too",
     ),
     "oil_grade_as_manual": (

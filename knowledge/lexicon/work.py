@@ -139,7 +139,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "drained|sucked|let|ran it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
         "took some|excess|surplus|oil oil? down|out|back|off to? full|the? mark|level|full|right?",
         "let some oil out",
-        "drained|draining|sucked|let|took|ran a|the|half|about? @volume|quart|pint|litre|excess of? oil? out|off|down?",
+        "drained|draining|sucked|let|ran a|the|half|about? @volume|quart|pint|litre|excess of? oil? out|off|down?",
+        "took a|the|half|about? @volume|quart|pint|litre|excess of? oil? =out|=off|=down",
         "drained|draining|sucked|ran it|them|oil|some? down? to|below the|full? mark|level|line",
     ),
     "engine_flushed": (
@@ -243,21 +244,6 @@ TRIALS: dict[str, tuple[str, ...]] = {
 #: what was opened before something was seen
 OPENED_AND_FOUND = (
     "pulled|took|removed|dropped|opened|unscrewed|stripped|undid|drained .. and|to|, found|find|saw|see|discovered",
-)
-#: looks like work and is none on this engine just before
-NO_WORK = (
-    "rebuilt|rebuilding|rebuild|overhauled|restored|restoring the|my|its|a? steering|brakes|suspension|axle|hydraulics|"
-    "differential|body|interior|trailer|car|truck|boat|tractor|bike",
-    "infrequent|regular|no|earlier|last|next|every|each|previous|overdue|due|needs|between|without|frequent oil? "
-    "changes|change|service|services",
-    "serviced from|regularly|by|annually|every new|dealer?",
-    "always|religiously|regularly|usually changed|change|changes|serviced the|my|its? oil?",
-    "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
-    "never|not|hasnt|hadnt had|have an? oil? change|service",
-    "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
-    "bad|lax|lazy|slack|remiss|terrible|hopeless|late|behind about|with|at|on|over the|my|its? oil? changes|changing|servicing|services|service",
-    "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
-    "service history|station|bulletin|life|interval|intervals|record|manual|light",
 )
 #: earlier work said in a way of its own
 AREAS: dict[str, tuple[str, ...]] = {

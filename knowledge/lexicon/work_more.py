@@ -7,6 +7,23 @@ _SHOP = "machine|engine? shop|machinist|machinists|machinist's|grinders|recondit
 _BLASTED = (
     "blasted|beaded|glass-beaded|bead-blasted|tanked|hot-tanked|dipped|acid-dipped|baked|boiled"
 )
+#: looks like work and is none on this engine just before
+NO_WORK = (
+    "rebuilt|rebuilding|rebuild|overhauled|restored|restoring the|my|its|a? steering|brakes|suspension|axle|hydraulics|"
+    "differential|body|interior|trailer|car|truck|boat|tractor|bike",
+    "infrequent|regular|no|earlier|last|next|every|each|previous|overdue|due|needs|between|without|frequent oil? "
+    "changes|change|service|services",
+    "serviced from|regularly|by|annually|every new|dealer?",
+    "always|religiously|regularly|usually changed|change|changes|serviced the|my|its? oil?",
+    "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
+    "never|not|hasnt|hadnt had|have an? oil? change|service",
+    "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
+    "off|stopped|stop|parked|pulled|up|over|in|by|got at|into|in|to|as? the|some|motorway? =services",
+    "overdue for? an|a|its|the|another? oil? service|change|servicing",
+    "bad|lax|lazy|slack|remiss|terrible|hopeless|late|behind about|with|at|on|over the|my|its? oil? changes|changing|servicing|services|service",
+    "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
+    "service history|station|bulletin|life|interval|intervals|record|manual|light",
+)
 #: the area, by the words for the work
 AREAS_MORE: dict[str, tuple[str, ...]] = {
     "whole_engine": (

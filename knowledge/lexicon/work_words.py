@@ -30,9 +30,15 @@ SAYS_OF_IT = frozenset(
 DRILLED = frozenset(["drill", "drilled", "priming", "primed", "oiler", "preoiler", "primer"])
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
-    "oil": _set("pressure light lamp level warning alarm temperature temp buzzer message can"),
+    "oil": _set(
+        "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal"
+    ),
     "switch": _set("off"),
 }
+#: after "topped up": it was not the oil
+NOT_OIL = _set(
+    "coolant water radiator rad antifreeze header expansion fuel petrol diesel screenwash battery"
+)
 #: what a part was taken off for in the search for the trouble
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
 #: after "second": it says which of several, and not that it is another one
