@@ -104,6 +104,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
             "behaviour none",
             "reading 0 cranking",
         ],
+        "oil pressure after the build: it stays at zero": ["behaviour none"],
+        "it stays at zero degrees all week": [],
         "cranked it and it started, no oil pressure": ["behaviour none"],
         "cranked it, no leaks. Nothing to see": [],
         "it would not make any oil pressure": ["behaviour none"],

@@ -40,6 +40,7 @@ from knowledge.lexicon.pressure_words import (
     VAGUE,
 )
 from knowledge.lexicon.sights_kinds import INSTEAD, MADE_ANOTHER
+from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import NOISES, Shows, Speed
 
 _NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
@@ -223,7 +224,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     words = {t.word for t in line.tokens}
     clause = line.clause(mark.first)
     near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
-    if "drill" in near and mark.value not in APART:
+    if BY_DRILL & near and mark.value not in APART:
         return True
     if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
         return True

@@ -13,6 +13,7 @@ from diagnose.understanding.text import stemmed
 from knowledge.book import Book
 from knowledge.lexicon import (
     beginnings,
+    checked,
     circumstances,
     courses,
     engine,
@@ -95,7 +96,7 @@ class Lexicon:
             }
         )
         self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})
-        self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
+        self.nothing_done: Phrases[bool] = Phrases({True: work_more.NOTHING_DONE})
         more = results_more.RESULTS_MORE
         self.results: Phrases[Result] = Phrases(
             {r: said + more.get(r, ()) for r, said in results.RESULTS.items()}
@@ -115,6 +116,7 @@ class Lexicon:
         self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
+        self.all_fine: Phrases[bool] = Phrases({True: checked.ALL_FINE})
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})

@@ -44,6 +44,7 @@ from knowledge.lexicon.numbers import (
     UNDER,
     VOLTS,
 )
+from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Circumstance, Speed
 
 MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure
@@ -303,7 +304,7 @@ def _not_running(line: Line, i: int) -> bool:
     """Whether a drill turned the pump, or the engine stood."""
     clause = line.clause(i)
     words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
-    if {"drill", "priming"} & set(words) and not STARTED & set(words):
+    if BY_DRILL & set(words) and not STARTED & set(words):
         return True
     stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
     return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
+from diagnose.understanding.checked import checked_parts
 from diagnose.understanding.earlier import earlier_work
 from diagnose.understanding.engine import engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
@@ -38,6 +39,7 @@ RULES: tuple[Reader, ...] = (
     trials,
     earlier_work,
     parts_and_places,
+    checked_parts,
     sights,
     together,
     measured,

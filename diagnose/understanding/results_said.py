@@ -32,6 +32,7 @@ from knowledge.lexicon.results_words import (
     RIGHT_AGAIN,
     TRAILS,
 )
+from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 
@@ -95,7 +96,7 @@ def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:
     """Whether a drill made the pressure, which the engine has not shown yet."""
     before = range(line.clause(mark.first).first, mark.first)
-    return any(line.word(k) == "drill" for k in before)
+    return any(line.word(k) in BY_DRILL for k in before)
 
 
 def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:

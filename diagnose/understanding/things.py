@@ -12,6 +12,7 @@ from diagnose.understanding.joining import acted, head_of, joined, linked, liste
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
+from knowledge.lexicon.checked import LEAKS, LOOKED
 from knowledge.lexicon.joints import (
     ACTED,
     AMOUNT,
@@ -176,6 +177,11 @@ def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[
     return sorted(every, key=lambda m: m.first)
 
 
+def named_things(line: Line) -> list[Mark[Thing]]:
+    """The parts and places that a sentence names in full."""
+    return _things(line, ())
+
+
 def _last_place(families: Sequence[str], family: str) -> int:
     """Where a family was named last; -1 if it was not."""
     return max((k for k, f in enumerate(families) if f == family), default=-1)
@@ -188,6 +194,8 @@ def _states(
     for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
         if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
             continue
+        if line.word(mark.first) in LEAKS and _looked_for(line, mark.first):
+            continue  # "checked the pipes, leaks and the level"
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
         if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
@@ -203,6 +211,11 @@ def _states(
             marks = (mark, *those)
         for thing in those:
             yield from _meant(line, mark, meanings, thing, marks)
+
+
+def _looked_for(line: Line, at: int) -> bool:
+    """Whether a sentence says before a word that things of a list were checked."""
+    return line.word(at + 1) in ("and", ",") and any(line.word(k) in LOOKED for k in range(at))
 
 
 def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:

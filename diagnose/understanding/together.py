@@ -17,7 +17,7 @@ from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
 
 _DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
-_DRILL_LEAST = 25.0  #: psi: less from a drill is little (judgement)
+_DRILL_LEAST, _DRILL_PLENTY = 25.0, 45.0  #: psi: less is little, more is not (judgement)
 
 _NEGATION = frozenset(NEGATION)
 
@@ -34,6 +34,9 @@ _NEGATION = frozenset(NEGATION)
         "maybe the gasket hides the port": [],
         "going to check whether the gasket hides the port": [],
         "primed it with the drill and got maybe 15 psi": ["finding drill_gives_little present"],
+        "just freshened it up, had 75 psi while pre-oiling it with the drill": [
+            "finding drill_gives_good present"
+        ],
         "primed it with the drill and got a good 55 psi": ["finding drill_gives_good present"],
     }
 )
@@ -79,5 +82,7 @@ def _fact(line: Line, found: Together) -> Fact | None:
     made = [v for k in found.places for v in pressures_at(line, k)]
     if what == _DRILL_GOOD and made and max(made) < _DRILL_LEAST:
         what = _DRILL_LITTLE  # "with a drill and got 15 psi"
+    if what == _DRILL_LITTLE and made and min(made) >= _DRILL_PLENTY:
+        return None  # "just rebuilt it and had 75 psi with the drill"
     span = line.span([Mark(True, found.first, found.last)])
     return Fact("finding", {"what": what, "state": state}, span, sure)

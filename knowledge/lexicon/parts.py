@@ -320,6 +320,7 @@ PARTS: tuple[PartWorked, ...] = (
             "short block|engine",
             "two|three|four|six|eight|twin|single|@number cylinder|cyl|pot engine|motor|diesel?",
             "straight|inline|flat|vee six|four|eight|twin|five engine|motor|diesel?",
+            "v8|v6|v4|flathead|bigblock|smallblock|big-block|small-block|twincam|twin-cam engine|motor?",
         ),
         trials={_B: "engine_rebuilt"},
         area="whole_engine",

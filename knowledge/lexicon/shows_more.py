@@ -96,6 +96,9 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
 }
 #: the same where a clause begins so, in a text that speaks of the pressure
 BARE_MORE: dict[Shows, tuple[str, ...]] = {
+    Shows.NONE: (
+        "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
+    ),
     Shows.LOW: (
         "=low|=poor again|everywhere|throughout|all",
         "=down|=low hot|cold and hot|cold",

@@ -330,6 +330,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "union undone|cracked|open|opened .. no oil|pressure",
     ),
     "direct_gauge_low": (
+        f"{_TEST} gauge on|in|there it|her|engine|block|there? and|& it|its|that|pressure? really|is|was|still|actually|actual|well|way|far? low|lower|below|under|far|bad|poor",
         f"{_TEST} gauge .. confirms|confirmed|same|agrees|agreed|low|also|too|verified|lower|matches|matched",
         f"confirmed|verified|measured|proved as|to|at|be|actual|it|pressure|the|reading|really|truly? low|lower|it|that|reading? with|by|on|using|actual? a|the|my|an? {_TEST}|accessory|gauge",
         "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",

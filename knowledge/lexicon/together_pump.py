@@ -5,7 +5,7 @@ from __future__ import annotations
 _PUMP = "pump"
 _SHAFT = "shaft|driveshaft|spindle|quill|rod"
 _GEARS = "gear|rotor|gerotor|teeth|impeller|vane"
-_DRILL = "=drill|=drilled|drill-primed|electric_drill"
+_DRILL = "=drill|=drilled|drill-primed|electric_drill|pre-oiler|pre-oiling|pre-oiled|priming_tool"
 _WORN_AWAY = "eaten|eroded|pitted|cavitation|etched|cavitated|moth-eaten"
 _DIST = "distributor|dizzy|rotor_arm|rotor|dist"
 _RELIEF = "relief|prv|oprv|regulator|pressure_valve|dump_valve"

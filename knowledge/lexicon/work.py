@@ -29,6 +29,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.REBUILT: (
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
         "recon|refreshed|remanufactured|reman",
+        "=freshened|=freshening|=freshen =up?",
         "=repaired|=mended|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
@@ -375,12 +376,3 @@ AREAS: dict[str, tuple[str, ...]] = {
     ),
     "filter_change": ("filter change", "changed|replaced filter|filters", "new filter"),
 }
-#: "nobody has touched it"
-NOTHING_DONE = (
-    "nothing|none|nobody .. done|=touched|changed|worked",
-    "@not been? =touched anything|it|the?",
-    "@not worked on",
-    "@not been apart|opened",
-    "never been? apart|opened|=touched|rebuilt",
-    "no work done?",
-)

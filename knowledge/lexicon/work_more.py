@@ -39,6 +39,9 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "cases|crankcases|crankcase were|was? split|parted",
         "groundup|ground-up|frame-off|bare-metal|full|total|complete|long|slow =resto|restoration|rebuild|resurrection|overhaul",
         "=resto",
+        "i|we|he|they|id|ive|was|got =did|=done|=redid|=doing the|my|this engine|motor",
+        "after|since|following a|the|my|its|this? =stripdown|strip-down|=teardown|tear-down|=refresh|=freshening|=freshenup|freshen-up|=recondition|=reconditioning",
+        "=built|=assembled this|my|our twincam|twin-cam|bigblock|smallblock|big-block|small-block|straight|slant|boxer|single",
         "inframe|in-frame was|is|been|kit? =done|rebuild|overhaul|job|rebuilt",
         "since|after|following the|an|this|that? inframe|in-frame",
         "=built|=assembled this|my|our|up? engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock",
@@ -80,9 +83,23 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",
     ),
+    "transport_or_fitting": (
+        "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
+        "put|dropped|lowered|hoisted|craned the|my|our|that? engine|motor|lump .. back? in|into =my|=the|=its|=our|=place car|boat|truck|chassis|frame|hull|bay|tractor|van?",
+        "engine|motor|lump =back =in =and|=the|=place|=its|=car|=boat|=now|=with",
+    ),
     "fuel_system": (
         "idle|tickover|slow-running was|is|been|speed? turned|wound|set|screwed|backed|adjusted|dropped down|back|lower|off",
         "turned|wound|set|backed|dropped|lowered the|my? idle|tickover down|back|lower|off?",
         "injection pump was|been|is? exchanged|refitted|changed|replaced|renewed|off|overhauled",
     ),
 }
+#: "nobody has touched it"
+NOTHING_DONE = (
+    "nothing|none|nobody .. done|=touched|changed|worked",
+    "@not been? =touched anything|it|the?",
+    "@not worked on",
+    "@not been apart|opened",
+    "never been? apart|opened|=touched|rebuilt",
+    "no work done?",
+)

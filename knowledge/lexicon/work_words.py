@@ -27,7 +27,9 @@ SAYS_OF_IT = frozenset(
     ]
 )
 #: the pump was turned without the engine
-DRILLED = frozenset(["drill", "drilled", "priming", "primed", "oiler", "preoiler", "primer"])
+DRILLED = _set("drill drilled priming primed preoiling preoiler preoiled oiler primer")
+#: the same, of what turned it just then
+BY_DRILL = _set("drill priming preoiling preoiler")
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
     "oil": _set(
