@@ -11,6 +11,7 @@ from knowledge.lexicon.instruments_named import PANEL_WORDS
 from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
+    CIRCUIT,
     DARES_NOT,
     DROPPED,
     EXHAUST,
@@ -28,6 +29,7 @@ from knowledge.lexicon.other_things import (
     OTHER_POWER,
     PRESSURES,
     TAPPED,
+    UNPLUGGED,
     VOLTAGE,
     WARNS,
     WITH_REVS,
@@ -234,6 +236,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"
+    if mark.value in (Shows.NONE, Shows.LOW) and words & UNPLUGGED and words & CIRCUIT:
+        return True  # "unplugged the sender and it dropped to zero"
     match mark.value:
         case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):
             return after == "as"  # "goes as low as 2 bar"

@@ -64,6 +64,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "comes|came|come|creeps|crept|climbs|climbed|jumps|jumped|pops|popped|drifts|rises|rose|goes|went|its|is|was|springs|sprang "
         "slowly|right|straight? =back on|in|after|as|within|shortly|soon|quickly|again|slowly|to",
         "then|and|before its|it|is|was|comes|came|pressure? =back|=returns|=returned|=recovers",
+        "then|and|but|, it|pressure|needle|gauge? comes|came|goes|went|jumps|springs|shoots|pops straight|right|quickly|slowly =back|=up",
         "returned|returns|returning|back|recovered to normal|life",
         "fine|ok|okay|normal|right|good|alright again|afterwards|thereafter",
         "for a|just? split|brief|few|short|couple? of? moment|seconds|second|instant",
@@ -152,7 +153,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "all of? the|of time",
         "constantly|permanently|permanent|continuously|throughout|non-stop",
         "is|was|on|stays|almost|nearly|and constant",
-        "never goes|changes|varies|comes|improves away|up|off|out?",
+        "never changes|varies|improves",
+        "never goes|comes away|up|off|out",
         "stays|stayed|remains|remained =on|=lit|=there|=put",
         "at|in|under all|any|every speeds|times|conditions|temperatures|rpms|revs",
         "whatever i|the|you do|speed|revs|conditions|temperature",

@@ -18,6 +18,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "down on power",
         "went|goes|gone|into|in|in-to|of into? limp|limp-home|get-you-home|reduced-power mode",
         "became sluggish",
+        "engine|motor|car|she =went flat|sick|sour|dead|weak|woolly",
         "lost|loses|losing|lack|lacks|loss|lacking of|all|some|engine|any|more? power",
         "all? engine? power was|is|all|completely? lost|gone|failed|faded",
         "no|little|without|less more? power",

@@ -173,3 +173,6 @@ PRESSURES = frozenset(
 WARNS = frozenset(
     ["oil", "warning", "pressure", "red", "lamp", "light", "alarm", "buzzer", "telltale", "symbol"]
 )
+#: a sender or its lead is taken off to try the gauge: what the needle does then is no behaviour
+UNPLUGGED = frozenset(["unplugged", "unplug", "unplugging", "disconnected", "disconnect"])
+CIRCUIT = frozenset(["sender", "sensor", "wire", "lead", "plug", "connector", "switch"])

@@ -62,6 +62,9 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|sits|sat|reads|goes|went|runs|hovers|close|nearly|almost|up|right|near|very near|close|up|at|to|on|against the? =top|=maximum|=max|=redline|upper|high of? the|its? scale|dial|gauge|end|limit|maximum|max?",
         f"{_P} is|was|sits|sat|reads|goes|went|runs|close|nearly|almost|up|right|near|up|at|to|on|against the? =end of the|its scale|dial|gauge",
         f"{_P} .. close|near|up|almost to? the? red line|limit|mark at|maximum|max|top|on",
+        f"{_P} .. round|over|across to the? stop|end|peg|pin|max|maximum",
+        "pegs|pegged|pins|pinned|buries|buried|maxes|maxed the|my oil? pressure? gauge|needle",
+        "going|climbing|rising|went|climbed|rose up? past|above|over|beyond @number|@pressure and|until|before|then",
     ),
     Shows.UNSTEADY: (
         f"{_P} goes|gets|went|got|is|was|a|bit|all|very jittery|twitchy|jumpy|shaky|shivery|wobbly|nervous",

@@ -57,6 +57,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "shut|switched|closed it|her|the|engine? down|off and|& called|rang|waited|anchored|sailed|drifted|coasted|towed|got",
         "engine|ignition off straight|right|immediately|at|instantly",
         "lost oil? pressure and|so|, i|we|he|she? shut|switched|killed|turned|stopped|pulled",
+        "pulled|pulling|drove|steered off|over onto|on|into|to the? infield|grass|verge|shoulder|hard-shoulder|escape-road|run-off|layby|lay-by|side",
     ),
     "fuse_blown": (
         f"fuse|fuses {_CHECKED}? {_CHECKED}? {_GOOD}",

@@ -86,6 +86,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     ),
     "raced_or_heeled": (
         "track day|days|session|sessions|use|car|time|event|weekend",
+        "hill climb ,|run|event|course|meeting|meet|car|day|practice",
+        "of|the the? lap|stint|heat",
         "autocross|autox|rallying|rally|trackday|trackdays|hillclimb|autocrossed|gymkhana|autotest|karting",
         "racing|=race|=races|=raced weekend|car|season|it|series|circuit|track|meeting|boat|engine|speed|event|last?",
         "drag|circuit|club|vintage|oval|road|end|the|of|stock|ice of? a|car? racing|=race|strip",

@@ -118,6 +118,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "pegged|full|hard over|pins|pinned|max|maximum scale|over|on|with|as|when|soon|the|right? .. key|ignition .. whether|before|not|without|off|stopped|turned|on",
         "pins|pegs|pegged|pinned|jumps|goes|shoots|swings right|straight|hard|over|up|to|all|the|way|full|max|as|full? .. soon|when|moment|once .. ignition|key",
         "stays|stuck|still|remains|sits|reads at|on|reading? @pressure|@number even|when|after|with|once|and i|it|the|engine|key? switch|switched|key|engine|off|shut|turn|turned|take",
+        "needle|gauge|pegged|stop|max|full .. before .. touch|touched|hit|turned|pressed|crank|cranked|go|went .. starter|over|it|engine",
     ),
     "needle_steps_at_once": (
         f"{_GAUGE}|reading|pressure jumps|jumped|steps|flips|switches|snaps|leaps|swings .. at once|instantly|from|to|between|full|straight",

@@ -143,7 +143,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     "burning_oil_smoke": (
         "smoke|smoking|fumes|smell in|from|under|out|into|inside|came|coming|billowing|pouring|filled|filling of|from|out|"
         "into|under|in|the? of|the|my? the|my|engine? engine|bonnet|hood|cockpit|cabin|bay|rear|back|manifold|exhaust-"
-        "manifold|compartment|cowling|wheel-arch|car|underneath|behind|cab|wheelhouse",
+        "manifold|compartment|cowling|wheel-arch|car|underneath|behind|cab|wheelhouse|headers|header|downpipe",
         "oil|dripping|drips burning|smoking|onto|on the|off? exhaust|manifold|turbo|downpipe",
         "engine|motor|bay smoked|smoking",
         "burning|burnt|burned oil? smell|odour|odor|stench",

@@ -284,7 +284,7 @@ OTHER_ENGINE = (
     f"my|a|his|her|our {_PERSON} runs|uses|drives|owns|always|swears",
     f"my|a|his|her|our {_PERSON} .. in|on|with =his|=hers|=theirs",
     f"my|a|his|her|our {_PERSON} .. his|her|their|hers|theirs own? {_MACHINE}|{_PIECES}",
-    "his|theirs|hers had|was|did|has|is|engine|motor|one",
+    "his|theirs|hers had|was|did|has|is|engine|motor|one|shows|reads|runs|sits|makes|gets|holds|showed|always",
     "brothers|friends|dads|mates|neighbors|neighbours|cousins|uncles|buddys|fathers "
     "boat|engine|motor|truck|car|tractor|bike|van|launch|one",
     "neighbor|neighbour|brother|friend|buddy|mate|dad|cousin|uncle says|said|reckons|had|has|told",
@@ -340,6 +340,8 @@ USUALLY = (
     "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil|=stripped|=pulled|=opened",
     "was|had|ran @number|@pressure|@range last|before|previously",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
+    "where|when it|they starts|started out? at|on|with",
+    "has|had|have|its|it's had|read|run|made|held|been|got @pressure|@range .. since new|i|the",
 )
 #: the whole clause is of the time before
 UNTIL = (

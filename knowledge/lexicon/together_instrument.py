@@ -151,6 +151,9 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "lamp_dead_with_key_on": (
         f"{_LAMP} & key|ignition & @not_light|@not_come_on|@not_lit|@not_glow|@not_work|never_lights|never_comes|no_longer_lights|stays_dark|fails_to - still|go_out",
     ),
+    "wiggle_moves_needle": (
+        f"wiggle|wiggled|wiggling|waggled|jiggled|tugged & {_WIRE}|{_PLUG} & did_it_again|it_did_it|does_it_again|happened_again|came_back_again|it_came_back|set_it_off|sets_it_off|it_does_it - not|@not|nothing|no",
+    ),
 }
 #: the same when it is not there
 TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
@@ -163,6 +166,7 @@ TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "needle_ignores_lead_test": (
         f"{_WIRE} & {_GROUNDED}|block|touched & {_GAUGE} & {_SWINGS} - sender_in",
+        f"unplug|unplugged|unplugging|disconnected|disconnecting & {_SENDER}|{_WIRE}|{_PLUG} & {_GAUGE}|it & to_zero|drops|dropped|falls|fell|goes_to|went_to|to_full|pegs - @not|never|nothing|still|stays",
     ),
     "gauge_dead_on_known_signal": (
         f"{_WIRE} & {_GROUNDED}|block|touched & gauge|needle & {_SWINGS} - pressure_gauge",

@@ -192,7 +192,7 @@ TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "lab_fuel_high": (f"{_SAMPLE} & no_fuel|without_fuel|nil_fuel|fuel_nil|no_sign_of_fuel",),
     "copper_and_lead_high": (
-        "copper|lead + unchanged|normal|as_before|steady|flat + and|copper|lead - high|up|climbing|not",
+        "=copper|=lead + unchanged|normal|as_before|steady|flat + and|copper|lead - high|up|climbing|not",
     ),
     "several_alike": (
         "sister|twin|identical + boat|engine|ship|car & does_not|is_fine|doesnt|never_does",
