@@ -26,9 +26,15 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     lines = alarm_lines(document.alarms)
     if document.may_run:
         lines.append("It may run on while you look.")
-    lines.append("Likeliest")
-    for number, place in enumerate(document.places, 1):
-        lines += headed(f"{number:3}. ", f"{place.says} ({percent(place.probability)})")
+    if document.stands_out:
+        lines.append("Likeliest")
+        for number, place in enumerate(document.places, 1):
+            lines += headed(f"{number:3}. ", f"{place.says} ({percent(place.probability)})")
+    else:
+        lines.append("No single cause stands out; likeliest places")
+        for number, at in enumerate(document.stations, 1):
+            share = percent(at.probability)
+            lines += headed(f"{number:3}. ", f"{at.says} ({share}), such as {at.cause}")
     if document.checks:
         lines.append("Check first, in this order")
         for number, check in enumerate(document.checks, 1):
