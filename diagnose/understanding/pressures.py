@@ -31,6 +31,7 @@ from knowledge.lexicon.numbers import (
     PARTS_OF_DAY,
     RISEN,
     ROAD,
+    ROADS,
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
@@ -210,7 +211,8 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
             return _stands_free(line, i)
         if word == "at" and line.word(verb) in ("is", "its") and line.word(verb - 1) in SHOWN_BY:
             return _stands_free(line, i)
-    return word in SAYS or (names_it and word in IS)
+    used_to = word in IS and (line.word(at - 2), line.word(at - 1)) == ("used", "to")
+    return word in SAYS or used_to or (names_it and word in IS)
 
 
 def _follows_what_was(line: Line, i: int) -> bool:
@@ -338,6 +340,8 @@ def _is_difference(line: Line, i: int) -> bool:
         return True
     if after == "over" and line.word(i + 3) in SPANS:
         return False  # "from 4 bar to 2.6 over the watch"
+    if (after, then) == ("down", "the") and line.word(i + 3) in ROADS:
+        return False  # "60 psi down the highway"
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
         return True
     if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:

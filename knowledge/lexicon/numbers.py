@@ -88,6 +88,8 @@ THEN_NOW = _set("then now later finally eventually only just")
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"
 )
+#: after "60 psi down the": where one drives, not how much less it is
+ROADS = _set("road highway motorway freeway interstate autobahn bypass lane track straight drive")
 #: in the same clause before "at 75" or "about 60": that is how fast one drove
 DRIVES = _set(
     "cruising driving flying pottering tootling trundling barrelling barreling bombing bowling travelling traveling "
