@@ -30,8 +30,22 @@ def test_starts_a_case_and_keeps_the_words(tmp_path: Path) -> None:
     assert [t.trial.id for t in case.trials] == ["new_sender"]
     assert case.readings[0].entry.note == "5 psi at hot idle"
     assert "Would a pump help" in done.out
-    assert "Likeliest" in done.out
+    assert "No single cause stands out; likeliest places" in done.out
     assert "min)" in done.out
+
+
+def test_a_cause_that_stands_out_is_named(tmp_path: Path) -> None:
+    """Else the places are: a list of causes at four per cent each helps nobody."""
+    words = "the oil smells of petrol and the level has gone up, 10 psi at idle"
+    done = call("tell", tmp_path / "a.toml", words)
+    assert "Likeliest\n  1. petrol or diesel fuel in the oil (" in done.out
+    done = call("tell", tmp_path / "b.toml", "oil pressure is low", "--json")
+    answer = json.loads(done.out)["answer"]
+    assert not answer["stands_out"]
+    shares = [s["probability"] for s in answer["stations"]]
+    assert len(shares) == 3
+    assert shares == sorted(shares, reverse=True)
+    assert shares[0] > answer["places"][0]["probability"]
 
 
 def test_adds_to_a_case_that_is_there(tmp_path: Path) -> None:
