@@ -224,6 +224,46 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ),
     ("The generator keeps faulting out on low oil pressure.", ("behaviour trips",), ()),
     ("On the climb the temp went up to 230.", ("finding engine_ran_hot present",), ()),
+    ("When I got home the dipstick was dry.", ("finding dipstick_dry present",), ()),
+    ("When we got it the pressure was 40 psi hot.", (), ("reading 40 psi",)),
+    ("I should add that there is no oil on the stick.", ("finding dipstick_dry present",), ()),
+    (
+        "I thought nothing of it until the engine seized.",
+        ("finding engine_seized present",),
+        (),
+    ),
+    ("Does anyone know why the oil light comes on at idle?", ("behaviour lamp idle",), ()),
+    ("According to my log the oil light came on at idle.", ("behaviour lamp idle",), ()),
+    ("According to the manual the pressure is 40 psi at idle.", (), ("reading",)),
+    (
+        "The guy at the yard saw that the bilge was full of oil.",
+        ("finding oil_in_the_bilge present",),
+        (),
+    ),
+    ("A guy at work had no oil pressure.", (), ("behaviour",)),
+    (
+        "Another boat called to say there was oil on the water and the engine seized.",
+        ("finding engine_seized present",),
+        (),
+    ),
+    ("Another boat had no oil pressure.", (), ("behaviour",)),
+    ("I was worried as the oil light came on.", ("behaviour lamp",), ()),
+    ("I was worried the oil light would come on.", (), ("behaviour lamp",)),
+    (
+        "The manual says to stop at once but I kept going with the oil light on.",
+        ("finding ran_on_without_pressure present",),
+        (),
+    ),
+    (
+        "We were supposed to leave at six but there was no oil on the stick.",
+        ("finding dipstick_dry present",),
+        (),
+    ),
+    (
+        "I thought it was the gauge and kept going with the oil light on.",
+        ("finding ran_on_without_pressure present",),
+        (),
+    ),
 )
 
 

@@ -2,23 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
-from knowledge.lexicon.stance import NEGATION, SHARES
+from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
+    ASIDES,
+    DID_THEN,
     FOR_LONG,
     HAD_NO_MORE,
     IN_VAIN,
     INSTRUMENTS,
+    KNOWN_WHY,
     LOOKED_FOR,
     MOVES_SO,
+    REASONS,
     REFUSES,
     REFUSING,
     SHOULD_BE,
+    STATED_AGAIN,
 )
 
+#: fears that a reason may follow
+FEARS = frozenset(["worried", "afraid", "scared", "nervous", "paranoid", "worry"])
 _BEHIND = 5  #: words in which it is said for how long
 
 
@@ -78,3 +85,30 @@ def searched_in_vain(tokens: Sequence[Token]) -> tuple[int, int]:
         if (words[k], words[k + 1]) in IN_VAIN:
             return first, k
     return 0, 0
+
+
+def is_aside(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether it only leads to what is stated: "I should add", "was worried because"."""
+    first, after = tokens[mark.first].word, [t.word for t in tokens[mark.last : mark.last + 1]]
+    if first in ("would", "should", "must"):
+        return bool(ASIDES & set(after))
+    if first == "thought":
+        return after in (["nothing"], ["little"])
+    return first in FEARS and bool(REASONS & set(after))
+
+
+def stated_again(tokens: Sequence[Token], mark: Mark[bool], last: int) -> int:
+    """The end of what is feared or thought: "I thought it was the gauge and kept going"."""
+    for k in range(mark.last, last - 1):
+        follows = tokens[k].word in ("and", "so") and tokens[k + 1].word in DID_THEN
+        if follows or tokens[k].word in STATED_AGAIN:
+            return k
+    return last
+
+
+def known_why(tokens: Sequence[Token]) -> Iterator[int]:
+    """The places of "why" behind which it is stated: "does anyone know why it drops?"."""
+    for k, token in enumerate(tokens[:-1]):
+        before = {t.word for t in tokens[max(0, k - _BEHIND) : k]}
+        if token.word == "why" and before & KNOWN_WHY and tokens[k + 1].word not in WOULD:
+            yield k

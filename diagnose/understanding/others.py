@@ -17,11 +17,15 @@ from knowledge.lexicon.stance_words import (
     HELPS,
     LOOK,
     MACHINES,
+    NORMS,
     OF_PERSONS,
+    OWN_SOURCES,
+    PASSERS_BY,
     PERSONS,
 )
 from knowledge.reports.words import Done
 
+_SOON = 4  #: words behind people in which it is said what they did
 _MACHINE_IN = 4  #: words behind "my dad's" that may name the machine
 #: before another engine: what was said so far is of it
 _OF = frozenset(["on", "in", "with", "of", "from", "for"])
@@ -48,17 +52,34 @@ def of_others(
         if not (theirs and is_of_person(tokens, m))
         and not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
         and not _is_a_part(tokens, m, lexicon)
+        and not _passes_by(tokens, m)
     ]
     if elsewhere and tokens[0].word in _GO_ON:
         starts.append(0)
     for start in starts:
         last = next((b for b in back if b > start), len(tokens))
+        if tokens[start].word in NORMS:
+            last = next((k for k in range(start, last) if tokens[k].word == "but"), last)
         clause = _clause(sentence, start)
         off = start and tokens[start - 1].word in ("from", "off")
         if off and _fitted(sentence, lexicon, start):
             yield start, clause.last
             continue  # a part of another engine is on this one now
         yield (clause.first if start and tokens[start - 1].word in _OF else start), last
+
+
+def _passes_by(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether people or boats only come by, or what is read or heard is of this engine."""
+    behind = [t.word for t in tokens[mark.last : mark.last + _SOON]]
+    last = tokens[mark.last - 1].word
+    if tokens[mark.first].word == "according" or last in ("of", "about"):
+        return bool(OWN_SOURCES & set(behind[:2])) and behind[:2] != ["this", "engine"]
+    if "had" in (last, *behind[:1]):
+        had = behind if last == "had" else behind[1:]
+        return had[:1] in (["my"], ["our"], ["the"]) and bool(MACHINES & set(had[1:2]))
+    if last in ("at", "in", "on"):
+        return bool(PASSERS_BY & set(behind))
+    return bool(PASSERS_BY & set(behind[:1]))
 
 
 def is_of_person(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

@@ -11,10 +11,13 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import (
     as_it_should,
     is_able,
+    is_aside,
     is_habit,
     is_neglect,
     is_of_amount,
+    known_why,
     searched_in_vain,
+    stated_again,
 )
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
@@ -94,12 +97,14 @@ def stances(
         if (
             is_habit(sentence, mark)
             or is_neglect(tokens, mark)
+            or is_aside(tokens, mark)
             or _in_a_result(sentence, lexicon, mark)
         ):
             continue
         if as_it_should(tokens, mark):
             continue
-        _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
+        last = stated_again(tokens, mark, _run_end(sentence, mark.first))
+        _set(of, mark.first, last, Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
         _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
     for mark in _questions(sentence, lexicon):
@@ -107,6 +112,9 @@ def stances(
         _set(of, mark.first, last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
     _set(of, *searched_in_vain(tokens), Stance.SUPPOSED)
+    for why in known_why(tokens):
+        for k in range(why, _end(clauses, why)):
+            of[k] &= ~Stance.SUPPOSED
     for mark in lexicon.guessed.find(tokens):
         if is_able(tokens, mark):
             continue

@@ -116,4 +116,27 @@ IN_VAIN = frozenset(
         ("finding", "nothing"),
         ("find", "nothing"),
     )
+#: straight behind "should", "would": it only leads to what is stated
+ASIDES = _set("add say mention note explain stress guess imagine")
+#: straight behind "worried", "afraid": the reason, which is stated
+REASONS = _set("as because since when")
+#: behind "I thought it was the gauge": what was done then, and from where it is stated again
+DID_THEN = _set(
+    "kept carried went drove ran stopped shut pulled turned checked topped put took finished left"
+)
+STATED_AGAIN = _set("until till")
+#: before "why", by which what follows is stated: "does anyone know why it drops?"
+KNOWN_WHY = _set("know tell explain understand idea out figure reason see wonder wondering")
+#: begin what holds of any such engine, up to "but"
+NORMS = _set(
+    "supposed meant ought spec manual book specs handbook specification according rule most many healthy good"
+)
+#: behind "according to (the)", "heard of": no book and no other engine
+OWN_SOURCES = _set(
+    "my our him her them this it gauge log plotter driver skipper dash owner display screen display wife husband crew"
+)
+#: what other people and boats do for the person: it is of this engine
+PASSERS_BY = _set(
+    "called came passed towed pulled told gave took went overtook radioed noticed saw shouted waved pointed looked "
+    "found checked put said reckoned stopped offered came rang"
 )
