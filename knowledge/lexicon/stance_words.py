@@ -116,6 +116,7 @@ IN_VAIN = frozenset(
         ("finding", "nothing"),
         ("find", "nothing"),
     )
+)
 #: straight behind "should", "would": it only leads to what is stated
 ASIDES = _set("add say mention note explain stress guess imagine")
 #: straight behind "worried", "afraid": the reason, which is stated
@@ -133,7 +134,7 @@ NORMS = _set(
 )
 #: behind "according to (the)", "heard of": no book and no other engine
 OWN_SOURCES = _set(
-    "my our him her them this it gauge log plotter driver skipper dash owner display screen display wife husband crew"
+    "my our him her them this it gauge log plotter driver skipper dash owner display screen wife husband crew"
 )
 #: what other people and boats do for the person: it is of this engine
 PASSERS_BY = _set(
