@@ -11,6 +11,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.review import ReviewDocument, review_document
+from diagnose.output.documents.stations import LikelyStation
 from diagnose.output.lines import wrapped
 from diagnose.output.text.review_brief import review_brief
 from diagnose.output.text.screen import MOST
@@ -70,6 +71,13 @@ def test_a_closed_job_has_no_alarm_and_no_next_check() -> None:
     assert "Closed 2026-06-20: a loose pickup." in text
     assert "STOP" not in text
     assert "Next" not in text
+
+
+def test_places_are_named_where_no_cause_stands_out() -> None:
+    place = LikelyStation(station="pump", says="the pump", probability=0.2, cause="gears worn")
+    said = "by place  the pump 20 %"
+    assert said in review_brief(replace(DOCUMENT, stations=(place,), found=(), damage=()))
+    assert said not in review_brief(DOCUMENT)
 
 
 def test_what_can_be_spared_goes_first() -> None:

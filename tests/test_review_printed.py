@@ -94,6 +94,7 @@ DOCUMENT = ReviewDocument(
     ),
     found=(fault("metal", "some"), fault("groove", "")),
     contaminated=(long("cooler"), "filter"),
+    stations=(),
     causes=(cause("wear", 0.5), cause("gauge", 0.3, no_fault=True), cause("leak", 0.1)),
     explanations=(
         CauseSet(causes=("a",), share=0.75, says=long("wear alone")),

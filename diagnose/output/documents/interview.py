@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known, next_check
 from diagnose.inference.outcomes import Outcome
+from diagnose.output.documents.stations import stands_out
 from knowledge.model import Finding
 
 
@@ -19,9 +20,6 @@ class QuestionReason:
     normal: str
     outcomes: Mapping[str, str]  #: the leading cause after each answer
     source: str
-
-
-LEAST_LIKELY = 0.1  #: a cause that is less likely is no guess
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -36,7 +34,7 @@ class BestGuess:
 def best_guess(diagnosis: Diagnosis) -> BestGuess:
     """Build the best guess so far."""
     step, choice, likeliest = Known.of(diagnosis).first_step, next_check(diagnosis), None
-    if diagnosis.ranking and diagnosis.ranking[0].probability >= LEAST_LIKELY:
+    if stands_out(diagnosis):
         likeliest = diagnosis.ranking[0]
     first = step.says if step else choice.inspection.says if choice else ""
     return BestGuess(

@@ -27,6 +27,7 @@ from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
+from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -59,6 +60,7 @@ class ReviewDocument:
     contradictions: tuple[ContradictionNotice, ...]
     found: tuple[FoundFaultEntry, ...]  #: faults seen or measured, whatever the root cause is
     causes: tuple[RankedCause, ...]  #: likeliest first
+    stations: tuple[LikelyStation, ...]  #: where it probably is; empty where a cause stands out
     explanations: tuple[CauseSet, ...]
     damage: tuple[Damage, ...]
     damage_chain: tuple[str, ...]
@@ -109,6 +111,7 @@ def review_document(
         contradictions=contradiction_notices(diagnosis),
         found=found_entries(diagnosis),
         causes=ranked_causes(diagnosis),
+        stations=() if stands_out(diagnosis) else likely_stations(diagnosis),
         explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations)
         if cause_sets
         else (),

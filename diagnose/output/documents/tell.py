@@ -3,33 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from math import prod
 
-from diagnose.case_inference import Ranked
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.facts import fact_sentence
-from diagnose.output.documents.interview import LEAST_LIKELY
+from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
-from knowledge.model import Station
 
 PLACES, CHECKS = 3, 3  #: shown after a text
-#: a stretch of the oil's path in the words of the trade
-STATION_SAYS = {
-    Station.INSTRUMENT: "gauge, sender and wiring",
-    Station.OIL: "the oil itself",
-    Station.SUCTION: "pickup and sump",
-    Station.PUMP: "pump and its drive",
-    Station.RELIEF: "relief valve",
-    Station.DELIVERY: "filter, cooler and oilways",
-    Station.BEARINGS: "bearings",
-    Station.TOPEND: "top end",
-    Station.ASSEMBLY: "how it was put together",
-    Station.LEAKS: "leaks outside",
-}
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,16 +46,6 @@ class LikelyPlace:
     id: str
     says: str
     probability: float
-
-
-@dataclass(frozen=True, kw_only=True)
-class LikelyStation:
-    """A stretch of the oil's path: how likely any cause of it is there, and the likeliest of them."""
-
-    station: str
-    says: str
-    probability: float
-    cause: str  #: what it says, without its explanation
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -147,30 +121,11 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
             LikelyPlace(id=r.cause.id, says=r.cause.says, probability=r.probability)
             for r in diagnosis.ranking[:PLACES]
         ),
-        stations=_stations(diagnosis),
-        stands_out=bool(diagnosis.ranking) and diagnosis.ranking[0].probability >= LEAST_LIKELY,
+        stations=likely_stations(diagnosis),
+        stands_out=stands_out(diagnosis),
         checks=tuple(checks.values())[:CHECKS],
         next="ask" if _lacks_the_ground(diagnosis) else "review",
     )
-
-
-def _stations(diagnosis: Diagnosis) -> tuple[LikelyStation, ...]:
-    """The likeliest stretches; their causes are taken as independent. No fault is no place."""
-    causes: dict[Station, list[Ranked]] = {}
-    for ranked in diagnosis.ranking:
-        if not ranked.cause.no_fault:
-            causes.setdefault(ranked.cause.station, []).append(ranked)
-    found = [
-        LikelyStation(
-            station=station.value,
-            says=STATION_SAYS[station],
-            probability=1.0 - prod(1.0 - r.probability for r in those),
-            cause=those[0].cause.says.partition(":")[0],
-        )
-        for station, those in causes.items()
-        if station in STATION_SAYS
-    ]
-    return tuple(sorted(found, key=lambda s: -s.probability)[:PLACES])
 
 
 def _lacks_the_ground(diagnosis: Diagnosis) -> bool:
