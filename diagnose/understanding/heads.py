@@ -271,6 +271,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "boiled, needle in the red"
         case Shows.SMOKE:
             return line.word(mark.first) == "smoke" and not words & EXHAUST
+        case Shows.SQUEAK:
+            return bool({"alarm", "buzzer", "beeper"} & near)  # "the alarm chirps"
         case Shows.TICKING:
             return _by_hand(line, mark) or after in ("over", "along")
         case Shows.LOST_POWER:

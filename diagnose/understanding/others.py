@@ -36,16 +36,18 @@ _OWNS = frozenset(["his", "her", "hers", "their", "theirs"])
 
 
 def of_others(
-    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool, theirs: bool = False
+    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, side: str, theirs: bool = False
 ) -> Iterator[tuple[int, int]]:
     """Runs of tokens said of another engine, each up to where the person comes back to this one.
 
-    ``elsewhere``: the sentence before was of another; ``one_side``: only one of two engines is named;
+    ``elsewhere``: the sentence before was of another; ``side``: that of two engines which is this one;
     ``theirs``: the engine in question is another person's.
     """
     tokens = sentence.tokens
-    back = sorted(m.first for m in lexicon.this.find(tokens))
-    sides = () if one_side else lexicon.other_side.find(tokens)
+    sides = lexicon.other_side.find(tokens)
+    own = [m for m in sides if tokens[m.first].word == side]
+    sides = [m for m in sides if m not in own]
+    back = sorted(m.first for m in (*lexicon.this.find(tokens), *own))
     starts = [
         m.first
         for m in (*lexicon.other.find(tokens), *sides)

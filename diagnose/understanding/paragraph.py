@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import zip_longest
 from typing import TypeVar
 
 from diagnose.understanding.facts import Span
@@ -52,6 +53,8 @@ _FEWEST, _EARLY = 2, 3  #: sentences of such a text, and words before the machin
 _TAKEN_OFF = frozenset(["off", "from", "like", "than", "with"])
 #: say that the engine of one side is the sound one
 _GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
+#: said of the one of two engines that is in question
+_IN_TROUBLE = frozenset(["problem", "trouble", "culprit", "bad", "suspect", "faulty", "poorly"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
 _SINCE = frozenset(["since", "from"])
@@ -185,13 +188,28 @@ def over_months(line: Line, at: int) -> bool:
     return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
 
 
-def _one_side(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
-    """Whether only one engine of two is named, with what shows of it: it is the one in question."""
-    marks = [(s.tokens, m) for s in cut for m in lexicon.other_side.find(s.tokens)]
-    if len({tokens[m.first].word for tokens, m in marks}) != 1:
-        return False
-    shown = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
-    return shown and _GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
+def _this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
+    """Which of two engines is the one in question, "port" or "starboard"; empty where none is.
+
+    It is the only one named, or the only one of which a trouble is told.
+    """
+    named: set[str] = set()
+    troubled: set[str] = set()
+    for sentence in cut:
+        tokens = sentence.tokens
+        marks = sorted(lexicon.other_side.find(tokens), key=lambda m: m.first)
+        shown = [m for m in lexicon.shows.find(tokens) if m.value is not Shows.NORMAL]
+        for mark, after in zip_longest(marks, marks[1:]):
+            side, last = tokens[mark.first].word, after.first if after else len(tokens)
+            named.add(side)
+            said = {t.word for t in tokens[mark.first : last]}
+            if said & _IN_TROUBLE or any(mark.first <= m.first < last for m in shown):
+                troubled.add(side)
+    if len(named) > 1:
+        return troubled.pop() if len(troubled) == 1 else ""
+    shows = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
+    fine = shows and _GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
+    return named.pop() if named and fine else ""
 
 
 def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
@@ -234,10 +252,10 @@ class Paragraph:
         found: list[Line] = []
         elsewhere = False
         cut = sentences(self.text, self.lexicon.spelling)
-        one_side = _one_side(cut, self.lexicon)
+        side = _this_side(cut, self.lexicon)
         theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):
-            meant = stances(sentence, self.lexicon, elsewhere, one_side, theirs)
+            meant = stances(sentence, self.lexicon, elsewhere, side, theirs)
             elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)

@@ -82,12 +82,12 @@ def stances(
     sentence: Sentence,
     lexicon: Lexicon,
     elsewhere: bool,
-    one_side: bool = False,
+    side: str = "",
     theirs: bool = False,
 ) -> Stances:
     """The stances of a sentence.
 
-    ``elsewhere``: the one before was of another engine; ``one_side``: "the port engine" is this one;
+    ``elsewhere``: the one before was of another engine; ``side``: that of two engines which is this one;
     ``theirs``: "my dad's tractor" is.
     """
     tokens, clauses = sentence.tokens, sentence.clauses
@@ -140,7 +140,7 @@ def stances(
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
-    for first, last in of_others(sentence, lexicon, elsewhere, one_side, theirs):
+    for first, last in of_others(sentence, lexicon, elsewhere, side, theirs):
         _set(of, first, last, Stance.ELSEWHERE)
     return Stances(tuple(of), tuple(sure))
 
