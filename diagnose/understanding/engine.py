@@ -16,6 +16,8 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         return False
     if line.word(mark.first - 2) == "like" or line.word(mark.first - 3) == "like":
         return True  # "sounds like a diesel"
+    if line.word(mark.first - 1) == "with" and line.word(mark.last) in ("down", "in", "into", "on"):
+        return True  # "freed it off with diesel down the bores"
     after = [line.word(k) for k in range(mark.last, mark.last + 4)]
     return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)
 
@@ -35,6 +37,7 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         "my brother has a diesel tractor": [],
         "not a diesel": [],
         "diesel in the oil": [],
+        "freed it off with diesel down the bores": [],
         "it sounds like an old diesel": [],
         "would a V8 oil pump fit?": [],
     }

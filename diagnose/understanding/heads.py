@@ -274,7 +274,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.SQUEAK:
             return bool({"alarm", "buzzer", "beeper"} & near)  # "the alarm chirps"
         case Shows.TICKING:
-            return _by_hand(line, mark) or after in ("over", "along")
+            water = (line.word(mark.first - 2), line.word(mark.first - 1)) == ("like", "a")
+            return water or _by_hand(line, mark) or after in ("over", "along")
         case Shows.LOST_POWER:
             halted = (
                 line.tokens[mark.first].stem == "come" and line.word(mark.first - 1) in _PERSONS

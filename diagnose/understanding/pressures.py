@@ -124,8 +124,12 @@ def _risen_to(line: Line, i: int) -> str:
 
 def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:
     """Whether a number without a unit stands where a pressure does: beside speed or heat."""
-    if token.word in WORDS or token.word == "zero":
-        return False
+    if (
+        token.word in WORDS
+        or token.word == "zero"
+        or ("." in token.word[:2] and len(token.word) > 3)
+    ):
+        return False  # ".004" is a clearance
     most = MOST_PSI if unit == "psi" else MOST_BAR
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:

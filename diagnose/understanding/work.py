@@ -170,6 +170,9 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 mark = _again_at_once(line, job, own)
             if mark is not None and _led_to_it(job, mark, line, trouble):
                 continue
+            later = mark is not None and line is not job.line and mark.value is Result.HELPED
+            if later and not trouble and _names_a_figure(line, mark):
+                continue  # "new pump and lifters. At idle it's got 60 psi"
             shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
             if (
                 mark is not None
@@ -192,7 +195,12 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 continue  # what the gauge did after it came of no trial
             if mark is not None:
                 yield job, _in_the_end(paragraph, job, mark, line), line
-            elif job.line is line and job.tried and not job.begins_it:
+            elif (
+                job.line is line
+                and job.tried
+                and not job.begins_it
+                and (trouble or not _twice(job))
+            ):
                 yield job, None, line
         if of_own or not (own or waiting):
             waiting = []
@@ -225,6 +233,26 @@ def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
     if again is None or any(job.last <= o.first < again for o in own):
         return None
     return Mark(Result.NO_DIFFERENCE, again, again + 1)
+
+
+def _names_a_figure(line: Line, mark: Mark[Result] | None) -> bool:
+    """Whether a result is no more than a pressure: nothing says that it is so only now, or still."""
+    if mark is None:
+        return False
+    said = {line.word(k) for k in range(mark.first, mark.last)}
+    return any(line.tokens[k].is_figure for k in range(mark.first, mark.last)) and not said & {
+        "now",
+        "still",
+        "up",
+        "only",
+    }
+
+
+def _twice(job: Job) -> bool:
+    """Whether it is only said that work was done twice, which with no trouble is no trial."""
+    return "twice" in {t.word for t in job.line.tokens} and not any(
+        t.word in ("tried", "already") for t in job.line.tokens
+    )
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:

@@ -63,7 +63,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "=came|=comes|=come|=rose|=crept back|up again by itself|its own?",
         "comes|came|come|creeps|crept|climbs|climbed|jumps|jumped|pops|popped|drifts|rises|rose|goes|went|its|is|was|springs|sprang "
         "slowly|right|straight? =back on|in|after|as|within|shortly|soon|quickly|again|slowly|to",
-        "then|and|before its|it|is|was|comes|came|pressure? =back|=returns|=returned|=recovers",
+        "then|before its|it|is|was|comes|came|pressure? =back|=returns|=returned|=recovers",
+        "and its|it|is|was|comes|came|pressure =back|=returns|=returned|=recovers",
+        "and =returns|=returned|=recovers",
         "then|and|but|, it|pressure|needle|gauge? comes|came|goes|went|jumps|springs|shoots|pops straight|right|quickly|slowly =back|=up",
         "returned|returns|returning|back|recovered to normal|life",
         "fine|ok|okay|normal|right|good|alright again|afterwards|thereafter",

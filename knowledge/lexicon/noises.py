@@ -24,7 +24,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "no|little|without|less more? power",
         "down|short on power",
         "gutless|bogged|bogging|bogs down?",
-        "@not pull|accelerate|rev properly|well|hard|at|up|over|past?",
+        "@not =pull|=pulls|accelerate|rev properly|well|hard|at|up|over|past?",
         "came to a halt|stop|standstill",
     ),
     Shows.ROUGH: (

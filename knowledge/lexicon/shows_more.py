@@ -99,6 +99,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
 }
 #: the same where a clause begins so, in a text that speaks of the pressure
 BARE_MORE: dict[Shows, tuple[str, ...]] = {
+    Shows.LAMP: ("comes|came|come =back =on",),
     Shows.NONE: (
         "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
     ),

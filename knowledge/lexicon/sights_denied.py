@@ -46,6 +46,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
         "engine? stopped|killed at once|immediately",
         "stopped|shut|switched|turned|killed off|down? as soon as|within|in a|few|@seconds|seconds?",
+        "stopped|shut|switched|turned|killed it|her|the-engine|engine off|down? again? after|in|within only|just|about|less-than? @seconds",
         "pulled|coasted|rolled into|onto|in a|the? layby|lay-by|verge|shoulder|car-park and|& switched|shut|turned|killed|stopped|cut off|it|her|engine|the",
         "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|coasted|declutched|pulled immediately|over|straight|promptly|off",
         "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|coasted|declutched|pulled at once",

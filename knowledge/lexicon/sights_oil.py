@@ -34,6 +34,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "oil|level is|was|looks|looked|and|all? clean|fresh|new|good|golden|clear and|& full|up|right|topped",
         "oil is|was|kept? topped|filled? up|right? to the? mark|line|full|max|brim",
         "full on the? dipstick|stick",
+        "=oils =on|=at|=to|=up on|to|at? the? mark|marks|line|full",
         "dipstick|stick ok|fine|good|full",
         f"right|correct|proper|full|normal oil? {_LEVEL}",
         "right|correct|proper amount|quantity of oil",

@@ -16,7 +16,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"one|only|single|just|number|@number|no + {_BRG}|rod|main + wiped|run|gone|melted|ruined|black|burnt & others|rest|remaining|other_five|other_three & perfect|fine|good|ok|sound|unmarked|like_new - cam",
     ),
     "all_bearings_wiped": (
-        f"all|every + {_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam",
+        f"all|every + {_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam|oil|running",
     ),
     "shells_worn_evenly": (
         f"{_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - not|no|flakes|filter|pan|flake",
@@ -56,7 +56,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - plug|lifter|cam_lobe|rod_through|gallery_plug",
     ),
     "wrong_shells_fitted": (
-        f"{_BRG} + stamped|marked|std|standard|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|clearance|new_bearings_to_suit|ground_10_under_with",
+        f"{_BRG} + stamped|marked|std|standard|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with",
         f"wrong_size|wrong_undersize|wrong_bearings|wrong_shells + {_BRG}|fitted|in|were|size|had|supplied - cam",
     ),
     "journal_not_true": (

@@ -268,7 +268,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "set_up_loose|set_it_up_loose|built_loose|nobody_checked|never_checked|@not_check|never_plastigaged|built_it_loose|no_one_measured|never_measured|loose_build|wide_clearances + clearance|clearances|builder|it|engine|bearing|bearings|up|build|the - bolt|nut|valve|tappet|cap",
     ),
     "wrong_shells_fitted": (
-        "shells|bearings|inserts|shell + sent|supplied|gave|fitted|ordered|are|on & crank|crankshaft|journals & thou|@length|ten|twenty|under|standard|std|undersize|ground - clearance|new_shells|matched|right|correct|to_suit|and_new",
+        "shells|bearings|inserts|shell + sent|supplied|gave|fitted|ordered|are|on & crank|crankshaft|journals & thou|@length|ten|twenty|under|standard|std|undersize|ground - clearance|new_shells|matched|right|correct|to_suit|and_new|measured|both_standard|both_std",
     ),
     "caps_mixed": (
         "cap|caps|main_caps|bearing_caps + swapped|mixed|where|wrong_place|wrong_order|back_to_front|wrong_way|muddled|backwards + main|cap|caps|goes|round|up|order|bearing|turned - filler|oil_cap|distributor|relief|valve_cap|radiator|rotor",

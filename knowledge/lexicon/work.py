@@ -289,7 +289,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "put|fitted|installed|dropped .. new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|"
         "secondhand engine|motor|block",
         "replacement|crate|junkyard|exchange engine|motor",
-        "new|recon|rebuilt|reconditioned|exchange engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike",
+        "new|recon|rebuilt|reconditioned|exchange engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike|lorry|launch|yacht|combine|digger|coach|bus",
+        "bought|got|ordered|received|picked a|another|up? new|replacement|rebuilt|reconditioned|recon|exchange|used|secondhand engine|motor|longblock|shortblock",
         "a|the|another =new engine|motor",
     ),
     "cylinder_head": (

@@ -55,6 +55,7 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "fresh|new bottom end",
         "fresh|new|the bottom end shells|bearings",
         "caps off|out for|to",
+        "=did|=done|=doing|=redid|=redone the|my|its? bottom end",
     ),
     "machine_shop": (
         f"block|crank|case|cases|heads was|were|had|been|got|is|is-being|and? {_BLASTED}",
