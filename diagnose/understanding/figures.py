@@ -102,6 +102,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     ("distance", r"(?P<a>\d{2,3},\d{3}|\d{5,6})(?P<k>)(?=\s+on (?:it|her|him)\b)"),
     (
+        "distance",
+        r"(?:(?<=done )|(?<=covered )|(?<=clocked ))(?P<a>\d{2,3},\d{3}|\d{5,6})(?P<k>)\b",
+    ),
+    (
         "grade",
         r"(?P<low>5|10|15|20)/(?P<high>30|40|50|60)\b(?!\s*(?:psi|thou|under|over))",
     ),
@@ -118,7 +122,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),
     (
         "length",
-        rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|\"|microns?|in\b(?!\s+(?:the|a|an|my|it|its|park|drive|neutral|gear|about"
+        rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|\"|microns?|in\b(?!\s+(?:the|a|an|my|it|its|park|drive|neutral|gear|about|long|right|left|hard|fast|slow|tight|sharp|corners|bends"
         r"|under|each|every|first|second|third|top|traffic|town|cruise|seconds|minutes|less)\b))",
     ),
     ("year", r"(?:19|20)\d\d\b"),

@@ -39,6 +39,7 @@ from knowledge.lexicon.numbers import (
     SPANS,
     STARTED,
     STEPS,
+    STICK,
     SWINGS,
     THEN_NOW,
     TOWARDS,
@@ -68,6 +69,9 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     """The pressure a token is, with its unit; None where it is none."""
     token = line.tokens[i]
     if token.kinds == {"share"}:
+        clause = line.clause(i)
+        if STICK & {line.word(k) for k in range(clause.first, i)}:
+            return None  # "the dipstick shows about two thirds"
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not _is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":

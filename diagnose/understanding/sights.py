@@ -28,6 +28,7 @@ from knowledge.lexicon.sights_kinds import (
     NOT_INSIDE,
     OF_ANOTHER,
     OF_OTHERS,
+    OF_SERVICE,
     REPORTED,
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
@@ -162,6 +163,8 @@ def _is_reported(line: Line, mark: Mark[str]) -> bool:
 
 def _listed_age(line: Line) -> list[int]:
     """Where a long distance is a clause of a list: "32,000 miles, serviced on time"."""
+    if {t.word for t in line.tokens} & OF_SERVICE:
+        return []  # "last service a year ago, about 12k"
     for clause in line.sentence.clauses:
         places = range(clause.first, clause.last)
         figures = [i for i in places if line.tokens[i].is_figure]

@@ -32,6 +32,8 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
     for mark in lexicon.usually.find(tokens):
         if _is_manner(tokens, mark):
             continue
+        if tokens[mark.first].is_figure and tokens[mark.first].word.isalpha():
+            mark = Mark(mark.value, mark.first + 1, mark.last)  # "my straight eight normally shows"
         if RETURNED & {t.word for t in tokens[max(0, mark.first - 3) : mark.first]}:
             continue  # "went back to the usual 45"
         if [t.word for t in tokens[max(0, mark.first - 1) : mark.first + 1]] == ["a", "normal"]:

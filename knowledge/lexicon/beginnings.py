@@ -46,7 +46,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
     Since.BLOW: (
         f"{_AFTER} .. {_HIT} .. rock|rocks|curb|kerb|pan|sump|stump|ground|boulder|pothole|debris|log|out|something",
         f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
-        f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer",
+        f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer|badger|fox|rabbit|sheep|kangaroo|brick|branch",
         f"{_HIT} .. massive|huge|enormous|nasty|deep|bad|small|great|whopping? pothole|rock|kerb|curb|stump|boulder|log|manhole",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
         f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",

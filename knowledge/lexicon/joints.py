@@ -73,6 +73,10 @@ LINKS = _set(
     "measures proved prove proves proven has have had as and nice just now inspected itself themselves "
     "completely otherwise absolutely dead turned reported got gets too nearly like of a"
 )
+#: after "sound": it is a verb
+SOUNDS_SO = _set(
+    "quiet quieter fine ok okay good noisy rough like as normal sweet healthy bad loud dry"
+)
 #: after "came out": somebody drew it out and looked at it
 DRAWN_OUT = _set(
     "clean dry empty bare black milky white grey gray wet with covered looking full fine ok okay good bone completely "

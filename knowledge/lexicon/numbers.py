@@ -49,7 +49,7 @@ MOVES = _set(
     "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks ends ended "
     "ending stuck idles idling pegged rests resting levels leveled levelled wavers plummets plummeted shoots shot swings "
     "slips slipped bleeds bled hits hit peaks topped settling dropping climbing rising recovers recovered still hangs "
-    "hanging remains remained stayed sagged sag sagging faded fades stands stood"
+    "hanging remains remained stayed sagged sag sagging faded fades stands stood fallen slumped slid sunk dipped dipping"
 )
 #: between what a needle does and a number
 TOWARDS = _set("to at on around be from towards toward near between")
@@ -118,7 +118,7 @@ COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "
     "volt degrees hp main mains rod rods bearing bearings quart quarts owners engines engine "
     "gauges senders filters pumps v valve valves inch mm plugs bolts percent more different per "
-    "new weight pot stroke ton speed or deg cc ci cu others"
+    "new weight grade pot stroke ton speed or deg cc ci cu others"
 )
 #: before a number: it is a name or a count
 NAMES = _set(
@@ -127,6 +127,8 @@ NAMES = _set(
 )
 #: before "is at" and a pressure
 SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then minutes")
+#: before a share: it is the level's
+STICK = _set("dipstick stick level glass window")
 #: name an instrument whose figures are no pressure, anywhere in a clause
 VOLTS = _set("volt volts voltmeter ammeter amps")
 #: before "about 11": an hour

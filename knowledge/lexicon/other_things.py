@@ -81,6 +81,10 @@ OTHER_LAMPS = frozenset(
     [
         "service",
         "management",
+        "filter",
+        "particulate",
+        "dpf",
+        "glow",
         "abs",
         "airbag",
         "charge",

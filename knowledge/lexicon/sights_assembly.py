@@ -13,7 +13,8 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "mixed|swapped|reversed .. bearing|main|rod|cam? caps|cap",
     ),
     "changed_after_other_work": (
-        "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began|started .. after|since|following the? work|service|repair|repairs|job|inspection|maintenance|accessory|installation",
+        "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began|started .. after|since|following the? repair|service|overhaul",
+        "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began .. after|since|following the? work|service|repair|repairs|job|inspection|maintenance|accessory|installation",
         "work|accessory|pump|instruments|part .. done|changed|installed|replaced|fitted|renewed the? day|hours|morning before",
         "since the? work|repair|job|service|garage|shop|mechanic|other",
     ),

@@ -72,6 +72,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "rolled|coasted|drifted to a halt|stop|standstill with|in|engine|on",
     ),
     "rod_through_block": (
+        "rod|rods|conrod|con-rod|leg is|has|have|had|was? gone|come|came|went|poked|punched out|straight|clean? through|out|of the|my|a? side? of? the? block|crankcase|side",
         "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",
         "rod|conrod|con-rod|leg .. through|out|exited|hanging|poked .. block|side|crankcase|sump|pan",
         "hole in|through the? side|of|the? block|crankcase",
@@ -268,6 +269,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "drove|driven|limped|nursed|rode|ridden|carried it|her|the|car|on|@distance|about? car|on|about|back|@distance? home",
         "ran|run|running|driving|drove|driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
         "carried on driving|home|regardless",
+        "drove|driven|rode|carried|drive it? on? to =work|school|town|shops",
+        "thought|think nothing|little|no-more of|about it and|so .. drove|carried|kept|continued|went|rode|ran",
         "i|we|he|she|they didnt|never stop|stopped|shut down|off|it? , finished|carried|kept|went|drove",
         "ignored the? oil? light|lamp|warning|gauge|alarm",
         "@not notice|noticed|see|spot|stop|spotted the? oil? gauge|light|lamp|pressure|engine|straight|until",

@@ -146,7 +146,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "long|lots|lot|hours|prolonged of|periods? idling|idle|ticking",
         "parade|procession|carnival",
         "below|at walking pace|speed",
-        "school run",
+        "school|nursery|station|commuter|shop|shopping run",
         "slow|heavy|crawling|stationary|stop-start|stop-and-go traffic|queue|jam",
         "stop and|start|go? go? traffic",
         "very? slow|crawl driving|drive",

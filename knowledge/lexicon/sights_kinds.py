@@ -185,6 +185,8 @@ NOT_DONE = frozenset(["clearances_built_wide"])
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: seen by a garage or a dealer as well as by anybody: no opinion of the cause
 SEEN_BY_ANYBODY = frozenset(["dipstick_low", "dipstick_dry", "level_correct", "level_high"])
+#: beside a distance in a list: it was driven since then
+OF_SERVICE = frozenset(["service", "change", "changed", "since", "ago", "every", "interval"])
 #: how a sight is reported, and words by which it is only possible
 REPORTED = frozenset(["said", "says", "told", "found", "tells", "claimed", "claims"])
 MAY_BE = frozenset(

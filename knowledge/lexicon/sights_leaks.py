@@ -172,8 +172,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "several_seals_at_once": (
         "all|several|both|every|multiple of? the|its? seal|seals|gasket|gaskets leak|leaking|leaks|blew|started|weeping|"
         "went|failed",
-        "leaks|leaking|leaked|oil|coming|blowing from|out|at everywhere|every|several|all of? the? seal|seals|gasket|"
-        "gaskets|joint|places?",
+        "leaks|leaking|leaked|oil|coming|blowing from|out|at everywhere|every|several",
+        "leaks|leaking|leaked|oil|coming|blowing from|out|at every|several|all of? the? seal|seals|gasket|gaskets|joint|places",
         "blew|blown|blowing all|several|both of? the? seals|gaskets|seal",
     ),
     "oil_overboard": (

@@ -19,6 +19,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|dipstick|looks|looked|it|stuff like? coffee|custard|caramel|latte|cappuccino|chocolate",
         "water|coolant|antifreeze|moisture in|into|mixed|mixing|got|getting into|with|the|in? the|my|engine? oil",
         "oil .. water|coolant|antifreeze in it",
+        "=oils|=oil =white|=grey|=gray|=milky|=cloudy|=creamy",
         "=grey|=gray|=white|=brown|=tan|=beige|=creamy|=pale|=thick like|as a? =milk|=coffee|=custard|=yoghurt|=yogurt|=cream|=putty|=porridge|=milkshake",
         "oil is|was|looks|looked|had|has|turned|gone|a|went|and? grey|gray|cloudy|opaque|coffee-coloured",
         "white|grey|gray|creamy|brown|beige|tan|yellow foam|sludge|goo|gunk|goop|froth|scum|paste on|in the? oil|"

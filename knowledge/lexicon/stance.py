@@ -173,7 +173,7 @@ SUPPOSED = (
     "what if",
     "if so|not",
     "in case",
-    "havent|hasnt|havnt|not|didnt|never|yet been|yet|even|actually? "
+    "havent|hasnt|havnt|not|didnt|yet been|yet|even|actually? "
     "tried|checked|replaced|changed|looked|tested|touched|pulled|dropped|opened|done|had|measured|cut|taken",
     "not yet",
     "wanted|want|wanting|trying|try|make|making|just|be|double to? be? sure|certain",
@@ -202,7 +202,8 @@ GUESSED = (
     "my|best money guess|bet",
     "put|puts|putting it|this|that|them down to",
     "i|we|he|she|they suppose|imagine|presume|gather|fancy|wonder|supposed|imagined|presumed",
-    "could|may|might|must|cant|can|has|gotta be|have|to|only",
+    "could|may|might|must|cant|can|gotta be|have|to|only",
+    "has to|gotta",
     "leaning toward|towards",
     "convinced it|its|the|that",
     "probably|maybe|perhaps|possibly|likely just|only? a|an|the|my|its|something|some",
@@ -342,6 +343,7 @@ USUALLY = (
     "@pressure|@number|@range when i? bought|got|new|first",
     "@pressure|@number|@range when it was new|rebuilt|fresh|right",
     "prior to the|this|that|my",
+    "before this|that|then it|gauge|pressure|needle was|read|showed|ran|had|held|sat",
     "before it|this|that was|read|showed|ran|had|held|would|made|always",
     "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil|=stripped|=pulled|=opened",
     "was|had|ran @number|@pressure|@range last|before|previously",
