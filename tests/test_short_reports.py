@@ -232,6 +232,7 @@ NEAR: dict[str, list[str]] = {
     "tapped the gauge, no change in the pressure": ["finding tap_frees_needle absent"],
     "was doing 70, then the oil light came on": ["behaviour lamp at speed"],
     "my brother's car had low oil pressure": [],
+    "a friend who had the same engine says his ran at 20 psi": [],
     "it may be low on oil, the dealer said": [],
     "wanted to be sure it had enough oil": [],
     "I'd like to know what it has done to the bearings": [],

@@ -284,9 +284,10 @@ OTHER_ENGINE = (
     "problems|bad|worn|his|her|nearly|oil|pressure same?",
     f"my|a|his|her|our {_PERSON} has|had|owns|owned|bought|got|runs|ran|drives|drove|with .. {_MACHINE}",
     f"my|a|his|her|our {_PERSON} runs|uses|drives|owns|always|swears",
+    f"my|a|his|her|our {_PERSON} =who|=that had|has|owns|owned|bought|got|runs|ran|drives|drove .. {_MACHINE}|one",
     f"my|a|his|her|our {_PERSON} .. in|on|with =his|=hers|=theirs",
     f"my|a|his|her|our {_PERSON} .. his|her|their|hers|theirs own? {_MACHINE}|{_PIECES}",
-    "his|theirs|hers had|was|did|has|is|engine|motor|one|shows|reads|runs|sits|makes|gets|holds|showed|always",
+    "his|theirs|hers had|was|did|has|is|engine|motor|one|shows|reads|runs|sits|makes|gets|holds|showed|always|ran|read|made|held",
     "brothers|friends|dads|mates|neighbors|neighbours|cousins|uncles|buddys|fathers "
     "boat|engine|motor|truck|car|tractor|bike|van|launch|one",
     "neighbor|neighbour|brother|friend|buddy|mate|dad|cousin|uncle says|said|reckons|had|has|told",
