@@ -206,7 +206,11 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
     word = line.word(at)
     if names_it and at < i - 1 and line.word(i - 1) in ABOUT and line.word(i + 1) in _THEN:
         return True
-    came = line.tokens[at - 1].is_figure and "from" in [line.word(k) for k in range(at - 5, at - 1)]
+    came = (
+        at > 0
+        and line.tokens[at - 1].is_figure
+        and "from" in [line.word(k) for k in range(at - 5, at - 1)]
+    )
     if word == "to" and came and _moves(line, i):
         return True  # "dropped from its usual 80 psi to 40"
     if word in TOWARDS | OVER | UNDER:

@@ -21,7 +21,7 @@ PARTS: tuple[PartWorked, ...] = (
         area="instrument",
     ),
     PartWorked(
-        names=("oil? pressure? gauge|gage|guage", "oil pressure gauge"),
+        names=("oil? pressure? gauge|gage|guage", "oil pressure gauge", "capillary oil? gauge"),
         trials={_R: "other_gauge"},
         area="instrument",
     ),

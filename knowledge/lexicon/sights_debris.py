@@ -41,7 +41,7 @@ SIGHTS_DEBRIS: dict[str, tuple[str, ...]] = {
     ),
     "grey_soft_flakes": (
         "white|bearing metal flakes|bits|particles|pieces",
-        "babbitt|babbit flakes|bits|particles|pieces?",
+        "babbitt|babbit flakes|bits|particles|pieces",
         "babbitt|babbit|whitemetal in|on|among|everywhere|floating|lying|all|throughout|deposits",
         "soft|melted|lumps|beads|smears|bits|lots|traces of? babbitt|babbit|whitemetal",
         "grey|gray|lead soft|coloured|colored? flakes|bits",
