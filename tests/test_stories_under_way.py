@@ -264,6 +264,26 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
         ("finding ran_on_without_pressure present",),
         (),
     ),
+    ("The buzzer went so I hit the stop button.", ("finding ran_on_without_pressure absent",), ()),
+    ("I did not drive it any further.", ("finding ran_on_without_pressure absent",), ()),
+    (
+        "We finished the field with the light on.",
+        ("finding ran_on_without_pressure present",),
+        ("finding ran_on_without_pressure absent",),
+    ),
+    ("The temp gauge is steady at 80.", (), ("reading",)),
+    ("The oil pressure gauge is steady at 40.", ("reading 40 psi",), ()),
+    ("It went from 50 to nothing on the oil gauge.", ("behaviour none",), ()),
+    ("The needle is bouncing about.", ("behaviour unsteady",), ()),
+    ("The stern was covered in oil.", ("finding oil_on_bodywork present",), ()),
+    ("The oil's right where it should be.", ("finding level_correct present",), ()),
+    (
+        "The fuel gauge and oil gauge both read full.",
+        ("finding other_gauges_also_wrong present",),
+        (),
+    ),
+    ("Dipped it and got nothing.", ("finding dipstick_dry present",), ()),
+    ("A huge clunk from the engine.", ("finding engine_banged_or_shook present",), ()),
 )
 
 

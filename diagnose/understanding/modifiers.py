@@ -13,7 +13,7 @@ from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure_words import (
     IN_USE,
 )
-from knowledge.reports.words import Circumstance, Course, Since
+from knowledge.reports.words import Circumstance, Course, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 #: beside "recovered": a truck did it
@@ -34,6 +34,10 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
         )
         within = within or any(b.overlaps(mark) for b in began)
+        within = within or (
+            mark.value is Circumstance.SEAWAY
+            and any(t.value is Shows.UNSTEADY and t.overlaps(mark) for t in taken)
+        )
         within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))

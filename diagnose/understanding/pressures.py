@@ -102,7 +102,9 @@ def _of_another_gauge(line: Line, i: int) -> bool:
     named = line.find(line.lexicon.instrument)
     if said & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
         return True
-    return bool({line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
+    far = {line.word(k) for k in range(max(clause.first, i - 5), i)}
+    steady = "gauge" in far and far & {"temp", "temperature"} and not far & {"oil", "pressure"}
+    return bool(steady or {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
 
 
 def _is_of_the_clock(line: Line, i: int) -> bool:

@@ -35,6 +35,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@not build|make|get|have|getting|making|building any? oil? pressure",
         "@not any oil? pressure",
         "without any? oil? pressure",
+        "went|dropped|fell|drops|goes|gone|falls from about|around|over|the? usual|normal? @pressure|@number down|straight? to nothing|zero|nil|0",
         "and|but then? nothing|zero|nil|none =hot|=warm",
         "gauge|needle|display|readout|indicator dead|blank",
         "display|readout|gauge|it shows|shown|showed|showing dashes|blanks",

@@ -72,6 +72,9 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "upper|lower|top|bottom|upstairs|downstairs|inside|outside|helm|flybridge|bridge|one|first helm|station|gauge? .. @pressure|@number|@range .. flybridge|upper|lower|downstairs|upstairs|bridge|cockpit|wheelhouse|other|second .. @number|@pressure|@range",
     ),
     "other_gauges_also_wrong": (
+        "every|each needle|gauge|dial|instrument on|in? the? panel|dash|board|cluster? dropped|fell|died|went|swung|jumped|read|reads",
+        "fuel|temp|temperature|rev|tach|tacho|volt|voltmeter|speedo gauge|counter|needle? and oil|pressure gauge|needle? both|all reading|read|reads|went|died|dropped|stopped|full|zero|maximum",
+        "voltmeter|rev|tacho|tachometer|temperature|temp|fuel|speedo counter|gauge|needle? died|stopped|quit|went|dropped haywire|dead|mad|crazy? as|too|also well?",
         f"{_OTHERS} of|the|dash|other|my|electrical|engine? of|the|dash|other|engine? {_METERS} .. {_DEAD}",
         f"{_OTHERS} of|the|dash|other|engine? {_METERS} also|too|as|alike|affected",
         f"{_OTHERS} gauge|gauges|needle|readings|instruments jumps|jump|move|moved|do|does|did as|too|also|the",

@@ -22,6 +22,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "throws|throwing|blows|blowing|spits|spitting|puking|pukes oil out|everywhere|from",
         "oil streaks|residue|streaming down|on|along|at|near",
         "oily mess",
+        "a|real|right|awful mess of oil",
+        "back|front|side|bottom|whole|all of the? engine|motor|block is|was|were|all? =soaked|=drenched",
         f"oil {_OUT}|everywhere",
         "oil running|ran down|out|from|over|along",
         "oil thrown|blown|blowing|throwing|puking out|from",
@@ -65,6 +67,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil mist|spray everywhere|in|inside|all|over|from|under|on",
     ),
     "oil_on_bodywork": (
+        "stern|transom|back-end|rear-end|tail|cab|trailer|hull|topsides|deck|back|rear end? is|was|all|were|got? covered|coated|plastered|soaked|streaked in|with oil",
+        "oil =down|along the? side|sides|flank of the? cab|trailer|hull|truck|lorry|bus|van|boat|tractor",
+        "oil sprayed|thrown|blown|spattered|splattered over|on|onto|across the? canopy|windscreen|windshield|cab|transom|stern|trailer|deck|bonnet",
         "oil|oily on|over|all|along|down|across|under|covering|covered|coating|streaks|streaming|film|residue|everywhere "
         "the|over|on|along|across|down|of|outside|under? the|my|whole|rear|side? .. windshield|windscreen|tyre|tire|transom|"
         "bonnet|hood|boots|cowl|cowling|fuselage|airframe|belly|wheel|tailgate|bumper|wing|underside|canopy|visor|"

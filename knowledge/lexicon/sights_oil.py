@@ -13,6 +13,9 @@ _GOOD = (
 #: the finding, by what is said when it is there
 SIGHTS_OIL: dict[str, tuple[str, ...]] = {
     "level_correct": (
+        "dipped it|her|the? oil|sump|engine? , spot|dead|bang on",
+        "oils|oil|level right|exactly|just where it should|ought|normally be|is|sits",
+        "right|correct|proper|full amount|quantity|measure of oil in|on",
         f"dipstick|stick|dip|{_LEVEL} {_IS}|reads|read|showed|shows|was|looked|looks|says? =correct|=perfect|=fine|=ok|=okay|=spot-on",
         "checked|check|dipped the? =oil|=dipstick and|&|plus|,|then|also water|coolant|belts|everything|fluids|radiator? ,|and|,? "
         "all|no|=fine|=ok|=good|both|found? =issues|=problems|=fine|=ok|=good|=well|=correct",
@@ -94,6 +97,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "checked|dipped|read it? while running|hot",
     ),
     "dipstick_low": (
+        "bit|little|touch|shade|tad low|down on|at the? dipstick|stick|mark",
+        "oil|level is|was|had|has|went|gone =down a|quite? bit|little|touch|lot|tad",
         "hardly|barely|scarcely|almost|next any|no|to-no|to oil showing|on|at|left|to? on|in|the? the? dipstick|stick",
         f"oil? {_LEVEL} {_IS}|got|gotten|found|getting? a? bit|quite|little|very|way|too|well|rather|really|slightly|"
         "somewhat|only? low|down|short",
@@ -142,6 +147,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "put|poured|added @volume in|into|before .. showed|registered|appeared|mark",
     ),
     "dipstick_dry": (
+        "dipped it|her|the? oil|sump|engine? and|, got|found|had|there? nothing|none|was? nothing|none?",
         "oil? level is|was|stays|stayed|at|reads|read|showed|still at? almost|nearly? zero|nothing|nil",
         "dipstick|stick|sump|crankcase was|is|came|reads|read|showed|completely|totally|up? =empty",
         "=empty of oil",
