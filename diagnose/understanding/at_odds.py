@@ -25,7 +25,7 @@ def at_odds(heads: Sequence[Head]) -> Iterator[Fact]:
         if not warns or good.mark.value is not Shows.NORMAL or good.line is not line or good.during:
             continue
         first, last = sorted((lamp.mark, good.mark), key=lambda m: m.first)
-        said = {line.word(k) for k in range(first.last, last.first + 1)}
-        if said & AT_ODDS and not said & LATER:
+        turns = [k for k in range(first.first, last.first + 1) if line.word(k) in AT_ODDS]
+        if turns and not LATER & {line.word(k) for k in range(turns[0], last.first + 1)}:
             spans = line.span([lamp.mark, good.mark])
             yield Fact("finding", {"what": _DISAGREE, "state": "present"}, spans)

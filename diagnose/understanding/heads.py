@@ -27,6 +27,7 @@ from knowledge.lexicon.other_things import (
     OTHER_INSTRUMENTS,
     OTHER_LAMPS,
     OTHER_POWER,
+    PLACES,
     PRESSURES,
     TAPPED,
     UNPLUGGED,
@@ -252,6 +253,10 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "slowly getting lower"
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
+        case Shows.HIGH if "of" in {line.word(k) for k in range(mark.first, mark.last + 1)} and (
+            PLACES & {line.word(k) for k in range(mark.last, mark.last + 3)}
+        ):
+            return True  # "the gauge is at the top of the dash"
         case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:
             return True
         case Shows.UNSTEADY if line.word(mark.last - 1) == "moved" and after in MOVED_TO:

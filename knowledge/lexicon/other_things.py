@@ -180,3 +180,5 @@ WARNS = frozenset(
 #: a sender or its lead is taken off to try the gauge: what the needle does then is no behaviour
 UNPLUGGED = frozenset(["unplugged", "unplug", "unplugging", "disconnected", "disconnect"])
 CIRCUIT = frozenset(["sender", "sensor", "wire", "lead", "plug", "connector", "switch"])
+#: after "the gauge is at the top of": it is built in there
+PLACES = frozenset(["dash", "dashboard", "panel", "console", "windscreen", "block", "engine"])

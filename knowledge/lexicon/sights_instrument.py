@@ -65,7 +65,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_LAMP} hardly|rarely|never ever? lit|on|came",
         f"{_LAMP} off|out while|when|although|with .. gauge",
         "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|even|however .. gauge|gage|needle|dash|pressure .. never|@not below|under|dropped|drops|drop|falls|fell|fall|moved|moves|less",
-        "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|however .. .. gauge|gage|needle|dash|pressure .. was|is|stayed|always|still|reads|read|where .. where|normal|good|fine|usual|steady|ok|expect|should|always",
         "light|lamp|alarm|buzzer|warning .. but|yet|though|although|while|even|however .. gauge|gage|needle|dash|pressure .. @range|@pressure",
         "gauge|gage|needle|dash|pressure .. zero|nothing|low|bottom|0 but|yet|and|though|while|however the|low|oil|red|pressure|warning? light|lamp|alarm|buzzer never|@not|is|stayed come|came|on|lit|sounded|out|off",
         "two|both gauges|instruments|stations|readings @not agree|match|same|tally",

@@ -194,6 +194,7 @@ MAY_BE = frozenset(
 )
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
+    "filter_found_loose": frozenset(["its", "over", "through", "the", "a", "any", "from"]),
     "dipstick_low": frozenset(
         [
             "press",

@@ -216,7 +216,6 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "filter is|was|had|has|just|completely|simply? gone|missing|absent",
         "filter .. shot|flew|dropped|fell off|right",
         "filter has|had|was? vibrated|unwound|backed|undone|unscrewed loose|itself|off|out",
-        "no oil? filter on|there|left|fitted|at",
     ),
     "drain_plug_found_loose": (
         "drain|sump plug|valve|cock|tap was|is|had|has|found|body|of|came|come|only|not|missing|dropped|fallen|left|hand|"
