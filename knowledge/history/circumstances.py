@@ -192,3 +192,48 @@ def pieces_left_from_before(known: Known) -> Conclusions:
             topend_causes.LIFTER_BORE_LEAK,
         ):
             yield more_common(cause)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.STARTED_UNPRIMED)],
+    non_matches=[example(lacks=[findings.STARTED_UNPRIMED]), example(findings.FRESHLY_REBUILT)],
+)
+def first_start_without_priming(known: Known) -> Conclusions:
+    """A dry pump may not draw, and bearings run dry until it does."""
+    if known.has(findings.STARTED_UNPRIMED):
+        yield more_common(pump_causes_fitted.PUMP_NOT_PRIMED, Shift.STRONG_UP)
+        yield more_common(bearings_causes.BEARING_WIPED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.SEALANT_USED_FREELY)],
+    non_matches=[example(lacks=[findings.SEALANT_USED_FREELY]), example(findings.FRESHLY_REBUILT)],
+)
+def sealant_squeezed_inwards(known: Known) -> Conclusions:
+    """What squeezes out inside comes off: onto the screen, under the relief valve, into oilways."""
+    if known.has(findings.SEALANT_USED_FREELY):
+        yield more_common(assembly_causes.SEALANT_DEBRIS, Shift.STRONG_UP)
+        for cause in (suction_causes.PICKUP_SCREEN_BLOCKED, relief_causes.RELIEF_DEBRIS):
+            yield more_common(cause)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(findings.UNBRANDED_PUMP)],
+    non_matches=[
+        example(lacks=[findings.UNBRANDED_PUMP]),
+        example(findings.SUMP_OR_PUMP_SWAPPED),
+    ],
+)
+def pump_of_unknown_quality(known: Known) -> Conclusions:
+    """A pump of unknown make may have wide clearances, soft gears or a weak relief spring."""
+    if known.has(findings.UNBRANDED_PUMP):
+        for cause in (
+            pump_causes.PUMP_GEAR_WEAR,
+            pump_causes.PUMP_COVER_SCORED,
+            relief_causes.RELIEF_SPRING_WEAK_BROKEN,
+            relief_causes.RELIEF_STUCK_OPEN,
+        ):
+            yield more_common(cause)

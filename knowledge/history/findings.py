@@ -119,3 +119,24 @@ HISTORY_UNKNOWN = history(
     source=COMMON_PRACTICE,
     also=("just bought it", "unknown mileage", "used engine", "don't know its history"),
 )
+STARTED_UNPRIMED = history(
+    id="started_unprimed",
+    says="the oil system was not primed before the first start",
+    asks="Started for the first time without priming?",
+    source=COMMON_PRACTICE,
+    also=("not primed", "started dry", "no pre-oiling", "never primed the pump"),
+)
+SEALANT_USED_FREELY = history(
+    id="sealant_used_freely",
+    says="a lot of liquid sealant was used on its joints",
+    asks="Was a lot of liquid sealant used on its joints?",
+    source=COMMON_PRACTICE,
+    also=("lots of silicone", "sealer everywhere", "silicone on every joint"),
+)
+UNBRANDED_PUMP = history(
+    id="unbranded_pump",
+    says="the pump is a reproduction or of no known make",
+    asks="Is the pump a reproduction, or of no known make?",
+    source=COMMON_PRACTICE,
+    also=("reproduction pump", "pattern pump", "cheap pump", "aftermarket pump"),
+)

@@ -179,6 +179,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "sender_damaged",
         "wire_open_or_shorted",
     ),
+    "unbranded_pump": ("wrong_pump_fitted",),
     "wire_on_wrong_sender": (
         "sender_not_for_gauge",
         "wrong_pump_fitted",

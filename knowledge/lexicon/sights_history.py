@@ -22,6 +22,22 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "high-time|hightime|high-mileage|high-hour engine|motor|unit?",
         "high time engine",
     ),
+    "started_unprimed": (
+        "@not|never|without prime|primed|pre-oil|pre-oiled|preoil|preoiled|prelube|prelubed it|the|engine|pump|oil|system? before|prior",
+        "without|no priming|pre-oiling|preoiling|prelubing",
+        "@not|never prime|primed|pre-oil|pre-oiled|preoil|preoiled it|the|engine|pump|oil|system?",
+        "started|fired|ran it|her up? =dry",
+    ),
+    "sealant_used_freely": (
+        "lots|lot|plenty|loads|tons|too|dollops of|much? liquid|of? silicone|sealant|sealer|rtv|goo|gasket-maker|goop",
+        "silicone|sealant|sealer|rtv|goop all|on over|every|everywhere|each the? joint|joints|gasket|gaskets|mating|faces?",
+        "silicone|sealant|sealer|rtv used? everywhere|freely|generously|liberally|throughout",
+        "smothered|plastered|covered|stuck in|with|together? in|with? silicone|sealant|sealer|rtv|goop",
+    ),
+    "unbranded_pump": (
+        "reproduction|repro|pattern|aftermarket|no-name|unbranded|cheap|budget|cheapo|off-brand new? oil? pump",
+        "oil? pump is|was|from a|the|some|an? reproduction|repro|pattern|aftermarket|no-name|unbranded|cheap|budget|cheapo one|part|item|copy?",
+    ),
     "stood_long": (
         "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
         "sat|stood|sitting|parked|stored|standing|laid|unused|unrun|dormant .. @longtime|years",
