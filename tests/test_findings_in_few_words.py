@@ -133,6 +133,7 @@ NOT_FOUND: dict[str, str] = {
     "it was creeping below 40": "stood_in_frost",
     "when I come to a halt the lamp lights up": "stopped_with_loss_of_power",
     "started it again after work": "changed_after_other_work",
+    "done 90,000 since I had her rebuilt": "freshly_rebuilt present",
     "it has not been started since": "stood_long",
     "it has never come on once the engine is running in 30 years": "stood_long",
     "the big ends sound quiet": "shells_look_normal",

@@ -166,6 +166,7 @@ READ: dict[str, list[str]] = {
     "it sounds like a diesel": ["behaviour ticking"],
     "sounds like a bag of spanners": ["behaviour rattle"],
     "running 20/50": ["oil 20W-50"],
+    "pressure has been falling for two years": ["behaviour low gradual"],
     "the needle on my straight eight normally stands at 40, it has fallen to 20": [
         "behaviour low",
         "reading 20 psi",

@@ -10,9 +10,7 @@ from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure_words import (
-    IN_USE,
-)
+from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE
 from knowledge.reports.words import Circumstance, Course, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
@@ -39,6 +37,8 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             and any(t.value is Shows.UNSTEADY and t.overlaps(mark) for t in taken)
         )
         within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
+        within = within or (mark.value is Course.UNCHANGED and _of_a_fall(line, mark))
+        within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
@@ -72,6 +72,12 @@ def _no_recovery(line: Line, mark: Mark[object]) -> bool:
     return line.word(mark.first) == "recovered" and bool(
         TOWED & {line.word(mark.first - 1), line.word(mark.last)}
     )
+
+
+def _of_a_fall(line: Line, mark: Mark[object]) -> bool:
+    """Whether years are how long the pressure has been falling, not how long it stayed so."""
+    clause = line.clause(mark.first)
+    return any(line.word(k) in FALLING for k in range(clause.first, mark.first))
 
 
 def _of_use(line: Line, mark: Mark[object]) -> bool:

@@ -16,6 +16,12 @@ COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", 
 STEADIES = frozenset(
     ["recovers", "recovered", "returns", "steadies", "settles", "stops", "stopped"]
 )
+#: before "for two years": it fell all the time
+FALLING = frozenset(
+    ["falling", "dropping", "sinking", "declining", "decreasing", "dwindling", "sliding", "getting"]
+)
+#: after "since I had her": the work, not the day of the purchase
+REDONE = frozenset(["rebuilt", "overhauled", "reconditioned", "restored", "serviced", "done"])
 #: beside years: it was used so long
 IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
 #: circumstances that are a time that passed, and numbers that are one
