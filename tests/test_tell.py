@@ -223,6 +223,9 @@ def test_the_grade_of_the_oil_is_written_once(layout: str, tmp_path: Path) -> No
     told = understand(path, "the oil in it is 10w30", BOOK)
     assert not told.understanding.facts
     assert told.understanding.not_understood
+    again = understand(path, "running 20w50 in it", BOOK).understanding
+    assert not again.facts
+    assert "20w50" not in " ".join(again.not_understood), "it is known"
     refused = call("record", path, "oil is 10w30")
     assert refused.code != 0
     assert 'grade = "10W-30" under [oil]' in refused.err

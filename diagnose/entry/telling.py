@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -24,6 +24,8 @@ from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
 from knowledge.book import Book
 
+_NOTHING: Mapping[str, str] = {}
+
 
 @dataclass(frozen=True, slots=True)
 class Account:
@@ -33,7 +35,7 @@ class Account:
     text: str
     understanding: Understanding
     is_new: bool  #: there is no such case yet
-    has: frozenset[str] = frozenset()  #: of "layout" and "oil", what the case has, written once
+    has: Mapping[str, str] = field(default_factory=dict)  #: "layout" and "oil" as the case has them
     struck: frozenset[int] = frozenset()  #: facts that are not to be written, by place from 0
 
     @classmethod
@@ -63,12 +65,12 @@ def understand(path: Path, text: str, book: Book) -> Account:
         raise UsageError(f"'{plain(wanted, 40)}' is no UTF-8 text")
     is_new = not os.path.lexists(path)
     case = None if is_new else load(path, book)
-    has = frozenset() if case is None else _written_once(case)
+    has = {} if case is None else _written_once(case)
     return Account(path, wanted, understood(wanted, book, has), is_new, has)
 
 
-def understood(text: str, book: Book, has: frozenset[str] = frozenset()) -> Understanding:
-    """Read a text; ``has``: of "layout" and "oil", what the case has already.
+def understood(text: str, book: Book, has: Mapping[str, str] = _NOTHING) -> Understanding:
+    """Read a text; ``has``: "layout" and "oil" as the case has them already.
 
     What no gauge can show counts as not understood.
     """
@@ -124,20 +126,20 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     return append_by(account.path, book, made).after
 
 
-def _written_once(case: Case) -> frozenset[str]:
+def _written_once(case: Case) -> dict[str, str]:
     """What the case has of the facts that are no entries."""
-    has = {"layout": case.has_engine, "oil": case.has_oil or bool(case.engine.oil)}
-    return frozenset(name for name, there in has.items() if there)
+    has = {"layout": case.layout.id} if case.has_engine else {}
+    return has | ({"oil": case.engine.oil} if case.engine.oil or case.has_oil else {})
 
 
-def _possible(understanding: Understanding, has: frozenset[str]) -> Understanding:
+def _possible(understanding: Understanding, has: Mapping[str, str]) -> Understanding:
     """Without what no gauge can show, figures a case has no entry for, a second layout or oil.
 
-    All but the layout is left over.
+    All but the layout, and the oil that is known, is left over.
     """
     facts, unread = [], list(understanding.unread)
     for fact in understanding.facts:
-        if fact.table == "layout" and fact.table in has:
+        if fact.table in has and (fact.table == "layout" or fact.value == has[fact.table]):
             continue
         if fact.table in ("work", "engine", *has) or not _can_be(fact):
             unread += fact.spans
