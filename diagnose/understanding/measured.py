@@ -250,7 +250,7 @@ def _fits(line: Line, name: _Name, amount: Amount) -> bool:
     before = range(clause.first, amount.first)
     if name.mark.first >= amount.first:
         return False
-    return all(_says_nothing(line, k) or line.word(k) == "it" for k in before) and not name.alone
+    return all(_says_nothing(line, k) or line.word(k) == "it" for k in before)
 
 
 def _says_nothing(line: Line, at: int) -> bool:

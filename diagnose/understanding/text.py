@@ -166,7 +166,7 @@ def sentences(text: str, spelling: Spelling) -> list[Sentence]:
 def _tokens(text: str, spelling: Spelling) -> list[Token]:
     out: list[Token] = []
     at = 0
-    for figure in figures(text):
+    for figure in figures(_unbroken(text)):
         out += _words(text, at, figure.start, spelling)
         word = text[figure.start : figure.end].lower()
         out.append(Token(figure.start, figure.end, word, word, figure.kinds, figure.value))
@@ -217,6 +217,12 @@ def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:
             out.append(Token(at, piece.end(), word, word, frozenset({"mark"})))
         at = piece.end()
     return out
+
+
+def _unbroken(text: str) -> str:
+    """The text with a blank for each line break that only a full line made: "at\\n3000 rpm"."""
+    ends = _line_ends(text)
+    return "".join(" " if c == "\n" and i not in ends else c for i, c in enumerate(text))
 
 
 @lru_cache(maxsize=4)

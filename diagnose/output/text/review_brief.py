@@ -108,7 +108,7 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
                 blocks.append(Block(remedy, spare=5, space=False))
     if document.stations and document.evidence and not document.closed:
         said = ", ".join(f"{s.says} {percent(s.probability)}" for s in document.stations)
-        blocks.append(Block(labelled("by place", said, 0, 10), spare=2))
+        blocks.append(Block(labelled("by place", said, 0, 10), spare=8))
     return blocks
 
 
