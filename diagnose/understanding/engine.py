@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, NOT_IN_IT, Trait
+from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, NOT_IN_IT, TUBE, Trait
 
 
 def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
@@ -40,6 +40,8 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         "freed it off with diesel down the bores": [],
         "it sounds like an old diesel": [],
         "would a V8 oil pump fit?": [],
+        "an old six in a pickup": ["finding in_a_vehicle present"],
+        "silicone in a pickup tube": [],
     }
 )
 def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
@@ -47,7 +49,8 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     said: dict[Trait, tuple[Line, Mark[Trait]]] = {}
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
-            if line.is_stated(mark) and not line.denied(mark) and not _is_fuel(line, mark):
+            no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
+            if line.is_stated(mark) and not line.denied(mark) and not no_engine:
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"

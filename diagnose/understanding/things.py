@@ -13,6 +13,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.checked import LEAKS, LOOKED
+from knowledge.lexicon.engine import KINDS, TUBE, Trait
 from knowledge.lexicon.joints import (
     ACTED,
     AMOUNT,
@@ -162,6 +163,7 @@ def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[
         for m in line.find(line.lexicon.things)
         if not any(s.overlaps(m) and len(s) > len(m) for s in stuff)  # "gasket goo"
         and not (line.word(m.last - 1) in SENDERS and line.word(m.first - 1) in OTHER_CIRCUITS)
+        and not _is_the_engine(line, m)
     ]
     every = [*named]
     recent = [m.value.family for x, m in known if line.number - x.number <= _LINES_BACK]
@@ -176,6 +178,16 @@ def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[
         if meant is not None and meant.family in before:
             every = [m for m in every if not m.overlaps(place)] + [Mark(meant, i, i + 1)]
     return sorted(every, key=lambda m: m.first)
+
+
+def _is_the_engine(line: Line, mark: Mark[Thing]) -> bool:
+    """Whether it says what engine it is, or what it is in: "a pushrod V8 in a pickup"."""
+    if line.word(mark.first) == "pushrod" and line.word(mark.last) in KINDS:
+        return True
+    traits = line.lexicon.traits.find_each(line.tokens)
+    return line.word(mark.first) == "pickup" and any(
+        t.value is Trait.TRUCK and t.overlaps(mark) for t in traits if line.word(t.last) not in TUBE
+    )
 
 
 def named_things(line: Line) -> list[Mark[Thing]]:

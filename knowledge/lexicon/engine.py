@@ -59,6 +59,8 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "truck|pickup-truck|lorry|ute|snowplough|wrecker|flatbed|flat-bed",
         "pick up truck",
         "pickup diesel|v8|six|four|v6",
+        "in|drive|drove|bought a|an|my|his|our old? =pickup",
+        "@year .. =pickup",
         "diesel|petrol|farm|work|old|small-block|v8|six|straight-six|snowplough|plough|crew-cab =pickup",
     ),
     Trait.HEAVY: (
@@ -241,6 +243,10 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "water_cooled": ("water cooled|watercooled",),
 }
 
+#: behind "pushrod": it says what engine it is
+KINDS = frozenset(["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel"])
+#: behind "in a pickup": it is no truck
+TUBE = frozenset(["tube", "pipe", "screen", "strainer", "assembly"])
 #: the grade of the oil in the engine
 OIL_IN_IT = (
     "@grade oil?",

@@ -23,10 +23,12 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "high time engine",
     ),
     "started_unprimed": (
-        "@not|never|without prime|primed|pre-oil|pre-oiled|preoil|preoiled|prelube|prelubed it|the|engine|pump|oil|system? before|prior",
-        "without|no priming|pre-oiling|preoiling|prelubing",
-        "@not|never prime|primed|pre-oil|pre-oiled|preoil|preoiled it|the|engine|pump|oil|system?",
-        "started|fired|ran it|her up? =dry",
+        "@not|never|without|didnt prime|primed|priming|pre-oil|pre-oiled|preoil|preoiled|prelube|prelubed it|the|engine|pump|oil|system? before|prior",
+        "without priming|pre-oiling|preoiling|prelubing",
+        "@not|never|wasnt been? =primed|=pre-oiled|=preoiled|=prelubed",
+        "didnt prime|pre-oil|preoil|prelube it|the|engine|pump|oil|system?",
+        "did not prime|pre-oil|preoil|prelube it|the|engine|pump|oil|system?",
+        "started|fired it|her up? =dry",
     ),
     "sealant_used_freely": (
         "lots|lot|plenty|loads|tons|too|dollops of|much? liquid|of? silicone|sealant|sealer|rtv|goo|gasket-maker|goop",
