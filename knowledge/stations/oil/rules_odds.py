@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
+from knowledge.history import findings_habits
 from knowledge.model import Reading, Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.pressure.alarms import broken_limits, running
@@ -211,17 +212,21 @@ def low_is_never_cold_oil(known: Known) -> Conclusions:
     non_matches=[
         example(readings=[Reading(700, 363.0, 12 * PSI)]),
         example(readings=[Reading(700, 363.0, 36 * PSI, usual=40 * PSI)]),
+        example(findings_habits.MAKER_CALLS_IT_NORMAL, readings=[Reading(700, 363.0, 4 * PSI)]),
     ],
 )
 def lower_than_warm_oil_makes_it(known: Known) -> Conclusions:
     """Below the limit at which an engine is stopped, or far below its usual: not just warm oil.
 
-    With other or thinner oil in it, the usual pressure is another one.
+    With other or thinner oil in it, the usual pressure is another one. The limit is that of most
+    engines: some, and old ones, are meant to idle with less, and the maker's word goes first.
     """
+    if known.has(findings_habits.MAKER_CALLS_IT_NORMAL):
+        return
     other_oil = known.has(history.OIL_JUST_CHANGED) or known.has(history.HOT_AND_THIN)
-    for reading in running(known):
-        shares = [share for share, _ in broken_limits(known, reading)]
-        fallen = 0.0 if other_oil else sure_fallen(reading)
-        if max(sum(shares) / len(shares), fallen) > COUNTS:
-            yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
-            return
+    looks = list(running(known))
+    shares = [[share for share, _ in broken_limits(known, r)] for r in looks]
+    if not other_oil and any(sure_fallen(r) > COUNTS for r in looks):
+        yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
+    elif any(sum(each) / len(each) > COUNTS for each in shares):
+        yield less_common(causes_condition.OIL_HOT_NORMAL)
