@@ -50,7 +50,7 @@ def checked_parts(paragraph: Paragraph) -> Iterator[Fact]:
     lines = paragraph.lines
     for line, after in zip(lines, (*lines[1:], None), strict=False):
         verb = next((k for k in range(len(line.tokens)) if _looked(line, k)), None)
-        if verb is None or not _is_told(line, verb):
+        if verb is None or not _is_said(line, verb):
             continue
         outcome, own = _outcome(line), True
         if outcome is None and after is not None and len(after.tokens) <= _SHORT:
@@ -65,8 +65,8 @@ def checked_parts(paragraph: Paragraph) -> Iterator[Fact]:
                 yield Fact("finding", {"what": what, "state": state}, spans)
 
 
-def _is_told(line: Line, verb: int) -> bool:
-    """Whether it is told that somebody looked, and not planned or asked."""
+def _is_said(line: Line, verb: int) -> bool:
+    """Whether it is said that somebody looked, and not planned or asked."""
     first, last = searched_in_vain(line.tokens)
     stance = line.stances.of[verb]
     if first <= verb < last:

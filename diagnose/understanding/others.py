@@ -121,7 +121,7 @@ def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     if whom is None:
         return False
     if HELPED & set(words[max(0, whom - 3) : whom]):
-        return True  # "helped a fella with his flat four": it is told of that engine
+        return True  # "helped a fella with his flat four": it is said of that engine
     if words[mark.last - 1] not in PERSONS:
         return False
     before = words[mark.first - 1] if mark.first else ""

@@ -191,7 +191,7 @@ def over_months(line: Line, at: int) -> bool:
 def _this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
     """Which of two engines is the one in question, "port" or "starboard"; empty where none is.
 
-    It is the only one named, or the only one of which a trouble is told.
+    It is the only one named, or the only one of which a trouble is said.
     """
     named: set[str] = set()
     troubled: set[str] = set()

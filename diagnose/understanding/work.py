@@ -211,7 +211,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
 
 
 def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line) -> Mark[Result]:
-    """A result, "cured for a while" where the trouble is told to be there again after it."""
+    """A result, "cured for a while" where the trouble is said to be there again after it."""
     if result.value not in BETTER:
         return result
     for each in paragraph.lines[line.number : line.number + _RELAPSE]:

@@ -44,7 +44,7 @@ BEFORE_DENYING = _words(
     "or nearly needed needs need pump sender thats its pumps pumping take takes took come came "
     "registers registered indicates indicated registering showing basically for say says said"
 )
-#: what the trade speaks of: a noun a statement may begin with
+#: a noun of the trade that a statement may begin with
 SUBJECTS = _words(
     "oil engine motor pressure gauge gage needle light lamp alarm buzzer level dipstick stick sender switch filter pump "
     "lifters tappets lifter valve spring plunger pickup strainer screen sump pan bearings mains rods "
