@@ -18,6 +18,7 @@ from knowledge.lexicon.pressure_words import (
     LONG_KINDS,
     LONG_TIMES,
 )
+from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import MACHINES, OF_PERSONS
 from knowledge.reports.words import Circumstance, Shows
 
@@ -57,6 +58,7 @@ _GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
 _IN_TROUBLE = frozenset(["problem", "trouble", "culprit", "bad", "suspect", "faulty", "poorly"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
+_UNTIL = frozenset(["until", "till"])
 _SINCE = frozenset(["since", "from"])
 #: these say how hot it is inside a longer phrase as well
 _HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
@@ -179,6 +181,15 @@ class Line:
     def word(self, at: int) -> str:
         """The word at a place; empty outside the sentence."""
         return self.tokens[at].word if 0 <= at < len(self.tokens) else ""
+
+
+def heat_at(line: Line, mark: Mark[object]) -> str:
+    """The oil's temperature where a word for heat stands: "60 psi until it gets hot" was cold."""
+    near = range(mark.first - 4, mark.first + 1)
+    until = next((k for k in near if line.word(k) in _UNTIL), 0)
+    was_cold = any(line.tokens[k].is_figure for k in range(max(0, until - 2), until))
+    value = Circumstance.COLD if was_cold else mark.value
+    return HEAT[value].value if isinstance(value, Circumstance) else ""
 
 
 def over_months(line: Line, at: int) -> bool:

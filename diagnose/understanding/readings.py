@@ -9,7 +9,7 @@ from itertools import permutations
 from diagnose.understanding.bounds import bounded
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import is_a_step, left_behind, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
@@ -387,7 +387,7 @@ def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
         case Speed():
             return "rpm", value.value
         case Circumstance():
-            return ("oil", HEAT[value].value) if value in HEAT else ("during", value.value)
+            return ("oil", heat_at(line, mark)) if value in HEAT else ("during", value.value)
         case Token():
             if "rpm" in value.kinds:
                 return "rpm", value.value
