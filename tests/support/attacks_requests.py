@@ -12,9 +12,7 @@ from tests.support.attacked import JOB, NOTE, PHONE, Attack, Target, attack
 from tests.support.web import HOST, Browser
 
 ROWS: list[Attack] = []
-POST = (
-    f"POST {NOTE} HTTP/1.1\r\nhost: {HOST}\r\ncontent-type: application/x-www-form-urlencoded\r\n"
-)
+POST = f"POST {NOTE} HTTP/1.1\r\nhost: {HOST}\r\nconnection: close\r\ncontent-type: application/x-www-form-urlencoded\r\n"
 
 
 @attack(
