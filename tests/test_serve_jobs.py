@@ -112,6 +112,20 @@ def _entries(path: Path) -> list[tuple[str, str]]:
     )
 
 
+def test_places_where_no_cause_stands_out(tab: Browser, tmp_path: Path) -> None:
+    """The job and its interview say so as the commands do; the oil that was named is kept."""
+    story = "petrol V8 launch, running 20w50, 5 psi at hot idle, new sender no change"
+    page = tab.send(tab.get("/new"), "new", story=story, by="Ann")
+    assert "oil in it: 20W-50" in page.words
+    tab.send(page, "new", agreed="1")
+    (path,) = tmp_path.iterdir()
+    assert load(path, the_book()).engine.oil == "20W-50"
+    job = tab.get(f"/job/{path.name}")
+    assert "By place: " in job.words
+    asked = tab.get(f"/job/{path.name}/ask")
+    assert "Best guess so far: nothing stands out yet. First: " in asked.words
+
+
 def test_back_asks_once_more(tab: Browser) -> None:
     first = begun(tab)
     question = first.form("ask").fields["question"]
