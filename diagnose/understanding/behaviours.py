@@ -13,6 +13,7 @@ from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
+from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     CRANKED,
     FALLS,
@@ -23,7 +24,6 @@ from knowledge.lexicon.pressure_words import (
 )
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, Speed
 
-_UNTIL = frozenset(["until", "till"])
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
@@ -176,7 +176,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     ]
     if not takers:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
-    if line.word(mark.first) in _UNTIL:  # "fine until 5000 rpm, then it drops"
+    if line.word(mark.first) in UNTIL:  # "fine until 5000 rpm, then it drops"
         takers = [h for h in takers if h.mark.first > mark.first] or takers
     takers = [h for h in takers if not _ended_by(line, h.mark, mark)]
     best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
@@ -210,7 +210,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
 def _ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether "until" stands between: "fine until I brake, then the light comes on"."""
     between = range(head.last, mark.first)
-    return isinstance(mark.value, Circumstance) and any(line.word(k) in _UNTIL for k in between)
+    return isinstance(mark.value, Circumstance) and any(line.word(k) in UNTIL for k in between)
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
@@ -350,7 +350,7 @@ def _says_when(head: Head) -> bool:
         for m in head.line.find(head.line.lexicon.instrument)
     )
     behind = range(head.mark.last, len(head.line.tokens))
-    ends = any(head.line.word(k) in _UNTIL for k in behind)
+    ends = any(head.line.word(k) in UNTIL for k in behind)
     return bool(head.during) or (named and not ends)  # "fine until I brake"
 
 

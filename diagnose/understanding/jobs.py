@@ -10,6 +10,7 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
+from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
@@ -103,7 +104,7 @@ class Job:
     @property
     def ended_it(self) -> bool:
         """Whether "until" leads to it from a trouble: "no pressure until I primed the pump"."""
-        at = next((k for k in self.before_it if self.line.word(k) in ("until", "till")), None)
+        at = next((k for k in self.before_it if self.line.word(k) in UNTIL), None)
         if at is None:
             return False
         shown = self.line.find(self.line.lexicon.shows)

@@ -14,6 +14,7 @@ from diagnose.understanding.others import is_of_person
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
+from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     LONG_KINDS,
     LONG_TIMES,
@@ -58,7 +59,6 @@ _GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
 _IN_TROUBLE = frozenset(["problem", "trouble", "culprit", "bad", "suspect", "faulty", "poorly"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
-_UNTIL = frozenset(["until", "till"])
 _SINCE = frozenset(["since", "from"])
 #: these say how hot it is inside a longer phrase as well
 _HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
@@ -186,7 +186,7 @@ class Line:
 def heat_at(line: Line, mark: Mark[object]) -> str:
     """The oil's temperature where a word for heat stands: "60 psi until it gets hot" was cold."""
     near = range(mark.first - 4, mark.first + 1)
-    until = next((k for k in near if line.word(k) in _UNTIL), 0)
+    until = next((k for k in near if line.word(k) in UNTIL), 0)
     was_cold = any(line.tokens[k].is_figure for k in range(max(0, until - 2), until))
     value = Circumstance.COLD if was_cold else mark.value
     return HEAT[value].value if isinstance(value, Circumstance) else ""

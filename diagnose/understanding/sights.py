@@ -44,6 +44,8 @@ _AN_AGE = (
     10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
 )
 _AGE = "high_mileage"
+#: of these only what stands in the same clause may be another thing: "new sender, oil level ok"
+_BY_CLAUSE = frozenset([_AGE, "level_correct"])
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
@@ -249,7 +251,7 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
         return None
     near = mark.first - OF_NEAR
-    if mark.value == _AGE:
+    if mark.value in _BY_CLAUSE:
         near = max(near, line.clause(mark.first).first)  # "the oil is milky, 42,000 miles"
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):

@@ -10,6 +10,7 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse, results_of
+from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.results_words import (
     BEGAN,
     BETTER,
@@ -307,7 +308,7 @@ def _even_with(line: Line, job: Job) -> Mark[Result] | None:
 
 def _until(line: Line, job: Job) -> Mark[Result] | None:
     """The "until" between a trouble and what ended it: "no pressure until I primed the pump"."""
-    at = next((k for k in job.before_it if line.word(k) in ("until", "till")), None)
+    at = next((k for k in job.before_it if line.word(k) in UNTIL), None)
     if at is None:
         return None
     return Mark(Result.CURED, at, at + 1) if job.ended_it else None

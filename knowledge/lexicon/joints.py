@@ -92,3 +92,5 @@ PARTS_OF = _set("of in on for")
 AMOUNT = _set(
     "fine small large few some lots lot of plenty tiny many much little several big heavy bit bits loads coarse"
 )
+#: end what was so before
+UNTIL = _set("until till")
