@@ -16,6 +16,7 @@ from diagnose.understanding.pressures import left_behind, value_at
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     CRANKED,
+    DENY,
     FALLS,
     FINDING_OF,
     PASSED,
@@ -27,7 +28,6 @@ from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, S
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
-_NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 _PEOPLE = frozenset(["i", "we", "you", "they", "he", "she", "ive", "weve", "youve", "anyone"])
 _ORDER = [w.value for w in (*Circumstance, *Course)]
 #: how sure a noise is that is only guessed at (judgement)
@@ -252,7 +252,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     value = mark.value
     match value:
         case Circumstance():
-            denied = any(line.word(k) in _NOT for k in range(mark.first - 2, mark.first))
+            denied = any(line.word(k) in DENY for k in range(mark.first - 2, mark.first))
             into = head.never if denied and line.tokens else head.during
             other = head.during if denied else head.never
             if value.value in other:

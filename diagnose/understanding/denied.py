@@ -7,10 +7,8 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, new_now
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.pressure_words import FINDING_OF
+from knowledge.lexicon.pressure_words import DENY, FINDING_OF
 from knowledge.reports.words import NOISES
-
-_NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 
 
 def denied(line: Line) -> Iterator[Fact]:
@@ -18,7 +16,7 @@ def denied(line: Line) -> Iterator[Fact]:
     for mark in line.stated(line.lexicon.shows):
         if not line.denied(mark) or mark.value not in FINDING_OF or line.guessed(mark):
             continue
-        if any(line.tokens[k].word in _NOT for k in range(mark.first, mark.last)):
+        if any(line.tokens[k].word in DENY for k in range(mark.first, mark.last)):
             continue
         if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
             continue
@@ -32,7 +30,7 @@ def denied(line: Line) -> Iterator[Fact]:
         start = mark.first
         while start > 0 and line.word(start - 1) and not line.tokens[start].is_mark:
             start -= 1
-            if line.word(start) in _NOT or line.word(start) in ("without", "nor", "neither"):
+            if line.word(start) in DENY or line.word(start) in ("without", "nor", "neither"):
                 break
         spans = line.span([Mark(True, start, mark.last)])
         yield Fact(

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from knowledge.reports.words import Circumstance, Shows
 
+#: deny what shows
+DENY = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 #: what a needle does while one watches, and what is done to the engine then
 FALLS = frozenset(
     ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
