@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.text import Token
-from knowledge.lexicon.values import SPELLINGS
+from knowledge.lexicon.units_typed import SPELLINGS
 from knowledge.units import DIMENSIONS, unit_named
 
 INCHES = "in"  #: what three to five decimals without a unit are (common practice)
@@ -20,7 +20,7 @@ _ONE += r"|half\s+an?\b)"
 _TO = r"\s*(?:-|–|/|\bto\b|\bor\b|\band\b|&)\s*"
 _LIST = rf"{_ONE}(?:(?:\s*,\s*{_ONE})+{_TO}{_ONE}|(?:\s*,\s*{_ONE}){{2,}}|(?:{_TO}{_ONE})+)?"
 _NO_UNIT = r"(?!\s+(?:the|a|an|my|it|and|oil|there|this|that)\b)"  #: "4 in the pump"
-_DECIMALS = re.compile(rf"(?P<list>0?\.\d{{3,5}}(?:{_TO}0?\.\d{{3,5}})?)(?![\w.%])")
+_DECIMALS = re.compile(rf"(?P<list>0?\.\d{{3,5}}(?:{_TO}0?\.\d{{3,5}})?)(?![\w%]|\.\d)")
 
 
 def _names() -> Iterator[str]:

@@ -108,6 +108,9 @@ class Lexicon:
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)
         self.bare_values: Phrases[str] = Phrases(values.BARE)
+        self.short_values: Phrases[str] = Phrases(
+            {k: v for k, (v, _) in values.BARE_OF_PART.items()}
+        )
         self.shared_values: Phrases[str] = Phrases({"both": values.SHARED[0]})
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)

@@ -11,9 +11,16 @@ from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
+from diagnose.understanding.values_named import (
+    NUMBER_WORDS,
+    Name,
+    names_in,
+    says_nothing,
+    unit_of,
+    with_bare,
+)
 from knowledge.book import Book
 from knowledge.lexicon.values import (
-    BETWEEN,
     BOUND,
     MACHINED,
     NEW_ONE,
@@ -21,10 +28,9 @@ from knowledge.lexicon.values import (
     NOT_MEASURED_BEFORE,
     OLD_ONE,
     ORDINALS,
+    OTHERS,
     PLACES,
-    SHARED,
     TASK_OF,
-    VAGUE,
 )
 from knowledge.model import Quantity
 from knowledge.units import DIMENSIONS, UnitError, parse
@@ -32,7 +38,7 @@ from knowledge.units import DIMENSIONS, UnitError, parse
 _FAR, _BEFORE, _AFTER = 12, 5, 3  #: words from a name to its figure; looked at beside a figure
 _BEHIND = 1  #: how much farther a name is that comes after its figure
 _MOST_PLACES = 16  #: the highest number of a bearing or cylinder
-_NUMBER_WORDS = frozenset(["no", "number", "num", "#", "nr"])
+_TO = frozenset(["to", "and"])
 _JOINS = frozenset(["and", "&", "+", ",", "plus"])
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED
 #: beside a pressure, a temperature or a speed belongs to the reading
@@ -45,21 +51,13 @@ _PART = {"main_clearance": "main", "rod_clearance": "rod", "cam_bearing_clearanc
 
 
 @dataclass(frozen=True, slots=True)
-class _Name:
-    """A quantity named in a sentence; ``alone``: by a word that may mean something else."""
-
-    quantity: Quantity
-    mark: Mark[str]
-    alone: bool = False
-
-
-@dataclass(frozen=True, slots=True)
 class _Found:
     quantity: Quantity
     text: str
     value: float
     where: str
     spans: tuple[Span, ...]
+    line: int  #: the number of its sentence
 
 
 @reader(
@@ -102,6 +100,23 @@ class _Found:
         ],
         "cam bearings 3 thou": ["finding cam_bearing_clearance 3 thou"],
         "bearings 10 thou undersize": [],
+        "mains 2.5 thou and rods about 2": [
+            "finding main_clearance 2.5 thou",
+            "finding rod_clearance 2 thou",
+        ],
+        "mains 2.5 thou and 2 rods replaced": ["finding main_clearance 2.5 thou"],
+        "no 2 rod .006 on the plastigauge, the others .003": [
+            "finding rod_clearance 0.006 in rod 2",
+            "finding rod_clearance 0.003 in",
+        ],
+        "no 2 rod .006 on the plastigauge, the piston .003 under": [
+            "finding rod_clearance 0.006 in rod 2"
+        ],
+        "had the pump apart. .002 end, .005 side": [
+            "finding pump_end_clearance 0.002 in",
+            "finding pump_side_clearance 0.005 in",
+        ],
+        "the crank moved 40 thou front to back": ["finding crank_end_float 40 thou"],
         "valve clearances 12 thou": [],
     }
 )
@@ -109,21 +124,29 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
     """Measured values; of several of one thing at one place, the worst."""
     book = paragraph.lexicon.book
     found: dict[tuple[str, str], list[_Found]] = {}
-    part = ""
+    part, unit = "", ""
+    last: list[_Found] = []
     for line in paragraph.lines:
         every = amounts(paragraph.text, line.tokens)
-        names = [*_names(line, book, part)] if every else []
+        names = [*names_in(line, book, part)]
+        every = with_bare(line, every, names, unit)
+        goes_on = bool(last) and last[-1].line == line.number - 1
         for amount in every:
-            for each in _values(line, amount, every, names):
+            these = [*_values(line, amount, every, names)]
+            if not these and (goes_on or (last and last[-1].line == line.number)):
+                these = [*_more_of(line, amount, every, last)]
+            for each in these:
                 found.setdefault((each.quantity.id, each.where), []).append(each)
+            last = these or last
+            unit = unit_of(amount) or unit
         parts = line.find(line.lexicon.value_parts)
         part = parts[-1].value if parts else part
-        yield from _compared(line, names or [*_names(line, book, part)])
+        yield from _compared(line, names)
     for group in found.values():
         yield _fact(group, book)
 
 
-def _compared(line: Line, names: list[_Name]) -> Iterator[Fact]:
+def _compared(line: Line, names: list[Name]) -> Iterator[Fact]:
     """What the relief spring's length beside that of another says: "2.1 long, the new one 2.3"."""
     for name in names:
         if name.quantity.id != _SPRING or name.alone:
@@ -162,49 +185,23 @@ def worst(quantity: Quantity, values: list[float], book: Book) -> int:
     return values.index(pick(values))
 
 
-def _names(line: Line, book: Book, part: str) -> Iterator[_Name]:
-    """The quantities a sentence names; ``part``: named last in the sentences before."""
-    clear = line.find(line.lexicon.values)
-    yield from (_Name(book.quantities[m.value], m) for m in clear)
-    taken: list[Mark[str]] = [*clear]
-    for vague in line.find(line.lexicon.vague_values):
-        if any(t.overlaps(vague) for t in taken):
-            continue
-        parts = line.find(line.lexicon.value_parts)
-        near = min(parts, key=lambda p: line.distance(p, vague), default=None)
-        id_ = _meant(vague.value, near.value if near else part)
-        if id_:
-            taken.append(vague)
-            yield _Name(book.quantities[id_], vague)
-    for bare in line.find(line.lexicon.bare_values):
-        if not any(t.overlaps(bare) for t in taken):
-            taken.append(bare)
-            yield _Name(book.quantities[bare.value], bare, alone=True)
-    for every in line.find(line.lexicon.shared_values):
-        if not any(t.overlaps(every) for t in taken):
-            yield from (_Name(book.quantities[id_], every, alone=True) for id_ in SHARED[1])
-
-
-def _meant(vague: str, part: str) -> str | None:
-    """The quantity a vague name stands for beside a part; None where that leaves it open."""
-    meanings = VAGUE[vague][1]
-    return meanings.get(part) or meanings.get("")
-
-
-def _values(
-    line: Line, amount: Amount, every: list[Amount], names: list[_Name]
-) -> Iterator[_Found]:
+def _values(line: Line, amount: Amount, every: list[Amount], names: list[Name]) -> Iterator[_Found]:
     """What an amount is a value of; of two names joined by "and", both."""
     mark = Mark("", amount.first, amount.last)
     if line.stances.at(mark) & (_UNTRUE | Stance.DENIED) or _is_no_value(line, amount, every):
         return
     fitting = [n for n in names if _fits(line, n, amount)]
-    best = min(fitting, key=lambda n: _distance(line, n, amount), default=None)
+    best = min(
+        fitting,
+        key=lambda n: _distance(line, n, amount) + (not _is_nearest(line, n, amount, every)),
+        default=None,
+    )
     if best is None:
         return
     of = [best]
     for name in (n for n in names if n is not best):
-        if name.mark == best.mark or _joined(line, name.mark, best.mark):
+        joined = _joined(line, name.mark, best.mark) and _is_nearest(line, name, amount, every)
+        if name.mark == best.mark or joined:
             of.append(name)
     for name in of:
         values = {t: v for t in amount.texts if (v := _si(t, name.quantity)) is not None}
@@ -214,7 +211,18 @@ def _values(
         text = list(values)[at]
         where, marks = _place(line, name, amount, every)
         spans = line.span([name.mark, mark, *marks])
-        yield _Found(name.quantity, text, values[text], where, spans)
+        yield _Found(name.quantity, text, values[text], where, spans, line.number)
+
+
+def _more_of(
+    line: Line, amount: Amount, every: list[Amount], last: list[_Found]
+) -> Iterator[_Found]:
+    """Values of what was measured last: "no 1 main 2 thou, no 2 3 thou, the others 2"."""
+    before = range(line.clause(amount.first).first, amount.first)
+    if all(says_nothing(line, k) or line.word(k) in OTHERS for k in before):
+        place = Mark("", amount.first, amount.last)
+        for quantity in dict.fromkeys(f.quantity for f in last):
+            yield from _values(line, amount, every, [Name(quantity, place)])
 
 
 def _si(text: str, quantity: Quantity) -> float | None:
@@ -227,13 +235,18 @@ def _si(text: str, quantity: Quantity) -> float | None:
     return value if low <= value <= high else None
 
 
-def _distance(line: Line, name: _Name, amount: Amount) -> float:
+def _is_nearest(line: Line, name: Name, amount: Amount, every: list[Amount]) -> bool:
+    """Whether no other amount stands nearer to a name."""
+    return min(every, key=lambda a: _distance(line, name, a)) is amount
+
+
+def _distance(line: Line, name: Name, amount: Amount) -> float:
     mark = Mark("", amount.first, amount.last)
     behind = _BEHIND if name.mark.first > amount.first else 0
     return line.distance(name.mark, mark) + behind - len(name.mark) / 100
 
 
-def _fits(line: Line, name: _Name, amount: Amount) -> bool:
+def _fits(line: Line, name: Name, amount: Amount) -> bool:
     """Whether an amount can be a value of what is named there."""
     if not any(_si(t, name.quantity) is not None for t in amount.texts):
         return False
@@ -243,20 +256,14 @@ def _fits(line: Line, name: _Name, amount: Amount) -> bool:
         return False
     first, last = sorted([(name.mark.first, name.mark.last), (amount.first, amount.last)])
     between = range(first[1], last[0])
-    if name.alone and not all(_says_nothing(line, k) for k in between):
+    if name.alone and not all(says_nothing(line, k) for k in between):
         return False
     if clause.first <= name.mark.first < clause.last:
         return line.distance(name.mark, Mark("", amount.first, amount.last)) <= _FAR
     before = range(clause.first, amount.first)
     if name.mark.first >= amount.first:
         return False
-    return all(_says_nothing(line, k) or line.word(k) == "it" for k in before)
-
-
-def _says_nothing(line: Line, at: int) -> bool:
-    """Whether a word may stand between a name and its figure, or is part of a place."""
-    token = line.tokens[at]
-    return token.is_mark or token.is_figure or token.word in BETWEEN | PLACES | ORDINALS.keys()
+    return all(says_nothing(line, k) or line.word(k) == "it" for k in before)
 
 
 def _joined(line: Line, a: Mark[str], b: Mark[str]) -> bool:
@@ -286,7 +293,7 @@ def _is_no_value(line: Line, amount: Amount, every: list[Amount]) -> bool:
 
 
 def _place(
-    line: Line, name: _Name, amount: Amount, every: list[Amount]
+    line: Line, name: Name, amount: Amount, every: list[Amount]
 ) -> tuple[str, list[Mark[object]]]:
     """Where on the engine it was measured, and the words for it; empty where that is not said."""
     taken = {k for a in every for k in range(a.first, a.last)}
@@ -297,20 +304,29 @@ def _place(
     for k in near:
         if not 0 <= k < len(line.tokens) or k in taken:
             continue
+        if _both_ways(line, k):
+            continue
         token = line.tokens[k]
         label = PLACE_OF.get(token.word) or ORDINALS.get(token.word) or ""
         if token.kinds == {"number"} and token.value.isdecimal():
             label = token.value if 1 <= int(token.value) <= _MOST_PLACES else ""
-            beside = line.word(k - 1) in _NUMBER_WORDS or line.word(k - 1) in ("on", "at", "in")
+            beside = line.word(k - 1) in NUMBER_WORDS or line.word(k - 1) in ("on", "at", "in")
             if k >= amount.last and not beside:
                 label = ""
         if not label:
             continue
-        first = k - 1 if line.word(k - 1) in _NUMBER_WORDS else k
+        first = k - 1 if line.word(k - 1) in NUMBER_WORDS else k
         part = _PART.get(name.quantity.id, "no" if label.isdecimal() else "")
         where = f"{part} {label}" if label.isdecimal() else f"{label} {part}".strip()
         return where, [Mark(True, first, k + 1)]
     return "", []
+
+
+def _both_ways(line: Line, at: int) -> bool:
+    """Whether a word for a place is of "front to back", "back and forth"."""
+    words = [line.word(k) for k in range(at - 2, at + 3)]
+    ways = PLACES | {"forth"}
+    return (words[3] in _TO and words[4] in ways) or (words[1] in _TO and words[0] in ways)
 
 
 PLACE_OF = {word: word for word in PLACES}

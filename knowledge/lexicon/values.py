@@ -34,6 +34,8 @@ VALUES: dict[str, tuple[str, ...]] = {
     "crank_end_float": (
         "crank|crankshaft end float|play|clearance",
         "crank|crankshaft endplay|endfloat|float",
+        "crank|crankshaft moves|moved|slides|slid|shifts|shifted",
+        "push|pushed|pull|lever|pry|move|slide the? crank|crankshaft",
         "thrust bearing? clearance|play|gap|float",
         "end float|play of|on|at|in the? crank|crankshaft",
         "endplay|endfloat of|on|at|in the? crank|crankshaft",
@@ -70,11 +72,15 @@ VALUES: dict[str, tuple[str, ...]] = {
         "pump cover|plate clearance|gap",
         "gear|gears|rotor|rotors to cover|plate clearance|gap?",
         "cover to gear|gears|rotor|rotors clearance|gap?",
+        "between|from the? gear|gears|rotor|rotors and|to the? cover|plate|endplate|end-plate",
+        "between|from the? cover|plate|endplate|end-plate and|to the? gear|gears|rotor|rotors",
+        "gear|gears|rotor|rotors|pump axial clearance|play|float|gap?",
     ),
     "pump_side_clearance": (
         "pump side|radial clearance|gap",
         "gear|gears|rotor|rotors|pump to? body|housing|case clearance|gap",
-        "gear|gears|rotor|rotors to body|housing|case|bore",
+        "gear|gears|rotor|rotors|outer to body|housing|case|bore",
+        "between|from the? outer? gear|gears|rotor|rotors|outer and|to the? body|housing|case",
         "pump to body|housing|case",
         "outer rotor to? body|housing? clearance|gap",
         "gear|gears|rotor|rotors side clearance|gap",
@@ -304,6 +310,8 @@ PARTS: dict[str, tuple[str, ...]] = {
     "mains": ("main|mains",),
     "rods": ("rod|rods|conrod|conrods", "big end|ends", "bigend|bigends"),
     "cam": ("cam|camshaft",),
+    "bush": ("pump shaft|bush|bushing|spindle", "bush|bushing .. pump", "shaft bush|bushing"),
+    "sender": ("sender|sensor|transmitter|transducer", "sending unit"),
     "pickup": ("pickup|strainer",),
     "lifter": ("lifter|lifters|tappet|tappets",),
 }
@@ -318,6 +326,7 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
         {"pump": "pump_end_clearance", "crank": "crank_end_float", "": "pump_end_clearance"},
     ),
     "side clearance": (("side clearance",), {"pump": "pump_side_clearance"}),
+    "play": (("play|slop",), {"bush": "pump_bush_clearance"}),
     "backlash": (("backlash",), {"pump": "pump_backlash"}),
     "groove": (("groove|hollow deep?",), {"pump": "pump_cover_hollow"}),
     "clearance": (
@@ -331,6 +340,18 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
         },
     ),
 }
+#: short names that stand for a quantity only beside a figure and where that part was named last
+BARE_OF_PART: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
+    "end": (("=end|=ends|axial|axially",), {"pump": "pump_end_clearance"}),
+    "side": (("=side|=sides|radial|radially|=body",), {"pump": "pump_side_clearance"}),
+    "tip": (("=tip|=tips|lobes",), {"pump": "rotor_tip_clearance"}),
+    "rest": (
+        ("engine|key|ignition =off", "engine stopped|dead", "not running", "at rest"),
+        {"sender": "sender_resistance_at_rest"},
+    ),
+}
+#: beside the figure of one more of the same kind: "the others 3 thou"
+OTHERS = _set("others other rest ones remaining next last only also both then numbers nos")
 #: where on the engine, before or after the name of a part
 PLACES = frozenset(["front", "rear", "back", "centre", "center", "middle", "thrust"])
 ORDINALS = {"first": "1", "second": "2", "third": "3", "fourth": "4", "fifth": "5", "sixth": "6"}
@@ -347,7 +368,7 @@ NOT_MEASURED_AFTER = _set(
 BETWEEN = _set(
     "between is was are were at of about around came come comes out to measured measures measure mic mics "
     "checked reads read with no number num # = : - , the a on up roughly worst clearance gap has have "
-    "had got show shows showed free length long per on in each all"
+    "had got show shows showed free length long per on in each all i did done last year time"
 )
 #: beside the length of a second spring: whose it is
 NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
@@ -355,35 +376,3 @@ NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
 MACHINED = _set("ground grind reground undersize oversize polished machined turned")
 #: before a figure: a bound, not a value
 BOUND = _set("under below over above within than least most up upto")
-#: what people write for a unit, beside the names the book reads
-SPELLINGS = {
-    "thousandths": "thou",
-    "thousandth": "thou",
-    "thous": "thou",
-    "mils": "mil",
-    "millimetres": "mm",
-    "millimeters": "mm",
-    "millimetre": "mm",
-    "millimeter": "mm",
-    "mms": "mm",
-    "\u201d": "in",
-    "''": "in",
-    "centistokes": "cst",
-    "lbs": "psi",
-    "lb": "psi",
-    "degrees c": "c",
-    "degrees f": "f",
-    "\u2126": "ohm",
-    "\u03a9": "ohm",
-    "secs": "s",
-    "mins": "min",
-    "hrs": "h",
-    "qts": "qt",
-    "gals": "gal",
-    "pints": "pint",
-    "ltr": "l",
-    "ltrs": "l",
-    "ft lb": "lb-ft",
-    "ft lbs": "lb-ft",
-    "ft-lbs": "lb-ft",
-}
