@@ -7,7 +7,16 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, NOT_IN_IT, TUBE, Trait
+from knowledge.lexicon.engine import (
+    FEATURES,
+    FEATURES_ALONE,
+    LACKS,
+    LAYOUTS,
+    NOT_IN_IT,
+    OF_A_BOAT,
+    TUBE,
+    Trait,
+)
 
 
 def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
@@ -42,6 +51,12 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         "would a V8 oil pump fit?": [],
         "an old six in a pickup": ["finding in_a_vehicle present"],
         "silicone in a pickup tube": [],
+        "air cooled v twin": ["finding vee_engine present", "finding water_cooled absent"],
+        "the starboard engine": ["finding in_a_boat present"],
+        "the oil tank is under the seat": ["finding dry_sump present"],
+        "the hydraulic oil tank is under the seat": [],
+        "mechanical fuel pump": ["finding mechanical_lift_pump present"],
+        "no oil cooler": [],
     }
 )
 def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
@@ -50,7 +65,8 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
             no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
-            if line.is_stated(mark) and not line.denied(mark) and not no_engine:
+            stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
+            if stated and not line.denied(mark) and not no_engine:
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"
@@ -67,6 +83,8 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         feature = meant.get(trait)
         if feature in known:
             yield Fact("finding", {"what": str(feature), "state": "present"}, line.span([mark]))
+        if trait in LACKS:
+            yield Fact("finding", {"what": LACKS[trait], "state": "absent"}, line.span([mark]))
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
             if not line.denied(own) and own.value in known:

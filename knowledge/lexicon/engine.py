@@ -49,10 +49,17 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.DIESEL: ("diesel|dsl|derv",),
     Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
     Trait.BOAT: (
-        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat",
+        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
         "ski boat",
+        "starboard|stbd|stb'd|bilge|bilges|windlass|bow-thruster|gunwale",
+        "bow thruster",
     ),
-    Trait.SAIL: ("sailboat|yacht|ketch|sloop", "sailing boat|yacht", "auxiliary diesel"),
+    Trait.SAIL: (
+        "sailboat|yacht|ketch|sloop",
+        "sailing boat|yacht",
+        "auxiliary diesel",
+        "sailed|sailing for|to|from|home|back|out",
+    ),
     Trait.STERNDRIVE: ("sterndrive|stern-drive|outdrive", "stern drive", "i/o"),
     Trait.TRACTOR: ("tractor",),
     Trait.TRUCK: (
@@ -218,8 +225,11 @@ FEATURES: dict[Trait, str] = {
 FEATURES_ALONE: dict[Trait, str] = {
     Trait.V8: "vee_engine",
     Trait.V6: "vee_engine",
+    Trait.V_TWIN: "vee_engine",
     Trait.SIDE_VALVE: "pushrod_engine",
 }
+#: features that an engine with a trait lacks
+LACKS: dict[Trait, str] = {Trait.AIR_COOLED: "water_cooled"}
 #: features that are said in a way of their own
 FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "pushrod_engine": ("pushrod|ohv|pushrods engine|motor?", "overhead valve|valves"),
@@ -233,16 +243,27 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
         "got|has|have no oil? pressure? gauge",
         "idiot light only",
     ),
-    "direct_gauge": ("mechanical|capillary oil? pressure? gauge",),
+    "direct_gauge": (
+        "mechanical|capillary oil? pressure? gauge",
+        "direct reading oil? pressure? gauge",
+        "gauge is|was? screwed|plumbed|piped|connected|threaded straight|direct|directly in|into|to|off",
+        "gauge is? fed|supplied by|from|with|through an|a|its? own? oil|copper|nylon|plastic|capillary line|pipe|tube",
+        "oil|copper|nylon|plastic|capillary line|pipe|tube|tubing to|up-to|runs|running to? the|my? dash? gauge",
+    ),
     "electric_gauge": ("electric|electrical oil? pressure? gauge",),
     "oil_cooler": (
         "has|with|have|got|fitted|added|installed|put|external|big|separate an|a|the? external? oil cooler",
+        "fit|fitting|adding|the|my|its|his|same|stock|standard|original|front oil cooler",
+        "blew|burst|cracked|holed the|my|an|its? oil cooler",
+        "oil cooler core|matrix|line|lines|hose|hoses|pipe|pipes|fitting|fittings|stat",
     ),
     "remote_filter": ("remote oil? filter",),
     "windage_tray": ("windage tray",),
     "water_cooled": ("water cooled|watercooled",),
 }
 
+#: say that the engine is in a boat, of whichever of its engines it is said
+OF_A_BOAT = frozenset(["starboard", "stbd"])
 #: behind "pushrod": it says what engine it is
 KINDS = frozenset(["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel"])
 #: behind "in a pickup": it is no truck

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 _PUMP = "oil? pump|gear-pump|gerotor|rotor-pump"
+_TANK = (
+    "oil tank|bag is? under|behind|below|between|inside|in|on|beside the|my? frame|seat|scuttle|boot|saddle|cockpit|"
+    "bulkhead|dash|tail|swingarm|side|left|right|back"
+)
 #: features that are said in a way of their own
 BUILD_WORDS: dict[str, tuple[str, ...]] = {
     "pump_on_crank_nose": (
@@ -19,7 +23,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "chain-driven oil? pump",
         f"{_PUMP} driven by|on|with|off a|its|the|own? own? chain",
     ),
-    "pump_outside": ("external|outside|outboard|gear-train oil? pump",),
+    "pump_outside": (
+        "external|outside|outboard|gear-train oil? pump",
+        "pump is|sits|hangs outside|external|on the? outside",
+    ),
     "cam_phasers": ("cam phaser|phasers", "phaser|phasers", "variable|vvt valve? timing|cams|cam"),
     "chain_tensioners": (
         "oil-fed|hydraulic chain? tensioner|tensioners",
@@ -43,9 +50,33 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     "tank_tap": (
         "oil? tank tap|cock",
         "shut-off|anti-sump|check tap|cock|valve in|on the? oil? line|tank|feed",
+        "tap|cock|stopcock in|on|under the|my|its? oil? line|feed|tank|supply",
     ),
     "relief_outside": (
         "relief plug|cap|adjuster|valve on|at the? side|outside of? the? block|engine|case?",
     ),
+    "dry_sump": (
+        "separate|remote|external|outside oil? tank|reservoir",
+        _TANK,
+        "oil bag",
+        "oil returns|returning|return|returned|coming-back to|into|in the|its? oil? tank|bag",
+    ),
+    "pressed_pickup": (
+        "pickup|pick-up tube|pipe? is|has|a? a? press fit|in",
+        "press-fit|press-in|pressed-in|pressed pickup|pick-up tube?",
+    ),
+    "mechanical_lift_pump": (
+        "mechanical|mech|camshaft-driven|diaphragm-type fuel|lift|petrol|gas|diesel pump",
+        "diaphragm fuel|lift pump",
+    ),
+    "stationary": (
+        "stationary|static engine|motor|diesel|plant|v8",
+        "irrigation|drainage|borehole|sawmill|compressor|welder|mill pump? engine|motor|diesel",
+        "irrigation pump|set",
+        "water pump engine",
+        "run|runs|running|drive|drives|driving a|my|the|our sawmill|saw-mill|irrigation|thresher|crusher",
+    ),
+    #: what these hold is no engine's oil
+    "": (f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",),
     "turbocharged": ("twin-turbo|turbo-diesel|supercharged-turbo",),
 }
