@@ -12,7 +12,8 @@ from diagnose.understanding.heads import APART, Head, by_starter, heads_of, set_
 from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import left_behind, value_at
+from diagnose.understanding.pressures import value_at
+from diagnose.understanding.then_now import left_behind
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     CRANKED,

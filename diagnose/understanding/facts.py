@@ -112,3 +112,25 @@ def reader(
         return Reader(function.__name__, function, listed)
 
     return made
+
+
+def said_once(facts: list[Fact]) -> Iterator[Fact]:
+    """The readings, without those that another says with more of when it was."""
+    for k, fact in enumerate(facts):
+        others = (f for n, f in enumerate(facts) if n != k and (n > k or f.fields != fact.fields))
+        if not any(_says_more(f.fields, fact.fields) for f in others):
+            yield fact
+
+
+def _says_more(one: Mapping[str, Value], other: Mapping[str, Value]) -> bool:
+    """Whether everything in the fields of the other reading is in those of this one."""
+    return all(
+        set(value) <= set(_listed(one.get(key)))
+        if isinstance(value, list)
+        else one.get(key) == value
+        for key, value in other.items()
+    )
+
+
+def _listed(value: Value | None) -> list[str]:
+    return value if isinstance(value, list) else []

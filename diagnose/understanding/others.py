@@ -7,14 +7,17 @@ from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.sides import side_of
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.stance_words import (
+    AGAINST,
     BORROWED,
     GAVE,
     GOT,
     HELPED,
     HELPED_BY,
     HELPS,
+    HOLES,
     LOOK,
     MACHINES,
     NORMS,
@@ -45,7 +48,7 @@ def of_others(
     """
     tokens = sentence.tokens
     sides = lexicon.other_side.find(tokens)
-    own = [m for m in sides if tokens[m.first].word == side]
+    own = [m for m in sides if side_of(tokens, m) == side]
     sides = [m for m in sides if m not in own]
     back = sorted(m.first for m in (*lexicon.this.find(tokens), *own))
     starts = [
@@ -67,7 +70,18 @@ def of_others(
         if off and _fitted(sentence, lexicon, start):
             yield start, clause.last
             continue  # a part of another engine is on this one now
-        yield (clause.first if start and tokens[start - 1].word in _OF else start), last
+        behind = start and tokens[start - 1].word in _OF
+        yield (_compared(sentence, clause, start) if behind else start), last
+
+
+def _compared(sentence: Sentence, clause: Clause, start: int) -> int:
+    """Where what is said of the other engine begins: behind "10 psi" in "10 psi against 25 on it"."""
+    tokens = sentence.tokens
+    for k in range(start - 1, clause.first, -1):
+        figure = any(t.is_figure for t in tokens[clause.first : k])
+        if tokens[k].word in AGAINST and figure:
+            return k
+    return clause.first
 
 
 def _passes_by(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
@@ -109,7 +123,8 @@ def _is_a_part(tokens: Sequence[Token], mark: Mark[bool], lexicon: Lexicon) -> b
 def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
     """Whether "port" is where a gauge is screwed in: "the gauge at the port reads 60"."""
     before = [t.word for t in tokens[max(0, at - 3) : at]]
-    return tokens[at].word == "port" and bool({"at", "in", "into", "on", "same"} & set(before))
+    where = {"at", "in", "into", "on", "same"} & set(before) or HOLES & set(before[-1:])
+    return tokens[at].word == "port" and bool(where)
 
 
 def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
-from itertools import zip_longest
 from typing import TypeVar
 
 from diagnose.understanding.facts import Span
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.others import is_of_person
 from diagnose.understanding.phrases import Mark, Phrases
+from diagnose.understanding.sides import this_side
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
 from knowledge.lexicon.joints import UNTIL
@@ -21,7 +21,7 @@ from knowledge.lexicon.pressure_words import (
 )
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import MACHINES, OF_PERSONS
-from knowledge.reports.words import Circumstance, Shows
+from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
 _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
@@ -53,10 +53,6 @@ _OTHERS = frozenset(
 _LAMPS = frozenset(["light", "lamp", "alarm", "buzzer", "beeper", "warning"])
 _FEWEST, _EARLY = 2, 3  #: sentences of such a text, and words before the machine
 _TAKEN_OFF = frozenset(["off", "from", "like", "than", "with"])
-#: say that the engine of one side is the sound one
-_GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
-#: said of the one of two engines that is in question
-_IN_TROUBLE = frozenset(["problem", "trouble", "culprit", "bad", "suspect", "faulty", "poorly"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
 _SINCE = frozenset(["since", "from"])
@@ -199,30 +195,6 @@ def over_months(line: Line, at: int) -> bool:
     return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
 
 
-def _this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
-    """Which of two engines is the one in question, "port" or "starboard"; empty where none is.
-
-    It is the only one named, or the only one of which a trouble is said.
-    """
-    named: set[str] = set()
-    troubled: set[str] = set()
-    for sentence in cut:
-        tokens = sentence.tokens
-        marks = sorted(lexicon.other_side.find(tokens), key=lambda m: m.first)
-        shown = [m for m in lexicon.shows.find(tokens) if m.value is not Shows.NORMAL]
-        for mark, after in zip_longest(marks, marks[1:]):
-            side, last = tokens[mark.first].word, after.first if after else len(tokens)
-            named.add(side)
-            said = {t.word for t in tokens[mark.first : last]}
-            if said & _IN_TROUBLE or any(mark.first <= m.first < last for m in shown):
-                troubled.add(side)
-    if len(named) > 1:
-        return troubled.pop() if len(troubled) == 1 else ""
-    shows = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
-    fine = shows and _GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
-    return named.pop() if named and fine else ""
-
-
 def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
     """Whether a text begins with another person's machine and names no other: it is of that one."""
     if len(cut) < _FEWEST:
@@ -263,7 +235,7 @@ class Paragraph:
         found: list[Line] = []
         elsewhere = False
         cut = sentences(self.text, self.lexicon.spelling)
-        side = _this_side(cut, self.lexicon)
+        side = this_side(cut, self.lexicon)
         theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):
             meant = stances(sentence, self.lexicon, elsewhere, side, theirs)

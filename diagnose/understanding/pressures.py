@@ -8,6 +8,14 @@ from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Token
+from diagnose.understanding.then_now import (
+    beside_what_was,
+    came_down,
+    is_dated,
+    is_what_is_now,
+    later_alone,
+    left_from,
+)
 from knowledge.lexicon.numbers import (
     ABOUT,
     BESIDE,
@@ -38,7 +46,6 @@ from knowledge.lexicon.numbers import (
     SO_MUCH,
     SPANS,
     STARTED,
-    STEPS,
     STICK,
     SWINGS,
     THEN_NOW,
@@ -46,6 +53,7 @@ from knowledge.lexicon.numbers import (
     UNDER,
     VOLTS,
 )
+from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Circumstance, Speed
 
@@ -142,7 +150,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
         return False
     if _is_of_the_road(line, i):
         return False
-    if line.word(i + 1) == "mark" and spoken_of:
+    if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i)):
         return True
     named = line.word(i - 1) in NAMES and not (
         line.word(i - 1) == "of" and line.word(i - 2) in ("pressure", "reading", "psi")
@@ -167,6 +175,10 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     near = near or (listed and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
     if listed and _follows_what_was(line, i):
         return True
+    if spoken_of and (beside_what_was(line, i) or left_from(line, i) or came_down(line, i)):
+        return True
+    if spoken_of and (later_alone(line, i) or is_dated(line, i) or is_what_is_now(line, i)):
+        return True
     read = line.find(line.lexicon.instrument)
     bound = any(line.word(k) in NEVER for k in range(i - 5, i)) and _bound_before(line, i)
     free = _stands_free(line, i)
@@ -177,6 +189,11 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def _of_a_side(line: Line, i: int) -> bool:
+    """Whether a number follows the side of an engine: "port 45, starboard 28"."""
+    return line.word(i - 1) in SIDES and _stands_free(line, i)
 
 
 def _is_of_the_road(line: Line, i: int) -> bool:
@@ -287,14 +304,6 @@ def _alone(line: Line, i: int) -> bool:
     return words[-1:] == [i] and led and len(line.sentence.clauses) > 1
 
 
-def is_a_step(line: Line, i: int) -> bool:
-    """Whether a figure was shown on the way to a later one: 70 of "became 70, then 64, now 58"."""
-    before = line.word(i - 1)
-    led = before in STEPS or (before in TOWARDS and line.word(i - 2) in STEPS)
-    later = range(i + 1, len(line.tokens))
-    return led and any(line.word(k) == "now" for k in later)
-
-
 def _is_now(line: Line, i: int) -> bool:
     """Whether its clause only says that it is so now: "used to be 50. Now 20"."""
     clause = line.clause(i)
@@ -348,6 +357,8 @@ def _is_difference(line: Line, i: int) -> bool:
     before, after, then = line.word(i - 1), line.word(i + 1), line.word(i + 2)
     if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
         before = ""
+    if before == "about" and line.word(i - 2) == "down":
+        return True  # "it's been down about 10 psi everywhere"
     if before in CHANGED or (line.word(i - 2), before) in (("drop", "of"), ("fall", "of")):
         return True
     if after in ("each", "either") and then in ("way", "side"):
@@ -363,14 +374,6 @@ def _is_difference(line: Line, i: int) -> bool:
     if after in MORE and (after, then) not in _NO_MORE:
         return True
     return bool(words & BY) or before in ("by", "within")
-
-
-def left_behind(line: Line, i: int) -> bool:
-    """Whether a pressure is where one came from: "dropped from 60 to 20", "20 from 60"."""
-    if " to " in line.tokens[i].value and line.word(i - 1) == "from":
-        return False  # "rose from 20 to 35" names both
-    start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
-    return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))
 
 
 def _between(a: Mark[str], b: Mark[object]) -> range:

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import permutations
 
 from diagnose.understanding.bounds import bounded
 from diagnose.understanding.changes import pressures_at
-from diagnose.understanding.facts import Fact, Span, Value, reader
+from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import is_a_step, left_behind, value_at
+from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
+from diagnose.understanding.then_now import is_a_step, left_behind
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 from knowledge.units import PSI
@@ -95,6 +96,17 @@ class _Pressure:
             "reading 30 psi hot, 3000 rpm",
         ],
         "gauge used to show 55 on the highway, now barely 30": ["reading 30 psi cruise"],
+        "hot it's 12 at 2000 and 3 at idle": [
+            "reading 3 psi hot, idle",
+            "reading 12 psi hot, 2000 rpm",
+        ],
+        "cold oil pressure 60. Port 45 psi, starboard 28 at 2000 rpm": [
+            "reading 60 psi cold",
+            "reading 28 psi 2000 rpm",
+        ],
+        "the right engine has 50 psi and the left 20": ["reading 20 psi"],
+        "pressure is 35 where it ran 45": ["reading 35 psi"],
+        "pressure was 55 in May, 48 in July, 40 now": ["reading 40 psi"],
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
@@ -125,7 +137,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
             made[-1] = (made[-1][0], then[0])
         elif then and not made:
             waiting = then
-    yield from _once([_fact(now, usual) for now, usual in made])
+    yield from said_once([_fact(now, usual) for now, usual in made])
     yield from _apart_by([now for now, _ in made])
 
 
@@ -152,28 +164,6 @@ def _by_panel(pressure: _Pressure) -> bool:
 
 def _by_direct(pressure: _Pressure) -> bool:
     return any(m in _direct(pressure.line) for m in pressure.near)
-
-
-def _once(facts: list[Fact]) -> Iterator[Fact]:
-    """The readings, without those that another says with more of when it was."""
-    for k, fact in enumerate(facts):
-        others = (f for n, f in enumerate(facts) if n != k and (n > k or f.fields != fact.fields))
-        if not any(_says_more(f.fields, fact.fields) for f in others):
-            yield fact
-
-
-def _says_more(one: Mapping[str, Value], other: Mapping[str, Value]) -> bool:
-    """Whether everything in the fields of the other reading is in those of this one."""
-    return all(
-        set(value) <= set(_listed(one.get(key)))
-        if isinstance(value, list)
-        else one.get(key) == value
-        for key, value in other.items()
-    )
-
-
-def _listed(value: Value | None) -> list[str]:
-    return value if isinstance(value, list) else []
 
 
 def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressure]:
@@ -250,12 +240,15 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         if line.distance(heads[best], whole) <= _FARTHEST:
             found[best].near.append(mark)
     first = found[0]
-    lead = [m for m in first.near if m.last <= first.mark.first and _is_heat(m)]
-    for other in found[1:]:
+    lead: list[Mark[object]] = []
+    for other in found:
+        own = [m for m in other.near if m.last <= other.mark.first and _is_heat(m)]
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
-        if not later and not any(_is_heat(m) for m in other.near):
+        if own:
+            lead = own
+        elif not later and not any(_is_heat(m) for m in other.near):
             other.near += lead
-        if not any(m in _gauges(line) for m in other.near):
+        if other is not first and not any(m in _gauges(line) for m in other.near):
             other.near += [m for m in first.near if m in _direct(line)]
     if len(found) == len(_BOTH) and {_by_panel(p) for p in found} == _BOTH:
         _at_one_moment(line, found)
@@ -319,7 +312,8 @@ def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) ->
     clause = line.clause(mark.first)
     apart = not clause.first <= head.first < clause.last
     leads = mark.first <= clause.first + 1 and apart
-    return line.distance(head, mark) + (_LED if leads else 0), apart, order
+    at = head.last == mark.first - 1 and line.word(head.last) in ("at", "@")  # "12 at 2000 and 3"
+    return line.distance(head, mark) + (_LED if leads else 0) - at, apart, order
 
 
 def _is_heat(mark: Mark[object]) -> bool:

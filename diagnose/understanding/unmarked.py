@@ -88,6 +88,8 @@ def _names_a_subject(stretch: Sequence[Piece], i: int) -> bool:
 def _readings(stretch: Sequence[Piece]) -> Iterator[int]:
     """Where one reading ends and the next begins: "5 psi hot 60 cold", "hot 5 cold 60"."""
     order = [(i, kind) for i in range(len(stretch)) if (kind := _part(stretch, i))]
+    if order and _heads_a_list([kind for _, kind in order]):
+        order = order[1:]
     first = order[0][1] if order else ""
     for (a, kind), (b, following) in pairwise(order):
         if kind != following and following == first:
@@ -96,6 +98,12 @@ def _readings(stretch: Sequence[Piece]) -> Iterator[int]:
                 place -= 1
             if all(stretch[k].word in words.AROUND for k in range(a + 1, place)):
                 yield place
+
+
+def _heads_a_list(kinds: Sequence[str]) -> bool:
+    """Whether the first says of all when they were taken: "hot it's 12 at 2000 and 3 at idle"."""
+    pairs = ["pressure", "when"] * (len(kinds) // 2)
+    return len(kinds) > len(["when", "pressure", "when"]) and list(kinds) == ["when", *pairs]
 
 
 def _part(stretch: Sequence[Piece], i: int) -> str:

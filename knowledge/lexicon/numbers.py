@@ -137,3 +137,16 @@ PARTS_OF_DAY = _set("morning evening afternoon night noon midnight")
 STARTED = _set("started starts fired running runs")
 #: before a figure on the way to what is shown now
 STEPS = _set("became then")
+#: after a number: what comes is of another time, or of another engine
+OPPOSED = _set("where when instead rather not against versus vs compared down up")
+#: behind "35 where": what was
+IT_WAS = _set("was had ran used read showed held made been")
+#: beside a time and a number that are a clause of their own
+LATER = _set("later after within by in the next on first one an a about of running work idling and")
+#: behind a number and "in", "last": when it was read
+WHEN_DATED = _set("in at last during back by this")
+DATES = _set(
+    "january february march april may june july august september october november december jan feb apr jun jul "
+    "aug sept sep oct nov dec spring summer autumn fall winter easter christmas year season month week launch "
+    "monday tuesday wednesday thursday friday saturday sunday"
+)

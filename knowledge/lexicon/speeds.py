@@ -25,6 +25,7 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "under way",
         "at speed",
         "on a|the? plane",
+        "pulling|climbing|grossed a|the? grade|grades|hill|hills|load",
         "planing|planning speed?",
         "@pressure|@number|@range psi|lbs|pounds? =running and|but|,|then",
         "going|doing|running down|along the? road",
@@ -57,6 +58,10 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "at|on|in a|the stop|standstill|lights|light|junctions|junction",
         "stopped at|in",
         "slow|low running|idle|revs",
+        "no-wake speed?",
+        "no wake speed?|zone?",
+        "trolling speed?",
+        "dead slow ahead?",
     ),
 }
 #: said of any heat

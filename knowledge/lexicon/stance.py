@@ -104,6 +104,7 @@ NO_NEGATION = (
     "nothing but",
     "no longer",
     "no @number",
+    "no wake",
     "dont know",
     "dont get",
 )
@@ -296,6 +297,7 @@ OTHER_ENGINE = (
     "guy|guys|bloke|blokes|chap|chaps|fella|fellow|lad on|at|in|who|with|cured|fixed|had",
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
     "most|many|these|those|healthy|good engines|motors|people|folks",
+    "against|versus|vs @pressure|@number|@range on|in|for|of the other",
     "supposed|meant|ought to",
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
     "green|normal|permitted|allowed|safe arc|band|range|sector|zone|limits is|are|was|runs|goes|from|:|being",
@@ -303,7 +305,14 @@ OTHER_ENGINE = (
     "rule of thumb",
 )
 #: one of two engines; another one where the text speaks of both, or gives only a figure of it
-OTHER_SIDE = ("port|starboard engine|motor|main|diesel|one|only|runs|has|is|reads|had|shows|side",)
+OTHER_SIDE = (
+    "port|starboard|stbd engine|motor|main|diesel|one|only|runs|has|is|reads|had|shows|side|used|was|still|oil|gauge|makes|"
+    "made|sits|fell|drops|dropped|holds|went|stayed|engine's",
+    "port|starboard|stbd @pressure|@number|@range",
+    "on the? port|starboard|stbd",
+    "left|right|left-hand|right-hand engine|motor|main|diesel",
+    "the left|right one? @pressure|@number|@range|has|reads|shows|only|runs|is",
+)
 #: a pressure of something else than the oil
 OTHER_PRESSURE = (
     "tyre|tyres|tire|tires",

@@ -69,6 +69,24 @@ WHICH_ENGINE = _set(
     "the that this my our his her same main old other port starboard left right hand inner outer one nr"
 )
 ENGINES = _set("engine motor diesel genset generator")
+#: the sides of two engines, each in one word
+SIDES = {
+    "port": "port",
+    "starboard": "starboard",
+    "stbd": "starboard",
+    "left": "left",
+    "lefthand": "left",
+    "right": "right",
+    "righthand": "right",
+}
+#: say that the engine of one side is the sound one
+GOOD_ONE = _set("mine whereas compared comparison")
+#: said of the one of two engines that is in question
+IN_TROUBLE = _set("problem trouble culprit bad suspect faulty poorly")
+#: before "port": it is a hole
+HOLES = _set("test gauge sender oil sensor pressure gallery inlet outlet switch front rear tapping")
+#: after the figure of this engine: what comes is of the other
+AGAINST = _set("against versus vs compared where while whereas")
 #: after the part that was worked on: no question goes on so
 WORK_ENDS = _set("last this and on about recently yesterday myself before in then but now")
 #: between "did" and the part that was worked on

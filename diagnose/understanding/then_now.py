@@ -1,0 +1,105 @@
+"""Pressures of different times beside each other: "35 where it ran 45", "down to 10 from 50"."""
+
+from __future__ import annotations
+
+from diagnose.understanding.paragraph import Line
+from knowledge.lexicon.numbers import (
+    ABOUT,
+    DATES,
+    IT_WAS,
+    LATER,
+    OPPOSED,
+    STEPS,
+    THEN_NOW,
+    TOWARDS,
+    WHEN_DATED,
+)
+
+_NEAR = 6  #: words between two pressures that are compared
+_FIGURES = frozenset(["pressure", "number", "range"])
+
+
+def _is_figure(line: Line, at: int) -> bool:
+    return 0 <= at < len(line.tokens) and bool(line.tokens[at].kinds & _FIGURES)
+
+
+def beside_what_was(line: Line, at: int) -> bool:
+    """Whether a number is compared with one of another time: "35 where it ran 45", "20 not 40"."""
+    if line.word(at + 1) not in OPPOSED:
+        return False
+    if line.word(at + 1) in ("where", "when") and not IT_WAS & {
+        line.word(at + 2),
+        line.word(at + 3),
+        line.word(at + 4),
+    }:
+        return False
+    after = range(at + 2, at + 2 + _NEAR)
+    other = next((k for k in after if _is_figure(line, k)), None)
+    return other is not None and not any(line.tokens[k].is_mark for k in range(at + 1, other))
+
+
+def left_from(line: Line, at: int) -> bool:
+    """Whether a number is what a pressure before it came from: "down to 10 from 50"."""
+    k = at - 1
+    while line.word(k) in ABOUT | {"the", "its", "usual", "a", "normal"} and k > at - 4:
+        k -= 1
+    return line.word(k) == "from" and _is_figure(line, k - 1)
+
+
+def came_down(line: Line, at: int) -> bool:
+    """Whether a clause is no more than a fall from one number to another: "..., 70 to 20"."""
+    clause = line.clause(at)
+    words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
+    if len(words) != len(("70", "to", "20")) or line.word(words[1]) != "to" or not clause.first:
+        return False
+    return at in (words[0], words[2]) and all(_is_figure(line, k) for k in (words[0], words[2]))
+
+
+def is_first_of_fall(line: Line, at: int) -> bool:
+    """Whether it is the first number of such a clause, which is what there was."""
+    return came_down(line, at) and line.word(at + 1) == "to"
+
+
+def later_alone(line: Line, at: int) -> bool:
+    """Whether its clause only says how long after it was read: "50 at first, two weeks later 30"."""
+    clause = line.clause(at)
+    words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
+    lead = [k for k in words if k < at]
+    timed = any("time" in line.tokens[k].kinds for k in lead)
+    plain = all(
+        "time" in line.tokens[k].kinds or line.word(k) in LATER | ABOUT | THEN_NOW for k in lead
+    )
+    return timed and plain and at == words[-1]
+
+
+def is_what_is_now(line: Line, at: int) -> bool:
+    """Whether it ends a list of what was: "40 in July and 30 now"."""
+    led = line.word(at - 1) in ("and", ",", "then")
+    return led and line.word(at + 1) == "now" and any(is_dated(line, k) for k in range(at))
+
+
+def is_dated(line: Line, at: int) -> bool:
+    """Whether it was read at a time before now: 55 of "55 in May, 48 in July, 40 now"."""
+    dated = line.word(at + 1) in WHEN_DATED and {line.word(at + 2), line.word(at + 3)} & DATES
+    later = (k for k in range(at + 1, len(line.tokens)) if line.word(k) in ("now", "today"))
+    return bool(dated) and any(_is_figure(line, k - 1) or _is_figure(line, k + 1) for k in later)
+
+
+def is_a_step(line: Line, i: int) -> bool:
+    """Whether a figure was shown on the way to a later one: 70 of "became 70, then 64, now 58"."""
+    before = line.word(i - 1)
+    if is_dated(line, i):
+        return True
+    led = before in STEPS or (before in TOWARDS and line.word(i - 2) in STEPS)
+    later = range(i + 1, len(line.tokens))
+    return led and any(line.word(k) == "now" for k in later)
+
+
+def left_behind(line: Line, i: int) -> bool:
+    """Whether a pressure is where one came from: "dropped from 60 to 20", "20 from 60"."""
+    if " to " in line.tokens[i].value and line.word(i - 1) == "from":
+        return False  # "rose from 20 to 35" names both
+    if is_first_of_fall(line, i):
+        return True
+    start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
+    return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))
