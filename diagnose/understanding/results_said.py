@@ -8,7 +8,9 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_PSI
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.results_words import (
+    ABOUT,
     ALONE,
+    AS_LOW,
     BEFORE_ALONE,
     BETTER,
     COUNTED,
@@ -20,6 +22,7 @@ from knowledge.lexicon.results_words import (
     GOING,
     HOPED,
     IS_BACK,
+    IS_DOWN,
     IS_RIGHT,
     LESS,
     LONE_RESULTS,
@@ -63,6 +66,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "turned it up two turns"
         if line.word(mark.last - 1) in ("more", "further") and line.word(mark.last) in NOT_ENDED:
             continue  # "no more than 10 psi"
+        if words == {"a", "better"} and not _ends_clause(line, mark):
+            continue  # "a better filter"
         if better and _of_the_oil(line, mark):
             continue  # "the level is perfect"
         if _is_no_pressure(line, mark.last - 1):
@@ -160,6 +165,8 @@ def relapse(line: Line, first: int) -> int | None:
         word, before = line.word(k), line.word(k - 1)
         if line.stances.of[k] & (Stance.SUPPOSED | Stance.DENIED):
             continue
+        if _is_low_again(line, k):
+            return k
         if word in RETURNS or (word == "back" and before in IS_BACK):
             clause = line.clause(k)
             said = {line.word(i) for i in range(clause.first, clause.last)}
@@ -167,3 +174,24 @@ def relapse(line: Line, first: int) -> int | None:
             if (trouble or said & DID_IT) and not said & (RIGHT_AGAIN | NEGATED):
                 return k
     return None
+
+
+def _is_low_again(line: Line, at: int) -> bool:
+    """Whether the pressure is said to be low or gone as before: "right back to 8", "zero again"."""
+    word = line.word(at)
+    if word == "again":
+        return line.word(at - 1) in IS_DOWN or _is_low(line, at - 1)
+    if word not in ("back", "down") or line.word(at + 1) != "to":
+        return False
+    place = at + 2
+    while line.word(place) in ABOUT:
+        place += 1
+    return line.word(place) in AS_LOW or _is_low(line, place)
+
+
+def _is_low(line: Line, at: int) -> bool:
+    """Whether a figure is a pressure that is too little at any speed and heat."""
+    if not 0 <= at < len(line.tokens):
+        return False
+    values = pressures_at(line, at)
+    return bool(values) and values[0] < ENOUGH

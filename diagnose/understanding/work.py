@@ -9,14 +9,18 @@ from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.recaps import recaps
 from diagnose.understanding.results_said import relapse, results_of
+from diagnose.understanding.stance import UNTRUE
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.results_words import (
     BEGAN,
     BETTER,
     ENDED,
+    ENOUGH,
     IS_NAMED,
     JOINS_AHEAD,
+    LATER,
     LEADS_TO_IT,
     REST,
     SAYS_STILL,
@@ -28,6 +32,7 @@ from knowledge.reports.words import Result, Shows
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
+_SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 _AHEAD = 6  #: words between a result and the trial behind it
 
@@ -89,6 +94,13 @@ _AHEAD = 6  #: words between a result and the trial behind it
         "primed the pump, nothing": ["trial pump_primed no difference"],
         "rebuilt my engine with a new pump. 40 cold, then it dropped to 10": [],
         "rebuilt my engine, low pressure. new pump. 10 hot went to 40": ["trial new_pump cured"],
+        "replaced: sender (no), pump (a bit)": [
+            "trial new_sender no difference",
+            "trial new_pump helped",
+        ],
+        "checked: sender (ok), pump (a bit noisy)": [],
+        "low pressure. new pump. Cranked it. Zip": ["trial new_pump no difference"],
+        "low pressure. new pump. 40 psi. Next day zero again": ["trial new_pump cured for a while"],
     }
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:
@@ -134,17 +146,29 @@ def _ends_a_later_trouble(
 
 def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
     """Where a trouble is named: the number of the sentence and the token."""
-    return [
+    named = [
         (line.number, mark.first)
         for line in paragraph.lines
         for mark in line.stated(line.lexicon.shows)
         if mark.value is not Shows.NORMAL and not line.denied(mark) and not line.usual(mark)
     ]
+    low = [
+        (line.number, k)
+        for line in paragraph.lines
+        for k, token in enumerate(line.tokens)
+        if "pressure" in token.kinds
+        and max(pressures_at(line, k), default=ENOUGH) < ENOUGH
+        and not line.usual(Mark(True, k, k + 1))
+        and not line.stances.of[k] & UNTRUE
+    ]
+    return sorted([*named, *low])
 
 
 def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
     waiting: list[Job] = []
+    silent = 0  #: sentences since the last that named work or a result
+    seen: set[str | None] = set()
     troubles = _troubles(paragraph)
     lines = paragraph.lines
     built = False
@@ -153,6 +177,11 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
         every = jobs(line, before)
         built = built or any(j.area == "whole_engine" for j in every)
         own = [j for j in every if j.trial]
+        for job, said in recaps(line, results, every, seen):
+            yield job, _in_the_end(paragraph, job, said, line), line
+            waiting = [w for w in waiting if w.trial != job.trial]
+            results = [r for r in results if r != said]
+        seen |= {j.trial for j in own}
         rest = _of_the_rest(line, results)
         of_own = False
         for job in (*waiting, *own):
@@ -207,8 +236,17 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             waiting = []
         elif results:
             waiting = own
+        elif own:
+            waiting = [*waiting, *own]
         else:
-            waiting = [*waiting, *own] if own else []
+            silent += 1
+            waiting = waiting if silent <= _SILENT and not _troubled(line, troubles) else []
+        silent = 0 if own else silent
+
+
+def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:
+    """Whether a sentence names a trouble."""
+    return any(number == line.number for number, _ in troubles)
 
 
 def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line) -> Mark[Result]:
@@ -246,6 +284,7 @@ def _names_a_figure(line: Line, mark: Mark[Result] | None) -> bool:
         "still",
         "up",
         "only",
+        "more",
     }
 
 
@@ -276,7 +315,7 @@ def _result_of(
         first = line.sentence.clauses[0]
         early = [r for r in results if r.first < first.last + 4]
         early = [r for r in early if not any(j.first < r.first for j in own)]
-        return _counting(early)
+        return _after_a_while(line, _counting(early))
     behind = [r for r in results if r.first >= job.last]
     if behind and not any(r.last == job.first for r in results):
         start = behind[0].first
@@ -293,6 +332,19 @@ def _result_of(
         or line.word(r.last - 1) in IS_NAMED
     ]
     return _counting(ahead)
+
+
+def _after_a_while(line: Line, result: Mark[Result] | None) -> Mark[Result] | None:
+    """A result, "cured for a while" where "a week later" leads to the trouble that is back."""
+    if result is None or result.value is not Result.NO_DIFFERENCE:
+        return result
+    lead = [line.word(k) for k in range(result.first)]
+    said = {*lead, *(line.word(k) for k in range(result.first, line.clause(result.first).last))}
+    timed = any("time" in line.tokens[k].kinds for k in range(result.first))
+    timed = timed or any(w in LATER for w in lead)
+    if timed and said & {"again", "back"} and not said & SAYS_STILL - {"zero", "nothing", "little"}:
+        return Mark(Result.FOR_A_WHILE, result.first, result.last)
+    return result
 
 
 def _even_with(line: Line, job: Job) -> Mark[Result] | None:

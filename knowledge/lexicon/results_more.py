@@ -11,7 +11,12 @@ _SHOWN = "light|lamp|flicker|flickering|noise|knock|tick|ticking|rattle|buzzer|a
 #: what a trial did, by the words for it
 RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
-        "not a|one|even sausage|jot|dickybird|glimmer|bean",
+        "not a|one|even sausage|jot|dickybird|glimmer|bean|thing|drop",
+        "zip|zippo|squat|diddly-squat",
+        "still dies|dying|trips|tripping|cuts|stalls|quits|kills|shuts|dead",
+        "exactly|just like before|always",
+        "started|fired|cranked|ran|fires|starts|cranks it|her|up? and|,? still? zero|nothing|nada|zilch|nil",
+        "all i|we got|get was|is higher cold",
         f"{_P}? stays|stayed|remains|remained|stuck|stopped|stops at|on|around|about @pressure|@number",
         "still ticks|ticking|knocking|knocks|rattles|rattling|whines|leaks|leaking|drops|starves|surges|smokes|noisy",
         "same again",
@@ -90,6 +95,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"all|pretty? {_SHOWN} has|have|is|are? =gone",
     ),
     Result.HELPED: (
+        "pressure|gauge|needle to|at @pressure|@number",
+        "@pressure gained|better|up at|on|hot|idle|cold?",
         "=halves|=hides|=masks|=disguises it|that|this|the?",
         "few|couple|@number|some more|extra psi|pounds|lbs|lb|bar",
         "raised|lifted|gained|brought|upped|increased|bumped it|that|pressure|the up? by? about? @pressure|@number|few|couple|a",

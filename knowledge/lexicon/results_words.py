@@ -24,7 +24,7 @@ TRAILS = _set(
     "unfortunately whatsoever yet "
 )
 #: results that are a clause of their own: "cranked it, nothing"
-ALONE = _set("gone nada nope nothing zilch")
+ALONE = _set("gone nada nope nothing zilch zip zippo squat diddly thing sausage not a")
 #: before these and "nothing"
 BEFORE_ALONE = _set("absolutely again and but so still then yet")
 #: after a number that is no pressure then
@@ -92,7 +92,35 @@ DID_IT = _set("did does it same thing problem fault trouble alarm light lamp buz
 RIGHT_AGAIN = _set(
     "good fine normal right perfect ok okay works worked working pressure-back fixed full healthy"
 )
+#: lead to a trouble that was gone in between: "next morning zero again"
+LATER = _set("later morning day week afterwards tomorrow weekend month")
+#: before "again": the pressure is gone or low; after "back to", "down to" the same
+IS_DOWN = _set(
+    "zero nothing dead flat nil low down gone lost on flickering ticking knocking clattering tripping"
+)
+AS_LOW = _set("zero nothing nil square how low bad")
+ABOUT = _set("the about around near nearly almost only just under below a")
 NEGATED = _set("never not no didnt hasnt havent doesnt without wont")
 #: between these and "perfect", which then is of the oil: "the level is perfect"
 OF_THE_OIL = _set("level oil stick dipstick coolant compression wiring earths grounds fuses sound")
 IS_RIGHT = _set("is was are were looks looked seems still all also")
+#: before a part that is named only with what came of it: "second time the pump, no change"
+IN_TURN = _set(
+    "1st 2nd 3rd 4th first second third fourth then next finally lastly after also tried last"
+)
+ROW_LEADS = _set("time the a my new was came i we it and so of all attempt go try that with by up")
+#: begin a list of what was done, and stand between the parts of a row
+LISTS_WORK = _set("replaced changed renewed swapped tried done new")
+ROW_JOINS = _set(", and & + plus / then the a my new oil both")
+#: between a part and a short answer
+SETS_OFF = _set(": ( - – — = ->")
+ANSWERS = {
+    **dict.fromkeys(
+        ("no", "nope", "nothing", "nada", "zip", "none", "same", "no good", "no use", "not it"),
+        Result.NO_DIFFERENCE,
+    ),
+    **dict.fromkeys(
+        ("a bit", "a little", "a bit more", "a bit better", "some", "slightly", "slight", "partly"),
+        Result.HELPED,
+    ),
+}

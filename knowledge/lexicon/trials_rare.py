@@ -68,6 +68,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "cam_phaser_renewed": (f"{_PUT} .. phaser|phasers|vvt|solenoid",),
     "pickup_seal_renewed": (
+        "o-ring|oring|seal|gasket =replaced|=renewed|=changed|=fitted on|at|of|for|to|in the? pickup|pick-up|suction|strainer tube|pipe?",
         f"{_PUT} .. o-ring|oring|ring|gasket|seal|washer .. on|to|of|for|at|between .. pickup|pick-up|suction|strainer pipe|tube?",
         f"{_PUT} pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal",
         "new o ring|rings .. pickup|pick-up|suction|strainer",

@@ -70,6 +70,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "bottle|bottles|tin|can|dose of? .. thickener|additive|treatment",
         "put|threw|chucked|poured|dumped|tipped|tried|added|bunged|stuck|ran in? .. thickener|additive|treatment|honey|stop-smoke",
         "thicker|heavier oil|grade",
+        "put|ran|run|tried|poured|threw some|in? thick|heavy oil in?",
         "switched|switch|switching|went|going|changed|changing|tried|trying|moved|stepped|bumped|used|put|run|running|ran .. to? @thick",
         "oil|viscosity|thickening thickener|additive|improver",
         "tried @thick",
