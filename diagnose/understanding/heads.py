@@ -42,7 +42,8 @@ from knowledge.lexicon.pressure_words import (
     NONE_BY_STARTER,
     VAGUE,
 )
-from knowledge.lexicon.sights_kinds import INSTEAD, MADE_ANOTHER
+from knowledge.lexicon.sights_beside import MADE_ANOTHER
+from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import NOISES, Shows, Speed
 

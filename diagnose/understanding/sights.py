@@ -15,6 +15,7 @@ from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
+from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR
 from knowledge.lexicon.sights_kinds import (
     BESIDE,
     COMPOUNDS,
@@ -22,11 +23,9 @@ from knowledge.lexicon.sights_kinds import (
     INSIDE_THE_ENGINE,
     ITS_COVERS,
     LEAVES_THE_ENGINE,
-    MADE_ANOTHER,
     MAY_BE,
     NEVER_DENIED,
     NOT_INSIDE,
-    OF_ANOTHER,
     OF_OTHERS,
     OF_SERVICE,
     REPORTED,
@@ -39,7 +38,6 @@ from knowledge.model import Kind, Stage
 _PLACE = 5  #: words behind in which it is said what oil comes out of
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
-OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 _AN_AGE = (
     10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
 )

@@ -11,6 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph, new_now
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
+from knowledge.lexicon.sights_beside import OF_ANOTHER, OF_NEAR
 from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
@@ -67,6 +68,9 @@ def _fact(line: Line, found: Together) -> Fact | None:
     said = {line.word(k) for k in range(found.first, found.last)}
     if found.there and said & other and not said & _NEGATION - other:
         return None  # "reads zero with the key off"
+    lead = range(max(found.first - OF_NEAR, line.clause(found.first).first), found.first)
+    if {line.word(k) for k in lead} & OF_ANOTHER.get(found.finding, frozenset()):
+        return None  # "took the filler cap off"
     inside = finding.stage is Stage.OPENED
     if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):
         return None

@@ -46,7 +46,7 @@ class Trait(StrEnum):
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
-    Trait.DIESEL: ("diesel|dsl|derv",),
+    Trait.DIESEL: ("diesel|dsl|derv|turbodiesel|turbo-diesel|turbodiesels",),
     Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
     Trait.BOAT: (
         "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
@@ -150,7 +150,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     ),
     Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter|lifters"),
     Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
-    Trait.TURBO: ("turbo|turbocharged|turbodiesel",),
+    Trait.TURBO: ("turbo|turbocharged|turbodiesel|turbo-diesel",),
     Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
     Trait.AIRCRAFT: ("aircraft|airplane|aeroplane|plane|gyroplane|helicopter",),
     Trait.SIDE_VALVE: (

@@ -18,6 +18,9 @@ SIGHTS_NOTHING: tuple[str, ...] = (
     "before|until the oil|engine ran|runs out|dry",
     "run|ran|running dry sump",
     "dry sump|deck|cell",
+    "quote|quoted|needs|need|needed|wants|want|buy|sell|selling|price|cost|costs|for|me|is|to|is|at|into or? a|an|another? new engine|motor|car|van|truck",
+    "a new engine|motor is|costs|cost|would|will|at|for",
+    "one|single|previous owner|owners before|prior",
     "low mileage|hours|compression|gear|range|speed|idle|revs|voltage|battery|tension",
 )
 #: the finding, by what is said when it is not there
@@ -37,6 +40,13 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "vibrating|vibration|shuddering badly|heavily|violently|and|then|through",
     ),
     "ran_on_without_pressure": (
+        "shut|switched|turned|killed|cut it|her|the-engine|engine|motor|the-motor off|down? after|within|in|inside maybe|about|around|like|only|just|less-than|"
+        "no-more-than|perhaps? @seconds",
+        "stopped|pulled|shut|off|down over|up|off|down|it-off|it-down|engine? within|inside|in about|less-than|under? a|half|quarter|few|couple|@number|"
+        "hundred|two|three? of? a? hundred|quarter|few? yards|metres|meters|feet|seconds|mile",
+        "stopped|pulled|shut|coasted within|in|inside a? quarter|half of? a? mile",
+        "didnt|dont|hasnt|havent|not dare|risk|try|want|drive|driven|run|ran|started|start|moved|use|used|touched it|her|the|engine|car|van|truck|to|starting|"
+        "driving|moving|running|since|any|a|yard|further|restart|re-start? since|any|further|inch|yard|again|then|after",
         "hit|pressed|pulled|punched the|my? stop|kill|emergency stop|button|switch|lever|solenoid",
         "engine|motor off immediately|instantly|straight|at|right away|once",
         "stopped|shut|switched|turned|killed it|her|the|engine? engine|down|off? inside|within|in of|a? few|@seconds",

@@ -97,6 +97,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "checked|dipped|read it? while running|hot",
     ),
     "dipstick_low": (
+        "on|at|below|under|just|right-on|touching|down-to the|its? min|minimum|low|lower|bottom|add mark|line|level|dot|notch|hole|one?",
+        "level|oil|stick|dipstick is|was|on|at|near|below|just|about|down|right|only|well|barely|under|to|the|around? the|its? =min|=minimum",
         "bit|little|touch|shade|tad low|down on|at the? dipstick|stick|mark",
         "oil|level is|was|had|has|went|gone =down a|quite? bit|little|touch|lot|tad",
         "hardly|barely|scarcely|almost|next any|no|to-no|to oil showing|on|at|left|to? on|in|the? the? dipstick|stick",
@@ -147,6 +149,12 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "put|poured|added @volume in|into|before .. showed|registered|appeared|mark",
     ),
     "dipstick_dry": (
+        "dipstick|stick out|up? and it|that was|is|came bone|completely|totally? dry|empty|bare",
+        "checked|pulled|dipped|looked the|my|her|oil? dipstick|stick and|, there? was|is|had|nothing|no|none|zero|zilch nothing|none|oil|drop|zilch|nowt|was|"
+        "on|at? on|at? it|all?",
+        "stick|dipstick .. nothing|nowt|zilch|zero|none|nada on|showing|at it|all?",
+        "dipstick|stick came|comes|was|is out|up? as? dry|bare|clean",
+        "not|no a|even? sign|hint|trace|drop|smear of oil on the|my|it? dipstick|stick|it",
         "dipped it|her|the? oil|sump|engine? and|, got|found|had|there? nothing|none|was? nothing|none?",
         "oil? level is|was|stays|stayed|at|reads|read|showed|still at? almost|nearly? zero|nothing|nil",
         "dipstick|stick|sump|crankcase was|is|came|reads|read|showed|completely|totally|up? =empty",

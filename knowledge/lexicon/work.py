@@ -138,7 +138,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "drained_to_mark": (
         "drained|sucked some? oil? out|down",
         "took some|oil|the oil? out",
-        "drained|sucked|let|ran it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
+        "drained|sucked|let|ran some|oil|excess|surplus|the oil? down|out|back|off to? full|the? mark|level|full|right?",
+        "drained|sucked it|that oil? down|out|back|off to? full|the? mark|level|full|right?",
         "took some|excess|surplus|oil oil? down|out|back|off to? full|the? mark|level|full|right?",
         "let some oil out",
         "drained|draining|sucked|let|ran a|the|half|about? @volume|quart|pint|litre|excess of? oil? out|off|down?",
@@ -283,7 +284,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "after|since|following the? topping|top-up|top up?",
     ),
     "other_engine": (
-        "engine swap",
+        "engine|motor|block swap",
         "swapped .. engine|motor",
         "new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|exchange|secondhand engine|motor|block "
         "was|had|been|and? fitted|installed|put|dropped|went in?",
@@ -292,7 +293,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "replacement|crate|junkyard|exchange engine|motor",
         "new|recon|rebuilt|reconditioned|exchange engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike|lorry|launch|yacht|combine|digger|coach|bus",
         "bought|got|ordered|received|picked a|another|up? new|replacement|rebuilt|reconditioned|recon|exchange|used|secondhand engine|motor|longblock|shortblock",
-        "a|the|another =new engine|motor",
+        "since|with|after|on|has|its|is a|the|this|another =new engine|motor",
     ),
     "cylinder_head": (
         "head gasket",

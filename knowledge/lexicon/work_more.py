@@ -4,6 +4,12 @@ from __future__ import annotations
 
 _ENGINE = "engine|motor|it|lump|v8|six|four|flathead|twin|diesel"
 _SHOP = "machine|engine? shop|machinist|machinists|machinist's|grinders|reconditioners|engineers"
+#: where an engine comes from that another car had
+_USED = (
+    "used|secondhand|second-hand|junkyard|scrapyard|breakers|breaker's|wrecker|wreckers|donor|salvage|"
+    "low-mileage|low-mile"
+)
+_OTHER = f"new|replacement|crate|different|rebuilt|reconditioned|recon|reman|remanufactured|another|exchange|{_USED}"
 _BLASTED = (
     "blasted|beaded|glass-beaded|bead-blasted|tanked|hot-tanked|dipped|acid-dipped|baked|boiled"
 )
@@ -22,6 +28,8 @@ NO_WORK = (
     "overdue for? an|a|its|the|another? oil? service|change|servicing",
     "bad|lax|lazy|slack|remiss|terrible|hopeless|late|behind about|with|at|on|over the|my|its? oil? changes|changing|servicing|services|service",
     "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
+    "quote|quoted|quotes|wants|want|recommend|recommends|recommended|needs|need|needed|price|cost|costs|cheaper|afford|getting|get|buy|due|say|says|"
+    "said|reckons|reckon|or for|is|was|me|it|its|a|an|the|that|to? new|replacement|another|recon|reconditioned engine|motor|lump",
     "service history|station|bulletin|life|interval|intervals|record|manual|light",
 )
 #: the area, by the words for the work
@@ -47,6 +55,14 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "=built|=assembled this|my|our|up? engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock",
         "=built|=assembled the|a|an engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock over|myself|last|from|this|during|up|ourselves",
         "=new|=fresh|=latest|=second =build gives|gave|has|had|makes|made|shows|showed|reads|is|was|with",
+    ),
+    "other_engine": (
+        f"good|decent|running|clean? {_USED} engine|motor|lump|longblock|unit",
+        f"put|fitted|dropped|stuck|swapped|threw|installed in? a|an|another {_OTHER} @number|v8|v6|six|four|diesel in|into?",
+        "engine|motor|lump was|been|got|had|has|were|just? replaced|exchanged|swapped by|under|with|for|last|at|in|@time?",
+        "replaced|swapped|exchanged|changing|changed the|my|this? engine|motor|lump out|for|over|with|under|and|in|last|@time",
+        "engine|motor|lump out|from of? a|another? breaker|breakers|donor|scrapped|scrapyard|wrecked|crashed|written-off",
+        "had|fitted|put|got|bought a|an|another =new|replacement|recon|reconditioned engine|motor|lump|unit",
     ),
     "bearings": (
         "reshelled|re-shelled|remetalled|re-metalled|rebabbitted|re-babbitted",

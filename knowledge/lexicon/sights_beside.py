@@ -1,0 +1,52 @@
+"""Words beside the words for a sight that make them another thing; ids of the book's findings."""
+
+from __future__ import annotations
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
+MADE_ANOTHER: dict[str, frozenset[str]] = {
+    "history_unknown": _set("new another oil some replacement"),
+    "filter_found_loose": _set("its over through the a any from"),
+    "dipstick_low": _set(
+        "press alarm warning light shutdown switch the to into onto over my a pipe "
+        "pressure oil reading through past from"
+    ),
+    "slow_needle": _set(
+        "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
+        "goes went creeps crept drifts"
+    ),
+}
+OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
+#: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
+OF_ANOTHER: dict[str, frozenset[str]] = {
+    "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
+    "filler_cap_found_off": _set("take took taking pull pulled pulling"),
+    "sender_wire_off": _set("pulled pull pulling took take taking slid plug spark ht coil"),
+    "level_high": _set("pressure gauge needle psi pointer reading"),
+    "rod_through_block": _set("oil dowel bolt drain feed plug stud"),
+    "stood_in_frost": _set("needle gauge sits reads rests pointer goes"),
+    "oil_very_cold": _set("needle gauge sits reads rests pointer goes"),
+    "dipstick_low": _set(
+        "pressure gauge needle pointer idle idles tickover antifreeze coolant water "
+        "radiator fuel header switch shutdown says"
+    ),
+    "oil_line_found_broken": _set("radiator coolant water heater fuel brake boost intercooler air"),
+    "level_correct": _set(
+        "topped filled connector plug bilge bay boot footwell tray sender switch head "
+        "heads filter box bellhousing cover"
+    ),
+    "high_mileage": _set("gauge gauges sender sensor hose hoses switch pump oil filter battery"),
+    "engine_banged_or_shook": _set("level oils dipstick stick reads"),
+    "sender_connector_loose": _set("sump drain pan gallery core dents"),
+    "engine_seized": _set(
+        "pump valve plunger piston bearing bearings turbo shaft bolt lifter ring rings "
+        "screw cap spring relief ball rotor thermostat tensioner"
+    ),
+    "stopped_with_loss_of_power": _set(
+        "steering brakes light lamp gauge needle tach tachometer noise knock leak"
+    ),
+}
