@@ -87,6 +87,14 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         "mph",
         rf"(?:{_NUM}|{_WORD})\s*(?:mph|m\.p\.h\.?|miles (?:an|per) hour|kph|km/h|kmh|knots?|kts?)\b",
     ),
+    (
+        "temperature",
+        rf"(?P<minus>[-−]|minus )(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b",
+    ),
+    (
+        "temperature",
+        r"(?P<minus>[-−])(?P<a>\d{1,2})(?=\s+(?:here|out|outside|overnight|this morning|last night|today|degrees|celsius)\b)",
+    ),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
     *(
@@ -136,7 +144,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
 )
 _COMPILED = tuple((kind, re.compile(rf"(?<![\w.])(?:{p})", re.I)) for kind, p in _PATTERNS)
 _STARTS = re.compile(
-    rf"(?<![\w.])(?:(?=[\d.'])|(?:between|low|lower|mid|middle|high|upper|teens|single|{_WORD}|an?|few|couple|several|half(?:way)?|zero|third|quarter|straight|sae|mono|rpm|revs"
+    rf"(?<![\w.])(?:(?=[\d.'])|[-−](?=\d)|minus (?=\d)|(?:between|low|lower|mid|middle|high|upper|teens|single|{_WORD}|an?|few|couple|several|half(?:way)?|zero|third|quarter|straight|sae|mono|rpm|revs"
     r"|two[ -]thirds|three[ -]quarters)\b)",
     re.I,
 )
@@ -214,8 +222,9 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
         case "temperature":
             degrees = _plain(parts["a"])
             unit = (parts.get("unit") or ("F" if float(degrees) > 130 else "C")).upper()
-            value = f"{degrees} {unit}"
-            kinds |= _of_weather(float(degrees), parts.get("unit"))
+            frost = bool(parts.get("minus"))
+            value = f"-{degrees} {unit}" if frost else f"{degrees} {unit}"
+            kinds = {"frost"} if frost else kinds | _of_weather(float(degrees), parts.get("unit"))
         case "grade":
             winter = parts.get("low")
             value = f"{winter}W-{parts['high']}" if winter else f"SAE {parts['high']}"

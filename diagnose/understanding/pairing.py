@@ -9,7 +9,15 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
-from knowledge.lexicon.work_words import NAMES_ANOTHER, NOT_OIL, NUMBERED, SAYS_OF_IT
+from knowledge.lexicon.work_words import (
+    FOR_A_TEST,
+    JOINED_TO,
+    NAMES_ANOTHER,
+    NO_WORK_BEHIND,
+    NOT_OIL,
+    NUMBERED,
+    SAYS_OF_IT,
+)
 from knowledge.reports.words import Done
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -100,6 +108,9 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         for a in line.find(line.lexicon.actions)
         if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
         and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
+        and line.word(a.first) != "thirds"
+        and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
+        and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))
         and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
     ]  # not the "change" of "no change", nor "what it has done to the bearings"
     parts = [
@@ -124,7 +135,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         worked = part.value
         trial = worked.trials.get(action.value)
         area = worked.area if worked.area_if in (None, action.value) else None
-        if line.word(action.first) in _PUT and trial in _SHOWS_ONLY:
+        if trial in _SHOWS_ONLY and (line.word(action.first) in _PUT or _for_a_test(line, part)):
             area = None  # "put a gauge on it"
         if trial is None and area is None:
             continue
@@ -144,6 +155,12 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         spare = done_before or any(action.overlaps(a) for a, _ in pairs)
         if not spare and (trial or area):
             yield Work((action,), action.value, trial, area)
+
+
+def _for_a_test(line: Line, part: Mark[PartWorked]) -> bool:
+    """Whether a gauge was there to look only: "screwed in a test gauge", "on two different gauges"."""
+    near = {line.word(k) for k in range(part.first - 3, part.last)}
+    return bool(near & FOR_A_TEST)
 
 
 def _named_before(

@@ -20,7 +20,7 @@ from knowledge.lexicon.pressure_words import (
     LONG_TIMES,
 )
 from knowledge.lexicon.speeds import HEAT
-from knowledge.lexicon.stance_words import MACHINES, OF_PERSONS
+from knowledge.lexicon.stance_words import LEADS_TO_IT, MACHINES, OF_PERSONS
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
@@ -200,12 +200,19 @@ def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
     if len(cut) < _FEWEST:
         return False
     tokens = cut[0].tokens
-    marks = [m for m in lexicon.other.find(tokens) if m.first <= _EARLY]
-    if not any(is_of_person(tokens, m) for m in marks):
-        return False
-    if any(tokens[k].word in _TAKEN_OFF for k in range(_EARLY)):
+    marks = [m for m in lexicon.other.find(tokens) if is_of_person(tokens, m)]
+    taken_off = any(t.word in _TAKEN_OFF for t in tokens[:_EARLY])
+    begins = any(m.first <= _EARLY for m in marks) and not taken_off
+    if not (begins or any(_leads_to_it(tokens[: m.first]) for m in marks)):
         return False
     return not any(lexicon.this.find(s.tokens) or _names_own(s.tokens) for s in cut)
+
+
+def _leads_to_it(lead: Sequence[Token]) -> bool:
+    """Whether work or trouble leads to a machine: "did an oil change on the wife's suv"."""
+    words = [t.word for t in lead]
+    near = words[-1:] in (["on"], ["in"], ["with"], ["to"])
+    return near and "same" not in words and bool(LEADS_TO_IT & set(words))
 
 
 def _names_own(tokens: Sequence[Token]) -> bool:

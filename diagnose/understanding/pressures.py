@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 
 from diagnose.understanding.figures import WORDS
@@ -16,6 +17,7 @@ from diagnose.understanding.then_now import (
     later_alone,
     left_from,
 )
+from knowledge.lexicon.engine import KINDS
 from knowledge.lexicon.numbers import (
     ABOUT,
     BESIDE,
@@ -43,6 +45,7 @@ from knowledge.lexicon.numbers import (
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
+    SIZED,
     SO_MUCH,
     SPANS,
     STARTED,
@@ -52,6 +55,7 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
     VOLTS,
+    WHOSE,
 )
 from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
@@ -148,7 +152,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if _is_of_the_road(line, i):
+    if _is_of_the_road(line, i) or _is_a_size(line, i):
         return False
     if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i)):
         return True
@@ -194,6 +198,16 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
 def _of_a_side(line: Line, i: int) -> bool:
     """Whether a number follows the side of an engine: "port 45, starboard 28"."""
     return line.word(i - 1) in SIDES and _stands_free(line, i)
+
+
+def _is_a_size(line: Line, i: int) -> bool:
+    """Whether a number is how many litres an engine has: "my 1.2 supermini", "a 2.0 petrol estate"."""
+    token = line.tokens[i]
+    led = line.word(i - 1) in WHOSE or "year" in line.tokens[i - 1].kinds or not i
+    if not led or not re.fullmatch(r"\d\.\d", token.word):
+        return False
+    kinds = line.lexicon.traits.find_each(line.tokens)
+    return line.word(i + 1) in KINDS | SIZED or any(m.first - i in (1, 2) for m in kinds)
 
 
 def _is_of_the_road(line: Line, i: int) -> bool:

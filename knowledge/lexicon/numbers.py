@@ -135,6 +135,12 @@ VOLTS = _set("volt volts voltmeter ammeter amps")
 PARTS_OF_DAY = _set("morning evening afternoon night noon midnight")
 #: behind a drill that turned the pump: from here the engine runs
 STARTED = _set("started starts fired running runs")
+#: before the size of an engine, and behind it: "my 1.2 supermini", "a 2.0 petrol"
+WHOSE = _set("my our his her their a an the old this that with wifes sons dads same me little big")
+SIZED = _set(
+    "petrol diesel turbo litre liter four six twin straight pushrod ohc engine motor v6 v8 hatch hatchback estate saloon "
+    "sedan van coupe wagon suv pickup 4x4 classic roadster convertible supermini auto manual"
+)
 #: before a figure on the way to what is shown now
 STEPS = _set("became then")
 #: after a number: what comes is of another time, or of another engine

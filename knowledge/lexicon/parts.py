@@ -169,6 +169,7 @@ PARTS: tuple[PartWorked, ...] = (
         area="sump",
     ),
     PartWorked(names=("pan|sump gasket",), area="sump"),
+    PartWorked(names=("drain|catch|drip|drainer|waste|draining pan|tray|tub|bowl|bucket",)),
     PartWorked(
         names=(
             "crank? bearings|bearing|shells",

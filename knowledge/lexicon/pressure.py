@@ -273,7 +273,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.NORMAL: (
         f"{_P} is|was|reads|looks|seems|stays|are|comes|goes|returns|came|went|back|to|as|all|shows|back|to|perfectly? "
-        "good|fine|normal|ok|okay|great|perfect|healthy|right",
+        "good|fine|normal|ok|okay|great|perfect|healthy",
+        f"{_P} is|was|reads|looks|seems|stays|are|shows|all|back|to|came|comes right",
         "good|normal|great|fine|healthy|decent|perfect|full|proper|plenty oil? pressure|psi|reading",
         f"{_P} good|fine|normal|ok|okay|great|perfect|healthy",
         "comes|came|goes|come back up? when|as|if|once|with",

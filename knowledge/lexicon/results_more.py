@@ -9,6 +9,11 @@ _VALUE = "@pressure|@number"
 _TROUBLE = "problem|fault|trouble|issue|symptom|symptoms|complaint"
 _SHOWN = "light|lamp|flicker|flickering|noise|knock|tick|ticking|rattle|buzzer|alarm|warning|chime|leak|drip|whine|surge"
 #: what a trial did, by the words for it
+#: what is no longer seen or heard
+_QUIET = (
+    "beep|beeps|peep|flicker|flickers|murmur|squeak|warning|warnings|problem|problems|issue|issues|hitch|hiccup|glitch|light|tick|ticks|"
+    "rattle|blip|chime|alarm|leak|drip"
+)
 RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
         "not a|one|even sausage|jot|dickybird|glimmer|bean|thing|drop",
@@ -40,6 +45,14 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "money down the drain",
     ),
     Result.CURED: (
+        "light|lamp|flicker|flickering|ticking|ticks|noise|noises|alarm|buzzer|beeping|warning|rattle|knock|leak =quit|=quits",
+        "warning|message|beep|beeps|beeping|chime|beeper|stop-light|flashing|code is|has|have|was|all? =gone|=cleared|=disappeared|=stopped|=vanished",
+        f"without a|an|any|one|a-single|so-much-as|further? {_QUIET}",
+        f"not|hasnt|hadnt|never|havent a|made|had|heard|seen|one|single? a|so-much-as|one|single? {_QUIET} since|in|from|for",
+        f"no {_QUIET} in|for|since|over @distance|@time|months|weeks|a|the",
+        "built|builds|climbed|popped|jumped|came|comes|shot|went right|straight up|back? to|past? @pressure|@number",
+        "out|off|gone before i|you|we let|release|released|can|have|had|let-go go|of|the|off|blink|time? key?",
+        "been fine|good|ok|perfect|great for|since|the-last|all|two|three|a @time|@distance|days|weeks|month|week|now",
         "steadied|steadies|settled|settles|stabilised|stabilises|holds|held up|down|out? at|on|around|to @pressure|@number",
         "jumped|went|came|shot|goes|comes|rose|rises|flew|up straight|right|immediately|instantly up? to @pressure|@number",
         f"{_P} straight|right|immediately|instantly up? to @pressure|@number",

@@ -23,6 +23,8 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
+    "ran_on_without_pressure": _set("into in mode limp-mode"),
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
     "filler_cap_found_off": _set("take took taking pull pulled pulling"),
     "sender_wire_off": _set("pulled pull pulling took take taking slid plug spark ht coil"),
@@ -34,7 +36,9 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "pressure gauge needle pointer idle idles tickover antifreeze coolant water "
         "radiator fuel header switch shutdown says"
     ),
-    "oil_line_found_broken": _set("radiator coolant water heater fuel brake boost intercooler air"),
+    "oil_line_found_broken": _set(
+        "rad radiator coolant water heater fuel brake boost intercooler air"
+    ),
     "level_correct": _set(
         "topped filled connector plug bilge bay boot footwell tray sender switch head "
         "heads filter box bellhousing cover"

@@ -21,6 +21,9 @@ SIGHTS_NOTHING: tuple[str, ...] = (
     "quote|quoted|needs|need|needed|wants|want|buy|sell|selling|price|cost|costs|for|me|is|to|is|at|into or? a|an|another? new engine|motor|car|van|truck",
     "a new engine|motor is|costs|cost|would|will|at|for",
     "one|single|previous owner|owners before|prior",
+    "limp|limp-home|get-you-home home? mode",
+    "limp home",
+    "broke|break|broken|breaking in|-in the? new? cam|camshaft|engine|motor|rings",
     "low mileage|hours|compression|gear|range|speed|idle|revs|voltage|battery|tension",
 )
 #: the finding, by what is said when it is not there
@@ -141,5 +144,12 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     ),
     "sender_wire_broken": (
         "wiring|wires|harness|loom|wire looks|look|looked|is|are|seems|seem|appears|checks|checked|all? all|out|to|be|perfectly|still? ok|fine|good|sound|intact|okay|undamaged|perfect",
+    ),
+    "oil_used_fast": (
+        "uses|used|burns|loses|using|burning|takes nothing|none|no-oil|hardly-any|zero|naff-all|zilch|not-a-drop|little between|from .. changes|services|"
+        "change|service",
+        "uses|burns|loses|using|consumes no|zero|hardly-any|little|next-to-no oil|drop",
+        "no|zero|nil oil? consumption|usage|use between|at|that|to?",
+        "level never|hardly|doesnt moves|move|drops|drop|changes|change between|from",
     ),
 }

@@ -163,6 +163,13 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "long fast|hard|hot run|drive|ride",
     ),
     "idles_long": (
+        "never|rarely|hardly|seldom|doesnt|dont|not gets|get|sees|see|had|has|goes|go|been a|the|any|on|for|given? proper|decent|good|real|long|motorway|"
+        "motorways|highway|the? blast|run|drive|motorway|motorways|highway|thrash|workout",
+        "mostly|only|just|mainly|all|did|does|used-for|do|of? @distance|two|three|four|five|one|mile|short|couple|few|local mile|kilometre|km|of-a-mile|miles|"
+        "local|town? trips|runs|journeys|trip|hops|drives|each-way",
+        "used|use for|on|to|it? the? school|nursery|shopping|shops|church|station|commute|paper|post run|runs|rounds|round|drop",
+        "@distance trips|journeys|runs|hops|commute|each-way",
+        "town|city|stop-start|urban|village|shopping|local use|driving|car|work|runs",
         "short|local|little|small|tiny|brief trips|journeys|runs|hops|drives|trip|travels|distances|commute|commutes|errands",
         "never|rarely|hardly|barely|@not gets|get|getting|reaches|reach properly|really|fully|a? chance? to? up? to? "
         "=warm|temperature|temp",
@@ -204,6 +211,10 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "-|minus @temperature",
     ),
     "oil_very_cold": (
+        "@frost here|out|outside|this|last|overnight|morning|night|today|celsius|degrees|when|weather|in|at|or|and",
+        "winter|weather|january|february|december|morning|night|cold|outside|temps|temperature|snow ,|here|about|around|at|was|is|of|and|it? ,|here|about|around|at|was|is|of|and|it? @frost",
+        "at|in|it|was|its|about|around|only|down-to|after|morning|night|start|here|outside|started|starting @frost",
+        "minus|below ten|fifteen|twenty|thirty|five",
         "below|under freezing|zero",
         "minus @number|@temperature",
         "bitterly|extremely|very|deep|unusually|severe|extreme|bitter cold day|morning|night|weather|winter|snap|oil",

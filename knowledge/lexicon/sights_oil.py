@@ -81,6 +81,12 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@volume over|overfull|too over? full|mark|high|level?",
     ),
     "level_risen": (
+        "level|stick|dipstick|oil .. over|above|past|up|higher|gone-up .. never|not|havent|hadnt|nobody|without|didnt added|add|adding|topped|put|poured",
+        "havent|never|not|didnt|nobody|hadnt|have added|put|poured|topped|adding any|a|one|oil|anything|it|in? drop|oil|drops|any|up .. up|over|higher|above|"
+        "risen|more",
+        "more oil|in on|in the? stick|dipstick|it|there than|now|each|every|yet",
+        "level|oil gone|going|creeping|climbing|come|crept|went|risen|rising up|past|over|above? by|about? inch|cm|quarter|half|finger|an|a? inch|half|finger|"
+        "centimetre|quart|litre",
         f"{_LEVEL} has|is|keeps|was|had|still|slowly? rising|risen|rises|rose|climbing|climbs|climbed|increasing|"
         "increased|increases",
         f"{_LEVEL} has|is|keeps|had|was|slowly? going|goes|gone|went|come|came|creeping|crept up",
@@ -208,6 +214,11 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "habit|habitually|always of? adding|topping|overfilling",
     ),
     "oil_used_fast": (
+        "@time|week|weeks|month|months|day|days|tank|@distance later|after|on|gone down|low|short a|another|by|about|half? @volume|quart|litre|liter|pint "
+        "again?",
+        "down|low|short a|another|by|about|half? @volume|quart|litre|liter|pint again|already",
+        "a|another|every quart|litre|liter|pint down|low|gone again|already",
+        "where|wheres is|s|does|has? it|the-oil|all-the-oil? going|gone|go|disappearing",
         "heavy|high|excessive|massive|terrible|huge|increased oil use|consumption|usage|burning",
         "goes|going|gone|gets|getting through oil|lot|lots|@volume",
         "uses|using|burns|burning|drinks|consumes|needs|goes|drank|used|burned|burnt through|about|around|over|up? "
@@ -291,12 +302,22 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "wrong|incorrect marks|calibration on the? dipstick|stick",
     ),
     "drained_volume_low": (
+        "expecting|should|expected|holds|takes|supposed|capacity|instead .. @volume .. came|drained|got|out|only|left",
+        "@volume|two|three|four|one|half came|ran|drained|dripped|got|comes out|in-the-pan instead|of|not|where|when|and|but|it|should",
+        "only|just|barely|got|maybe|about|hardly|less-than @volume|half|a-litre|two-quarts|a-quart|a-pint came|drained|ran|got|out|left|in-the-pan|in-the-bowl "
+        "out?",
+        "@volume|two|three|four and|or|ish? a? bit|half|little|so|quarter? =came|=drained|=ran|=dripped out?",
+        "wasnt|not|hardly|barely|never much|a-lot|enough|more-than-a-quart|anything|any-oil|half in|to|came|drained|out it|there|drain|out?",
         "only|just|barely|hardly|got|about|less @volume|any|half|anything of|oil? came|drained|out out?",
         "drained .. got|only|just|barely .. @volume",
         "much|far|way less|oil oil|than|less .. came|drained|out|holds|should",
         "hardly|barely|little any|a? oil|drop came|drained|out out?",
     ),
     "drained_volume_high": (
+        "@volume came|drained|got|ran|out|out-of-it out? and|when|but|instead|of|where it|that|the|engine|book|of|they|sump takes|holds|should|only|wants|"
+        "capacity|is|needs|supposed",
+        "takes|holds|should|capacity|supposed .. @volume|@number .. @volume|@number came|drained|out|ran",
+        "way|far|lot|loads|much|quite-a-bit more oil? came|drained|ran|than out? than|it-holds|should|expected|i-put|went",
         "more oil|than .. came|drained out|than|holds|should",
         "drained .. more|over .. than .. holds|should|capacity",
         "got @volume out .. too|over|more|extra",

@@ -40,6 +40,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         f"oil {_LOOKS}like|pretty|and? black|dark|very? and|&|,? gritty|filthy|sticky|thick|dirty|horrible",
     ),
     "oil_thin_on_stick": (
+        "oil is|was|looks|feels|looked|seems|seemed|felt|s|like .. and|& thin|watery|runny",
+        "oil .. thin|watery|runny and black|brown|smelly|smells|dark",
         f"oil {_LOOKS}like|too|bit|a|pretty|quite|almost|so|just? like|a|as|too|bit|very? thin|water|runny|watery",
         "watery|runny|=thinned oil|out",
         "oil|it =thin|=runny|=watery",
@@ -83,6 +85,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil stank|stinks|stink|reeked|reeks|smelt|smelled .. petrol|diesel|fuel|gas",
     ),
     "oil_smells_burnt": (
+        "oil .. smells|smelt|smelled|smell|stinks|stank|reeks|reeked of|like|burnt|really|of-burning|burned? burnt|burned|burning|cooked|scorched",
+        "it|oil smells|smelt|smelled|stinks burnt|burned|cooked on|off the? stick|dipstick",
         "oil smells|smell|smelt|smelled burnt|burned|scorched|cooked",
         "oil .. burnt|scorched smell",
     ),

@@ -13,6 +13,8 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "quarters|half|third|most|all of? the|its? screen|strainer|gauze|mesh|pickup .. blocked|covered|clogged",
     ),
     "sump_dented": (
+        "sump|pan hit|clouted|whacked|bashed|caught|grounded|scraped|bottomed-out|bottomed on|by|a|against|the? kerb|curb|rock|rocks|stump|speed-bump|ramp|"
+        "stone|log|debris|road",
         "dent|dented|bashed in|the|a? .. sump|pan|oil-pan",
         "sump|pan .. dented|dent",
         "sump|pan hit|struck|grounded|clouted|whacked|caught a|the|on rock|kerb|curb|stump|ground|stone|something",

@@ -213,6 +213,8 @@ GUESSED = (
     "and|he|she|they|then said|says|reckoned|reckons|thought|thinks|decided|claimed|insisted it|its|the|that|my? "
     "pump|switch|sender|sensor|bearings|bearing|relief|spring|filter|pickup|crank|rings|mains|sending-unit",
     "possible|potential",
+    "was|been|im|were|got told that|these|they|this-engine|some|you|its|it",
+    "read|heard somewhere|online|that|about these|they|it|this",
     "is|are? due to",
     "caused by",
 )

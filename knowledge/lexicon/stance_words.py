@@ -108,7 +108,13 @@ OF_PERSONS = _set(
 )
 MACHINES = _set(
     "engine motor truck car boat tractor bike van launch v8 genset lorry digger crawler dozer mower yacht combine "
-    "generator pickup loader"
+    "generator pickup loader suv minivan saloon sedan estate hatchback hatch wagon coupe convertible camper jeep "
+    "4x4 supermini runabout ute motorhome roadster minibus"
+)
+#: before "on my wife's car": it is the one in question
+LEADS_TO_IT = _set(
+    "did done doing changed change changing serviced service fitted replaced problem problems trouble issue issues "
+    "light lamp pressure working gauge warning"
 )
 #: straight behind "never had": the most, or the least, that a gauge showed
 HAD_NO_MORE = _set("more over above better less below under much any good enough")

@@ -137,7 +137,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"second|third|fourth|another|again|twice|once_more + {_BRG}|set|crank|failure - gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter",
     ),
     "ran_on_without_pressure": (
-        "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",
+        "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|since_without|without_a|without_any|without_it|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",
         "ignored|taped_over|took_no_notice + light|lamp|gauge|warning|alarm|buzzer|it",
     ),
     "bearing_clearance_too_tight": (

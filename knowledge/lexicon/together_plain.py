@@ -98,7 +98,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     ),
     "oil_grade_as_manual": (
         "oil|grade + right|correct|proper|recommended|specified|manual_says|book_says|manual_calls|as_per + in_it|using|running|manual|handbook|book|is|use - not|too|wrong|thicker|thinner|instead|pressure|amount|level|should|brings|fresh",
-        "oil|@grade|grade + recommended|specified|as_per|by_the_book|book_says|manual_says|handbook|as_specified|correct_grade|right_grade|says_to_use|owners_manual|maker - not|too|thicker|thinner|instead|heavier|but|pressure|wrong|should_be|lb_at|never",
+        "oil|@grade|grade + recommended|specified|as_per|by_the_book|book_says|manual_says|handbook|as_specified|correct_grade|right_grade|says_to_use|owners_manual|maker - intervals|interval|@distance|changes|not|too|thicker|thinner|instead|heavier|but|pressure|wrong|should_be|lb_at|never",
     ),
     "oil_grade_too_thin": (
         "@thin|thinner|thin + instead|rather|not_the|should_be|supposed|usual|calls_for|specifies|normally & @thick|@grade|usual|heavier|proper|thicker|recommended|manual|book|spec - thinner_oil_made|no_difference",
@@ -168,6 +168,8 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "oil + sheen|specks|sparkle|sparkles|glints|metal_flake|flecks|shimmer + silver|silvery|shiny|metallic|gold|metal|bright|drained|oil - water|outside|bilge|no|not|rainbow",
     ),
     "oil_smells_burnt": (
+        "smells|smelt|smelled|smell|stinks|stank|reeks + burnt|burned|burning|cooked|scorched & oil|stick|dipstick - exhaust|cabin|smoke|manifold|dripping|"
+        "leak|drips|cab|bonnet|hood|no|not|fuel|clutch|coolant",
         "burnt|burned|scorched|cooked + smell|smells|smelt|stinks + oil|stick|dipstick - smoke|cabin|clutch|exhaust|bay|petrol",
     ),
     "oil_used_fast": (
@@ -234,7 +236,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "slowly|gradually|steadily|bit_by_bit|little_by_little + dropped|dropping|fallen|falling|declined|gone_down|lower|getting|down|sunk|worse|less + months|years|weeks|seasons|season|year|time|last_few|thousand_miles - run|hour|minutes|trip|drive|mile_run|day",
     ),
     "rises_just_off_idle": (
-        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|at_1000|by_1000|above_1000|over_1000|past_1000|at_1200|by_1200|above_1200|over_1200|at_1500|by_1500|above_1500|over_1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - alarm_goes_off|buzzer_goes_off|alarm_went_off|buzzer_went_off|siren_goes_off|drops|falls|no|not|never|goes_off_scale|brake|wont",
+        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|some_gas|some_throttle|some_revs|a_bit_of_gas|a_few_revs|little_gas|little_throttle|touch_the_pedal|touch_the_accelerator|dab_of_throttle|dab_the_throttle|rev_it|revs_it|=revved|speed_it_up|raise_the_revs|bring_the_revs|lift_the_revs|more_than_tickover|as_i_rev|when_i_rev|when_revved|press_the_gas|press_the_pedal|on_the_gas|soon_as_i_accelerate|when_i_accelerate|when_accelerating|pull_away|pulls_away|=pulling_away|moving_again|drive_off|get_going|at_1000|by_1000|above_1000|over_1000|past_1000|at_1200|by_1200|above_1200|over_1200|at_1500|by_1500|above_1500|over_1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - up_to|alarm_goes_off|buzzer_goes_off|alarm_went_off|buzzer_went_off|siren_goes_off|drops|falls|no|not|never|goes_off_scale|brake|wont",
     ),
     "falls_as_revs_rise": (
         "pressure|it|gauge|needle|drops|falls + drops|falls|lower|goes_down|fall|drop|sinks|less + revs_go_up|as_revs|as_the_revs|with_rpm|with_revs|revs_rise|revs_climb|rpm_goes_up|higher_you_rev|more_you_rev|harder_you_rev|higher_the_revs|as_you_rev|as_rpm|the_faster - rises|up_with|after|back_to_idle|drops_back",

@@ -145,7 +145,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "fuel|diesel|petrol|coolant|water|no|not|@not|never",
     ),
     "oil_grade_too_thin": (
-        "filled|used|put_in|poured|uses|gave_it|went_in|running_on|instead + @thin - helped|switched|cleared|right|correct|handbook|book|manual",
+        "filled|used|put_in|poured|uses|gave_it|went_in|running_on|instead + @thin - helped|switched|cleared|right|correct|handbook|book|manual|change|changed|service|serviced|synthetic|quarts|litres|oct|nov|dec|jan|feb|march|april|june|july|sept|yesterday|last|filter|always|takes",
         "thin|thinner + stuff|oil + filled|put|use|used|poured|gave - helped|thicker",
     ),
     "glitter_in_oil": (

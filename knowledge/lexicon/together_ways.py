@@ -129,7 +129,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge",
     ),
     "second_instrument_disagrees": (
-        "two|both|three|different|second|other + gauge|gauges|instruments|sensors + different|disagree|two_different|conflicting|opposite|@not_agree - sender|port|engine|location|same",
+        "two|both|three|different|second|other + gauge|gauges|instruments|sensors + different|disagree|two_different|conflicting|opposite|@not_agree - on_two|with_two|by_two|so_its|real|confirmed|sender|port|engine|location|same",
     ),
     "panel_reads_too_low": (
         "real_pressure|actual_pressure|true_pressure|test_gauge|mechanical & dash|panel & says|reads|shows|lower|only|thinks & @pressure|@number - optimistic|high|over|same|too",
@@ -295,7 +295,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "=caned|=thrashed|=flogged|flat_to_the|held_flat|held_wide_open|=wide_=open + motorway|hour|hours|miles|all_the_way|home|minutes|freeway|all_day - nut|bearing|shells|gauge|noise|in_a|noise|plug|needle",
     ),
     "raced_or_heeled": (
-        "track_day|trackday|drag_strip|racing|raced|sailing_hard|hillclimb|sprint|banger|rallycross|rally|regatta|beating_to + day|did|at|in|it|hard|strip|on|club|the|session|weekend|wind - tracked|belt|keep_track|sound_track|trace|drive|thrust",
+        "track_day|trackday|drag_strip|racing|raced|sailing_hard|hillclimb|sprint|banger_racing|banger_car|rallycross|rally|regatta|beating_to + day|did|at|in|it|hard|strip|on|club|the|session|weekend|wind - tracked|belt|keep_track|sound_track|trace|drive|thrust",
     ),
     "ran_on_without_pressure": (
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",

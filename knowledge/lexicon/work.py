@@ -80,6 +80,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "thinner_oil": ("thinner|lighter oil|grade", "@thin"),
     "right_oil": (
+        "fresh|new|clean @grade|@thin|@thick oil? in|and|&|put?",
+        "drained|dropped|dumped it|that|the-oil|oil|her|all-of-it|the-lot? ,|and|&|then? .. fresh|new @grade|oil|@thin|@thick",
+        "refilled|filled|refill with|it-with fresh|new|clean|the-right|the-correct|proper @grade|oil|@thin|@thick|stuff|grade",
         "@grade changed|swapped|switched to @grade",
         "fresh oil",
         "back to|on @grade|@thick|@thin",
@@ -97,11 +100,12 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "spun .. drill",
     ),
     "oil_poured_in": (
+        "squirted|pumped|injected|shot|forced|poured|syringed a|some|about|half? @volume|pint|cupful|cup|oil|litre|quart of|oil|some? in|into|down|through the|that|sender|switch|same? hole|port|block|gallery|opening|fitting|sender-hole",
         "poured|squirted|funnelled|pumped|injected oil|some",
         "poured|squirted|funnelled|pumped|injected|tipped|put|got|syringed some|a|an|the|@volume|bit|of? of|bit? oil? down|into|in|through "
         "the? pump|inlet|filter-head|filter-housing|suction|outlet|gallery|feed|pickup|sender|line|port inlet|hole|port|pipe|head|"
         "housing?",
-        "oil was? poured|squirted|funnelled|injected",
+        "oil was? =poured|=squirted|=funnelled|=injected",
         "poured|squirted|funnelled|pumped|injected|tipped|syringed oil|some down|into|in|through|up the|a filter|cooler|gauge|sender|pump|oil|feed|suction pipe|line|hose|union|port|hole|union|housing|fitting",
         "filled the? pump|filter",
     ),
@@ -124,6 +128,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
         "half a quart|litre|pint over full|max",
         "overfill|overfilled|overfilling|over-filled|over-filling it|by?",
+        "extra|additional @volume|quart|litre|liter|pint|half-litre|half-quart",
         "extra|another|additional two|three|half|a? @volume|quart|quarts|litre|litres|pint|pints over|above|in? full|the-mark|mark?",
         "@volume|quart|quarts|litre|litres|pint|oil over|above the? mark|line|full",
         "overfilled|overfill|overfilling it|by|slightly|the",

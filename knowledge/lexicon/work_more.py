@@ -21,7 +21,9 @@ NO_WORK = (
     "changes|change|service|services",
     "serviced from|regularly|by|annually|every new|dealer?",
     "always|religiously|regularly|usually changed|change|changes|serviced the|my|its? oil?",
-    "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
+    "oil? changed|changes|serviced every|religiously|regularly|often|always|annually|yearly|each time|schedule?",
+    "oil? changed|changes|serviced on|to|bang-on time|schedule",
+    "oil changes|services are|were|was|always? always? =done at|every|by|on|to .. intervals|interval|@distance|book|time|schedule",
     "never|not|hasnt|hadnt had|have an? oil? change|service",
     "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
     "off|stopped|stop|parked|pulled|up|over|in|by|got at|into|in|to|as? the|some|motorway? =services",
@@ -113,7 +115,7 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
 }
 #: "nobody has touched it"
 NOTHING_DONE = (
-    "nothing|none|nobody .. done|=touched|changed|worked",
+    "nothing|none|nobody .. done|=touched|=changed|worked",
     "@not been? =touched anything|it|the?",
     "@not worked on",
     "@not been apart|opened",

@@ -41,6 +41,12 @@ NAMES_ANOTHER = {
 NOT_OIL = _set(
     "coolant water radiator rad antifreeze header expansion fuel petrol diesel screenwash battery"
 )
+#: shortly before a gauge: it was put on to look, or it is one of several
+FOR_A_TEST = _set("test borrowed master loaned lent known two three both several mates friends")
+#: straight behind "put it in": the gearbox is meant, and nothing was done to a part
+NO_WORK_BEHIND = _set("neutral gear reverse park")
+#: before "to the crank": a part was found so
+JOINED_TO = _set("welded soldered")
 #: what a part was taken off for in the search for the trouble
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
 #: after "second": it says which of several, and not that it is another one
