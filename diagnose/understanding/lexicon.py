@@ -103,9 +103,7 @@ class Lexicon:
         )
         self.hands: Phrases[Hands] = Phrases(results.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
-        self.features: Phrases[str] = Phrases(
-            {**engine.FEATURE_WORDS, **engine_features.BUILD_WORDS, "": engine.NO_FEATURE}
-        )
+        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS | engine_features.BUILD_WORDS)
         self.oil_in_it: Phrases[bool] = Phrases({True: engine.OIL_IN_IT})
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)

@@ -264,11 +264,6 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
 
 #: say that the engine is in a boat, of whichever of its engines it is said
 OF_A_BOAT = frozenset(["starboard", "stbd"])
-#: look like a feature and are none: a gauge that was put on for a test
-NO_FEATURE = (
-    "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
-    "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
-)
 #: behind "pushrod": it says what engine it is
 KINDS = frozenset(["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel"])
 #: behind "in a pickup": it is no truck

@@ -76,7 +76,11 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "water pump engine",
         "run|runs|running|drive|drives|driving a|my|the|our sawmill|saw-mill|irrigation|thresher|crusher",
     ),
-    #: what these hold is no engine's oil
-    "": (f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",),
+    #: what these hold is no engine's oil, and a gauge that is put on for a test is no part of it
+    "": (
+        f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",
+        "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
+        "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
+    ),
     "turbocharged": ("twin-turbo|turbo-diesel|supercharged-turbo",),
 }
