@@ -137,6 +137,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "smoke in the cabin": [],
         "since a knock on the sump": [],
         "grounded the wire and the needle swings to full scale": [],
+        "ground the wire and it goes to zero": [],
+        "fitted a new oil pump. Now the gauge is at zero": ["behaviour none work"],
     }
 )
 def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
@@ -150,7 +152,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         for head in own:
             set_gauge(head)
         set_lengths(line, own)
-        marks = [*modifiers(line, heads), *since_then(line, paragraph)]
+        marks = [*modifiers(line, heads), *since_then(line, paragraph, heads)]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
     set_only(heads)
@@ -283,7 +285,7 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
         before = [h for h in of_pressure if h.line.number < line.number]
         if isinstance(mark.value, Course) and _of_persons(line, mark):
             continue  # "I have done it many times"
-        alone = isinstance(mark.value, Circumstance)
+        alone = isinstance(mark.value, Circumstance) and mark.value is not Circumstance.RANDOM
         if alone and not (_only_that(line) and before):
             continue
         _take(before[-1] if before else of_pressure[0], line, mark)

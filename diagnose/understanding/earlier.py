@@ -21,6 +21,12 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt 2 weeks"],
         "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
         "new engine, low pressure": [],
+        "a new engine is five grand": [],
+        "low pressure since the motor swap": ["earlier other_engine renewed straight before"],
+        "big end welded to the crank": [],
+        "did an oil change on the wife's car yesterday. oil light on": [
+            "earlier oil_change renewed 2 days"
+        ],
         "replacement engine, low pressure": ["earlier other_engine renewed"],
         "did the head gasket last week": ["earlier cylinder_head renewed 1 weeks"],
         "did the head gasket cause this": [],

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
@@ -226,6 +227,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     if after in _LATE_NOT:
         return True
     words = {t.word for t in line.tokens}
+    words |= {f"{a.word} {b.word}" for a, b in pairwise(line.tokens)}
     clause = line.clause(mark.first)
     near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
     if BY_DRILL & near and mark.value not in APART:
@@ -252,6 +254,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return "lights" in named and not named & WARNS
         case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
             return True  # "slowly getting lower"
+        case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:
+            return True  # "ground the wire and it goes to zero"
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if "of" in {line.word(k) for k in range(mark.first, mark.last + 1)} and (

@@ -13,8 +13,10 @@ from knowledge.lexicon.joints import (
     DEEDS,
     JOINS,
     LINKS,
+    OF_IT,
     PARTS_OF,
     STOPS,
+    TAKEN_OUT,
 )
 from knowledge.lexicon.states import Thing
 
@@ -70,4 +72,6 @@ def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
     """Whether only words like "was" and "all" stand between a part and "good"."""
     ends = (part.last, state.first) if part.last <= state.first else (state.last, part.first)
     words = {line.word(k) for k in range(*ends)}
+    if {line.word(k) for k in range(part.first)} & TAKEN_OUT:
+        words -= OF_IT  # "pulled the relief spring and it's fine"
     return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})

@@ -16,6 +16,7 @@ from knowledge.reports.words import Circumstance, Course, Shows, Since
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 #: beside "recovered": a truck did it
 TOWED = frozenset(["got", "get", "been", "was", "were", "being", "be", "home", "by"])
+_LINES_AGO = 2  #: sentences from work to a "now" that is since then
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -54,7 +55,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             yield Mark(job.since, job.first, job.then_now[0].last)
 
 
-def since_then(line: Line, paragraph: Paragraph) -> Iterator[Mark[object]]:
+def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[Mark[object]]:
     """ "Since then", "ever since" of work that the sentence before it, or it itself, names."""
     for k, pair in enumerate(pairwise(t.word for t in line.tokens)):
         if pair not in _THEN:
@@ -63,6 +64,11 @@ def since_then(line: Line, paragraph: Paragraph) -> Iterator[Mark[object]]:
         done = [j for x in near for j in jobs(x) if j.area and (x is not line or j.last <= k)]
         if done:
             yield Mark(done[-1].since, k, k + 2)
+    if line.word(0) == "now":  # "changed the pump. Now no pressure"
+        near = (x for x in paragraph.lines if 0 < line.number - x.number <= _LINES_AGO)
+        done = [j for x in near for j in jobs(x) if j.area]
+        if done and not any(_is_before(h, done[0].line, done[0].first) for h in heads):
+            yield Mark(done[-1].since, 0, 1)
 
 
 def _no_recovery(line: Line, mark: Mark[object]) -> bool:

@@ -101,7 +101,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None
     value = _risen_to(line, i)
     if "pressure" in token.kinds:
-        return None if value.startswith("0 ") and token.word.startswith("z") else value
+        return value
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
     return f"{value} {unit}" if value != "0" else "0"

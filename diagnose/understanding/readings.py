@@ -110,6 +110,8 @@ class _Pressure:
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
+        "my 2.0 petrol estate has a low oil pressure light": [],
+        "zero psi at hot idle": ["reading 0 psi hot, idle"],
     }
 )
 def readings(paragraph: Paragraph) -> Iterator[Fact]:

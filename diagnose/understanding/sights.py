@@ -90,6 +90,9 @@ class _Sight:
         "lamp stays dark with the key on": ["finding lamp_dead_with_key_on present"],
         "the pump had seized": ["finding pump_jammed present"],
         "is the fuse good?": [],
+        "took the filler cap off": [],
+        "30 seconds in limp home mode": [],
+        "the filter came off hard": [],
     }
 )
 def sights(paragraph: Paragraph) -> Iterator[Fact]:

@@ -214,7 +214,7 @@ def _states(
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
         if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
-            continue  # "the dipstick came out clean"
+            continue  # "the dipstick came out clean", "the filter came off hard"
         those = _parts_of(line, mark, things)
         if State.FINE in meanings and those and not linked(line, those[0], mark):
             continue

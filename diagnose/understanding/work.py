@@ -12,11 +12,11 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.recaps import recaps
 from diagnose.understanding.results_said import relapse, results_of
 from diagnose.understanding.stance import UNTRUE
+from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.results_words import (
     BEGAN,
     BETTER,
-    ENDED,
     ENOUGH,
     IS_NAMED,
     JOINS_AHEAD,
@@ -24,7 +24,6 @@ from knowledge.lexicon.results_words import (
     LEADS_TO_IT,
     REST,
     SAYS_STILL,
-    WELL,
 )
 from knowledge.reports.words import Result, Shows
 
@@ -94,6 +93,9 @@ _AHEAD = 6  #: words between a result and the trial behind it
         "primed the pump, nothing": ["trial pump_primed no difference"],
         "rebuilt my engine with a new pump. 40 cold, then it dropped to 10": [],
         "rebuilt my engine, low pressure. new pump. 10 hot went to 40": ["trial new_pump cured"],
+        "low pressure. took the oil pump apart and it is fine": [],
+        "low at idle, put it in neutral and it is fine": [],
+        "light on. filled it to the full mark, light quit": ["trial topped_up cured"],
         "replaced: sender (no), pump (a bit)": [
             "trial new_sender no difference",
             "trial new_pump helped",
@@ -124,24 +126,6 @@ def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> boo
     between = {line.word(k) for k in range(job.last, result.first + 1)}
     led = job.begins_it or bool(between & LEADS_TO_IT) or bool(said & BEGAN)
     return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
-
-
-def _only_says_well(line: Line, result: Mark[Result]) -> bool:
-    """Whether it says that all was well, which ends no trouble: "new pump, fine for years"."""
-    said = {line.word(k) for k in range(result.first, result.last)}
-    figures = any(line.tokens[k].is_figure for k in range(result.first, result.last))
-    for_a_time = result.value is Result.FOR_A_WHILE and line.word(result.first) == "for"
-    return for_a_time or (
-        result.value in BETTER and bool(said & WELL) and not (said & ENDED) and not figures
-    )
-
-
-def _ends_a_later_trouble(
-    job: Job, result: Mark[Result], line: Line, troubles: list[tuple[int, int]]
-) -> bool:
-    """Whether what ended came after the work: "oil change, then the light came on; all well now"."""
-    work, ended = (job.line.number, job.last), (line.number, line.clause(result.first).first)
-    return result.value in BETTER and any(work <= t < ended for t in troubles)
 
 
 def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
@@ -198,7 +182,9 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
-            if mark is not None and _led_to_it(job, mark, line, trouble):
+            if mark is not None and (
+                _led_to_it(job, mark, line, trouble) or is_of_the_part(job, mark, line)
+            ):
                 continue
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
             if later and not trouble and _names_a_figure(line, mark):
@@ -207,14 +193,10 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if (
                 mark is not None
                 and not trouble
-                and (_only_says_well(line, mark) or (built and shown))
+                and (only_says_well(line, mark) or (built and shown))
             ):
                 continue  # of a part of a build: what the engine did when it ran
-            if (
-                mark is not None
-                and not trouble
-                and _ends_a_later_trouble(job, mark, line, troubles)
-            ):
+            if mark is not None and not trouble and ends_a_later_trouble(job, mark, line, troubles):
                 continue
             if (
                 "before" in (line.word(job.first - 1), line.word(job.first - 2))

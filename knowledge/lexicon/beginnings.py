@@ -7,6 +7,10 @@ from knowledge.reports.words import Since
 _AFTER = "since|after|following|ever-since"
 _DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _MONTHS = "january|february|march|april|june|july|august|september|october|november|december|summer|winter|spring|autumn"
+_THINGS_HIT = (
+    "limb|limbs|tree|bough|animal|badger|deer|fox|plank|pallet|cone|dog|cat|possum|raccoon|roadkill|blowout|ladder|bucket|pipe|bar|timber|"
+    "rubble|sleeper|cobble|pheasant|hog|pig|turtle|tool-box|toolbox"
+)
 _OVER = "ran|run|drove|went|go|running|driving|bounced|rode over|across"
 _HIT = "hit|hitting|struck|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
 _GRADES = "@grade|@thin|@thick|thinner|thicker|lighter|heavier|synthetic"
@@ -19,11 +23,16 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "first|initial start|startup|start-up|fire|firing up?",
         "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
         "since|from|ever-since day one",
+        "since|from|right-from the very? first second|moment|turn|crank|minute|time|go|firing|key",
         "from|since the beginning|start|word|off|outset go?",
         "right|straight from|after|out a|the? start|off|rebuild|overhaul|build|rebuilding|box",
         "@minutes|@runin|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
         "fresh|freshly|just|newly rebuilt|built|fitted|overhauled engine|motor .. once|ran|no|zero|low",
         "never had|made|been|built any|good|much|right? oil? pressure|right since",
+    ),
+    Since.WORK: (
+        "put|bolted|got|buttoned|threw it|everything|her|the-engine|the-lot|that all? back? together|up|in and|, now|started|start|fired|when",
+        "got|put|had it|her|everything|the-engine all? back? together|in and|, there|its|it|the|no|oil|light .. no|zero|none|nothing|low|on",
     ),
     Since.STANDING: (
         "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
@@ -40,7 +49,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
     ),
     Since.OVERHEATING: (
         f"{_AFTER} it|i|engine|the|an|was|being|having|severe? =overheating|=overheated|=boiled|=boiling|=overheat|=cooked|=cooking over?",
-        f"{_AFTER} it|i|engine got|ran|getting|running too|very|really? hot",
+        f"{_AFTER} it|i|engine got|getting|ran|running too|very|really|so|red|stupidly|boiling hot",
+        f"{_AFTER} it|i|engine ran|running hot",
         "=overheated|=boiled|=cooked .. ever? since|now|then",
     ),
     Since.BLOW: (
@@ -49,6 +59,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer|badger|fox|rabbit|sheep|kangaroo|brick|branch",
         f"{_HIT} .. massive|huge|enormous|nasty|deep|bad|small|great|whopping? pothole|rock|kerb|curb|stump|boulder|log|manhole",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
+        f"{_OVER}|hit|struck|clipped .. {_THINGS_HIT}",
         f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",
         "bottomed|grounded out",
         "sump|pan was|got|took|has? been|a|hard? =hit|=bashed|=grounded|=struck|=knock|=dented",
@@ -80,6 +91,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "for no visible|apparent|obvious reason",
     ),
     Since.NEXT_START: (
+        f"parked|left|stopped|shut|put|switched .. {_DAYS}|night|last-night|yesterday|evening and|,|then|next|by|this? ,|next|this|by|the? {_DAYS}|morning|today|day",
+        "was .. when i|we|it parked|stopped|shut|switched|left|turned",
         f"next|following morning|start|day|time|startup|trip|restart|weekend .. {_NONE}",
         f"started|restarted|fired|start|restart|starting it|her? up? again|next|later|back|up .. {_NONE}",
         f"switched|turned|shut|stopped|parked .. off|it|down|up .. restart|restarted|started|start .. {_NONE}|lamp|light",

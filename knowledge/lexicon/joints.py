@@ -80,12 +80,17 @@ SOUNDS_SO = _set(
 #: after "came out": somebody drew it out and looked at it
 DRAWN_OUT = _set(
     "clean dry empty bare black milky white grey gray wet with covered looking full fine ok okay good bone completely "
-    "totally like as reading showing smelling"
+    "totally like as reading showing smelling hard easy easily easier fairly reasonably without after ok fine"
 )
 #: after a state: it was so at an earlier time
 EARLIER = _set("before previously earlier once ago last already twice")
 #: after "cold": it is said of the day or the start, not of a part
 STARTS = _set("start starts starting startup morning mornings weather night nights day snap engine")
+#: before a part: it was taken out and looked at; and what may then stand for it
+TAKEN_OUT = _set(
+    "pulled checked took removed inspected examined looked measured opened stripped dropped unscrewed tested"
+)
+OF_IT = _set("it its they theyre apart out off")
 #: between a part and what it is part of: "the valve of the filter head"
 PARTS_OF = _set("of in on for")
 #: before a substance: how much of it, or how coarse

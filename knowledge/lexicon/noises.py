@@ -54,6 +54,8 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "bearing|bearings noise|noises|rumble|knock|knocking",
     ),
     Shows.TICKING: (
+        "lifter|lifters|tappet|tappets|valves|rockers|valvetrain|top-end are|were|is|was|all|really|started|going|go? hammering|hammer|hammered|banging|knocking|"
+        "pounding|clacking|clack|chattering|pecking|screaming|going-mad|going-crazy",
         "lifter|lifters|tappet|tappets|hla|hlas|rocker|rockers noise|noisy|ticking|clicking|tick|rattle|rattling|tap|loud|"
         "chatter|chattering|collapsed",
         "noisy|loud lifter|lifters|tappets|tappet|rockers|top-end|valves",
@@ -82,7 +84,10 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "like a|an? bag|can|bucket|box|tin|sack of spanners|nails|bolts|rocks|marbles|hammers|stones|nuts|gravel",
         "chain rattle|noise|slap|slapping|noisy",
     ),
-    Shows.WHINE: ("whine|whines|whining|howl|howling|humming|whirring|shriek|shrieks",),
+    Shows.WHINE: (
+        "whine|whines|whining|howl|howling|humming|whirring|shriek|shrieks",
+        "it|its|it's|turbo|engine|pump|that|a|and|now|started|is|loud =whistling|=whistles|=whistle",
+    ),
     Shows.GRINDING: ("grinding|grinds|graunching|growling",),
     Shows.SQUEAK: (
         "squeak|squeaks|squeaking|squeal|squealing|squeals|chirping",

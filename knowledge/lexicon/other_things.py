@@ -50,6 +50,11 @@ LEAD_TEST = frozenset(
         "bridging",
         "jumper",
         "jumpered",
+        "ground the",
+        "ground it",
+        "earth the",
+        "earth it",
+        "short the",
     ]
 )
 #: after "tapped": an instrument, which somebody taps to free its needle

@@ -72,6 +72,7 @@ JOINED = {
     ("wind", "screen"): "windscreen",
     ("wind", "shield"): "windshield",
     ("over", "heated"): "overheated",
+    ("over", "night"): "overnight",
     ("over", "filled"): "overfilled",
     ("crank", "shaft"): "crankshaft",
     ("cam", "shaft"): "camshaft",

@@ -59,10 +59,14 @@ JOINS_AHEAD = _set(
 #: a result that ends so names the trial: "what fixed it was a new sender"
 IS_NAMED = _set("be being by is needed took was were")
 #: say that all is well, and words beside them by which there was a trouble that ended
-WELL = _set("fine good ok okay well normal perfect great right happy sweet")
+WELL = _set(
+    "fine good ok okay well normal perfect great right happy sweet lovely magic brilliant bliss"
+)
 ENDED = _set(
     "again back better came comes now cured fixed fix did trick sorted solved problem out off gone away has is went all"
 )
+#: beside them: it is said of the part that was taken out
+OF_THE_PART = _set("it its they is was are were looks looked all and spotless clean mint")
 #: before a result that was only hoped for
 HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
 #: after "no more" these are no trouble that ended

@@ -9,6 +9,15 @@ _LAMP = "light|lamp|buzzer|alarm|warning"
 #: what shows, by what is said
 SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
+        "message|warning|alert|display|dash|dashboard|screen|cluster|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
+        "comes|saying|flashed|flashes|displayed|: up|with|saying|: check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
+        "oil pressure too? low -|,|:? stop",
+        "oil pressure too? low message|warning|alert|come|comes|came|on|with|and|beep|in|popped",
+        "stop engine ,? low? oil pressure too? low? message|warning?",
+        "message|warning|alert|notice check|stop|low|add engine? oil pressure",
+        "check gauges|gages|gauge|engine-oil|oil light|lamp|message|came|comes|on|warning|pops|at|when",
+        "=beeper|=chime|=bong|=dinger goes|went|going|sounds|sounded|comes|came|starts off|on|above|when|at|over?",
+        "flashes|flashed|flashing|flash|blinks|blinking|shows|get|gets|got|getting|with|gives the|a|an|me? red|yellow|amber|orange? oil can|pressure|symbol|warning",
         f"{_LAMP} lit|lights|lighted|flashed|sounded|appeared|showed up|on|once|twice|briefly|again|for|as|when|after|at|soon",
         "on|with|despite|ignoring the oil|warning|red? light|lamp",
         "red|oil|warning light|lamp staring|glaring|looking",

@@ -10,7 +10,9 @@ def _set(text: str) -> frozenset[str]:
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
     "history_unknown": _set("new another oil some replacement"),
-    "filter_found_loose": _set("its over through the a any from"),
+    "filter_found_loose": _set(
+        "its over through the a any from hard easy easily easier ok fine alright without cleanly after"
+    ),
     "dipstick_low": _set(
         "press alarm warning light shutdown switch the to into onto over my a pipe "
         "pressure oil reading through past from"
@@ -23,6 +25,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "oil_black_and_gritty": _set("smoke smoking exhaust soot plug plugs belt hose"),
     "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
     "ran_on_without_pressure": _set("into in mode limp-mode"),
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),

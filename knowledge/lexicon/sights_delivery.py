@@ -26,4 +26,11 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
         "cross-threaded|crossthreaded filter?",
     ),
     "filter_bulged": ("filter .. bulged|swollen|ballooned|bloated",),
+    "filter_empty_after_standing": (
+        "filter was|is|came|found|also|completely|bone|totally? dry|empty when|inside|as|after|once i|we|it|he|they|the|taken|removed|unscrewed|took|off?",
+        "took|pulled|unscrewed|removed|spun|had|undid the|that|my|new|oil? filter|filter-housing|housing off|again|out? ,|and|it|was|is|bone|off|completely|"
+        "to-find-it? ,|and|it|was|is|bone|completely? dry|empty",
+        "filter housing|off|out|again|off-again? , bone|completely|totally? dry|empty",
+        "no|not|hardly|barely|any a? oil|drop|drops|trace in|inside the|it? filter|housing|filter-housing",
+    ),
 }

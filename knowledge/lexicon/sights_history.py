@@ -270,6 +270,12 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "whole fleet",
     ),
     "maker_calls_it_normal": (
+        "shop|builder|rebuilder|dealer|garage|mechanic|machinist|seller|they|maker|service|technician told|tell|tells|said|says|reckons|assured|insists|swears|"
+        "claims me|us? that|its|it|it-was|that-was|thats|is|was|s|was|perfectly|quite|all? its|it|is|was|s|perfectly|quite|all? fine|normal|ok|okay|good|"
+        "acceptable|plenty|enough|within",
+        "dealer|garage|mechanic|shop|they|builder|maker told|says|said|reckons .. over|above|more-than @pressure|@number is|was|s fine|normal|ok|okay|good|"
+        "acceptable|within|enough",
+        "not|nothing to worry about|over he|they|the|dealer|garage|mechanic|shop|builder said|says|told",
         "within|in spec|specification|tolerance according|says|per|dealer|manual",
         "dealer|maker|manufacturer .. calls|considers|called .. normal|acceptable|fine",
         "dealer|maker|manufacturer|mechanic|dealership|garage|factory|makers|main|agent says|said|say|reckons|told|claims|tells|insists|state|states .. normal|fine|ok|acceptable|spec|right|nothing",

@@ -220,7 +220,9 @@ IN_ONE_RUN = frozenset(["sank_while_running", "goes_after_minutes", "sags_as_oil
 BESIDE = frozenset(["engine_runs_normally"])
 #: words inside a phrase that make it no such finding: "reads 0 with the key on"
 NOT_INSIDE: dict[str, frozenset[str]] = {
-    "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"]),
+    "needle_off_zero_at_rest": frozenset(
+        ["0", "zero", "nothing", "nil", "zero psi", "0 psi", "zero bar", "0 bar"]
+    ),
     "level_risen": frozenset(["warning", "light", "lamp", "alarm", "sensor", "message"]),
     "oil_film_in_coolant": frozenset(["and"]),
     "needle_steps_at_once": frozenset(["back"]),

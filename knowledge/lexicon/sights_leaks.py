@@ -11,6 +11,8 @@ _ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
 #: the finding, by what is said when it is there
 SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
+        "streak|streaks|streaked|run|runs|trickle|line|river of|with oil all? down|under|along|over|on|across the|my|its? block|crossmember|cross|sump|pan|"
+        "bellhousing|engine|frame|chassis|side|subframe",
         "=leaks|leaking|=leak|leaked|leakage|leaky some|bit|of|a|an|lot|like|badly? of|bit? oil?",
         "oil all over|down|round|around the? place|engine|block|side|back|front|bay?",
         "oil all along the? block|engine|side|sump|pan|joint",
@@ -88,7 +90,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "black|oily|dark|wet|brown line|streak|stripe|stripes across|down|along|behind|over|all the|me|us|my? lawn|field|road|grass|drive|lane|track|water|tarmac?",
         "trail all? down|along|behind|on the? lane|road|street|me|car|drive|track",
         "laid|laying|dropping|dropped|leaving|left a? trail|oil down? down|on|of|all the|oil|along? road|track|oil?",
-        "trail|streak|slick of? oil",
+        "trail|slick of? oil",
+        "streak|line of? oil .. road|drive|driveway|street|lane|behind|tarmac|track",
         "oil trail|slick",
         "oil all? along|down the lane|road|street|track behind|all?",
         "river|stream|line|streak|stripe|swathe|ribbon|slick|strip of engine|my|the? oil behind|down|along|across|all|after|on|from|right|round|back",

@@ -33,6 +33,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "filler|oil cap .. mayo|mayonnaise|cream|creamy|emulsion|white|goo|milky",
     ),
     "oil_black_and_gritty": (
+        "black as your|my|the|a hat|tar|soot|coal|ink|night|hell|ace|pitch|boots?",
+        "jet|pitch|coal|ink|tar black oil|out|and?",
         f"oil {_LOOKS}like|pretty|absolutely|and|very? gritty|filthy|dirty|disgusting|horrible",
         "dirty|filthy|gritty|horrible|disgusting oil",
         "oil .. black|like? as tar|gritty|soot|treacle",

@@ -299,6 +299,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "=cheap|no-name|unbranded|aftermarket|pattern|cheapo|budget|offbrand",
     ),
     State.FINE: (
+        "the? right|correct|proper|specified length|size|tension|rate|free-length",
+        "length|size|tension is|was|s? right|correct|fine|good|ok|in-spec|to-spec|within",
+        "measures|measured|checks|checked right|correct|fine|good|in-spec|to-spec|within",
         "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent",
         "looks|looked|look|seems|seemed|appears|appeared normal",
         "like|as new",

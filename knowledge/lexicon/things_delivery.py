@@ -33,6 +33,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         family="filter",
         names=(
             "oil? filter|filters can|canister|cartridge|housing|bowl|element|pleats|paper|media|basket?",
+            "oil? filter housing? cap|lid|cover|top|bowl",
             "filter element|cartridge|pleats|paper",
         ),
         later=("element", "pleats", "cartridge", "can", "canister"),

@@ -50,7 +50,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "=caps|bearing_cap|main_cap|rod_cap + mixed|swapped|wrong_place|wrong_way|reversed|backwards|turned_round|not_matched|wrong_order|out_of_order|@not_match + main|rod|mixed|bearing|@number|big|swapped - filler|radiator|valve|dust|rotor|distributor",
     ),
     "cap_bolts_slack": (
-        "cap|caps|through_bolts|crankcase_bolts|main_bolts|rod_nuts|rod_bolts|rod_nut|rod_bolt + loose|slack|finger|@not_tight|hand_tight|below_torque|under_torque|undone|never_torqued|@not_torqued|backed - filler|radiator|relief|rocker|valve|oil_cap|breather",
+        "cap|caps|through_bolts|crankcase_bolts|main_bolts|rod_nuts|rod_bolts|rod_nut|rod_bolt + loose|slack|finger|@not_tight|hand_tight|below_torque|under_torque|undone|never_torqued|@not_torqued|backed - filter|housing|filler|radiator|relief|rocker|valve|oil_cap|breather",
     ),
     "shell_hole_mismatch": (
         f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - plug|lifter|cam_lobe|rod_through|gallery_plug",
