@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import tomllib
 
+from knowledge.book import the_book
 from knowledge.model import Stage
+from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 from tests.confirmed.scoring import FIRST, FURTHER, case_files, score
 from tests.support.case_texts import CaseText, case_texts, sentences
 from tests.support.stated_facts import Kind, Tables, follow
@@ -73,3 +75,23 @@ def test_a_cause_that_was_ruled_out_stands_last() -> None:
     assert "sender_faulty" in ranked.accepted
     assert "sender_faulty" not in ranked.marginal
     assert ranked.rank == len(ranked.marginal) + 1
+
+
+def test_what_the_words_say_is_of_these_cases() -> None:
+    """Each list names facts of its case, or ids and words of the book."""
+    book = the_book()
+    kinds = (Shows, Circumstance, Onset, Course, Since)
+    words = {w.value for kind in kinds for w in kind} | {"reading"}
+    ids = book.findings.keys() | book.measures.keys() | book.trials.keys() | book.areas.keys()
+    for each in TEXTS:
+        assert each.may <= ids | words, each.name
+        assert each.unsaid <= {str(f) for f in each.facts}, each.name
+    assert sum(bool(t.may) for t in TEXTS) > 50
+    assert sum(bool(t.unsaid) for t in TEXTS) > 50
+
+
+def test_what_the_words_do_not_say_is_not_missed() -> None:
+    """It counts neither as stated nor, if it is read, as right."""
+    text = next(t for t in TEXTS if t.unsaid)
+    nothing = text.judged_by(lambda _: {}).missed
+    assert {str(f) for f in nothing} == {str(f) for f in set(text.facts)} - text.unsaid

@@ -81,7 +81,10 @@ READ: dict[str, list[str]] = {
     ],
     "put the engine together myself": ["earlier whole_engine rebuilt"],
     "small V8, fades at high revs": ["behaviour falling at speed", "layout distributor_v8"],
-    "pressure comes and goes, no rhyme or reason": ["behaviour lost no pattern comes and goes"],
+    "pressure comes and goes, no rhyme or reason": [
+        "behaviour lost no pattern comes and goes",
+        "finding no_pattern_to_it present",
+    ],
     "hot at idle the pressure is half": ["behaviour low idle, hot"],
     "pressure is low. a new filter gave two good runs": [
         "behaviour low",

@@ -263,12 +263,6 @@ def test_words_of_a_fact_are_those_of_the_text() -> None:
     assert [text[a:b] for a, b in fact.spans] == ["OIL level is  fine"]
 
 
-def test_each_finding_stands_in_one_table_of_sights() -> None:
-    """Phrases of one finding in two files would hide each other."""
-    assert sum(len(table) for table in sights.TABLES) == len(sights.SIGHTS)
-    assert sum(len(table) for table in sights.ABSENT_TABLES) == len(sights.SIGHTS_ABSENT)
-
-
 def test_the_states_of_parts_are_findings_of_the_book() -> None:
     """Every finding of a part in a state, or of a substance in a place."""
     for thing in things.THINGS:

@@ -9,10 +9,12 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.work import tried
-from knowledge.lexicon.work_words import LOOKS, REUSED
+from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.work_words import CARRIED_OUT, LOOKS, REUSED
 from knowledge.reports.words import Done, Hands, Result
 
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
+_CARRIED = 4  #: words from "not" to "carried out"
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
 
@@ -30,6 +32,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "replacement engine, low pressure": ["earlier other_engine renewed"],
         "did the head gasket last week": ["earlier cylinder_head renewed 1 weeks"],
         "did the head gasket cause this": [],
+        "the maker's change at the pump's gear was not carried out": [],
         "main and rod bearings are new": ["earlier bearings renewed"],
         "replaced the pump, gauge now reads less": ["earlier oil_pump renewed"],
         "replaced the pump, gauge and filter last week": [
@@ -71,7 +74,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         for job in own:
             before, words = job.before()
             hands = _hands(line, job)
-            if not job.area or _ran_on(job, before):
+            if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue
             if job.trial in as_trials and (not before or job.begins_it):
                 continue
@@ -97,6 +100,16 @@ def _off_for(job: Job) -> bool:
     """Whether it was off for another reason than this trouble: "sump taken off for a gasket"."""
     after = [job.line.word(k) for k in range(job.last, job.last + 4)]
     return after[0] in ("for", "by") and not LOOKS & set(after)
+
+
+def _not_carried_out(job: Job) -> bool:
+    """Whether its clause ends with that it was not done: "a bulletin on the pump not carried out"."""
+    line = job.line
+    behind = range(job.last, line.clause(job.last - 1).last)
+    denied = next((k for k in behind if line.word(k) in NEGATION), None)
+    return denied is not None and any(
+        line.word(k) in CARRIED_OUT for k in range(denied, denied + _CARRIED)
+    )
 
 
 def _ran_on(job: Job, before: str) -> bool:

@@ -15,6 +15,28 @@ Value_co = TypeVar("Value_co", covariant=True)
 _ENGINE_WORDS = 4  #: most words between "on" and "engine"
 GAP = 3  #: most words that ".." stands for
 _NOT = frozenset(stemmed(w) for w in NOT.split("|"))
+#: straight before "not", which then is one word with it: "does not" is "doesn't"
+_HELPS = frozenset(
+    [
+        "do",
+        "does",
+        "did",
+        "will",
+        "would",
+        "can",
+        "could",
+        "is",
+        "was",
+        "are",
+        "were",
+        "be",
+        "has",
+        "have",
+        "had",
+        "should",
+        "might",
+    ]
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +62,7 @@ class _Element:
     exact: frozenset[str] = frozenset()  #: in no other form of the word
     optional: bool = False
     gap: bool = False
+    denies: bool = False  #: "not", which a helping verb may stand before
 
     def fits(self, token: Token) -> bool:
         return (
@@ -129,7 +152,8 @@ def _element(piece: str) -> _Element:
             exact.add(spelled(word[1:]))
         elif word:
             words.add(stemmed(spelled(word)))
-    return _Element(frozenset(words), frozenset(kinds), frozenset(exact), optional)
+    denies = words >= _NOT
+    return _Element(frozenset(words), frozenset(kinds), frozenset(exact), optional, denies=denies)
 
 
 def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> int:
@@ -147,9 +171,17 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
         best = max(best, _match(elements, k + 1, tokens, i))
     if best < 0 and k and i < len(tokens) and tokens[i].word in FILLERS:
         return _match(elements, k, tokens, i + 1)  # "the needle has very slowly fallen"
+    if best < 0 and k and element.denies and _helps_not(tokens, i):
+        return _match(elements, k, tokens, i + 1)
     if best < 0 and k and (behind := _past_engine(tokens, i)):
         return _match(elements, k, tokens, behind)  # "the pressure on that engine dropped"
     return best
+
+
+def _helps_not(tokens: Sequence[Token], i: int) -> bool:
+    """Whether a helping verb and "not" stand at a place: "does not"."""
+    after = tokens[i + 1 : i + 2]
+    return bool(after) and tokens[i].word in _HELPS and after[0].stem in _NOT
 
 
 def _past_engine(tokens: Sequence[Token], i: int) -> int:

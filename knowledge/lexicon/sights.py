@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from knowledge.lexicon.sights_assembly import SIGHTS_ASSEMBLY
 from knowledge.lexicon.sights_bearings import SIGHTS_BEARINGS
+from knowledge.lexicon.sights_brief import SIGHTS_BRIEF
 from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS, SIGHTS_DEBRIS_ABSENT
 from knowledge.lexicon.sights_delivery import SIGHTS_DELIVERY
 from knowledge.lexicon.sights_denied import SIGHTS_DENIED, SIGHTS_NOTHING
@@ -15,6 +16,7 @@ from knowledge.lexicon.sights_oil_look import SIGHTS_OIL_LOOK, SIGHTS_OIL_LOOK_A
 from knowledge.lexicon.sights_pressure import SIGHTS_PRESSURE
 from knowledge.lexicon.sights_pump import SIGHTS_PUMP
 from knowledge.lexicon.sights_relief import SIGHTS_RELIEF
+from knowledge.lexicon.sights_short import SIGHTS_SHORT
 from knowledge.lexicon.sights_suction import SIGHTS_SUCTION
 from knowledge.lexicon.sights_topend import SIGHTS_TOPEND
 
@@ -38,6 +40,11 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 )
 #: the finding, by what is said when it is there
 SIGHTS: dict[str, tuple[str, ...]] = {k: v for table in TABLES for k, v in table.items()}
+#: further phrases for the same ids
+BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (SIGHTS_BRIEF, SIGHTS_SHORT)
+for _table in BESIDE:
+    for _id, _said in _table.items():
+        SIGHTS[_id] = SIGHTS.get(_id, ()) + _said
 ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_DEBRIS_ABSENT,
     SIGHTS_DENIED,

@@ -266,10 +266,10 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "was|is locked .. later restarted|started|freed",
     ),
     "ran_on_without_pressure": (
-        "carried|kept|continued|drove|driven|drive|limped|nursed|pressed|ridden|rode|motored on|home|going|driving|running|for|back|it|another|with|riding|to .. light|lamp|pressure|gauge|warning|anyway|lit|mile|miles|regardless|@distance|@minutes|without|zero",
+        "=carried|=kept|=continued|=drove|=driven|=drive|=limped|=nursed|=pressed|=ridden|=rode|=motored on|home|going|driving|running|for|back|it|another|with|riding|to .. light|lamp|pressure|gauge|warning|anyway|lit|mile|miles|regardless|@distance|@minutes|without|zero",
         "drove|driven|limped|nursed|rode|ridden|carried it|her|the|car|on|@distance|about? car|on|about|back|@distance? home",
-        "ran|run|running|driving|drove|driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
-        "drove|driven|rode|carried|drive it? on? to =work|school|town|shops",
+        "=ran|=run|=running|=driving|=drove|=driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
+        "=drove|=driven|=rode|=carried it|on on? to =work|school|town|shops",
         "thought|think nothing|little|no-more of|about it and|so .. drove|carried|kept|continued|went|rode|ran",
         "carried on driving|home|regardless|mowing|working|ploughing|motoring|cruising|cutting|baling|fishing",
         "finished|finish|finishing the|my|that field|row|job|load|round|trip|run|crossing|pad|headland with|on .. light|lamp|alarm|buzzer|zero|pressure",

@@ -183,6 +183,7 @@ SUPPOSED = (
     "before i|we|you =do|=go|=start|=tear|=strip|=pull|=spend|=buy|=take|=drop|=rip|=rebuild|=order|=open|=commit",
     "told me to",
     "suggested|suggests|advised|recommends",
+    "calls|call|called =for",
     "recommended|recommend i|we|that|to|a|replacing|changing|new|trying|pulling|checking|using",
 )
 #: a clause that begins so asks; what it says is not stated

@@ -192,7 +192,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "bought|got|came|acquired|inherited + like_this|like_that|as_is|in_this_state|as_seen|as_a_project|sight_unseen - gauge|sender|pump|part|always|filter",
     ),
     "service_neglected": (
-        "never|no|@not|hardly|rarely + oil_change|oil_changes|service|serviced|maintenance + had|has|had_an|ever|in|seen|been|done - i|yet|light|noise|pump|pressure|gauge|wont|after_an|before|since_the|no_difference|no_change",
+        "never|no|@not|hardly|rarely + oil_change|oil_changes|service|serviced|maintenance + had|has|had_an|ever|in|seen|been|done - i|yet|shows_no|light|noise|pump|pressure|gauge|wont|after_an|before|since_the|no_difference|no_change",
     ),
     "hot_and_thin": (
         "@hotday|heatwave|scorching|boiling_hot|baking|roasting|heat_wave + outside|day|today|weather|ambient|air|summer|out|it_was|temps|degrees - oil_temp|coolant|water|start|psi|engine",

@@ -51,7 +51,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "gauge|light|lamp|pump|noise|alternator|oil_pressure|hose|cooler|fitting|filter|bearing|pressure|line|bolt|then_stopped_it",
         "lost_the_engine|lost_an_engine|engine_was_lost|power_was_lost|lost_all_drive|lost_drive|power_went_to_nothing|power_dropped_to_nothing",
         "coughed|spluttered|faltered|hiccuped|surged & stopped|died|quit|dead - gauge_stopped|noise_stopped",
-        "died|stopped|quit + restart|restarted|start_again|fire_again|refire + @not|refused|would_not|wouldnt|failed - gauge|light|pressure|noise|knock",
+        "died|stopped|quit + restart|restarted|start_again|fire_again|refire + @not|refused|would_not|wouldnt|failed - gauge|light|lamp|alarm|buzzer|warning|pressure|noise|knock",
     ),
     "oil_milky": (
         "oil|sump|stick + tea_with_milk|milky_tea|colour_of_tea|white_coffee|like_coffee|like_milk|caramel|like_custard|butterscotch|mushroom_soup|chocolate_milk - no|not|filler|cap",

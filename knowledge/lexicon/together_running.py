@@ -56,8 +56,8 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "past|port|into_the_timing|prime",
     ),
     "dipstick_low": (
-        "oil|level|sump|it|under|below + minimum|under_minimum|below_minimum|far_too_low|too_low|very_low|@not_much_oil_left|low_on_oil|under_min|below_low|quart_low|down_by|well_down|half_empty|"
-        "critically_low|dangerously_low - pressure|temperature|coolant|temp|water|fuel|gauge|gas",
+        "oil|level|sump|it + minimum|under_minimum|below_minimum|far_too_low|too_low|very_low|@not_much_oil_left|low_on_oil|under_min|below_low|quart_low|down_by|well_down|half_empty|"
+        "critically_low|dangerously_low - pressure|reads|reading|shows|showing|temperature|coolant|temp|water|fuel|gauge|gas",
         "@volume|quart_and_a_half|litre_and_a_half|half_a_gallon|pint_and_a_half|couple_of_quarts|couple_of_litres + short|low|shy|down|to_fill|to_top|added|needed|required|missing|"
         "to_bring - per|every|over|too_much|coolant|antifreeze|radiator|water|fuel|overfull|a_day|hour|drained|week|miles|tank|too_low_a|used|high|adding|were_left|was_left|remained",
         "not_much|@not_much|hardly_any|little|next_to_no + oil_left|oil_in_it|oil_in_the_sump|oil_remained|left_in_it|left_in_the_sump - pressure|rockers",
@@ -73,7 +73,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "inch|bit|shade|little|hair|touch|just|quarter|third|fraction + below_full|under_full|off_full|below_the_full|short_of_full|below_the_max|under_the_full|shy_of_full|below_max|under_max - well|way|quart|litre|filter|screen",
         "oil|level|oil_level|contents|quantity|sump|it + between_high_and_low|between_the_marks|adequate|to_the_brim|full_of_oil|filled_up|enough_oil|correct|spot_on|normal|up_to_level|to_the_mark|on_the_mark|"
         "halfway_up|up_to_the_mark|in_range|sufficient|ample - normal_place|normal_position|its_normal|went_back|pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
-        "flow|over_full|overfull|half|to_normal|reads|engine|everything|cap|change|sound|note|grade_of|correct_oil",
+        "flow|over_full|overfull|half|to_normal|reads|level_flight|in_level|engine|everything|cap|change|sound|note|grade_of|correct_oil",
         "@number|@range|six|seven|eight|nine + of_@number|out_of_@number|of_8|of_12 + quarts|litres|qt|qts|pints|quart - low|left|down|over|short|gone|lost|used|three|two|one",
     ),
     "high_mileage": (

@@ -51,6 +51,8 @@ JOINED_TO = _set("welded soldered")
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
 #: after "second": it says which of several, and not that it is another one
 NUMBERED = _set("cam main rod bearing bearings piston cylinder lifter crankpin journal big")
+#: behind "not" after a name of work: it was not done
+CARRIED_OUT = _set("carried done performed complied incorporated implemented followed")
 #: done with a part of the engine before, which says what was built in
 REUSED = _set("transferred transferring reused reusing")
 #: what tells a gauge or lamp, and words before one that is not of the oil pressure

@@ -6,8 +6,9 @@ kept back, of the short reports of ``data/report_texts.toml``, a third kept back
 stories of ``data/story_texts_*.toml``, all kept back; the same on the words of every confirmed case
 (complaint and notes) beside the entries coded in its file, the half kept aside apart; and how often
 the confirmed cause is first, among three, among five when nothing but these words is known.
-What a file does not code although its words say it counts as wrong there, so the precision on cases
-is too low rather than too high.
+What a file does not code although its words say it counts as wrong there, and what it codes although
+they do not say it counts as missed; the row "as words say" has both as one reader judged them
+(``data/case_words_*.toml``).
 
 --misses: facts missed and facts wrong, none of the parts kept back. --reader NAME: only this one.
 --facts: without the hit rates, which take most of the time.
@@ -83,6 +84,8 @@ def in_cases(reader: Reader, misses: bool, ranks: bool = True) -> None:
         print(f" {STAGES[stage]}: {len(texts)} cases")
         print(heading("developed on", "kept aside"))
         print(*rows(parts), sep="\n")
+        judged = _split(texts, lambda t: t.kept_aside, lambda t: t.judged_by(reader))
+        print(f"  {'as words say':16}" + "".join(_cell(p.all) for p in judged))
         if ranks:
             _print_ranks(texts, stage, reader)
     if misses:

@@ -26,6 +26,7 @@ from tests.support.agreement import Outcome, outcome
 from tests.support.readers import Reader
 from tests.support.stated_facts import Fact, Kind, Tables, in_tables
 
+DATA = Path(__file__).parents[1] / "data"
 KNOWN = "told"
 OUTSIDE = "outside"
 _TABLES = ("finding", "behaviour", "reading", "baseline", "trial", "earlier")
@@ -41,6 +42,8 @@ class CaseText:
     facts: tuple[Fact, ...]
     further: bool
     doubtful: bool
+    may: frozenset[str] = frozenset()  #: said in the words too, or a fair reading of them
+    unsaid: frozenset[str] = frozenset()  #: facts of the file that the words do not say
 
     @property
     def kept_aside(self) -> bool:
@@ -51,6 +54,11 @@ class CaseText:
         """Compare what a reader makes of the text with the entries of the file, features apart."""
         read = [f for f in in_tables(reader(self.text)) if f.kind is not Kind.FEATURE]
         return outcome(read, self.facts)
+
+    def judged_by(self, reader: Reader) -> Outcome:
+        """The same, with what the words themselves state, as a person judged it."""
+        read = [f for f in in_tables(reader(self.text)) if f.kind is not Kind.FEATURE]
+        return outcome(read, [f for f in self.facts if str(f) not in self.unsaid], self.may)
 
     def ranked_by(self, reader: Reader) -> Score:
         """Where the confirmed cause stands when nothing but the text is known, title first."""
@@ -108,8 +116,22 @@ def _case_text(path: Path, learned: tuple[str, ...], further: bool) -> CaseText:
     said = [job.get("complaint", ""), *notes]
     facts = [f for f in in_tables(chosen) if f.kind is not Kind.FEATURE]
     doubtful = bool(gold()[path.stem].get("doubtful"))
-    title = job.get("title", "")
-    return CaseText(path.stem, title, sentences(said), tuple(facts), further, doubtful)
+    return CaseText(
+        path.stem,
+        job.get("title", ""),
+        sentences(said),
+        tuple(facts),
+        further,
+        doubtful,
+        frozenset(_words("may").get(path.stem, ())),
+        frozenset(_words("unsaid").get(path.stem, ())),
+    )
+
+
+@cache
+def _words(which: str) -> dict[str, list[str]]:
+    """By case, what its words say beside its entries, or what of these they do not say."""
+    return tomllib.loads((DATA / f"case_words_{which}.toml").read_text("utf-8"))
 
 
 def sentences(pieces: list[str]) -> str:
