@@ -9,6 +9,10 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "loose|slack|under-torqued|undertorqued main|rod|cap|big-end|through bearing|cap|end? bolts|nuts|bolt|caps",
     ),
     "caps_mixed": (
+        "=caps|main|rod|bearing =caps? @number|two|three|one and|& @number|four|three|two are|is|were|was|have been|got? swapped|mixed|switched|reversed|"
+        "transposed|wrong",
+        "numbers|stamps|stampings|marks|numbering on|of|on-the|of-the? caps|cap? were|are|was|dont|didnt|not not|out|all|arent|werent|match|in|line in|of|over|"
+        "up? order|sequence|place|match|line|up",
         "caps|cap .. swapped|mixed|backwards|reversed|wrong|back|order|round",
         "mixed|swapped|reversed .. bearing|main|rod|cam? caps|cap",
     ),
@@ -37,6 +41,10 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "part|parts from|off|for a? different|another|wrong|other|not engine|model",
     ),
     "freshly_rebuilt": (
+        "@number|ten|twenty|thirty|forty|sixty over|oversize ,? fresh|new|just|all-new",
+        "just|only-just|finally|freshly finished|done|completed|built|building|assembled|put the|a|an|my|our|first|up? first|own|full|fresh|engine|motor|"
+        "complete? rebuild|build|engine|motor|overhaul|together",
+        "my|our|his|first first|very|own? rebuild|build|engine-build",
         "just|freshly|newly|recently|fresh|been|completely been|had? rebuilt|overhauled|built|reconditioned|rebuild",
         "fresh|newly|freshly built|build|rebuild|overhaul|rebuilt",
         "first|few|handful|zero|practically .. hours|miles|starts|flights|start|run|runs|trial .. since|after|on|from|of the? rebuild|overhaul|new|build|rebuilt",

@@ -139,6 +139,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         f"scoring|score|scores|grooves marks? in|on the? main|rod? {_CRANK}",
     ),
     "bearing_found_seized": (
+        "big|main|rod|number|end|bearing|shell|rod end|bearing|shell|rod|main? is|was|had|been|friction|all? welded|seized|fused|stuck|nipped|locked|picked "
+        "itself|solid|up? to|on|onto|solid the|its|my|it|crank|crankpin|journal|solid crank|crankshaft|journal|crankpin|pin|throw?",
         f"{_BRG} {_BE}? seized|welded|picked-up|stuck to|on|onto the? {_CRANK}?",
     ),
     "signs_of_starvation": (

@@ -25,6 +25,10 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "relief_plunger_sticks": _set(
+        "cylinder ring rings bypass clutch brake master tensioner lifter injection filter"
+    ),
+    "pushrod_off_or_bent": _set("cover gasket box seal oil"),
     "oil_black_and_gritty": _set("smoke smoking exhaust soot plug plugs belt hose"),
     "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
     "ran_on_without_pressure": _set("into in mode limp-mode"),

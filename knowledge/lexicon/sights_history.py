@@ -223,6 +223,11 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "cold start in|during winter",
     ),
     "pressure_back_after_thaw": (
+        "towed|moved|pushed|put|brought|rolled|left|sat|stood|dragged|parked|into|in .. heated|warm|heated-up|inside|indoors shop|garage|workshop|barn|"
+        "building|overnight|all .. starts|started|fired|pressure|fine|good|normal|right|back|came|runs|ran|then",
+        "once|after|when|as-soon-as it|engine|the-engine|oil|truck|car had|was|got|is|has|warmed|thawed|heated thawed|warmed|warm|warmed-up|heated out|up|"
+        "through|again? .. pressure|fine|normal|back|good|ok",
+        "block|engine|oil|pan heater|heated plugged|overnight|on|up .. fine|normal|good|pressure|ok|back",
         "thawed|thawing|thaw|defrosted",
         "warmed|warming|heated .. up|through|out|heater|garage|workshop .. pressure|came|back|fine|ok",
     ),

@@ -81,6 +81,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@volume over|overfull|too over? full|mark|high|level?",
     ),
     "level_risen": (
+        "level|stick|dipstick|oil .. inch|half|cm|finger|lot|way|well|quart|litre|bit .. over|above|past .. though|although|but|yet|without|and .. never|not|"
+        "nobody|havent|hadnt|without|didnt|nothing|no",
         "level|stick|dipstick|oil .. over|above|past|up|higher|gone-up .. never|not|havent|hadnt|nobody|without|didnt added|add|adding|topped|put|poured",
         "havent|never|not|didnt|nobody|hadnt|have added|put|poured|topped|adding any|a|one|oil|anything|it|in? drop|oil|drops|any|up .. up|over|higher|above|"
         "risen|more",

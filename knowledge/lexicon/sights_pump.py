@@ -94,6 +94,12 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         f"rounded off? .. {_SHAFT}|hex|tang",
     ),
     "drive_not_engaged": (
+        "hex|tang|shaft|slot|dog|tongue|drive|rod barely|hardly|just|only|not|doesnt|didnt|isnt|wasnt|never|wont bites|bite|biting|catches|catch|catching|"
+        "engages|engaged|engage|engaging|reaches|reach|reaching|meets|touches|in|into|goes|go|going|seats|seated|drops|dropping the|it|in|into|pump|slot|fully|"
+        "far|deep|enough|properly?",
+        "distributor|dizzy|dist gear|shaft|is|was|sits|sat|stands|gear? not|isnt|wasnt|never|about|up|too|sits|1/8|a? all|fully|right|properly|high|proud|up|"
+        "short down|in|home|seated|of|from|where|off|by",
+        "gear is|was|sits|sat about|around? @length|@number|1/8|inch|eighth|mm .. up|high|above|proud|out from|of|where|off?",
         f"{_SHAFT}|drive|tang|distributor|dizzy|pump @not engage|engaged|engaging|mesh|meshing|seated|reach|reaching",
         f"{_SHAFT} .. too short",
         f"{_SHAFT}|drive .. dropped|fell|slipped|come|came out|down|disengaged of?",
@@ -253,5 +259,10 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "pressure .. fine|good|normal|@pressure|@number .. stopped|parked|shut|switched .. next|restart|again .. none|nothing|zero|no",
         "good|fine|normal|running when|until|before shut|parked|stopped|switched|before .. none|no|nothing|zero .. start|restart|morning|next",
         "ran|running fine|good|normally|before|well before|yesterday|earlier|to .. none|no|zero|stayed .. start|restart|next",
+    ),
+    "too_much_drive_float": (
+        "distributor|dist|dizzy|pump|drive|oil-pump drive|pump? shaft|gear|drive has|had|with|got|lots|too|loads|a lots|lot|loads|too|much|plenty|tons|a|"
+        "excessive of? of? up|end|vertical|axial and|&|play|float|movement|slop down?",
+        "distributor|dist|dizzy shaft|gear|drive lifts|moves|move|goes|rattles up and|& down",
     ),
 }

@@ -8,6 +8,8 @@ SIGHTS_RELIEF: dict[str, tuple[str, ...]] = {
         "dirt|chip|swarf|metal|debris|grit|bit|crud under|in|on|holding .. relief|valve|ball|seat|plunger",
     ),
     "relief_plunger_sticks": (
+        "plunger|piston|relief|valve was|is|were|came|really|very|a-bit|bit|so|quite|had|needed|had-to-be? tight|stiff|sticky|snug|jammed|gummed|tapped|tap|"
+        "drift|driven|drive|hammered|persuade|knocked|prised|pried in|out|up|with|persuading|to its|the? bore|hole|with?",
         "relief|regulator|plunger valve|piston|plunger|was|is|found? stuck|sticking|sticks|jammed|seized",
     ),
     "relief_parts_not_standard": (

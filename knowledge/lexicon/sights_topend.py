@@ -29,6 +29,9 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "front of the? engine rattles|rattle|rattling",
     ),
     "no_oil_at_rockers": (
+        "oil|oiling only? comes|coming|gets|getting|to|at|on|up|is out? on|to|up|from? only? one side|bank|head only?",
+        "one side|bank|head gets|has|is|was|stays no|dry|little|bone|starved oil|dry?",
+        "rockers|rocker|pushrods|top-end|head|heads on|of one|the|left|right|passenger|drivers side|bank|head? are|is|were|was|stay|dry|get dry|bone|no|starved",
         f"no|little|hardly|barely|without|@not any|much|enough|a|any? oil to|at|on|up|reaching|getting|coming|gets|comes|around|in|flow|makes up|to|it|at? the|to? {_ROCKERS}",
         f"{_ROCKERS} arms|end|gear|shaft|is|are|was|were|all|bone|running|ran|found? is|are|bone|was|completely? dry|starved",
         f"dry {_ROCKERS}",
@@ -68,6 +71,10 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "cam|followers|valve-gear|valvegear run|ran|found|bone dry",
     ),
     "pushrod_off_or_bent": (
+        "rocker|rockers|arm is|was|had|has|one|come|fallen|popped|jumped|slipped|knocked|lying off|out|loose|lying|adrift|on its|the|it|of|in? spot|seat|valve|"
+        "stud|pushrod|shaft|lifter|place|valley|head?",
+        "rocker|follower|pushrod|finger lying|laying|loose|sat|sitting in|on|under the? valley|head|cover|cam|oil|bottom",
+        "rocker|follower popped|jumped|fell|come|came|fallen|spat off|out",
         "pushrod|pushrods|push-rod|push-rods .. bent|off|loose|jumped|out",
         "bent|loose|dropped pushrod|pushrods|push-rod|push-rods",
     ),
@@ -114,10 +121,15 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "scored|worn cam|camshaft journals|journal",
     ),
     "cam_bearing_pours": (
+        "oil pouring|pours|pour|gushing|gushes|squirting|pissing|flooding|spraying|shooting|streaming|coming|running out|from|past|down|round|around|by|behind|"
+        "at of|from|past|by|behind|around|round|at|behind? the|a|one|that|my|rear|front|middle|back|number? rear|front|back|middle? cam|camshaft bearing|"
+        "bearings|journal|journals|plug?",
         "oil pours|pouring|floods|gushes .. cam|camshaft bearing|bearings",
         "oil pours|pouring|floods|flooding|gushes|gushing|streams|streaming|runs|running|rushing|coming out? from|past|around|round|at|by .. cam|camshaft bearing|bearings",
     ),
     "lifter_bore_pours": (
+        "oil pouring|pours|pour|gushing|gushes|gushed|squirting|pissing|flooding|spraying|shooting|streaming|coming out|from|past|up|by|around|round of|from|"
+        "past|by|around|round? the|a|one|that|my|number? lifter|lifters|tappet|tappets|follower bore|bores|hole|holes|itself|body?",
         f"oil pours|pouring|sheet|gushes|floods .. {_LIFTERS} bore|bores|hole|galleries?",
     ),
     "tensioner_floods": ("oil pours|pouring|floods|gushes|pouring .. tensioner",),

@@ -136,6 +136,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "flat|rounded|worn|wiped lobe|lobes|off|away|out",
     ),
     State.ROUNDED: (
+        "corners|edges|flats|hex is|are|were|was|all? rounded|gone|worn|chewed|knocked off|over|away?",
+        "rounded|worn|chewed corners|edges|flats|hex",
         "rounded|rounding|chewed|worn|wallowed off|round|over|out|away|up?",
         "twisted|twisting off|up?",
     ),
@@ -167,6 +169,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "shorting|shorted|rubbing out|on|against|to",
     ),
     State.BLOCKED: (
+        "=solid with|of carbon|coke|sludge|muck|crud|gunk|dirt|black|tar|swarf|gum",
+        "choked|clogged|blocked|plugged|bunged|packed|caked|coked solid|up|with|full|over|shut",
+        "two-thirds|half|mostly|nearly|almost|completely|totally|three-quarters|third covered|blocked|full|gone|choked|shut",
         "partly|partially|half|completely|totally|nearly|almost? "
         "=blocked|=clogged|=plugged|=choked|=restricted|=obstructed|bunged|=gummed|=sludged|=furred|=silted|=fouled up? solid?",
         "full|=packed|=loaded|caked|=choked|=clogged|=plugged|=blocked up? solid? of|with",
@@ -243,6 +248,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.TIGHT: ("=tight", "secure", "torqued correctly|properly|down"),
     State.ABSENT: (
+        "not in it|there|one at? all?",
         "missing|absent|gone|forgotten|omitted",
         "left off|out",
         "not|never|wasnt|isnt|werent been? fitted|installed|there|refitted|replaced|present",

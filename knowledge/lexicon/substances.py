@@ -20,6 +20,8 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         "shiny|silver|silvery bits|flakes|specks|particles|pieces|stuff",
     ),
     Substance.DEBRIS: (
+        "black|rubbery|rubber|brown|soft|hard|little|tiny|stringy? black|rubbery|rubber|belt crumbs|crumb|bits|particles|pieces|flakes|fragments|shreds|strings|grains|stuff|debris|fibres|fibers",
+        "crumbs|belt-bits|belt-debris",
         "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|contamination",
         "foreign material|matter|object|body",
         "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|dirt|crud",

@@ -94,6 +94,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "anti-drainback|anti-drain-back|antidrain|antidrainback|drainback|nonreturn|non-return valve|flap|"
             "diaphragm",
             "anti drain|drainback back? valve|flap|diaphragm?",
+            "rubber|silicone|little|drain-back|drainback flap|diaphragm|check-valve|membrane",
         ),
         shows={
             State.HARD: ("anti_drainback_hard",),

@@ -115,6 +115,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         names=(
             f"pump|drive|{_SHAFT} drive? hex|tang|slot|dog|flats|tongue|spline|splines|end",
             "hex|tang|tongue|splines",
+            "hex|pump|drive|little|oil-pump hex? shaft|rod corners|edges|flats",
             f"hex|tang|slot|dog on|of|at the? pump|drive|{_SHAFT} {_SHAFT}?",
         ),
         shows={

@@ -145,6 +145,9 @@ THINGS_TOPEND: tuple[Thing, ...] = (
             f"{_TURBO} oil? {_LINE} {_LINE}?",
             f"oil? {_LINE} to|of|for|on the? {_TURBO}",
             f"{_TURBO} feed|oil banjo|screen|union|restrictor",
+            "banjo|feed bolt|bolts? filter|gauze|mesh|screen|strainer",
+            "filter|gauze|mesh|screen|strainer in|inside|of the|its|that? banjo|feed",
+            "feed|turbo pipe|banjo-filter|banjo",
         ),
         shows={
             **dict.fromkeys(

@@ -86,6 +86,8 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "water|coolant|antifreeze + sump|pan|bottom + found|lying|came_out|sitting|pint|litre|cup|half - no|not|pump|cooling|leak_outside|bilge",
     ),
     "sump_or_pump_swapped": (
+        "swapped|moved|transferred|used|fitted|put|bolted|reused + pan|sump|pickup|oil_pan|oil_pump & over|from_my_old|off_my_old|from_the_old|off_the_old|"
+        "off_the_other|from_the_other|off_another|from_another|off_a|from_a|of_a|from_my_other - gasket|drain|seal|o-ring|sender|removed|dropped|hole",
         "different|deeper|another|other|bigger|shallower|wrong|aftermarket|used|new + sump|pan|oil_pan|pump|pickup + fitted|fit|swapped|put|off|from|on|has|installed|bolted - gasket|o_ring|oring|ring|cured|screen|hose|seal|pump_same|old_pump|noise|no_difference|fuel|water|replacement_pump|new_pump|new_oil_pump|help|plug",
     ),
     "pickup_gap_too_large": (

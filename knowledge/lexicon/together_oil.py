@@ -22,6 +22,8 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         f"{_STICK}|level|oil + inch|way|well|miles|long_way|far|quart|litre + over|past|above|too_high + full|mark|max|line|top|high - not|under|below|filter|cam|pan_floor|sump_floor|gauge",
     ),
     "level_risen": (
+        "over|above|past|high|higher|overfull & full|max|mark|line|top & never_added|@not_added|nobody_added|without_adding|@not_topped|never_topped|"
+        "@not_put_any|havent_added|hadnt_added|not_added|never_put - pressure|coolant",
         f"{_STICK}|level|oil_level + risen|rising|rises|gone_up|going_up|creeping_up|climbing|higher_than|went_up|increasing|rise|gained - pressure|idle|bilge|temperature|temp|water_level|comes_up_with|coolant",
         "making_oil|makes_oil|growing_oil + engine|it|motor|diesel|instead",
     ),
@@ -100,6 +102,8 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "water & oil & plug|drain|drained & first|before|ahead - no|pump|radiator",
     ),
     "drained_volume_low": (
+        "came_out|drained|got_out|out & expecting|expected|should|holds|takes|instead|supposed & @volume|quarts|litres|pint + only|bit|just|less|barely|half|"
+        "little|and_a_bit|maybe|hardly - more|over|nearly|high",
         "drained|came_out|drain|got_out|ran_out + only|just|barely|hardly|less|missing|short|instead + quart|quarts|litre|litres|liter|liters|pint|pints|holds|takes|@volume - water|gallons_of_fuel|coolant|high",
     ),
     "too_much_poured_in": (

@@ -200,6 +200,8 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "only|barely|just + got|came|drained|ran + @volume + out - quarts_low|of_water|add|topped|more",
     ),
     "drained_volume_high": (
+        "drained|came_out|got|out|drain & takes|holds|capacity|should_be|book_says|supposed & @volume|litres|quarts|more_than + nearly|almost|over|more|about|"
+        "@volume - only|barely|just|half|little|less",
         "drained|drain|got|came|out + @volume + when_it_holds|holds|should|capacity|should_be & @volume - only|barely|just",
     ),
     "engine_runs_normally": (

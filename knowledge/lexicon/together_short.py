@@ -118,6 +118,8 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "unless|until + over_the_mark|over_full|above_the_mark|overfill|over_the_line - no|smoke|foam",
     ),
     "pressure_back_after_thaw": (
+        "heated|warm|warmed|indoors|inside & shop|garage|workshop|barn|building|all_day|overnight & starts_with|started_with|fired_up_with|came_right_up|"
+        "normal|fine|good_pressure|pressure_back|pressure_was_back|started_fine|built_right - not|still|no|hot_idle",
         "heated|thawed|thawed_out|warmed_it|warmed & overnight|hut|garage|shed|barn|workshop|heater|blanket|indoors & fine|normal|returned|back|ok|right|good - not|still|no_better",
     ),
     "earlier_breakage": (

@@ -136,7 +136,12 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "ran|run|put|poured|added|kept|carried|fill|filled|used|with|overfill it|in|with|the|oil? an|a? extra|another|additional half|one|a? half? litre|liter|quart|pint|inch|@volume",
         "run|ran|running|keep|kept|carry|put|fill it|her? about? half|quarter|a? a? litre|liter|quart|pint|@volume over",
     ),
-    "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
+    "standard_pump": (
+        "put|fitted|went|gone .. standard|stock|original oil? pump back?",
+        "replaced|swapped|changed|exchanged the|my|that? hv|high-volume|hi-vol|high-pressure|bigger|big|uprated oil? pump .. by|for|with a|the|an? stock|standard|original|factory|normal|regular one|pump|item?",
+        "back to|on the|a? stock|standard|original oil? pump",
+        "from hv|high-volume to|back standard|stock",
+    ),
     "new_pickup": (
         "brazed|soldered|welded|fixed|mended|repaired .. crack|split|pinhole .. pickup|suction",
     ),
