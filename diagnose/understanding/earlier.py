@@ -92,7 +92,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             marks = [*job.marks, *words, *([hands] if hands else [])]
             yield Fact("earlier", fields, line.span(marks))
         for mark in line.stated(line.lexicon.nothing_done):
-            if not own:
+            of_a_part = any(m.last <= mark.first for m in line.find(line.lexicon.parts))
+            if not own and not of_a_part:
                 yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
 
 

@@ -42,6 +42,7 @@ _TIMES = (
     (r"years?|yrs?", "years", "years"),
 )
 _TO = r"\s*(?:-|–|to|or)\s*"
+_OR_TWO = r"\s+or\s+(?:two|three|2|3)(?!\s*(?:psi|bar|lbs?|pounds|later))\b"  #: "an hour or 2"
 _UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
 _UNIT = (
     r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
@@ -100,7 +101,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     *(
         (
             name,
-            rf"(?P<count>{_NUMBERED if name == 'seconds' else _COUNT})(?:{_TO}{_COUNT})?[\s-]*(?:{unit})\b",
+            rf"(?P<count>{_NUMBERED if name == 'seconds' else _COUNT})(?:{_TO}{_COUNT})?[\s-]*(?:{unit})\b(?:{_OR_TWO})?",
         )
         for unit, name, _ in _TIMES
     ),

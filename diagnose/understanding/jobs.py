@@ -34,6 +34,7 @@ _DAYS = frozenset(
         "weekend",
     ]
 )
+_HABIT = frozenset(["every", "regularly", "religiously", "annually", "yearly"])
 _ZERO = frozenset(
     ["zero", "0", "nil"]
 )  #: shown by a gauge, no age: "gauge zero since the oil change"
@@ -286,6 +287,8 @@ def _states(job: Job) -> bool:
         return False  # it was out of the way of the drill
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
         return False  # "new sender is on the way"
+    if job.line.word(mark.last) in _HABIT:
+        return False  # "oil changed every 250 hours"
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False
     stance = job.line.stances.at(mark)

@@ -15,6 +15,7 @@ from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
+from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 from knowledge.units import PSI
@@ -248,12 +249,17 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
         if own:
             lead = own
-        elif not later and not any(_is_heat(m) for m in other.near):
+        elif not (later or _falls_to(line, other)) and not any(_is_heat(m) for m in other.near):
             other.near += lead
         if other is not first and not any(m in _gauges(line) for m in other.near):
             other.near += [m for m in first.near if m in _direct(line)]
     if len(found) == len(_BOTH) and {_by_panel(p) for p in found} == _BOTH:
         _at_one_moment(line, found)
+
+
+def _falls_to(line: Line, pressure: _Pressure) -> bool:
+    """Whether a pressure came down from one before it, no longer cold: "cold 50, then down to 15"."""
+    return any(line.word(k) in FALLS for k in range(pressure.mark.first - 3, pressure.mark.first))
 
 
 def _set_direct(line: Line, found: list[_Pressure], put_on: bool) -> bool:

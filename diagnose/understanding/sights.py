@@ -17,6 +17,7 @@ from diagnose.understanding.things import pairs
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
 from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR
 from knowledge.lexicon.sights_kinds import (
+    AT_ANOTHER_TIME,
     BESIDE,
     COMPOUNDS,
     IN_ONE_RUN,
@@ -271,7 +272,7 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
         return None  # "stripped the pump: gears good"
     sure = line.stances.surety(mark)
-    if inside and "ago" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
+    if inside and AT_ANOTHER_TIME & {line.word(k) for k in range(mark.last, mark.last + 3)}:
         return None  # "spun a bearing two years ago"
     if stance & Stance.GUESSED or (inside and sure < 1.0):
         return None

@@ -19,6 +19,7 @@ from knowledge.lexicon.joints import (
     AMOUNT,
     BACK,
     BEFORE_PART,
+    CANS,
     DRAWN_OUT,
     EARLIER,
     FORGOT_TO,
@@ -341,8 +342,8 @@ def _substances(
     """Substances with the place each lies in."""
     found = line.lexicon.substances.find(line.tokens)
     for mark in found:
-        if any(t.overlaps(mark) for t in things):
-            continue
+        if any(t.overlaps(mark) for t in things) or line.word(mark.last) in CANS:
+            continue  # "crushed like a coke can"
         if mark.value is Substance.OIL and line.word(mark.last) in COMPOUNDS:
             continue  # "oil lamp came on and the engine died"
         places = _places_of(line, mark, things) or _in_it(line, mark, things, known)

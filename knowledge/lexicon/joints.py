@@ -99,3 +99,5 @@ AMOUNT = _set(
 )
 #: end what was so before
 UNTIL = _set("until till")
+#: behind "coke": it is a drink
+CANS = _set("can cans bottle tin")

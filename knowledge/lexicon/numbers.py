@@ -156,3 +156,5 @@ DATES = _set(
     "aug sept sep oct nov dec spring summer autumn fall winter easter christmas year season month week launch "
     "monday tuesday wednesday thursday friday saturday sunday"
 )
+#: shortly before a pressure: it came down to it
+FALLS = _set("down drops dropped falls fell falling dropping sinks sank sagged sags")

@@ -104,6 +104,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "number|no @number big|main|rod? end|bearing? spun",
         "big|main|rod end|bearing? spun",
         "spun bearing",
+        "spun|spins|spinning|spin a|one|its|the|another|two bearing|bearings|main|big-end|rod|shell|shells",
     ),
     "shell_backs_shiny": (f"backs|back of the? {_BRG} {_BE}? .. polished|shiny|fretted|fretting",),
     "shells_worn_evenly": (
@@ -137,6 +138,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_CRANK} {_BE}? {_BE}? scored|grooved|damaged|blued|scratched|gouged|chewed|ruined|galled|scuffed|bruised|rough",
         f"scored|grooved|damaged|blued|scratched|ruined {_CRANK}",
         f"scoring|score|scores|grooves marks? in|on the? main|rod? {_CRANK}",
+        "journal|journals|crankpin|crankpins|crank-pin|pin|throw black|blackened|blue|blued|black-and-blue",
+        "journal|journals|crankpin|crankpins|pin ,? black and|& blue",
     ),
     "bearing_found_seized": (
         "big|main|rod|number|end|bearing|shell|rod end|bearing|shell|rod|main? is|was|had|been|friction|all? welded|seized|fused|stuck|nipped|locked|picked "
@@ -160,6 +163,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "one_bearing_wiped": (
         f"one|single|just|only|number|no @number? rod|main|big|end|big-end? {_BRG} {_BE}? {_BE}? wiped|gone|ruined|failed|destroyed|shot|melted",
         f"one|only @number? .. {_BRG} .. others|rest fine|good|perfect|ok",
+        "ran|melted|lost|wiped|burnt|burned|cooked|fried|lunched|dropped a|one|number @number? big-end|bearing",
+        "ran|melted|lost|wiped|burnt|burned|cooked|fried|lunched a|one|number big|rod end|bearing",
     ),
     "thrust_face_ploughed": (
         "thrust washer|washers|face|faces|bearing|flange|surface .. worn|ploughed|scored|gone|chewed|fallen|dropped|missing|wiped|destroyed|out",
@@ -259,6 +264,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "same bearing|rod|cylinder failed|went|again|spun|gone",
         "failed|went|gone again within|after|in .. new|@distance|@hours|rebuild|miles",
         "second|third failure",
+        "it|its|has|just|now|went|gone|let|it-has has|just|now|gone|went|let|failed|done|again|go? gone|went|again|go|it|once? again at|after|in|within|with only|just|about|less-than? @hours|@distance|@time|@number hours|miles?",
+        "same|again|failed|gone|went thing|again? again at|after|in|within @hours|@distance|@time",
     ),
     "locked_then_freed": (
         "=seized|=locked|=siezed .. freed|restarted|free|turned|then|later|unlocked .. again|later|free|restarted|cooled|cold",
@@ -299,6 +306,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "main bearing knock|rumble|noise",
         "rumble|rumbles|rumbling from|under|on the? load|acceleration|bottom|power|below|crankcase",
         "knocks|knock|thumps|thuds|knocking when|under|on|with pulling|load|accelerating|hills|acceleration",
+        "knocks|knocking|thumps|hammers|thudding|knock when|under|as|once|whenever you|i|we|it-is|its|the|on? load|loaded|pull|pulling|loading|working|labouring|laboring",
     ),
     "rap_dulled_by_cut_out": (
         "knock|noise|rap|rattle|knocking|rapping goes|disappears|stops|quiets|changes|reduces|gone|quietens|dulls .. plug|cylinder|lead|injector|cut|shorted|shorting",

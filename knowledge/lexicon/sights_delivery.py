@@ -32,5 +32,8 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
         "to-find-it? ,|and|it|was|is|bone|completely? dry|empty",
         "filter housing|off|out|again|off-again? , bone|completely|totally? dry|empty",
         "no|not|hardly|barely|any a? oil|drop|drops|trace in|inside the|it? filter|housing|filter-housing",
+        "filter off|out|down and|,|, and|it|was|to-find? it? was|is|were|came|found? it? bone? dry|empty",
+        "filter was|is|came off|out|found? completely|bone|almost|nearly? dry|empty inside|when|after|of-oil",
+        "no|not|hardly|barely any|a|drop|much? oil in the? old|new? filter",
     ),
 }

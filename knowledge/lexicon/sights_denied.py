@@ -24,6 +24,7 @@ SIGHTS_NOTHING: tuple[str, ...] = (
     "limp|limp-home|get-you-home home? mode",
     "limp home",
     "broke|break|broken|breaking in|-in the? new? cam|camshaft|engine|motor|rings",
+    "ran|run|running|runs|start|started a|the|my|our|its? main|mains engine|engines|diesel|motor|generator|supply|power",
     "low mileage|hours|compression|gear|range|speed|idle|revs|voltage|battery|tension",
 )
 #: the finding, by what is said when it is not there
@@ -130,6 +131,9 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "no_oil_at_rockers": (
         "plenty|lots|good of? oil at|to|up|in|on the? top|rockers|head|valve|heads|cam",
         "oil at|to|reaching|reaches every|all|the rockers|rocker|heads",
+        "oil came|comes|coming|got|gets|is|was|shows|reached|reaches|reaching|running|dripping|flowing up|out|through|to|at|all? up|over|to|at|from|of|the? the? =rockers|rocker-shaft|rocker-gear|top-end",
+        "till|until oil .. rockers|top|head",
+        "rockers|rocker-gear|rocker|valve-gear are|is|were|was|all|nicely|getting|well|get|got wet|oiled|oil|oily|drenched|soaked|lubricated",
     ),
     "protection_tripped": (
         "low? pressure? trip|shutdown|cutout|protection did|didnt|never|failed|@not not? work|trip|operate|cut|shut|act",
@@ -146,10 +150,22 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "wiring|wires|harness|loom|wire looks|look|looked|is|are|seems|seem|appears|checks|checked|all? all|out|to|be|perfectly|still? ok|fine|good|sound|intact|okay|undamaged|perfect",
     ),
     "oil_used_fast": (
+        "@not use|burn|drink|consume|using|burning|need any|a|drop|much? oil|topping",
+        "uses|burns|drinks|needs|consumes no|none|zero|nothing oil?",
+        "@not use|burn|drink|consume any",
+        "no|zero oil consumption|use|usage|burning",
+        "consumption|usage not|hasnt|has-not|@not|is|same|unchanged|normal changed|gone|risen|same|normal|unchanged|as|up?",
         "uses|used|burns|loses|using|burning|takes nothing|none|no-oil|hardly-any|zero|naff-all|zilch|not-a-drop|little between|from .. changes|services|"
         "change|service",
         "uses|burns|loses|using|consumes no|zero|hardly-any|little|next-to-no oil|drop",
         "no|zero|nil oil? consumption|usage|use between|at|that|to?",
         "level never|hardly|doesnt moves|move|drops|drop|changes|change between|from",
+    ),
+    "tank_empties_running": (
+        "oil|scavenge|tank return|returns|returning|return-flow is|seems|looks|all? ok|fine|good|well|steady|strong|normal|normally|healthy",
+        "oil returns|returning|returned|comes-back|coming-back to|into the? oil? tank|bag ok|fine|good|well|steadily|normally|nicely",
+        "tank level stays|stayed|steady|holds|remains|constant|doesnt put|up|same|steady|constant|full|drop|fall|move|change?",
+        "see|seen|watch it|the? oil|return? returning|spitting|squirting|pulsing|coming|come back|in|into|to? the? tank|return?",
+        "oil|it spitting|squirting|pulsing|returning|returns back|into|in|to|out the|its? return|tank",
     ),
 }

@@ -112,7 +112,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "track day|days|session|sessions|use|car|time|event|weekend",
         "hill climb ,|run|event|course|meeting|meet|car|day|practice",
         "of|the the? lap|stint|heat",
-        "autocross|autox|rallying|rally|trackday|trackdays|hillclimb|autocrossed|gymkhana|autotest|karting",
+        "rally|rallying car|stage|stages|special|tyres|weekend|season|driver|codriver|prep",
+        "autocross|autox|rallying|rallied|trackday|trackdays|hillclimb|autocrossed|gymkhana|autotest|karting",
         "racing|=race|=races|=raced weekend|car|season|it|series|circuit|track|meeting|boat|engine|speed|event|last?",
         "drag|circuit|club|vintage|oval|road|end|the|of|stock|ice of? a|car? racing|=race|strip",
         "on|at the|a? track|circuit|dragstrip",
@@ -161,6 +162,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "=ploughing|=plowing|=baling|=combining|=discing|=cultivating|=harvesting|=harvest",
         "full|wide|open throttle .. hill|climb|hours|minutes|bank|straight|pass",
         "long fast|hard|hot run|drive|ride",
+        "pump|pto|belt|winch|saw|threshing work for|all|half @time|an-hour|hours|day|afternoon|an?",
+        "high|full revs|throttle for|all @time|hours|day|an-hour|afternoon|the",
     ),
     "idles_long": (
         "never|rarely|hardly|seldom|doesnt|dont|not gets|get|sees|see|had|has|goes|go|been a|the|any|on|for|given? proper|decent|good|real|long|motorway|"
@@ -273,6 +276,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "many|several|all|others alike|identical",
         "all|others|both|several of? them? do|did it|this|that|same",
         "whole fleet",
+        "they|these all do|are|run|have|read that|this|it|like|so|the-same|same",
+        "they all|do do|did that|it|this",
     ),
     "maker_calls_it_normal": (
         "shop|builder|rebuilder|dealer|garage|mechanic|machinist|seller|they|maker|service|technician told|tell|tells|said|says|reckons|assured|insists|swears|"
@@ -318,5 +323,10 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
     "history_unknown": (
         "owned|had|owner it|the|this|car|boat|from .. since|from new",
         "one|single|same|original owner from|since?",
+    ),
+    "started_unprimed": (
+        "primed|pre-oiled|preoiled|prelubed|spun it|the|pump|engine|her|system? with|by|using|off a|the|my? drill|priming-tool|pressure-pot|pot|gun",
+        "primed|pre-oiled|preoiled|prelubed it|the|pump|engine|her|system|and? till|until|before|first|fully|properly|well",
+        "primed .. till|until oil|pressure|gauge|it",
     ),
 }

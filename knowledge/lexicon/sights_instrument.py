@@ -258,6 +258,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "lamp_on_with_wire_off": (
         f"{_LAMP} stays|stayed|still|remains|is|was on|lit|on with|when|even .. {_WIRE}|{_SENDER}|plug|connector off|unplugged|disconnected|pulled|removed",
         f"unplugged|disconnected|pulled .. {_SENDER}|{_WIRE}|connector .. {_LAMP} stays|stayed|still|remains on|lit|on",
+        "pulled|took|unplugged|disconnected|removed|took the? wire|lead|plug|connector off|from|out|at|of? the|its? switch|sender|sensor|it? and|but|, the? light|lamp|alarm|buzzer|it still|stays|stayed|is|was|keeps|carries on|lit|going|sounding|screaming|still|there|goes?",
+        "with .. wire|lead|plug|connector off|disconnected|unplugged|pulled .. light|lamp|alarm|buzzer still|stays|stayed on|lit|going|sounding",
     ),
     "gauge_supply_wrong": (
         "voltage stabiliser|stabilizer|regulator|limiter .. faulty|bad|failed|duff|dead|stuck|gone|shot",
@@ -303,6 +305,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "tachometer_wrong": (
         "tach|tacho|tachometer|rev-counter|counter .. off|wrong|inaccurate|out|reads high|reads",
+        "on|by|per|says|reads|shows the? tach|tacho|tachometer|rev-counter but|though|and .. optical|photo|laser|strobe|handheld|hand-held",
+        "optical|photo|laser|strobe|handheld|hand-held|another|borrowed one|tach|tacho|counter .. says|reads|shows|showed|read|got|its|it's|on .. @rpm|@number",
     ),
     "panel_reads_too_low": (
         f"{_TEST} gauge .. higher|more|{_GOOD}|above .. than|dash|panel|stock|factory|but|psi?",

@@ -86,6 +86,7 @@ LEFT_TO_BEHAVIOUR = frozenset(
 NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
     [
         "wet_sumps",
+        "shells_scratched",
         "needle_steps_at_once",
         "lamp_slow_to_go_out",
         "gauge_dead_on_known_signal",
@@ -227,3 +228,5 @@ NOT_INSIDE: dict[str, frozenset[str]] = {
     "oil_film_in_coolant": frozenset(["and"]),
     "needle_steps_at_once": frozenset(["back"]),
 }
+#: shortly behind a sight inside the engine: it was so at another time
+AT_ANOTHER_TIME = frozenset(["ago", "seasons"])

@@ -128,6 +128,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "ran|run|running itself? out of oil within|in|after|inside",
         "dumped|threw|spat|pumped|blew|lost @volume of? oil? on|onto|over|in|into|out|overboard|within",
         "half|most|all of? the|its? oil was|had|has? gone|lost|missing",
+        "dumped|lost|pumped|puked the lot",
+        "drained|emptied|dumped|dropped|pumped its|all|the-whole-lot|everything all|oil|lot|sump|contents? on|over|onto|into|in|out the|my? floor|road|yard|drive|car-park|ground|bilge|street|carpark|shed",
+        "gallon|gallons|litres|quarts of oil? in|on|all-over the? bilge|floor|road|ground|drive|tray",
     ),
     "oil_caught_fire": (
         "flames|ablaze|alight",

@@ -64,6 +64,11 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "still|was|is on|at full",
         "dealer|garage|mechanic|seller|shop|owner|they|he|she .. says|said|reckons|told|claims|tells me|us? the|my? oil|level|=it "
         "level? is|was|looked? full|fine|ok|okay|good",
+        "plenty in it|her|there|the|sump|tank|engine?",
+        "plenty of? oil in|on|there|anyway|though|by|so?",
+        "full to|up to|at the? brim|mark|line|threads|plug|filler",
+        "dead|bang|right|spot on|at|to the top|upper|max|full|high line|mark",
+        "stick|dipstick shows|reads|says|is|at|on full|max|halfway|middle|plenty",
     ),
     "level_slightly_high": (
         f"slightly|bit|touch|just|little|shade|fraction|hair above|over|past|too the? {_FULL}|normal|mark|high {_MARK}?",

@@ -132,6 +132,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil? filler|breather|crankcase|breathers|dipstick",
         "crankcase pressure|pressurised|pressurized|pressurising",
         "breathing|breathes heavily|heavy|badly",
+        "smoke|fumes|smoking|steam|vapour|vapor|gas puffing|puffs|coming|comes|blowing|blows|pouring|pours|out|rising|chuffing out|up|from|of the? dipstick|filler|breather|oil-cap|dip tube|hole|cap|pipe?",
+        "dipstick|filler|breather|oil-cap tube|hole|cap|pipe? smokes|smoking|puffs|puffing|chuffs|chuffing|huffs|huffing|breathes|fumes",
     ),
     "blue_smoke": (
         "blue|bluish|blueish smoke|exhaust|haze|cloud|clouds",
@@ -186,6 +188,10 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|oily|brown|sludge|film|scum|emulsion in|on|film|scum|contaminated of|on|in? the|top? coolant|radiator|rad|"
         "water|header|expansion tank?",
         "coolant|radiator|water .. oily|oil-film|brown|sludge",
+        "filled|filling|fills the|my|its|up? radiator|rad|header|expansion|coolant|cooling-system bottle|tank|system? with|full-of oil|sludge",
+        "radiator|rad|header|expansion|coolant bottle|tank? is|was|were|looked? full of oil|sludge",
+        "oil in|into|all-through the|my|its? radiator|rad|coolant|header|expansion|cooling system|tank|bottle?",
+        "chocolate|oily|oil slick|goo|gunk|film|mess in|on the? radiator|rad|coolant|header|expansion",
     ),
     "cooling_system_loses_pressure": (
         "fails|failed|failing a|the|cooling|coolant? pressure test",
@@ -203,6 +209,12 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "carb|carburettor|carburetor|choke|carbs flooding|floods|flooded|stuck|overflowing",
         "fuel|lift pump leaking|leaks|weeping|dripping|diaphragm|seal into|split|inside|leaking?",
         "running|runs|ran very|too|rich|well? rich",
+        "lift-pump|fuel-pump|injection-pump|injector-pump .. wet with fuel|diesel|petrol|gas",
+        "lift|fuel|injection|injector pump .. wet|dripping|soaked with fuel|diesel|petrol|gas",
+        "injector|leak-off|leakoff|spill|return|fuel line|lines|pipe|pipes|rail under|inside|in|beneath the|a? rocker|valve|cam cover",
+        "return|leak-off|leakoff|spill|injector|fuel pipe|line|pipes|lines under|inside|in|beneath .. crack|cracked|leaking|loose|dripping|sprays|split|wet",
+        "fuel|diesel|petrol dripping|running|leaking|spraying|weeping under|inside|beneath|into the? rocker|valve|cam|timing cover|case|sump",
+        "light|lit|set-fire-to|burn|burns a|to|it|the? rag|stick|paper|match dipped|soaked|with in? it|the|oil?",
     ),
     "coolant_gets_in": (
         "head gasket .. blown|leaking|failed|gone|bad",
@@ -211,6 +223,10 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "cracked|porous head|block|liner .. water|coolant|leak",
         "oil cooler leaking|leaks|leaked|failed internally|inside|internal|water|coolant|into",
         "water pump seal .. into|oil|leaking",
+        "blew|burst|lost|holed|split|failed|perforated|corroded an|the|my|its? oil-cooler|heat-exchanger core|tube|matrix?",
+        "blew|burst|holed|split|perforated an|the|my|its? oil cooler core|tube|tubes|matrix",
+        "oil? cooler|heat exchanger core|tube|tubes? failed|failure|blew|holed|perforated|leaking water|coolant|internally|into|let|water?",
+        "cooler core|tube failed|blew|burst|holed|gone",
     ),
     "water_at_the_drain": (
         "water|coolant came|drained|ran|poured|drawn|out|pumped out|first|from|before|off out|first|of|from|the? sump|pan|"
@@ -274,5 +290,11 @@ SIGHTS_OIL_LOOK_ABSENT: dict[str, tuple[str, ...]] = {
         "steady|normal|fine|ok|good|constant|unchanged",
         f"{_TEMP} normal|fine|steady|ok",
         "temp|temperature gauge|needle never|not|hadnt|didnt moved|move|budged|rose",
+    ),
+    "coolant_level_falling": (
+        "coolant|water|antifreeze level? is|was|still|stays? ok|fine|good|full|steady|stable|constant|normal|up",
+        "@not|no|without|zero losing|using|lost|lose|loses|drop|use any? water|coolant|antifreeze",
+        "no|zero|any loss|drop|use of|in water|coolant|antifreeze",
+        "no water|coolant loss|consumption|usage",
     ),
 }

@@ -42,6 +42,9 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "oil floods|flooding|sprays|spraying|pours|pouring|gushes|pools|everywhere .. rocker|valve|head cover|cover|covers|box|heads",
         "rocker|valve cover|covers|box|boxes full|flooded|flooding|swamped of|with? oil?",
         "too much oil to|at|up|in the? top|rockers|heads|valve",
+        "rocker|rockers|rocker-gear|valve-gear|head|top-end .. swimming|drowning|awash|flooded|swamped|pouring|bathed in|with|of? oil?",
+        "oil everywhere|flying|flung|thrown|slung|spraying|fountain under|off|from|around|round the? rocker|rockers|valve|filler cover|gear?",
+        "too|so much oil up|at|on|reaching top|the-rockers|rockers|head",
     ),
     "lifters_quiet": (
         f"{_LIFTERS}|top-end|valvetrain are|stay|is|remain|all|perfectly|nice|and|very|dead|stayed|were? all|perfectly|very|nice|dead? quiet|silent",

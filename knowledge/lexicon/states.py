@@ -261,7 +261,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "=left =out|=off",
     ),
     State.CAME_OFF: (
-        "fell|fallen|came|come|dropped|popped|slipped|pulled|worked|spun|vibrated|hanging off|free|adrift",
+        "fell|fallen|came|come|=dropped|popped|slipped|pulled|worked|spun|vibrated|hanging off|free|adrift",
         "detached|disconnected|adrift",
         "lying|laying|lay|loose in the? bottom|sump|pan of? the? sump|pan?",
     ),

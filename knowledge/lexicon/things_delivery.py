@@ -144,7 +144,8 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "oil feed|supply|delivery|return|pressure line|hose|pipe",
             "flexible|flexi|rubber oil? line|hose|pipe",
             "braided line|hose",
-            "line|hose|pipe between|from|to the|cooler|filter|remote|oil the|and|cooler|filter filter|cooler|engine?",
+            "line|lines|hose|hoses|pipe|pipes between|from|to|on the|my|its? remote|oil? cooler|filter|engine|block|turbo|tank and? the? cooler|filter|engine|block|tank|head?",
+            "remote|oil? filter|cooler hose|hoses|line|lines|pipe|pipes",
         ),
         later=("hose", "hoses", "pipe", "line", "union"),
         shows={

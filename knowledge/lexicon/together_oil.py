@@ -230,7 +230,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "turbo|turbocharger + shaft_play|play|wobble|slop|loose_shaft|touching_the_housing|rocks - banjo|feed|no|not|hose|within|pipe|little",
     ),
     "turbo_shaft_stiff_or_blued": (
-        "turbo|turbocharger + stiff|blued|blue|seized|tight|scored|@not_spin - smoke|no|not|pipe|hose",
+        "turbo|turbocharger + stiff|blued|blue|seized|tight|scored|@not_spin - smoke|no|not|pipe|hose|feed|banjo|union|finger|line|drain",
     ),
     "turbo_feed_found_blocked": (
         "turbo|turbocharger + feed|pipe|line|banjo|supply + coked|blocked|kinked|carbon|choked|sealant|plugged|restricted|carboned|solid - no|not|leak|gauge",

@@ -67,7 +67,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "oil_was_left - pressure|rockers|loss|leak",
         "sump|engine|crankcase|tank|dipstick|oil_tank + empty|bone_dry|completely_dry|as_dry|ran_dry|run_dry|had_run_dry|found_dry|totally_dry - gauge|outside|sound|wall|clean|fuel|underneath|"
         "externally|leak|petrol|drained_and|water|scavenge|running|empties|leaks|cowl|block",
-        "only|just + cupful|cup|eggcup|pint|spoonful|dribble|half_a_pint|half_a_litre|trace + left|remained|remaining|came_out|drained|sump|of_oil - low|down|fuel",
+        "only|just + cupful|cup|eggcup|pint|spoonful|dribble|half_a_pint|half_a_litre|trace + left|remained|remaining|came_out|drained|sump|of_oil - low|down|fuel|pipe|line|union|bearing|hole|port|pump|gallery",
     ),
     "level_correct": (
         "inch|bit|shade|little|hair|touch|just|quarter|third|fraction + below_full|under_full|off_full|below_the_full|short_of_full|below_the_max|under_the_full|shy_of_full|below_max|under_max - well|way|quart|litre|filter|screen",
@@ -83,7 +83,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "never|@not_been + apart|overhauled|rebuilt|opened|touched|stripped + years|life|miles|hours|long|@longtime|decades|since_new|thirty|twenty|forty - checked|yet|pump|sender|gauge|relief|filter",
     ),
     "raced_or_heeled": (
-        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
+        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally_car|rally_stage|forest_rally|special_stage|rallied|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
         "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
         "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
@@ -145,7 +145,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     ),
     "filler_cap_found_off": (
         "cap|filler|oil_cap|oil_filler|filler_cap|dipstick + left_off|missing|not_refitted|@not_refitted|@not_secured|@not_seated|@not_on|lying_under|open|@not_replaced|off|not_fitted|unsecured|forgotten|found_lying - radiator|main|rod|bearing|relief|"
-        "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub",
+        "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub|take|took|taking|lift|lifted|remove|removed|undo|open_it|with_the|look_in|looked|swimming|puffing|smoke",
     ),
     "stood_long": (
         "sat|stood|unused|lying_idle|stood_idle|sat_idle|lay_idle|been_idle|left_idle|idle_since|laid_up|lay-up|layup|storage|stored|standing|dormant|@not_run|@not_started|first_start|first_run|mothballed|rested|slept + @longtime|years|decade|decades|winters|two_winters|ages|since_@year|owner_died|long|seasons - hot|fast|at|gauge|"

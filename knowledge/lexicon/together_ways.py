@@ -86,7 +86,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
     ),
     "needle_stuck_at_one_value": (
-        "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i|constantly|regardless|=frozen|no_matter - idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
+        "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i_got|since_i_bought|constantly|regardless|=frozen|no_matter - idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
         "=frozen|=stuck + at|on + @number|@pressure - idle|throttle|minus|thermostat|temp|valve|relief|plunger|below|drops",
     ),
     "needle_off_zero_at_rest": (
@@ -237,7 +237,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "sitting|sat|stood|parked|left|lying|abandoned|standing|rotting + field|ages|barn|years|hedge|shed|yard|decades|decade|@longtime|orchard - gauge|needle|pressure|light|pump|used|idle|at_idle|morning|overnight|oil_has",
     ),
     "began_after_revving_hard": (
-        "limiter|over-revved|overrevved|over_revved|missed_a_gear|missed_gear|valve_bounce|buzzed + off|bounced|bounced_it|hit|then|after|since|lost|to|it|and - before|no|never|needle_red|gauge",
+        "limiter|over-revved|overrevved|over_revved|missed_a_gear|missed_gear|valve_bounce|buzzed + off|bounced|bounced_it|hit|then|after|since|lost|to|it - before|by_the|at_the|near_the|no|never|needle_red|gauge",
     ),
     "relief_spring_short_or_broken": (
         "spring|relief_spring + soft|half_the_length|two_bits|collapsed|shorter|snapped|sagged|weak|tired|broken|settled|bits|short + relief|gone|new_one|length|spring|new|plunger|it|was|had|in - valve_springs|i_stretched|fitted|longer|clutch|governor|made_no|stiffer",
@@ -295,7 +295,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "=caned|=thrashed|=flogged|flat_to_the|held_flat|held_wide_open|=wide_=open + motorway|hour|hours|miles|all_the_way|home|minutes|freeway|all_day - nut|bearing|shells|gauge|noise|in_a|noise|plug|needle",
     ),
     "raced_or_heeled": (
-        "track_day|trackday|drag_strip|racing|raced|sailing_hard|hillclimb|sprint|banger_racing|banger_car|rallycross|rally|regatta|beating_to + day|did|at|in|it|hard|strip|on|club|the|session|weekend|wind - tracked|belt|keep_track|sound_track|trace|drive|thrust",
+        "track_day|trackday|drag_strip|racing|raced|sailing_hard|hillclimb|sprint|banger_racing|banger_car|rallycross|rally_car|rally_stage|forest_rally|special_stage|rallied|regatta|beating_to + day|did|at|in|it|hard|strip|on|club|the|session|weekend|wind - tracked|belt|keep_track|sound_track|trace|drive|thrust",
     ),
     "ran_on_without_pressure": (
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",

@@ -123,6 +123,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "gave it another|a|an|@volume quart|litre|pint|drop|@volume?",
         "added|adding|poured|chucked|threw|tipped|dumped|stuck|bunged in|another|about|nearly|almost|the|best-part-of? @volume",
         "oil was? added",
+        "@volume|quart|pint|litre|bit|little|gallon down|low|short ,|and|so he|i|we|they? filled|topped it|her|him|up?",
     ),
     "overfilled": (
         "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
@@ -170,6 +171,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "put|added|stuck|fitted|placed|popped|slipped a|an|one|two|three|@number|some|couple-of? washer|washers|shim|shims|nut|coin|"
         "packing|spacer behind|under|on|in|to|below the|my? pressure? relief|regulator? valve? spring|relief|regulator",
         "stiffer|stronger relief? spring",
+        "packed|packing|pack the|up|out? relief|valve|pressure? spring",
+        "shimmed|packed|stretched it|the|up with? washers|shims|a-washer|coins",
     ),
     "ground_wire_added": (
         "ran|added|add|run a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
@@ -241,6 +244,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "gauge for a|an mechanical|direct|new|different|another one?",
         "@number|two|three|four|several|both|all other|different? gauges",
         "hardline|external|screw-in|plug-in|capillary|outside oil? pressure? gauge",
+        "put|tried|hooked|swapped both|two|the? gauges on|onto|to one|same|each|the sender|sensor",
     ),
     "filter_tightened": ("tightened .. filter",),
     "pickup_cleaned": (
@@ -252,6 +256,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "stripped and cleaned",
         "stripped|tore|pulled the? whole|entire|complete? engine|motor|it|everything down|apart? ,? and? cleaned|washed|scrubbed|boiled",
         "took|pulled|stripped it|everything|engine|the-lot all? apart|down ,? and? washed|cleaned|scrubbed|boiled|flushed",
+    ),
+    "new_filter": (
+        "changed|switched|swapped|went over to the|its? clean|other|second|fresh|standby side|element|bank|filter|half",
     ),
 }
 #: what was opened before something was seen
@@ -323,6 +330,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "little|hardly|rarely|not used|run|driven for|in @longtime|years",
         "@longtime of? standing|sitting|storage",
         "months|years of? standing|storage",
+        "on the hard",
+        "@months|@weeks|@years|weeks|months|ashore|years ashore|laid-up|under-cover|in-the-shed|in-the-yard",
     ),
     "transport_or_fitting": (
         "=engine|=engines|=motor|=motors out|pulled|refit",
