@@ -12,6 +12,7 @@ from knowledge.lexicon.stance_words import (
     DID_THEN,
     FOR_LONG,
     HAD_NO_MORE,
+    HANDS,
     IN_VAIN,
     INSTRUMENTS,
     KNOWN_WHY,
@@ -26,13 +27,16 @@ from knowledge.lexicon.stance_words import (
 
 #: fears that a reason may follow
 FEARS = frozenset(["worried", "afraid", "scared", "nervous", "paranoid", "worry"])
+_BY_HAND = 4  #: words behind what was done to a part in which it is said with what
 _BEHIND = 5  #: words in which it is said for how long
 
 
-def is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+def is_able(tokens: Sequence[Token], mark: Mark[object]) -> bool:
     """Whether "can be" says what a part lets be done to it: "can be levered back and forth"."""
     done = tokens[mark.last].word if mark.last < len(tokens) else ""
-    return tokens[mark.first].word == "can" and done.endswith("ed")
+    by_hand = [t.word for t in tokens[mark.last + 1 : mark.last + _BY_HAND]]
+    could = tokens[mark.first].word == "could" and "by" in by_hand and HANDS & set(by_hand)
+    return (tokens[mark.first].word == "can" or bool(could)) and done.endswith("ed")
 
 
 def is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:

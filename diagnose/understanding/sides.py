@@ -46,6 +46,8 @@ def this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
     if len(named) > 1:
         if len(troubled) == 1:
             return troubled.pop()
+        if len(least) == 1 and not troubled:
+            return min(least)
         return _less(least) if named <= least.keys() and not _too_high(cut, lexicon) else ""
     shows = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
     fine = shows and GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)

@@ -134,7 +134,7 @@ def stances(
             continue  # "fitted a vacuum pump"
         _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
-        if is_of_amount(tokens, hedge):
+        if is_of_amount(tokens, hedge) or is_able(tokens, hedge):
             continue
         clause = clause_at(clauses, hedge.first)
         for k in range(clause.first, clause.last):

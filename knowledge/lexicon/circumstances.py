@@ -185,6 +185,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "after a|the|only|just? @number|few|several|couple|ten of? laps|lap|hours",
         "few|@number|couple of? laps|lap in|into|later",
         "by the second|third|fourth|fifth|last lap|stage",
+        "by dinner|lunch|tea|noon|midday|evening|afternoon|nightfall|quitting time|time?",
+        "end|close|finish of a|the? long|hard|full? day|shift|watch|afternoon",
     ),
     Circumstance.HARD_RUN: (
         "after|following a? hard|fast run|running|drive|driving|pull|blast|thrash",
@@ -286,6 +288,9 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "navigation|nav|deck|cabin|driving|fog|spot|work|side lights|lamps =on|=off|=are|=come",
         "=lights|=headlights|=headlamps|=beams|=wipers|=heater|=blower|=fan|=horn|=radio|=stereo|=fridge|=inverter|=autopilot|=radar|=spotlights|=floodlights|=beacon|=compressor|=demister kicks|kick|cuts|comes|come|goes|go|going|runs|running in|on|off",
         "at night with the lights",
+        "bow|stern thruster|thrusters",
+        "=windlass|=winch|=thruster|=thrusters|=winches|=microwave|=kettle|=watermaker runs|run|is|are|on|kicks|going|working|in?",
+        "=when|=whenever|=if|=as|=once|=with|=every the|my? anchor|bilge|deck|water|macerator|sump? winch|pump|windlass|pressure-pump =runs|=run|=kicks|=comes|=cuts|=is|=starts",
     ),
     Circumstance.WET: (
         "rain|rainy|damp",
@@ -296,6 +301,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "in|when|after|during|only|heavy|through the? wet|rain|damp|water|puddle|puddles|wash|washing",
         "wet|damp|rainy|humid weather|days|day|mornings|morning|roads|road",
         "pressure|jet washed|washing|washer",
+        "since|after|when|once i|we|he|having? washed|hosed|pressure-washed|jet-washed|jetwashed|steam-cleaned|washing|hosing it|the|my|her|down|off bike|car|tractor|truck|boat|engine|bay|down|off?",
+        "since|after a|the|its? wash|hosing|valet|soaking|drenching|cloudburst|storm",
     ),
     Circumstance.STANDING: (
         "after|when it? sitting|standing|stands|sits|stood|sat|being parked|overnight|night|days|week|all|for? overnight|days?",

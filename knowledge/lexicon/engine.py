@@ -253,7 +253,7 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "electric_gauge": ("electric|electrical oil? pressure? gauge",),
     "oil_cooler": (
         "has|with|have|got|fitted|added|installed|put|external|big|separate an|a|the? external? oil cooler",
-        "fit|fitting|adding|the|my|its|his|same|stock|standard|original|front oil cooler",
+        "fit|fitting|fitted|adding|added|since|the|my|its|his|same|stock|standard|original|front an|a|the|my|bigger|external? oil cooler",
         "blew|burst|cracked|holed the|my|an|its? oil cooler",
         "oil cooler core|matrix|line|lines|hose|hoses|pipe|pipes|fitting|fittings|stat",
     ),

@@ -25,7 +25,8 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "pump_outside": (
         "external|outside|outboard|gear-train oil? pump",
-        "pump is|sits|hangs outside|external|on the? outside",
+        "pump is|sits|hangs outside|external",
+        "pump is|sits|hangs|bolted|mounted on the? outside|front of|at?",
     ),
     "cam_phasers": ("cam phaser|phasers", "phaser|phasers", "variable|vvt valve? timing|cams|cam"),
     "chain_tensioners": (

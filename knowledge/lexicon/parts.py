@@ -99,6 +99,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "oil? pressure? relief valve?",
             "pressure regulator",
+            "ball and|& spring|seat|plunger",
             "relief valve|plunger|ball|piston",
             "oil regulator",
             "release valve",

@@ -50,6 +50,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} both|all? reads|shows|showing|reading|registers|registered|showed|read|reading|says|say|said absolutely|just|precisely|practically|next? to? nothing|none|zilch|nada",
         f"{_P} completely|totally|absolutely|stone? dead|zero|nil",
         f"{_P} stopped reading|working|registering",
+        "no needle movement|at-all|whatsoever|yet|still?",
+        "no movement of|on|at|from the? gauge|needle",
         f"{_P} died|quit completely|altogether",
         f"{_P} drops|drop|cuts|goes|went|dropped|cut out completely?",
         f"{_P} pegged|stuck|sitting|sits|rests|resting|lies|lying on|at|against the? bottom|zero|stop|pin|peg|bottom-stop",
@@ -170,6 +172,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} glimmers|glows|glowing|twinkles|flutters|stutters|pulses",
         f"flickery|flickering|blinking|flashing|winking oil? {_LAMP}",
         "flickers|flickering|blinks|blinked|flashes|winks|flickered =at|=when|=in|=on|=while|=only|=with|=under|=occasionally|=slightly",
+        f"{_P} .. waves|waving|waved|quivers|quivering|quivered|trembles|trembling|trembled|shivers|shudders|judders|throbs about|around|up|with|whenever|when|all|a|like|at|and?",
+        "it|she|lately quivers|trembles|wavers|quivered|trembled|wavered",
         f"{_P} flicks|flicking|flicked|kicks|kicking|bobs|hops up|back|about|around?",
     ),
     Shows.LAMP: (
@@ -182,6 +186,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "comes|came|coming on at|when|whenever|while|in|under|only",
         f"low pressure {_LAMP}|warning",
         "oil pressure? warning",
+        f"{_LAMP} @not|wont|never shut|shuts|stop|stops|quit|quits up|sounding|screaming|beeping|buzzing?",
         f"{_LAMP} @not go|goes|went|gone off|out",
         f"{_LAMP} won't|wont go off|out",
         "buzzer|alarm|beeper|bleeper|sounder|siren|horn is|was|started|starts|kept? sounds|sounded|goes|went|sounding|=going|screams|blaring|wailing|shrieking|blared off?",
@@ -206,6 +211,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.SLOW: (
         "slow to build|come|rise|register|show|go",
+        "no oil? pressure till|until|unless .. crank|cranked|cranking|rev|revved|ages|while|@seconds|minute|spun|turned",
         "longer it|gauge|needle|pressure|light|lamp takes|needs",
         f"{_P} slow|slowly to? builds|build|come|comes|rises|rise up?",
         f"{_P} builds|comes|rises up? slowly|slow",

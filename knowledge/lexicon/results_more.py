@@ -43,6 +43,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "nothing|none of that|it|this has? made|helped|worked|changed|touched",
         "@not worth the? bother|effort|money|trouble",
         "money down the drain",
+        "same|identical since|afterwards|after-that|thereafter",
+        "does|did|doing it|that still|just-the-same",
     ),
     Result.CURED: (
         "light|lamp|flicker|flickering|ticking|ticks|noise|noises|alarm|buzzer|beeping|warning|rattle|knock|leak =quit|=quits",
@@ -106,6 +108,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"{_P} where it was years|before|when|originally|new|back",
         f"{_P}? holds|holding|held|steady|stays|sits|runs a? steady|solid|good|healthy? at? @pressure|@number now",
         f"all|pretty? {_SHOWN} has|have|is|are? =gone",
+        "now|and|it @not|doesnt|wont|hasnt cut|cuts|trip|trips|stall|stalls out|off|down|itself?",
+        "moved|went|followed|came|swapped to|over|across the|with? other|left|right|port|starboard side|engine|one|bank?",
     ),
     Result.HELPED: (
         "pressure|gauge|needle to|at @pressure|@number",
@@ -123,6 +127,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "made|makes|worth|about @pressure difference|improvement|better",
         f"{_P} doubled|trebled",
         "partly|partially|half|somewhat cured|fixed|better|solved|improved|worked",
+        "gave|gives|gained|worth|bought it|me|us? maybe|about|only|perhaps|barely|roughly|around|some? @pressure|@number|few|couple of? psi|pounds|lbs|lb|more?",
+        "only? gained|got|gave about|around|maybe|roughly|another|just? @pressure",
     ),
     Result.FOR_A_WHILE: (
         "for one|two|three|another|few more|good? more? run|runs|trip|trips|drive|drives|outing",

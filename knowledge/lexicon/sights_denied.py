@@ -81,6 +81,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "engine|ignition off straight|right|immediately|at|instantly",
         "lost oil? pressure and|so|, i|we|he|she? shut|switched|killed|turned|stopped|pulled",
         "pulled|pulling|drove|steered off|over onto|on|into|to the? infield|grass|verge|shoulder|hard-shoulder|escape-road|run-off|layby|lay-by|side",
+        "shut|switched|stopped|closed|turned it|her|down|off? down|off|it|her? and|to let? it|her? stand|cool|sit|rest|cooled",
     ),
     "fuse_blown": (
         f"fuse|fuses {_CHECKED}? {_CHECKED}? {_GOOD}",
@@ -167,5 +168,13 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "tank level stays|stayed|steady|holds|remains|constant|doesnt put|up|same|steady|constant|full|drop|fall|move|change?",
         "see|seen|watch it|the? oil|return? returning|spitting|squirting|pulsing|coming|come back|in|into|to? the? tank|return?",
         "oil|it spitting|squirting|pulsing|returning|returns back|into|in|to|out the|its? return|tank",
+    ),
+    "no_oil_at_open_port": (
+        "good|decent|healthy|strong|nice|big|great|plenty|lots squirt|spurt|jet|flow|stream|gush|oil of? oil? from|out|at|of|there|comes|came the|that|of? the? port|hole|sender|union|line|pipe|fitting|it?",
+        "oil squirts|squirted|spurts|pours|poured|gushes|shoots|shot|comes|came out|from|of the|its? hole|port|gallery when|with cranked|cranking|i",
+    ),
+    "restrictor_absent": (
+        "restrictor|restrictors|jet in|to|for|of the|my? head|rocker|turbo|cam|lifter? feed|line|pipe|gallery|oil? is|are|still|was there|present|in|fitted|place|right|correct|ok|fine",
+        "restrictor|restrictors is|are|still|was there|present|in-place|fitted|ok|fine|right",
     ),
 }

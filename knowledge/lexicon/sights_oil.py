@@ -66,7 +66,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "level? is|was|looked? full|fine|ok|okay|good",
         "plenty in it|her|there|the|sump|tank|engine?",
         "plenty of? oil in|on|there|anyway|though|by|so?",
-        "full to|up to|at the? brim|mark|line|threads|plug|filler",
+        "full to|up-to|at the? mark|line|threads|filler",
         "dead|bang|right|spot on|at|to the top|upper|max|full|high line|mark",
         "stick|dipstick shows|reads|says|is|at|on full|max|halfway|middle|plenty",
     ),

@@ -310,8 +310,10 @@ OTHER_ENGINE = (
 #: one of two engines; another one where the text speaks of both, or gives only a figure of it
 OTHER_SIDE = (
     "port|starboard|stbd engine|motor|main|diesel|one|only|runs|has|is|reads|had|shows|side|used|was|still|oil|gauge|makes|"
-    "made|sits|fell|drops|dropped|holds|went|stayed|engine's",
+    "made|sits|fell|drops|dropped|holds|went|stayed|engine's|flickers|wavers|bounces|swings|goes|comes|came|stays|keeps|lost|loses|"
+    "needle|alarm|light|lamp|buzzer|pressure|side's|trips|tripped|knocks|smokes|fine|ok|good",
     "port|starboard|stbd @pressure|@number|@range",
+    "the port|starboard|stbd ,",
     "on the? port|starboard|stbd",
     "left|right|left-hand|right-hand engine|motor|main|diesel",
     "the left|right one? @pressure|@number|@range|has|reads|shows|only|runs|is",

@@ -165,3 +165,5 @@ PASSERS_BY = _set(
     "called came passed towed pulled told gave took went overtook radioed noticed saw shouted waved pointed looked "
     "found checked put said reckoned stopped offered came rang"
 )
+#: behind "could be turned by": it was done so
+HANDS = _set("hand hands finger fingers")

@@ -148,6 +148,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
             "banjo|feed bolt|bolts? filter|gauze|mesh|screen|strainer",
             "filter|gauze|mesh|screen|strainer in|inside|of the|its|that? banjo|feed",
             "feed|turbo pipe|banjo-filter|banjo",
+            f"banjo|union|bolt|nut|fitting|connection|flange|joint on|of|at|to|for the|its|my? {_TURBO} oil? {_LINE}?",
         ),
         shows={
             **dict.fromkeys(

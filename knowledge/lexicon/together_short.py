@@ -183,6 +183,15 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "idle_below_spec": (
         "idle|tickover + too_slow|turned_down|too_low|set_low|very_slow|low_rpm - pressure|hot_idle|no|not",
     ),
+    "fuel_gets_in": (
+        "lift_pump|fuel_pump|injection_pump|injector_pump|leak-off|return_line|return_lines|spill_line|injector_line|injector_pipe & wet|soaked|dripping|leaking|weeping|cracked|crack|sprays & fuel|diesel|petrol|rocker_cover|valve_cover|sump|into_the_oil - no|not|new|dry|gauge|oil_return",
+    ),
+    "blow_by_high": (
+        "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
+    ),
+    "falls_as_revs_rise": (
+        "falls|drops|fades|sags|tails|fell|dropped|falling|dropping & off|away|back|to|down & limiter|redline|red_line|top_end|peak_revs|high_revs - idle|hot|cold|warm|minutes|lamp|light|noise|flickers|bends|corners",
+    ),
 }
 #: the same, when it is not there
 TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {

@@ -260,6 +260,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "new_filter": (
         "changed|switched|swapped|went over to the|its? clean|other|second|fresh|standby side|element|bank|filter|half",
     ),
+    "new_relief_valve": (
+        "swapped|replaced|changed|renewed|new|another|different the|a|my? relief|steel? =ball|=balls",
+    ),
 }
 #: what was opened before something was seen
 OPENED_AND_FOUND = (
