@@ -9,6 +9,7 @@ from itertools import permutations
 from diagnose.understanding.bounds import bounded
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
+from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
@@ -166,7 +167,7 @@ def _by_panel(pressure: _Pressure) -> bool:
 
 
 def _by_direct(pressure: _Pressure) -> bool:
-    return any(m in _direct(pressure.line) for m in pressure.near)
+    return any(m in direct_named(pressure.line) for m in pressure.near)
 
 
 def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressure]:
@@ -231,11 +232,11 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         m for m in line.find(lexicon.speed) if not any(m.overlaps(r) for r in run)
     ]
     marks += line.circumstances
-    marks += [*line.find(lexicon.any_heat), *_gauges(line), *figures]
+    marks += [*line.find(lexicon.any_heat), *gauges_named(line), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
-    for mark, whole in _groups(line, marks):
+    for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
         best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0:
@@ -251,8 +252,8 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
             lead = own
         elif not (later or _falls_to(line, other)) and not any(_is_heat(m) for m in other.near):
             other.near += lead
-        if other is not first and not any(m in _gauges(line) for m in other.near):
-            other.near += [m for m in first.near if m in _direct(line)]
+        if other is not first and not any(m in gauges_named(line) for m in other.near):
+            other.near += [m for m in first.near if m in direct_named(line)]
     if len(found) == len(_BOTH) and {_by_panel(p) for p in found} == _BOTH:
         _at_one_moment(line, found)
 
@@ -282,37 +283,10 @@ def _set_direct(line: Line, found: list[_Pressure], put_on: bool) -> bool:
 
 def _at_one_moment(line: Line, pair: list[_Pressure]) -> None:
     """Give a pressure without speed and heat those of the other gauge beside it."""
-    gauges = _gauges(line)
+    gauges = gauges_named(line)
     for one, other in permutations(pair):
         if _by_direct(one) != _by_direct(other) and all(m in gauges for m in one.near):
             one.near += [m for m in other.near if m not in gauges]
-
-
-def _direct(line: Line) -> list[Mark[bool]]:
-    """The words for a gauge of its own; "mine" is one where the panel's is named as well."""
-    panel = line.find(line.lexicon.panel)
-    own = [m for m in line.find(line.lexicon.own) if not any(m.overlaps(p) for p in panel)]
-    own = own if panel else []
-    return [*line.find(line.lexicon.direct), *own]
-
-
-def _gauges(line: Line) -> list[Mark[object]]:
-    """The words that say which gauge showed it."""
-    return [*_direct(line), *line.find(line.lexicon.panel)]
-
-
-def _groups(line: Line, marks: list[Mark[object]]) -> Iterator[tuple[Mark[object], Mark[object]]]:
-    """Each mark with the run of marks it stands in: "hot idle" is one thing to say."""
-    runs: list[list[Mark[object]]] = []
-    for mark in sorted(marks, key=lambda m: (m.first, m.last)):
-        if runs and mark.first <= max(m.last for m in runs[-1]):
-            runs[-1].append(mark)
-        else:
-            runs.append([mark])
-    for run in runs:
-        whole = Mark(True, run[0].first, max(m.last for m in run))
-        for mark in run:
-            yield mark, whole
 
 
 def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> tuple[int, ...]:
@@ -396,7 +370,7 @@ def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
             words = [line.word(k) for k in range(mark.first - 5, mark.first)]
             return ("oil" if "oil" in words else "coolant"), value.value
         case True:
-            return ("gauge", _DIRECT) if mark in _direct(line) else ("oil", Heat.ANY.value)
+            return ("gauge", _DIRECT) if mark in direct_named(line) else ("oil", Heat.ANY.value)
         case str():
             return "gauge", value
     return "", ""
