@@ -7,6 +7,12 @@ _DID = "cleaned|cleared|opened|drilled|unblocked|rodded|cleaning|clearing|cleane
 _TIGHT = "tightened|torqued|retorqued|tightening|nipped|retightened|re-torqued"
 #: the trial, by what is said of it
 TRIALS_RARE: dict[str, tuple[str, ...]] = {
+    "new_filter": (
+        "changed|switched|swapped|went over to the|its? clean|other|second|fresh|standby side|element|bank|filter|half",
+    ),
+    "new_relief_valve": (
+        "swapped|replaced|changed|renewed|new|another|different the|a|my? relief|steel? =ball|=balls",
+    ),
     "bolts_tightened": (
         f"{_TIGHT} .. cap|main|mains|rod|bearing|through|crankcase|internal|inside bolts|bolt|caps|nuts",
         f"{_TIGHT} everything|all up|down|the",

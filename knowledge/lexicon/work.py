@@ -257,12 +257,6 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "stripped|tore|pulled the? whole|entire|complete? engine|motor|it|everything down|apart? ,? and? cleaned|washed|scrubbed|boiled",
         "took|pulled|stripped it|everything|engine|the-lot all? apart|down ,? and? washed|cleaned|scrubbed|boiled|flushed",
     ),
-    "new_filter": (
-        "changed|switched|swapped|went over to the|its? clean|other|second|fresh|standby side|element|bank|filter|half",
-    ),
-    "new_relief_valve": (
-        "swapped|replaced|changed|renewed|new|another|different the|a|my? relief|steel? =ball|=balls",
-    ),
 }
 #: what was opened before something was seen
 OPENED_AND_FOUND = (
