@@ -210,10 +210,12 @@ def test_a_sheet_needs_the_number_of_bearings(tmp_path: Path) -> None:
     path.write_text("schema = 1\n", "utf-8")
     refused = call("bearings", path, "--markdown")
     assert refused.code == 2
-    assert "--mains 7 --rods 6" in refused.err
+    assert '"mains count 3" "rods count 2"' in refused.err
+    assert '"mains count 3" "rods count 2"' in call("bearings", path).out
+    assert call("bearings", path, "mains count 3", "rods count 2").code == 0
+    assert call("bearings", path, "--markdown").code == 0
     sheet = call("bearings", path, "--markdown", "--mains", "7", "--rods", "6").out
     assert sheet.count("`journal @ ") == 7 + 6
-    assert "--mains 7 --rods 6" in call("bearings", path).out
 
 
 def test_an_entry_is_withdrawn_like_any_other(typed: Callable[..., Done], tmp_path: Path) -> None:

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
+from math import inf
 
 from diagnose.bearings.judging import Flag, Judged, by_strip, judge
 from diagnose.bearings.orders import Order, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures
-from diagnose.bearings.targets import Target, count_of, target_of, use_of
-from diagnose.case.case import Case
+from diagnose.bearings.targets import Target, target_of, use_of
+from diagnose.case.bearing_counts import count_of
+from diagnose.case.case import Case, MeasuredBearing
 from diagnose.fits.bearing import Kind, Place, mean_leak
 from knowledge.book import Book
 from knowledge.stations.bearings.sizes import Use
@@ -54,7 +57,7 @@ class Bearings:
     def shown(self) -> tuple[Judged, ...]:
         """One line per bearing: as fitted where that was measured, else as found."""
         built = {j.place for j in self.fitted if j.clearance}
-        found = [j for j in self.found if j.place not in built]
+        found = [j for j in self.found if not any(b.covers(j.place) for b in built)]
         return tuple(sorted([*found, *(j for j in self.fitted if j.clearance)], key=_in_order))
 
 
@@ -75,17 +78,17 @@ def bearings_of(
     ``with_pressure``: also solve the oil circuit.
     """
     targets = {kind: target_of(case, kind) for kind in Kind}
-    found = judge(case, case.bearings.found, targets)
-    fitted = judge(case, case.bearings.fitted, targets)
+    given = counts or {}
+    counts = {k: count_of(case, k) if given.get(k) is None else given[k] for k in Kind}
+    found = judge(case, _without_empty(case.bearings.found, counts), targets)
+    fitted = judge(case, _without_empty(case.bearings.fitted, counts), targets)
     orders: dict[Kind, Order] = {}
     for kind in Kind:
         order, found = order_for(case, kind, found, targets[kind])
         if order is not None:
             orders[kind] = order
-    given = counts or {}
-    counts = {k: count_of(case, k) if given.get(k) is None else given[k] for k in Kind}
     known = {j.place for j in (*found, *fitted) if j.clearance is not None}
-    missing = tuple(p for p in every_place(case, counts) if p not in known)
+    missing = tuple(p for p in every_place(case, counts) if not any(k.covers(p) for k in known))
     step, places = _next(found, fitted, missing, orders)
     options = _options(found, orders, targets) if with_pressure else []
     return Bearings(
@@ -101,6 +104,16 @@ def bearings_of(
         next_step=step,
         next_places=places,
     )
+
+
+def _without_empty(
+    bearings: Mapping[Place, MeasuredBearing], counts: Mapping[Kind, int | None]
+) -> dict[Place, MeasuredBearing]:
+    """Without the one figure for all others of a kind where there are no others."""
+    named = Counter(p.kind for p in bearings if p.number)
+    return {
+        p: b for p, b in bearings.items() if p.number or named[p.kind] < (counts[p.kind] or inf)
+    }
 
 
 def every_place(case: Case, counts: Mapping[Kind, int | None]) -> tuple[Place, ...]:
@@ -188,5 +201,6 @@ def _after_fitting(
     if wrong:
         return Step.REFIT, wrong
     built = {j.place for j in fitted if j.clearance is not None}
-    left = tuple(sorted({*missing, *(j.place for j in found if j.place not in built)}))
+    every = {*missing, *(j.place for j in found)}
+    left = tuple(sorted(p for p in every if not any(b.covers(p) for b in built)))
     return (Step.FITTED, left) if left else (Step.SIGN_OFF, ())

@@ -8,22 +8,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from diagnose.case.bearing_counts import known_profile
 from diagnose.case.bearings import DIAMETERS, journal_sizes
 from diagnose.case.card import Card
 from diagnose.case.case import BearingGroup, Case
 from diagnose.fits.bearing import Kind
-from knowledge.engines.layouts import UNKNOWN
-from knowledge.engines.profiles import Profile
 from knowledge.limits import Limit
 from knowledge.model import Quantity, Source
 from knowledge.stations.bearings import quantities, sizes, tasks
 from knowledge.stations.bearings.sizes import Use
 from knowledge.work import Task
 
-COUNTS: Mapping[Kind, Quantity] = {
-    Kind.MAIN: quantities.MAIN_COUNT,
-    Kind.ROD: quantities.ROD_COUNT,
-}
 CLEARANCES: Mapping[Kind, Quantity] = {
     Kind.MAIN: quantities.MAIN_CLEARANCE,
     Kind.ROD: quantities.ROD_CLEARANCE,
@@ -103,21 +98,6 @@ def use_of(case: Case) -> Use:
     return Use(given[-1]) if given else Use.ROAD
 
 
-def count_of(case: Case, kind: Kind) -> int | None:
-    """How many bearings of a kind the engine has; None where nothing says so."""
-    stated = case.dimensions.get(COUNTS[kind])
-    profile = _profile(case)
-    if stated is None and profile is not None:
-        stated = profile.numbers[COUNTS[kind].id][0]
-    return round(stated) if stated else None
-
-
-def _profile(case: Case) -> Profile | None:
-    """Figures of this kind of engine; None where the case does not say which kind it is."""
-    known = case.layout is not UNKNOWN or case.engine.profile is not None
-    return case.profile if known else None
-
-
 def target_of(case: Case, kind: Kind) -> Target | None:
     """The target for a kind; None where neither figure nor diameter is known."""
     group, use = group_of(case, kind), use_of(case)
@@ -143,7 +123,7 @@ def target_of(case: Case, kind: Kind) -> Target | None:
 
 def _sound(case: Case, kind: Kind) -> Advice | None:
     """What a sound engine of a kind that is built with wide clearances has; None of others."""
-    profile = _profile(case)
+    profile = known_profile(case)
     if profile is None or case.layout.id not in MOST[kind].on_layouts:
         return None
     value, source = profile.numbers[CLEARANCES[kind].id]
@@ -171,7 +151,7 @@ def _diameter(case: Case, kind: Kind) -> tuple[float | None, bool]:
     measured = journal_sizes(case.bearings).get(name)
     if measured is not None:
         return measured, True
-    profile = _profile(case)
+    profile = known_profile(case)
     if profile is not None:
         return float(profile.numbers[name][0]), False
     return None, False

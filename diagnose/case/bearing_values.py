@@ -83,6 +83,23 @@ def place_of(text: str) -> Place | Kind | None:
     return Place(kind, number) if not both and 1 <= number <= MOST_BEARINGS else None
 
 
+def count_in(text: str) -> int | None:
+    """How many bearings a text says; None where it says no such number.
+
+    >>> count_in("4"), count_in("four"), count_in("99")
+    (4, None, None)
+    """
+    number = int(text) if text.strip().isdecimal() and len(text.strip()) <= 2 else 0
+    return number if 1 <= number <= MOST_BEARINGS else None
+
+
+def wrong_count(text: str, place: Place | Kind) -> str:
+    """What is wrong with a count that cannot be, or that is of one bearing."""
+    if isinstance(place, Place):
+        return f"of all {place.kind.plural}, not of {place.says}"
+    return f"'{plain(text, 20)}' is no number from 1 to {MOST_BEARINGS}"
+
+
 def numbers_and_unit(text: str) -> tuple[list[list[str]], str]:
     """The figures of a text, those joined by '/' together, and the unit behind them.
 

@@ -11,7 +11,15 @@ from dataclasses import dataclass, field, replace
 from statistics import fmean
 from typing import Any
 
-from diagnose.case.bearing_values import FIELDS, FieldError, grid_of, place_of, unit_of
+from diagnose.case.bearing_values import (
+    FIELDS,
+    FieldError,
+    count_in,
+    grid_of,
+    place_of,
+    unit_of,
+    wrong_count,
+)
 from diagnose.case.case import (
     BearingGroup,
     BearingTable,
@@ -66,6 +74,7 @@ class _Gathered:
     texts: dict[str, str] = field(default_factory=dict)
     grids: dict[str, Grid] = field(default_factory=dict)
     use: str = ""
+    count: int = 0
     last: BearingEntry | None = None
 
     def flat(self, name: str) -> tuple[float, ...]:
@@ -121,6 +130,11 @@ def _gather(
         except FieldError as fault:
             faults.add(f"{each.where}: {name}: {fault}")
     into.use = entry.use or into.use
+    if entry.count is not None:
+        count = count_in(entry.count)
+        if count is None or isinstance(place, Place):
+            faults.add(f"{each.where}: count: {wrong_count(entry.count, place)}")
+        into.count = count or into.count
     into.last = entry
 
 
@@ -166,7 +180,7 @@ def _unit(names: Iterable[str], texts: Mapping[str, str]) -> str:
 def _group(own: _Gathered) -> BearingGroup:
     names = ("new_journal", "new_bore", "new_shell", "wanted", "sizes")
     flat: dict[str, Any] = {name: own.flat(name) for name in names}
-    return BearingGroup(**flat, use=own.use, texts=dict(own.texts))
+    return BearingGroup(**flat, use=own.use, count=own.count, texts=dict(own.texts))
 
 
 def journal_sizes(table: BearingTable) -> dict[str, float]:
@@ -243,9 +257,14 @@ def _place_worked(w: TaskRecord) -> Place | None:
 
 
 def _of_kind(where: str, kind: Kind | None) -> Place | None:
-    """The bearing of this kind that a place on the engine names: "main 3", or "3" alone."""
+    """The bearing of this kind that a place on the engine names: "main 3", or "3" alone.
+
+    All of them where it names none.
+    """
     if kind is None:
         return None
+    if not where.strip() or place_of(where) is kind:
+        return Place(kind, 0)
     text = where.strip().lower().removeprefix("no.").removeprefix("no ").removeprefix("#").strip()
     place = place_of(f"{kind.value} {text}" if text.isdecimal() else where)
     return place if isinstance(place, Place) and place.kind is kind else None

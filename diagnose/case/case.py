@@ -145,6 +145,7 @@ class BearingGroup:
     wanted: tuple[float, ...] = ()
     sizes: tuple[float, ...] = ()  #: undersizes available
     use: str = ""  #: 'road', 'hard'; empty: not given
+    count: int = 0  #: how many there are; 0: not given
     texts: Mapping[str, str] = field(default_factory=dict)
 
 

@@ -210,6 +210,7 @@ class BearingEntry(Entry):
     wanted: Text | None = None
     sizes: Text | None = None
     use: Literal["road", "hard"] | None = None
+    count: Text | None = None  #: how many the engine has
     at: Literal["build"] | None = None  #: with the new parts fitted
     state: Literal["withdrawn"] | None = None
 

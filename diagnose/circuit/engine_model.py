@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from diagnose.case.bearing_counts import COUNTS, own_counts
 from diagnose.case.case import Case
 from diagnose.circuit.parameters import LEAST_FILM, LEAST_PICKUP_GAP, LEAST_PUMP_GAP
 from diagnose.errors import UsageError, nearest
@@ -64,7 +65,8 @@ def numbers(case: Case) -> dict[str, float]:
     found = {name: value for name, (value, _) in case.profile.numbers.items()}
     if USUAL_RELIEF_SETTING in case.limits:
         found[RELIEF_SETTING.id] = case.limits[USUAL_RELIEF_SETTING]
-    return found | {d.id: value for d, value in case.dimensions.items()}
+    found |= {d.id: value for d, value in case.dimensions.items()}
+    return found | {COUNTS[kind].id: float(n) for kind, n in own_counts(case).items()}
 
 
 def grade(case: Case) -> Grade:

@@ -12,7 +12,10 @@ from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile,
 from diagnose.errors import PartlySavedError
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from diagnose.entry.details import Details
+    from diagnose.fits.bearing import Kind
     from knowledge.book import Book
 
 
@@ -65,7 +68,7 @@ def bearings(
 
     Figures of a diameter: one; front, rear; or two ways across at front and rear (in line with the
     load first). Fields: bore, shell, inside (bore with shells), journal, strip, undersize; of all
-    mains or rods: new_journal, new_bore, new_shell, wanted, sizes, use (road or hard).
+    mains or rods: new_journal, new_bore, new_shell, wanted, sizes, use (road or hard), count.
     """
     from diagnose.bearings.table import bearings_of
     from diagnose.case.loading import load
@@ -81,8 +84,8 @@ def bearings(
     printing.check_page(html, case, form)
     book = the_book()
     details = Details(note=note, by=by, when=when)
-    bad = _saved(case, book, readings or [], sheet, details, fitted=fitted)
     counts = {Kind.MAIN: mains, Kind.ROD: rods}
+    bad = _saved(case, book, readings or [], sheet, details, counts, fitted=fitted)
     loaded = load(case, book)
     found = bearings_of(loaded, book, counts=counts, with_pressure=form in ("text", "json"))
     if html is not None:
@@ -109,6 +112,7 @@ def _saved(
     readings: list[str],
     sheet: Path | None,
     details: Details,
+    counts: Mapping[Kind, int | None],
     *,
     fitted: bool,
 ) -> tuple[str, ...]:
@@ -126,6 +130,6 @@ def _saved(
         if not given:
             raise UsageError("\n".join(bad) or "no reading of a bearing in the sheet")
     if given:
-        saved = record_bearings(case, book, BearingsInput(given, fitted, details))
+        saved = record_bearings(case, book, BearingsInput(given, fitted, details, counts))
         bad += saved.refused
     return bad

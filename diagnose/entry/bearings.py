@@ -7,11 +7,21 @@ lines are kept and the bad ones named.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from diagnose.case.bearing_values import FIELDS, FieldError, grid_of, numbers_and_unit, place_of
+from diagnose.case.bearing_counts import count_of
+from diagnose.case.bearing_values import (
+    FIELDS,
+    FieldError,
+    count_in,
+    grid_of,
+    numbers_and_unit,
+    place_of,
+    wrong_count,
+)
+from diagnose.case.case import Case
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.details import Details
 from diagnose.entry.sheets import FilledBlank
@@ -23,6 +33,7 @@ from knowledge.units import LENGTH, unit_named
 
 UNIT = "unit"  #: the blank of a sheet that gives the unit of figures without one
 USE = "use"
+COUNT = "count"  #: how many the engine has
 ALSO = {
     "housing": "bore",
     "id": "inside",
@@ -42,7 +53,7 @@ ALSO = {
     "shell_new": "new_shell",
     "target": "wanted",
 }
-_NAMES = (*FIELDS, USE)
+_NAMES = (*FIELDS, USE, COUNT)
 _START = re.compile(
     r"\b(?:mains?|rods?|big[ -]?ends?)\b(?:\s*(?:no\.?|#)?\s*\d{1,2}(?![\d.]))?", re.IGNORECASE
 )
@@ -78,6 +89,8 @@ class BearingsInput:
     given: Sequence[BearingInput] = ()
     fitted: bool = False  #: measured with the new parts
     details: Details = field(default_factory=Details)
+    #: how many the engine has, where the case is silent or wrong
+    counts: Mapping[Kind, int | None] = field(default_factory=dict)
 
 
 def parse_words(words: Sequence[str]) -> tuple[BearingInput, ...]:
@@ -178,6 +191,10 @@ def _checked(one: BearingInput, unit: str = "") -> BearingInput:
         if isinstance(one.place, Place):
             raise UsageError(f"use is of all {one.place.kind.plural}, not of {one.place.says}")
         return BearingInput(one.place, USE, one.text.strip().lower(), one.where)
+    if one.name == COUNT:
+        if isinstance(one.place, Place) or count_in(one.text) is None:
+            raise UsageError(f"count: {wrong_count(one.text, one.place)}")
+        return replace(one, text=one.text.strip())
     rule = FIELDS[one.name]
     if isinstance(one.place, Place) and not rule.each:
         raise UsageError(f"{one.name} is of all {one.place.kind.plural}, not of {one.place.says}")
@@ -256,10 +273,21 @@ def record_bearings(path: Path, book: Book, given: BearingsInput) -> Appended:
     wrong = given.details.faults()
     if wrong:
         raise UsageError("\n".join(wrong))
-    return append_by(path, book, lambda _: _entries(given))
+    return append_by(path, book, lambda case: _entries(given, case))
 
 
-def _entries(given: BearingsInput) -> list[NewEntry]:
+def _entries(given: BearingsInput, case: Case) -> list[NewEntry]:
+    counts = {k: count_of(case, k) for k in Kind}
+    counts |= {k: n for k, n in given.counts.items() if n is not None}
+    stated = [one for one in given.given if one.name == COUNT and isinstance(one.place, Kind)]
+    counts |= {k: count_in(o.text) for o in stated for k in Kind if k is o.place}
+    beyond = [
+        _beyond(p, counts[p.kind])
+        for p in {o.place: 0 for o in given.given}
+        if isinstance(p, Place)
+    ]
+    if any(beyond):
+        raise UsageError("\n".join(filter(None, beyond)))
     by_place: dict[Place | Kind, dict[str, BearingInput]] = {}
     for one in given.given:
         by_place.setdefault(one.place, {})[one.name] = one
@@ -272,6 +300,17 @@ def _entries(given: BearingsInput) -> list[NewEntry]:
         made = {"what": _name(place), **texts, "at": built, **common}
         entries.append(NewEntry("bearing", made, where))
     return entries
+
+
+def _beyond(place: Place, count: int | None) -> str:
+    """What is wrong with a bearing that the engine does not have; empty where it may have it."""
+    if count is None or place.number <= count:
+        return ""
+    kinds = place.kind.plural
+    return (
+        f"{place.says}: this engine has {count} {kinds} as far as its job says; if it has more, "
+        f'say so first: "{kinds} count {place.number}"'
+    )
 
 
 def _name(place: Place | Kind) -> str:

@@ -32,7 +32,7 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True, order=True)
 class Place:
-    """One bearing of an engine, counted from the front."""
+    """One bearing of an engine, counted from the front; number 0: those not named one by one."""
 
     kind: Kind
     number: int
@@ -41,10 +41,18 @@ class Place:
     def says(self) -> str:
         """Its name.
 
-        >>> Place(Kind.MAIN, 3).says
-        'main 3'
+        >>> Place(Kind.MAIN, 3).says, Place(Kind.ROD, 0).says
+        ('main 3', 'rods')
         """
-        return f"{self.kind.value} {self.number}"
+        return f"{self.kind.value} {self.number}" if self.number else self.kind.plural
+
+    def covers(self, other: Place) -> bool:
+        """Whether what is said of this is said of the other: it is that one, or all of its kind.
+
+        >>> Place(Kind.ROD, 0).covers(Place(Kind.ROD, 2)), Place(Kind.ROD, 1).covers(Place(Kind.ROD, 2))
+        (True, False)
+        """
+        return self == other or (self.kind is other.kind and not self.number)
 
 
 @dataclass(frozen=True, slots=True)

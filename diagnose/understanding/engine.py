@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TypeAlias
 
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import (
+    CYLINDERS,
     FEATURES,
     FEATURES_ALONE,
     LACKS,
@@ -29,6 +31,31 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         return True  # "freed it off with diesel down the bores"
     after = [line.word(k) for k in range(mark.last, mark.last + 4)]
     return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)
+
+
+Said: TypeAlias = dict[Trait, tuple[Line, Mark[Trait]]]
+
+
+def _said(paragraph: Paragraph) -> Said:
+    """What was said of the kind of this engine, each where it was said first."""
+    said: Said = {}
+    for line in paragraph.lines:
+        for mark in line.lexicon.traits.find_each(line.tokens):
+            no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
+            stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
+            if stated and not line.denied(mark) and not no_engine:
+                said.setdefault(mark.value, (line, mark))
+    if Trait.MOWER in said:
+        said.pop(Trait.TRACTOR, None)  # "lawn tractor"
+    return said
+
+
+def _layout(said: Said) -> tuple[frozenset[Trait], str]:
+    """The layout that goes with what was said, and the traits it rests on; empty where none does."""
+    for wanted, lacking, layout in LAYOUTS:
+        if wanted <= said.keys() and not lacking & said.keys():
+            return wanted, layout if layout != "unknown" else ""
+    return frozenset(), ""
 
 
 @reader(
@@ -61,23 +88,13 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
 )
 def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     """The layout that all that was said of the engine means, and features it has."""
-    said: dict[Trait, tuple[Line, Mark[Trait]]] = {}
-    for line in paragraph.lines:
-        for mark in line.lexicon.traits.find_each(line.tokens):
-            no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
-            stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
-            if stated and not line.denied(mark) and not no_engine:
-                said.setdefault(mark.value, (line, mark))
-    if Trait.MOWER in said:
-        said.pop(Trait.TRACTOR, None)  # "lawn tractor"
+    said = _said(paragraph)
     meant = FEATURES | FEATURES_ALONE
-    for wanted, lacking, layout in LAYOUTS:
-        if wanted <= said.keys() and not lacking & said.keys():
-            if layout != "unknown":
-                meant = FEATURES
-                spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
-                yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
-            break
+    wanted, layout = _layout(said)
+    if layout:
+        meant = FEATURES
+        spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
+        yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
     known = paragraph.lexicon.book.findings
     for trait, (line, mark) in said.items():
         feature = meant.get(trait)
@@ -89,6 +106,35 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         for own in line.stated(line.lexicon.features):
             if not line.denied(own) and own.value in known:
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
+
+
+@reader(
+    {
+        "three cylinder diesel tractor": ["bearing rods 3"],
+        "four pot diesel generator": ["bearing rods 4"],
+        "a parallel twin, dry sump": ["bearing rods 2"],
+        "it is a four cylinder": ["bearing rods 4"],
+        "small block v8": [],
+        "flathead six": [],
+        "my brother has a three cylinder tractor": [],
+        "not a four cylinder": [],
+        "it ran on three cylinders": [],
+        "a v8 and a six cylinder": [],
+    }
+)
+def cylinders(paragraph: Paragraph) -> Iterator[Fact]:
+    """The cylinders, each with a rod, where they are not those of the layout that is meant."""
+    said = _said(paragraph)
+    counted = {CYLINDERS[t]: t for t in reversed(said) if t in CYLINDERS}
+    if len(counted) != 1:
+        return
+    ((count, trait),) = counted.items()
+    profile = paragraph.lexicon.book.profile_of(_layout(said)[1])
+    if profile is None or profile.numbers["rod_count"][0] != count:
+        line, mark = said[trait]
+        if line.word(mark.first - 1) in ("on", "of"):  # "ran on three cylinders"
+            return
+        yield Fact("bearing", {"what": "rods", "count": str(count)}, line.span([mark]))
 
 
 @reader(

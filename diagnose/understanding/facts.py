@@ -9,7 +9,18 @@ Value = str | bool | list[str]
 Span = tuple[int, int]
 #: tables of a case a fact goes into; "layout" and "oil" are fields of its [engine], "engine" a
 #: figure of its build that no command writes
-TABLES = ("layout", "oil", "finding", "reading", "behaviour", "trial", "earlier", "work", "engine")
+TABLES = (
+    "layout",
+    "oil",
+    "finding",
+    "reading",
+    "behaviour",
+    "trial",
+    "earlier",
+    "bearing",
+    "work",
+    "engine",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +50,7 @@ class Fact:
     @property
     def value(self) -> str:
         """The pressure of a reading, a measured value, the layout or the oil's grade; else empty."""
-        given = (self.fields.get(k) for k in ("pressure", "value", "layout", "grade"))
+        given = (self.fields.get(k) for k in ("pressure", "value", "layout", "grade", "count"))
         return str(next((v for v in given if v), ""))
 
     @property

@@ -9,7 +9,7 @@ from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.checked import checked_parts
 from diagnose.understanding.earlier import earlier_work
-from diagnose.understanding.engine import engine_kind, oil_in_use
+from diagnose.understanding.engine import cylinders, engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
@@ -33,6 +33,7 @@ from knowledge.synonyms import FAINT, IDLE
 LONGEST = 10_000  #: characters that are read
 RULES: tuple[Reader, ...] = (
     engine_kind,
+    cylinders,
     oil_in_use,
     readings,
     behaviours,

@@ -119,7 +119,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "inline|straight|ohc|sohc|dohc|twin-cam|flathead|turbo|british|pushrod|petrol|classic|diesel|vintage|skew|ohv|valve|cam|sidevalve|side-valve|gasoline|old four|4",
         "in line four|4",
     ),
-    Trait.THREE: ("three-cylinder|3-cyl|3cyl", "three|3 cylinder|cyl|pot"),
+    Trait.THREE: ("three-cylinder|3-cyl|3cyl", "=three|3 cylinder|cyl|pot|banger"),
     Trait.TWIN: ("twin-cylinder|parallel-twin", "parallel|british|twin|two|2 twin|cylinder|cyl"),
     Trait.SMALL: (
         "compact|mini|subcompact",
@@ -207,6 +207,18 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.FOUR, _T.OLD}), frozenset({_T.DIESEL}), "skew_gear_four"),
     (frozenset({_T.OLD, _T.CAR}), frozenset({_T.DIESEL, _T.V8, _T.OHC}), "skew_gear_four"),
 )
+#: the cylinders of an engine with a trait
+CYLINDERS: dict[Trait, int] = {
+    Trait.V8: 8,
+    Trait.V6: 6,
+    Trait.V_TWIN: 2,
+    Trait.FLAT_FOUR: 4,
+    Trait.FLAT_SIX: 6,
+    Trait.SIX: 6,
+    Trait.FOUR: 4,
+    Trait.THREE: 3,
+    Trait.TWIN: 2,
+}
 #: features that a trait means by itself
 FEATURES: dict[Trait, str] = {
     Trait.DIESEL: "diesel",

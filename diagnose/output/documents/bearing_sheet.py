@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from diagnose.bearings.table import Bearings
+from diagnose.bearings.table import Bearings, every_place
 from diagnose.case.bearing_values import FIELDS, numbers_and_unit
 from diagnose.case.bearings import shown
 from diagnose.errors import UsageError
 from diagnose.fits.bearing import Kind, Place
+from diagnose.output.documents.bearing_steps import NUMBERS
 from diagnose.output.documents.bearing_words import units_for
 from diagnose.output.documents.named import UNTITLED
 
@@ -77,11 +78,12 @@ def bearing_sheet(found: Bearings, path: str) -> BearingSheet:
     Raises UsageError where nothing says how many it has.
     """
     size, _ = units_for(None, found)
-    places = sorted({*found.missing, *(j.place for j in (*found.found, *found.fitted))})
+    measured = {j.place for j in (*found.found, *found.fitted) if j.place.number}
+    places = sorted({*(p for p in every_place(found.case, found.counts) if p.number), *measured})
     if not places:
         raise UsageError(
-            "how many bearings has it? Add for instance --mains 7 --rods 6, or main_count and "
-            "rod_count under [engine.dimensions]"
+            "how many bearings has it? Add --mains and --rods with their numbers, or keep them: "
+            f"{NUMBERS}"
         )
     kinds = []
     for kind in Kind:

@@ -8,6 +8,9 @@ from diagnose.fits.bearing import Place
 from diagnose.output.documents.bearing_words import is_metric, named_places, units_for
 from diagnose.output.lines import as_typed
 
+#: how many bearings there are, as one may type it; of a parallel twin, as an example
+NUMBERS = '"mains count 3" "rods count 2"'
+
 
 def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
     """The next thing to do: a sentence, and the command to type where there is one."""
@@ -18,10 +21,14 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
     size, fine = units_for(None, found)
     match found.next_step:
         case Step.MEASURE:
-            many = "" if places else " --mains 7 --rods 6"
+            if not places:
+                return (
+                    "say how many main and rod bearings it has",
+                    f"diagnose bearings {case} {NUMBERS}",
+                )
             return (
                 "print the sheet and measure, all dry and clean, caps at torque",
-                f"diagnose bearings {case}{many} --html sheet.html",
+                f"diagnose bearings {case} --html sheet.html",
                 f'diagnose bearings {case} "{_example(first, fine)}"',
             )
         case Step.CHECK:
@@ -80,12 +87,24 @@ def _typed(case: str, place: Place | None, unit: str, *, fitted: bool = False) -
 def _example(place: Place | None, unit: str) -> str:
     """A clearance as one may type it."""
     gap = "0.055 mm" if is_metric(unit) else "2.2 thou"
-    return f"{place.says if place else 'main 1'} strip {gap}"
+    return f"{_one(place)} strip {gap}"
+
+
+def _one(place: Place | None) -> str:
+    """One bearing by its name: of those that are named together, the first.
+
+    >>> from diagnose.fits.bearing import Kind
+    >>> _one(None), _one(Place(Kind.ROD, 0)), _one(Place(Kind.ROD, 3))
+    ('main 1', 'rod 1', 'rod 3')
+    """
+    if place is None:
+        return "main 1"
+    return place.says if place.number else f"{place.kind.value} 1"
 
 
 def _sizes(place: Place | None, unit: str) -> str:
     """Journal and bore as one may type them."""
-    name = place.says if place else "main 1"
+    name = _one(place)
     if is_metric(unit):
         return f"{name} inside 62.25 mm journal 62.20 mm"
     return f"{name} inside 2.4505 in journal 2.4483 in"
@@ -93,6 +112,6 @@ def _sizes(place: Place | None, unit: str) -> str:
 
 def _journal(place: Place | None, unit: str) -> str:
     """Readings of a journal as one may type them."""
-    name = place.says if place else "main 1"
+    name = _one(place)
     figures = "62.18 62.17 62.18 62.17 mm" if is_metric(unit) else "2.4483 2.4482 2.4483 2.4482 in"
     return f"{name} journal {figures}"

@@ -100,12 +100,16 @@ def named_places(places: Iterable[Place]) -> str:
 
     >>> named_places([Place(Kind.MAIN, 1), Place(Kind.MAIN, 2), Place(Kind.MAIN, 3), Place(Kind.ROD, 5)])
     'mains 1-3, rod 5'
+    >>> named_places([Place(Kind.ROD, 0)]), named_places([Place(Kind.ROD, 0), Place(Kind.ROD, 2)])
+    ('rods', 'rods')
     """
     parts = []
     every = list(places)
     for kind in Kind:
         numbers = sorted({p.number for p in every if p.kind is kind})
-        if numbers:
+        if 0 in numbers:
+            parts.append(kind.plural)
+        elif numbers:
             word = kind.value if len(numbers) == 1 else kind.plural
             parts.append(f"{word} {_runs(numbers)}")
     return ", ".join(parts)

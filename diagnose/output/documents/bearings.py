@@ -185,10 +185,14 @@ def _count(found: Bearings) -> str:
     """How many of the engine's bearings have a clearance."""
     parts = []
     for kind in Kind:
-        known = sum(j.place.kind is kind and j.clearance is not None for j in found.shown)
-        every = found.counts[kind]
+        mine = [j for j in found.shown if j.place.kind is kind and j.clearance is not None]
+        together = any(j.place.number == 0 for j in mine)
+        known, every = len(mine) - together, found.counts[kind]
         most = f"{known} of {every}" if every else str(known)
-        parts.append(f"{most} {kind.plural}")
+        if known or not together:
+            parts.append(f"{most} {kind.plural}")
+        if together:
+            parts.append(f"{'the other' if known else 'all'} {kind.plural} as one figure")
     return " and ".join(parts)
 
 

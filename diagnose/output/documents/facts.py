@@ -42,6 +42,8 @@ def fact_sentence(fact: Fact, book: Book) -> str:
             return f"{book.tasks[str(fields['what'])].says}: {fields['value']}"
         case "engine":
             return f"{book.quantities[str(fields['what'])].says}: {fields['value']}"
+        case "bearing":
+            return f"{fields['count']} cylinders: {fields['count']} rod bearings"
         case "behaviour":
             return behaviour_sentence(_behaviour(fact))
         case "trial":

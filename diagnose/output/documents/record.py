@@ -101,6 +101,8 @@ def entry_text(kind: str, fields: Fields) -> str:
     if kind in ("reading", "baseline"):
         value = _reading(fields)
         value += ", first start" if fields.get("at") == "start" else ""
+    elif fields.get("count"):
+        value = f"{fields['count']} in this engine"
     else:
         value = str(fields.get("value") or fields.get("result") or fields.get("state"))
     sure = fields.get("sure")
