@@ -78,9 +78,14 @@ class Diagnosis:
             return ()
         grave, observations = list(Severity), self.inference.facts.observations
         there = {f for f, seen in observations.items() if seen.state is State.PRESENT}
+        denied = observations.keys() - there
         return tuple(
             sorted(
-                (a for a in self.inference.result.alarms if a.until not in there),
+                (
+                    a
+                    for a in self.inference.result.alarms
+                    if a.until not in there and a.unless_denied not in denied
+                ),
                 key=lambda a: (grave.index(a.severity), a.says),
             )
         )

@@ -31,6 +31,7 @@ from knowledge.history import rules_builds as history_rules_builds
 from knowledge.history import rules_trials as history_rules_trials
 from knowledge.history import rules_work as history_rules_work
 from knowledge.pressure import alarms as pressure_alarms
+from knowledge.pressure import alarms_care
 from knowledge.pressure import behaviour as pressure_behaviour
 from knowledge.pressure import course as pressure_course
 from knowledge.pressure import direct_gauge as pressure_direct_gauge
@@ -218,6 +219,7 @@ MODULES = (
     pressure_rules_patterns,
     pressure_rules_readings,
     pressure_alarms,
+    alarms_care,
     pressure_behaviour,
     pressure_course,
     pressure_patterns,

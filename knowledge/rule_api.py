@@ -65,14 +65,11 @@ class Link:
 
 @dataclass(frozen=True, slots=True)
 class Inhibitor:
-    """While a cause or condition is present, a finding is seen only rarely.
-
-    ``strength``: the share of the times it would be seen otherwise in which it is not.
-    """
+    """While a cause or condition is present, a finding is seen only rarely."""
 
     parent: Cause | Condition
     child: Finding
-    strength: Strength
+    strength: Strength  #: share of the times it would be seen otherwise in which it is not
     source: Source
 
 
@@ -119,7 +116,8 @@ class Alarm:
 
     severity: Severity
     says: str
-    until: Finding | None = None  #: a finding whose presence cancels it
+    until: Finding | None = None  #: its presence cancels the alarm
+    unless_denied: Finding | None = None  #: its absence cancels the alarm
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

@@ -178,7 +178,7 @@ def test_no_terminal_writes_without_asking(tmp_path: Path) -> None:
         ("0 psi at idle hot, gauge reads zero", ["0 psi"]),
         ("5 psi at hot idle, gauge reads zero", ["gauge reads zero", "5 psi at hot idle"]),
         ("gauge reads zero", ["gauge reads zero"]),
-        ("gauge reads low, lifters ticking at idle when hot", ["Gauge low and the valve gear"]),
+        ("gauge reads low, lifters ticking at idle when hot", ["gauge low and the valve gear"]),
         ("5 psi at hot idle, bottom end knock", ["5 psi at hot idle", "Knock with", "Bottom end"]),
     ],
 )

@@ -60,6 +60,14 @@ def broken_limits(known: Known, reading: Reading) -> list[tuple[float, float]]:
     return [(share_below(reading, limit), limit) for limit in limits]
 
 
+def is_refuted(known: Known, reading: Reading, limit: float) -> bool:
+    """Whether a trusted gauge showed a limit [Pa] or more at the moment of a panel's reading."""
+    return reading.gauge == "panel" and any(
+        d.gauge == "direct" and d.pressure >= limit and same_moment(reading, d)
+        for d in known.readings()
+    )
+
+
 def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
     """An example."""
     return Reading(rpm, celsius + 273.15, value * PSI)
@@ -177,11 +185,8 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
     for r in running(known):
         broken = broken_limits(known, r)
         limit = max((at for sure, at in broken if sure > 0.5), default=stop_limit(known, r))
-        refuted = r.gauge == "panel" and any(
-            d.gauge == "direct" and d.pressure >= limit and same_moment(r, d)
-            for d in known.readings()
-        )
         share = sum(sure for sure, _ in broken) / len(broken)
+        refuted = is_refuted(known, r, limit)
         if share >= ENOUGH_TO_STOP and not refuted:
             then = (
                 "the trusted gauge confirms it: shut down, do not run until you find the cause"
@@ -201,13 +206,21 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
         example(readings=[seen(26, 1800)]),
         example(features.DIESEL, readings=[seen(26, 800)]),
         example(features.DIESEL, readings=[seen(45, 1800)]),
+        example(
+            features.DIESEL, readings=[seen(20, 2200), replace(seen(52, 2200), gauge="direct")]
+        ),
     ],
 )
 def farm_diesel_below_two_bar(known: Known) -> Conclusions:
-    """A diesel below 2 bar (29 psi) at working speed, or with a swinging needle: stop it."""
+    """A diesel below 2 bar (29 psi) at working speed, or with a swinging needle: stop it.
+
+    Not if a trusted gauge showed more at the same moment.
+    """
     if known.has(features.DIESEL):
         for r in running(known):
-            if at_speed(r) and share_below(r, FARM_DIESEL_LEAST) >= ENOUGH_TO_STOP:
+            low = at_speed(r) and share_below(r, FARM_DIESEL_LEAST) >= ENOUGH_TO_STOP
+            refuted = is_refuted(known, r, FARM_DIESEL_LEAST)
+            if low and not refuted:
                 yield Alarm(
                     Severity.STOP,
                     f"{looked(r)} on a diesel, limit "
@@ -332,26 +345,4 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
             Severity.CARE,
             "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out does not "
             "prove enough pressure; fit a trusted gauge",
-        )
-
-
-@rule(
-    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
-    matches=[example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS)],
-    non_matches=[
-        example(patterns.NEEDLE_FLICKERS),
-        example(direct_gauge.DIRECT_GAUGE_LOW, lacks=[patterns.NEEDLE_FLICKERS]),
-    ],
-)
-def truly_low_and_wavering(known: Known) -> Conclusions:
-    """Low on a trusted gauge and wavering too: air gets through, and bearings run short of oil.
-
-    The driver manual says stop when the pressure falls or swings; 2 or 3 psi is common practice.
-    """
-    if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.NEEDLE_FLICKERS):
-        yield Alarm(
-            Severity.STOP,
-            "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
-            "read the stick, do not run until you find the cause",
-            low=False,
         )

@@ -25,7 +25,7 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     """Return stop or run on, where it probably is, what to check in which order, what to do next."""
     lines = alarm_lines(document.alarms)
     if document.may_run:
-        lines.append("It may run on while you look.")
+        lines.append(f"It may run on {'with that care' if document.alarms else 'while you look'}.")
     if document.stands_out:
         lines.append("Likeliest")
         for number, place in enumerate(document.places, 1):

@@ -100,6 +100,7 @@ def flood_is_not_drought(known: Known) -> Conclusions:
     matches=[
         example(findings.LIFTERS_CLATTER, patterns.GAUGE_READS_LOW),
         example(findings.LIFTERS_CLATTER, patterns.GAUGE_READS_ZERO),
+        example(findings.LIFTERS_CLATTER, direct_gauge.DIRECT_GAUGE_LOW),
     ],
     non_matches=[
         example(findings.LIFTERS_CLATTER),
@@ -115,11 +116,19 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
             "not restart until the cause is found.",
             low=False,
         )
+    if known.has(findings.LIFTERS_CLATTER) and known.has(direct_gauge.DIRECT_GAUGE_LOW):
+        yield Alarm(
+            Severity.STOP,
+            "low on a trusted gauge and the valve gear clatters: shut down, do not run until you "
+            "find the cause",
+            low=False,
+        )
     if known.has(findings.LIFTERS_CLATTER) and known.has(patterns.GAUGE_READS_LOW):
         yield Alarm(
             Severity.STOP,
-            "Gauge low and the valve gear clatters, both below limit: shut down, fit a direct gauge "
-            "before you run it again.",
+            "gauge low and the valve gear clatters: shut down, fit a direct gauge before you run it "
+            "again",
+            until=direct_gauge.DIRECT_GAUGE_LOW,
             low=False,
         )
 

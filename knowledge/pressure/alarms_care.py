@@ -1,0 +1,145 @@
+"""Alarms on low pressure that is real, or not yet proved: what must not be run on, and what only for a reading."""
+
+from dataclasses import replace
+
+from knowledge import sources
+from knowledge.model import Reading, Severity, Station
+from knowledge.pressure import course, direct_gauge, patterns, quantities
+from knowledge.pressure.alarms import (
+    broken_limits,
+    is_refuted,
+    looked,
+    psi,
+    running,
+    seen,
+    share_below,
+)
+from knowledge.pressure.gauge import possible
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import Shows
+from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.sources import COMMON_PRACTICE, idea_from
+
+rule = rules_of(Station.INSTRUMENT)
+
+LAMP_FLICKERS = Behaviour(Shows.UNSTEADY, gauge="lamp")
+NEEDLE_WAVERS = Behaviour(Shows.UNSTEADY)
+IDLES_BELOW = 1100.0  #: rpm: a reading below this is one at idle (judgement)
+LIKELY_BELOW = 0.5  #: of what a reading may mean
+
+
+def needle_wavers(known: Known) -> bool:
+    """Whether a needle wavers, and not only a lamp flickers."""
+    unsteady = [b for b in known.behaviours() if b.shows is Shows.UNSTEADY]
+    only_lamp = bool(unsteady) and all(b.gauge == "lamp" for b in unsteady)
+    return known.has(patterns.NEEDLE_FLICKERS) and not only_lamp
+
+
+@rule(
+    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
+    matches=[
+        example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS),
+        example(
+            direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS, behaviours=[NEEDLE_WAVERS]
+        ),
+    ],
+    non_matches=[
+        example(patterns.NEEDLE_FLICKERS),
+        example(direct_gauge.DIRECT_GAUGE_LOW, lacks=[patterns.NEEDLE_FLICKERS]),
+        example(
+            direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS, behaviours=[LAMP_FLICKERS]
+        ),
+    ],
+)
+def truly_low_and_wavering(known: Known) -> Conclusions:
+    """Low on a trusted gauge and wavering too: air gets through, and bearings run short of oil.
+
+    The driver manual says stop when the pressure falls or swings; 2 or 3 psi is common practice.
+    A lamp that flickers is no wavering needle.
+    """
+    if known.has(direct_gauge.DIRECT_GAUGE_LOW) and needle_wavers(known):
+        yield Alarm(
+            Severity.STOP,
+            "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
+            "read the stick, do not run until you find the cause",
+            low=False,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(course.PROTECTION_TRIPPED)],
+    non_matches=[
+        example(lacks=[course.PROTECTION_TRIPPED]),
+        example(patterns.GAUGE_READS_LOW),
+    ],
+)
+def protection_has_stopped_it(known: Known) -> Conclusions:
+    """An engine that its own protection stopped is started again only with a trusted gauge on."""
+    if known.has(course.PROTECTION_TRIPPED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "its own protection stopped it, which acts below the least pressure: read the stick and "
+            "fit a trusted gauge before it starts again",
+            low=False,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(readings=[seen(8, 700)]),
+        example(readings=[replace(seen(8, 750), gauge="direct")]),
+    ],
+    non_matches=[
+        example(readings=[seen(5, 700)]),
+        example(readings=[seen(15, 700)]),
+        example(readings=[seen(8, 700), replace(seen(20, 700), gauge="direct")]),
+    ],
+)
+def little_at_hot_idle(known: Known) -> Conclusions:
+    """Between the stop limit and the least at hot idle: no load until the cause is found."""
+    least = known.limit(quantities.HOT_IDLE_PRESSURE)
+    for r in running(known):
+        idling, refuted = _is_at_idle(r), is_refuted(known, r, least)
+        stops = sum(sure for sure, _ in broken_limits(known, r)) >= LIKELY_BELOW
+        if idling and share_below(r, least) >= LIKELY_BELOW and not (stops or refuted):
+            yield Alarm(
+                Severity.CARE,
+                f"{looked(r)}, least at hot idle {psi(least)}: run it only for a reading, without "
+                "load, until you find the cause",
+                low=True,
+            )
+
+
+def _is_at_idle(reading: Reading) -> bool:
+    """Whether a reading was most likely taken at idle."""
+    speeds = [r.rpm for r in possible(reading)]
+    return sum(v < IDLES_BELOW for v in speeds) > LIKELY_BELOW * len(speeds)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(patterns.GAUGE_READS_LOW),
+        example(direct_gauge.DIRECT_GAUGE_LOW),
+    ],
+    non_matches=[
+        example(lacks=[patterns.GAUGE_READS_LOW, direct_gauge.DIRECT_GAUGE_LOW]),
+        example(patterns.GAUGE_READS_LOW, readings=[seen(30, 700)]),
+    ],
+)
+def low_by_how_much_unknown(known: Known) -> Conclusions:
+    """Low by report without a figure: nobody can say that it is enough, so only for a reading."""
+    low = known.has(patterns.GAUGE_READS_LOW) or known.has(direct_gauge.DIRECT_GAUGE_LOW)
+    figures = list(running(known))
+    if low and not figures:
+        idle = known.limit(quantities.STOP_IDLE_PRESSURE)
+        fast = known.limit(quantities.STOP_RUNNING_PRESSURE)
+        yield Alarm(
+            Severity.CARE,
+            f"pressure low, by how much is not known: run it only to read a gauge; stop below "
+            f"{psi(idle)} at idle or {psi(fast)} from 2000 rpm on",
+            unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
+            low=True,
+        )
