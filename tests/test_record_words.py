@@ -131,8 +131,8 @@ def test_ambiguous_words_are_one_line_with_ids() -> None:
     ("text", "said"),
     [
         (
-            "flathead six",
-            'how the engine is made; write layout = "skew_gear_six" into its [engine]',
+            "small block v8",
+            'how the engine is made; write layout = "distributor_v8" into its [engine]',
         ),
         ("would a new pump help?", "a question, a plan or of another engine; say what was seen"),
         ("my brother's mains are 6 thou", "a question, a plan or of another engine"),

@@ -147,7 +147,11 @@ READ: dict[str, list[str]] = {
     "I shut it down straight away.": ["finding ran_on_without_pressure absent"],
     "tightened the main cap bolts and the pressure came up": ["trial bolts_tightened cured"],
     "It locked up solid at 60 mph.": ["finding engine_seized present"],
-    "3.0 v6 in a sterndrive": ["layout marine_petrol_v8", "finding in_a_boat present"],
+    "3.0 v6 in a sterndrive": [
+        "layout marine_petrol_v8",
+        "finding in_a_boat present",
+        "bearing rods 6",
+    ],
 }
 
 #: sentences that state nothing of this engine, or only what stands beside them

@@ -115,7 +115,7 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         "a parallel twin, dry sump": ["bearing rods 2"],
         "it is a four cylinder": ["bearing rods 4"],
         "small block v8": [],
-        "flathead six": [],
+        "flathead six": ["bearing rods 6"],
         "my brother has a three cylinder tractor": [],
         "not a four cylinder": [],
         "it ran on three cylinders": [],
