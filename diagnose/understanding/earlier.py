@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
@@ -10,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.work_words import CARRIED_OUT, LOOKS, REUSED
+from knowledge.lexicon.work_words import CARRIED_OUT, LOOKS, MENDS, REUSED
 from knowledge.reports.words import Done, Hands, Result
 
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
@@ -100,7 +101,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
 def _off_for(job: Job) -> bool:
     """Whether it was off for another reason than this trouble: "sump taken off for a gasket"."""
     after = [job.line.word(k) for k in range(job.last, job.last + 4)]
-    return after[0] in ("for", "by") and not LOOKS & set(after)
+    for_it = after[0] in ("for", "by") or any(a == "to" and b in MENDS for a, b in pairwise(after))
+    return for_it and not LOOKS & set(after)
 
 
 def _not_carried_out(job: Job) -> bool:

@@ -240,7 +240,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"
-    if mark.value in (Shows.NONE, Shows.LOW) and words & UNPLUGGED and words & CIRCUIT:
+    if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
     match mark.value:
         case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):

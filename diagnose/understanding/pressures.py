@@ -201,10 +201,10 @@ def _of_a_side(line: Line, i: int) -> bool:
 
 
 def _is_a_size(line: Line, i: int) -> bool:
-    """Whether a number is how many litres an engine has: "my 1.2 supermini", "a 2.0 petrol estate"."""
+    """Whether a number is the litres of an engine, or a year: "my 1.2 supermini", "the 72 truck"."""
     token = line.tokens[i]
     led = line.word(i - 1) in WHOSE or "year" in line.tokens[i - 1].kinds or not i
-    if not led or not re.fullmatch(r"\d\.\d", token.word):
+    if not led or not re.fullmatch(r"\d\.\d|[5-9]\d|0\d", token.word):
         return False
     kinds = line.lexicon.traits.find_each(line.tokens)
     return line.word(i + 1) in KINDS | SIZED or any(m.first - i in (1, 2) for m in kinds)
@@ -368,12 +368,13 @@ def _is_difference(line: Line, i: int) -> bool:
         return True
     if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
         return True
-    before, after, then = line.word(i - 1), line.word(i + 1), line.word(i + 2)
+    at = i - 1 if line.word(i - 1) not in ABOUT else i - 2
+    before, after, then = line.word(at), line.word(i + 1), line.word(i + 2)
     if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
         before = ""
     if before == "about" and line.word(i - 2) == "down":
         return True  # "it's been down about 10 psi everywhere"
-    if before in CHANGED or (line.word(i - 2), before) in (("drop", "of"), ("fall", "of")):
+    if before in CHANGED or (line.word(at - 1), before) in (("drop", "of"), ("fall", "of")):
         return True
     if after in ("each", "either") and then in ("way", "side"):
         return True

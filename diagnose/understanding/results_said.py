@@ -87,7 +87,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
 
 def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:
     """Whether it is a noise, a leak or smoke that is gone or stays."""
-    return bool({line.word(mark.first), line.word(mark.first - 1)} & NOT_THE_PRESSURE)
+    near = (mark.first - 1, mark.first, mark.last - 1, mark.last)
+    return bool({line.word(k) for k in near} & NOT_THE_PRESSURE)
 
 
 def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:

@@ -36,6 +36,7 @@ from knowledge.lexicon.stance import (
     WOULD_BE,
 )
 from knowledge.lexicon.stance_words import (
+    ANYBODY,
     AUXILIARIES,
     WORK_ENDS,
     WORK_LEADS,
@@ -203,6 +204,7 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         if (m.first in begins or _after_if(sentence, m.first))
         and sentence.tokens[m.first].word not in _WHY
         and not _what_was(sentence, m)
+        and not _goes_on_with_has(sentence, m)
         and not _did_work(sentence, lexicon, m.first)
         and not _in_a_result(sentence, lexicon, m)
     ]
@@ -213,6 +215,16 @@ def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
     after = sentence.tokens[mark.first + 1 : mark.first + 2]
     what = sentence.tokens[mark.first].word == "what"
     return what and not sentence.asks and any(t.word in ("used", "was") for t in after)
+
+
+def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "has" goes on about what was named: "it misfires and has the oil light on"."""
+    has = sentence.tokens[mark.first].word in ("has", "have")
+    return has and mark.first > 0 and not sentence.asks and not ANYBODY & _words(sentence, mark)
+
+
+def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:
+    return {t.word for t in sentence.tokens[mark.first : mark.last]}
 
 
 def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:

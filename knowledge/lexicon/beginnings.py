@@ -39,7 +39,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} it|the|car|a|being|its|has|been? long? =sitting|=standing|=storage|=stood|=sat|=sits|=stored|=layup|=lay-up|=laid|=recommissioning",
         f"{_AFTER}|over|out a|the|its|long|of|several|many|two? years|months|winter|@years|@months|decades of|in? storage|layup|lay-up|standing|sitting|idleness|slumber|hibernation",
         f"{_AFTER} .. winter|storage|layup|lay-up|decades|@years",
-        "after|following .. @months",
+        "after|following|for|over about|over|nearly|some|almost? @months in|of|off|without|laid|sat|parked|stood|standing|storage|sitting|unused",
         f"{_AFTER} .. @months standing|sitting|storage|off",
         "sat|stood|sitting|parked|stored|standing|laid|unused|dormant|sat-idle up? for? .. winter|years|months|@years|@months|year|decade|decades",
         "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",

@@ -23,6 +23,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "start|fire|fired|started it|her|the|him engine|motor|car|boat|tractor? up",
     ),
     Circumstance.IDLE: (
+        "waiting|sitting|sat|queuing|queueing|stopped|stuck|stationary|standing at|in the|a|my? drive-through|drive-thru|drive|lights|light|traffic-lights|junction|queue|traffic|gate|stop-sign|crossing|toll|level-crossing|red-light|roadworks",
         "at|on|when|while? idle|idling|tickover",
         "tick|ticking|ticks over",
         "at traffic? lights|stops|junctions",
@@ -305,6 +306,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "since|after a|the|its? wash|hosing|valet|soaking|drenching|cloudburst|storm",
     ),
     Circumstance.STANDING: (
+        "@not|hasnt|havent|wasnt|hadnt|isnt been? used|driven|run|started|moved|turned for|in|over a|about|nearly|over? week|fortnight|month|@days|@weeks|few|couple|while|day|weekend",
         "after|when it? sitting|standing|stands|sits|stood|sat|being parked|overnight|night|days|week|all|for? overnight|days?",
         "sitting|standing|parked overnight|night",
         "overnight",

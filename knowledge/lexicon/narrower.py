@@ -125,6 +125,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "oil_on_the_ground",
     ),
     "filler_cap_found_off": ("leftover_found",),
+    "oil_smells_burnt": ("burning_oil_smoke",),
     "seal_found_pushed_out": ("crank_moves_endwise",),
     "accessory_pad_wet": ("mount_gasket_blown",),
     "mount_face_not_flat": ("pump_scored_seen",),
@@ -251,7 +252,6 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "cream_in_filler_only",
     ),
     "glycol_found": ("oil_milky",),
-    "oil_smells_burnt": ("burning_oil_smoke",),
     "burning_oil_smoke": ("oil_behind_panel",),
     "sealer_on_screen": (
         "sludge_on_screen",

@@ -69,6 +69,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "noisy|loud|clattery|rattly|tappety top|upper end",
         "noisy|loud|clattery valve|valves gear|train?",
         "=clattered",
+        "=ticked|=tapped|=clattered|=clicked for|like|when|at|since|all|loudly|badly|away|a|on",
         "top|upper|valve end|gear|train starts|started|begins|began|went|gets to|all|very? rattle|rattling|tick|ticking|clatter|tap|tapping|noisy|chatter",
         "it|still|she =taps|=tapped|=tapping",
         "lifter|lifters|tappet|tappets|hla|hlas|followers|rocker|rockers|hydraulic-lifters are|is|were|was|get|gets|got|go|went|start|started|very|a|bit|really|to|all? noisy|loud|rattling|rattle|clatter|clattering|tapping|tap|chatter|ticking|clicking|clack|clacking",

@@ -200,6 +200,7 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "on|in|for|from my|our|his|this|a|an|the|old @year? old|farm|diesel|work? =pickup",
+            "my|our|his|her|this old|diesel|petrol? =pickup was|is|has|had|went|would|runs|ran|just|came|got|does|did|used|started|drives|shows|always|,",
             "=pickup truck",
         ),
     ),

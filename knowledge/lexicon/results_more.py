@@ -112,6 +112,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "moved|went|followed|came|swapped to|over|across the|with? other|left|right|port|starboard side|engine|one|bank?",
     ),
     Result.HELPED: (
+        "quieted|quietened|calmed|settled|toned|hushed it|them|that|things|the-noise|noise down? some|a-bit|somewhat|a-little|slightly|a-lot|quite-a-bit|bit",
         "pressure|gauge|needle to|at @pressure|@number",
         "@pressure gained|better|up at|on|hot|idle|cold?",
         "=halves|=hides|=masks|=disguises it|that|this|the?",

@@ -9,6 +9,7 @@ _LAMP = "light|lamp|buzzer|alarm|warning"
 #: what shows, by what is said
 SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
+        "has|had|got|with|have|having the|an|its|my red|oil|warning light|lamp|can|warning on|lit|showing|glowing|all",
         "message|warning|alert|display|dash|dashboard|screen|cluster|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
         "comes|saying|flashed|flashes|displayed|: up|with|saying|: check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "oil pressure too? low -|,|:? stop",
@@ -50,6 +51,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} just|suddenly|simply|completely|all went|goes|vanished|disappeared|vanishes|disappears|quit",
     ),
     Shows.NONE: (
+        f"{_P} fell|went|goes|falls|dropped|drops|then|just|suddenly|straight flat",
+        "then|suddenly|and =fell|=went =flat",
         "to zero|nothing|nil =when|=once|=as|=hot|=warm",
         f"{_P} .. refuses|refused|refusing to come|move|rise|budge|lift|register",
         f"{_P} never|@not came|come|left|leave|leaves|lifted|moved|rose off|up|the|from",

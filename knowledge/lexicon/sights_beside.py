@@ -26,6 +26,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "engine_ran_hot": _set("smoked smokes smoking"),
     "relief_plunger_sticks": _set(
         "cylinder ring rings bypass clutch brake master tensioner lifter injection filter"
     ),

@@ -273,6 +273,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         f"{_SHOP}|another|different|new|replacement gauge .. shows|reads|says|showed|read|is|was|gave good|fine|normal|right|correct|healthy|plenty|ok|perfect",
     ),
     "oil_behind_panel": (
+        "oil on|all-over|over|onto|in|into|soaked|down the|my|all? carpet|carpets|footwell|feet|foot|shoe|shoes|trousers|trouser-leg|jeans|leg|dash|dashboard|"
+        "floor-mat|kick-panel|passenger|interior|seat",
         "oil dripping|drips|leaking|running|coming|dripped|drip|on on|from|out|behind|under|down|onto the? my|dash|panel|gauge|instrument|feet|foot|carpet|footwell|legs|knees|trousers|shoes",
         "oil behind|under|inside the? gauge|dash|panel|instruments",
     ),

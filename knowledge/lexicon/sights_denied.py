@@ -8,7 +8,9 @@ _CHECKED = "check|checks|checked|tests|tested|test|proved|proves|proven|look|loo
 SIGHTS_NOTHING: tuple[str, ...] = (
     "at|on|to|of the engine : normal|fine|good|ok",
     "oil down|up the|my|its|one|both back|side|sides|road|front|block|hill|drain|tube|leg|boss|filter|plug|holes|bore|bores|feed|neck|filler|gallery",
-    "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly for|until|till|then|before|up|and",
+    "ran|run|running|runs|was|drove very|perfectly|really|absolutely? well|fine|good|great|ok|okay|normally|perfectly|perfect|flawlessly|lovely|sweet|strong|beautifully ,? for|until|till|then|before|up|and",
+    "just|freshly|recently? rebuilt|rebuilding|overhauled|reconditioned|refurbished the|my|a|its|both? turbo|turbocharger|head|heads|carb|carbs|carburettor|carburetor|gearbox|transmission|alternator|starter|brakes|clutch|diff|axle|suspension|injectors",
+    "steam train|engine|loco|locomotive",
     "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly , then|until|when|suddenly",
     "ran|running|been well|fine|good|great|ok|normally to|since|after|all",
     "no noise|noises|engine .. mentioned|reported|recorded|told",
@@ -49,8 +51,6 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "stopped|pulled|shut|off|down over|up|off|down|it-off|it-down|engine? within|inside|in about|less-than|under? a|half|quarter|few|couple|@number|"
         "hundred|two|three? of? a? hundred|quarter|few? yards|metres|meters|feet|seconds|mile",
         "stopped|pulled|shut|coasted within|in|inside a? quarter|half of? a? mile",
-        "didnt|dont|hasnt|havent|not dare|risk|try|want|drive|driven|run|ran|started|start|moved|use|used|touched it|her|the|engine|car|van|truck|to|starting|"
-        "driving|moving|running|since|any|a|yard|further|restart|re-start? since|any|further|inch|yard|again|then|after",
         "hit|pressed|pulled|punched the|my? stop|kill|emergency stop|button|switch|lever|solenoid",
         "engine|motor off immediately|instantly|straight|at|right away|once",
         "stopped|shut|switched|turned|killed it|her|the|engine? engine|down|off? inside|within|in of|a? few|@seconds",

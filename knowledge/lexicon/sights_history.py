@@ -31,6 +31,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "started|fired it|her up? =dry",
     ),
     "sealant_used_freely": (
+        "loads|lots|lot|plenty|tons|bags|heaps|dollop|dollops|gobs|bead|beads|thick-bead|half-a-tube|tube|whole-tube of blue|red|black|orange|grey|gray|clear|"
+        "copper silicone|rtv|sealant|sealer|goo|goop|instant-gasket",
         "lots|lot|plenty|loads|tons|too|dollops of|much? liquid|of? silicone|sealant|sealer|rtv|goo|gasket-maker|goop",
         "silicone|sealant|sealer|rtv|goop all|on over|every|everywhere|each the? joint|joints|gasket|gaskets|mating|faces?",
         "silicone|sealant|sealer|rtv used? everywhere|freely|generously|liberally|throughout",

@@ -176,6 +176,11 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "oil in|into the? footwell|cabin|cockpit",
     ),
     "sender_leaks_oil": (
+        "leak|leaks|leaking|leaked|weeps|weeping|seeps|pushes|pushing|pumps|pumping oil through|into|out|up|down of|into|the|its|up? plug|connector|wire|wires|"
+        "loom|harness|pins|terminal",
+        "wires|wire|wiring|plug|connector|loom|harness|pigtail|terminals is|are|was|were|all? soaked|full|wet|swimming|dripping|oily|saturated|covered in|with|"
+        "of? oil?",
+        "oil in|inside|all-over|on the? plug|connector|wiring|loom|harness|pigtail|pins|terminals",
         f"{_SENDER}|sending unit|is|was? .. leaks|leaking|weeping|oily|wet|seeping|dripping|sprays|pissing",
         "oil in|inside|at|around|from|out|weeping|leaking|sprays|spraying of|from|through? the? oil? pressure? connector|sender|plug|switch|sensor|sending",
         f"leaking|weeping|seeping oil? pressure? {_SENDER}|sending",

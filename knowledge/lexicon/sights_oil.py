@@ -168,7 +168,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "stick|dipstick .. nothing|nowt|zilch|zero|none|nada on|showing|at it|all?",
         "dipstick|stick came|comes|was|is out|up? as? dry|bare|clean",
         "not|no a|even? sign|hint|trace|drop|smear of oil on the|my|it? dipstick|stick|it",
-        "dipped it|her|the? oil|sump|engine? and|, got|found|had|there? nothing|none|was? nothing|none?",
+        "dipped it|her|the? oil|sump|engine? and|, ,? got|found|had|there? was? nothing|none|nowt|zilch",
         "oil? level is|was|stays|stayed|at|reads|read|showed|still at? almost|nearly? zero|nothing|nil",
         "dipstick|stick|sump|crankcase was|is|came|reads|read|showed|completely|totally|up? =empty",
         "=empty of oil",
@@ -214,6 +214,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "short filled",
     ),
     "too_much_poured_in": (
+        "put|poured|added|tipped|chucked|threw|dumped|poured-in|filled another|an-extra|extra|a-further|in? @volume|@number|four|five|three|six|two more|extra|"
+        "another|too-many? litres|quarts|liters|pints|gallon|oil? more|extra|on-top|too-many in|into|on|of",
         "filled|poured|put|added in|up? .. twice|too much",
         "put|poured|added|adding|filled @volume too|over|extra|above much|many|full?",
         "@volume too much|many",

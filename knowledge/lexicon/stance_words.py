@@ -99,6 +99,8 @@ AUXILIARIES = _set(
 )
 #: behind what was not done: it was not done for so long
 FOR_LONG = _set("for in since ages")
+#: behind "has": it is asked of them
+ANYBODY = _set("anyone anybody someone somebody you i we")
 #: begin a sentence that says throughout what was: "before, with the old engine, it showed 25"
 BEFORE_ALL = frozenset(["before ,", "previously ,", "formerly ,", "originally ,", "beforehand ,"])
 #: whose a machine is, and what it is called: "my dad's old tractor"

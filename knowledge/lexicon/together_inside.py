@@ -91,7 +91,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "different|deeper|another|other|bigger|shallower|wrong|aftermarket|used|new + sump|pan|oil_pan|pump|pickup + fitted|fit|swapped|put|off|from|on|has|installed|bolted - gasket|o_ring|oring|ring|cured|screen|hose|seal|pump_same|old_pump|noise|no_difference|fuel|water|replacement_pump|new_pump|new_oil_pump|help|plug",
     ),
     "pickup_gap_too_large": (
-        "pickup|pick-up|strainer|it + off|from|above|clear_of|short_of + bottom|floor|pan|sump + inch|inches|@length|long_way|way|miles|far - fell|touching|no|oil_level|level|dented",
+        "pickup|pick-up|strainer|it + off|from|above|clear_of|short_of + bottom|floor|pan|sump + inch|inches|@length|long_way|way|miles|far - quarter|quarter_inch|1/4|3/8|clearance|set|correct|fell|touching|no|oil_level|level|dented",
     ),
     "pickup_fixing_loose": (
         "pickup|strainer & bolts|bolt|nuts|bracket & lying|loose|missing|fell|fallen|bottom|undone|backed|sheared|snapped|dropped - tight|new|drain|pump_bolts|removed|took|undid|pump_bolt",

@@ -137,6 +137,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER} + hole|port|orifice|passage|drilling|restrictor|under|behind + sludge|gunk|blocked|plugged|clogged|bunged|choked|carbon",
     ),
     "oil_behind_panel": (
+        "oil|oily + carpet|footwell|trousers|trouser_leg|jeans|my_feet|under_the_dash|behind_the_dash|kick_panel|floor_mat|my_shoe|my_shoes - no|not|smoke|fuel",
         "oil & behind|under|carpet|footwell|inside|feet|cabin|cockpit & dash|panel|dashboard|carpet|footwell|feet|instrument - line_to",
     ),
     "sender_leaks_oil": (

@@ -8,7 +8,7 @@ _SAMPLE = "sample|analysis|lab|report|test|oil_analysis|results"
 _LIFTER = "lifter|lifters|tappet|tappets|follower|followers|hla|hlas"
 TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     "dipstick_low": (
-        "quart|quarts|litre|litres|liter|liters|pint|pints + low|shy|down|short|missing|under|light - high|over|pressure|drained|used|per|every",
+        "quart|quarts|litre|litres|liter|liters|pint|pints + low|shy|down|short|missing|under|light - thicker|heavier|quieted|high|over|pressure|drained|used|per|every",
         f"{_STICK}|level|oil + below|under|barely|just_touching|bottom|minimum|on_min|below_min|add_mark|add_line|low_mark + min|mark|add|=stick|line|tip|minimum - not|pressure|freezing|no|fuel|coolant|pan|sump|dash",
     ),
     "dipstick_dry": (

@@ -81,7 +81,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "forgot|forgotten|@not|never|without + refill|refilled|put_oil_back|put_the_oil_back|fill_it|filled_it|add_oil|put_any_oil|put_oil + oil|it|drained|after|back - light|topped|check",
     ),
     "too_much_poured_in": (
-        "poured|put|tipped|added|filled|overfilled|chucked|dumped + too_much|far_too_much|double|twice|extra_gallon|over_the + oil|it|in|mark - thick|drained_it|pressure",
+        "poured|put|tipped|added|filled|overfilled|chucked|dumped + too_much|far_too_much|double|twice|extra_gallon|over_the_mark|over_the_line|over_the_max + oil|it|in|mark - thick|drained_it|pressure",
     ),
     "additive_or_flush_in_oil": (
         "can|bottle|tin|dose|some|=tried|poured|added|chucked|put|threw|tipped + stop_leak|oil_treatment|treatment|additive|stop_leak_thickener|engine_flush|stop_smoke|atf|transmission_fluid|hydraulic_oil|diesel_in_the_oil|snake_oil|two_stroke_oil|2_stroke_oil|gear_oil|sawdust - coolant|radiator|fuel_tank|gearbox|power_steering|injector|no|not|never",
@@ -156,7 +156,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "dipstick_low": (
         "looked_at_the_oil|checked_the_oil|checked_the_level|dipped_the_oil|dipped_it|oil_level|the_level & it_had_dropped|it_had_gone_down|had_gone_down|had_dropped|it_was_down|it_was_low|it_was_lower - pressure_had|gauge|needle|psi|coolant|fuel",
         "dipstick|stick + just|barely|only + tip|end|bottom|showing|wet|touching|drop - full|max",
-        "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - antifreeze|coolant|radiator|per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
+        "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - thicker|heavier|quieted|calmed|settled|antifreeze|coolant|radiator|per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
     ),
     "level_risen": (
         "more_oil|oil_level|level|oil + on_the_stick|than_i_put|than_when|gone_up|going_up|risen|rising|increasing|creeping_up|climbing + itself|than|keeps|stick|without|level|by - pressure|gauge|temp|needle|revs|coolant|idle",

@@ -59,7 +59,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "oil|level|sump|it + minimum|under_minimum|below_minimum|far_too_low|too_low|very_low|@not_much_oil_left|low_on_oil|under_min|below_low|quart_low|down_by|well_down|half_empty|"
         "critically_low|dangerously_low - pressure|reads|reading|shows|showing|temperature|coolant|temp|water|fuel|gauge|gas",
         "@volume|quart_and_a_half|litre_and_a_half|half_a_gallon|pint_and_a_half|couple_of_quarts|couple_of_litres + short|low|shy|down|to_fill|to_top|added|needed|required|missing|"
-        "to_bring - per|every|over|too_much|coolant|antifreeze|radiator|water|fuel|overfull|a_day|hour|drained|week|miles|tank|too_low_a|used|high|adding|were_left|was_left|remained",
+        "to_bring - per|every|over|too_much|coolant|antifreeze|radiator|water|fuel|overfull|a_day|hour|drained|week|miles|tank|too_low_a|used|high|adding|were_left|was_left|remained|thicker|heavier|quieted|calmed|settled",
         "not_much|@not_much|hardly_any|little|next_to_no + oil_left|oil_in_it|oil_in_the_sump|oil_remained|left_in_it|left_in_the_sump - pressure|rockers",
     ),
     "dipstick_dry": (

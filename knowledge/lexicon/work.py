@@ -7,6 +7,7 @@ from knowledge.reports.words import Done
 #: an action, by the words said of it; ``Done`` is what an entry of earlier work calls it
 ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.RENEWED: (
+        "in|at|to|into the|a|my|local? shop|garage|dealer|dealers|workshop|mechanic|mechanics for|to-have|to-get a|an|the|my|new",
         "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped",
         "changed|changing|change",
         "put in|on a?",
@@ -65,6 +66,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
 #: trials said in a way of their own
 TRIALS: dict[str, tuple[str, ...]] = {
     "thicker_oil": (
+        "quart|litre|liter|pint|@volume|bit|some of thicker|heavier oil|stuff|grade",
         "@thick",
         "bottle|bottles|tin|can|dose of? thickener|additive|treatment",
         "bottle|bottles|tin|can|dose of? .. thickener|additive|treatment",

@@ -49,6 +49,10 @@ NO_WORK_BEHIND = _set("neutral gear reverse park")
 JOINED_TO = _set("welded soldered")
 #: what a part was taken off for in the search for the trouble
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
+#: behind "the sump off to": it was off for that
+MENDS = _set(
+    "fix do replace change reseal weld cure stop repair mend renew sort fit swap helicoil retap paint"
+)
 #: after "second": it says which of several, and not that it is another one
 NUMBERED = _set("cam main rod bearing bearings piston cylinder lifter crankpin journal big")
 #: behind "not" after a name of work: it was not done
