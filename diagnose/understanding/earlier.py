@@ -27,6 +27,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "a new engine is five grand": [],
         "low pressure since the motor swap": ["earlier other_engine renewed straight before"],
         "big end welded to the crank": [],
+        "spun a main on the old block so I built another": [],
         "did an oil change on the wife's car yesterday. oil light on": [
             "earlier oil_change renewed 2 days"
         ],

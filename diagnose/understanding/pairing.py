@@ -339,7 +339,8 @@ def _action_of(
             continue
         words = {line.word(k) for k in between}
         if action.first > part.first and line.word(action.first) in _NEW:
-            ends = action.last == line.clause(part.first).last or line.tokens[action.last].is_mark
+            ends = action.last in (line.clause(part.first).last, len(line.tokens))
+            ends = ends or line.tokens[action.last].is_mark
             if not words & _COPULA and not (ends and not between):
                 continue
         if _relative(line, action, words) and not _has_object(line, action, parts):

@@ -23,6 +23,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "start|fire|fired|started it|her|the|him engine|motor|car|boat|tractor? up",
     ),
     Circumstance.IDLE: (
+        "sitting|sat|parked|standing|stopped there|still? with|and the|my? ac|a/c|aircon|air-con|heater|engine|fan|blower|lights on|running|going",
         "waiting|sitting|sat|queuing|queueing|stopped|stuck|stationary|standing at|in the|a|my? drive-through|drive-thru|drive|lights|light|traffic-lights|junction|queue|traffic|gate|stop-sign|crossing|toll|level-crossing|red-light|roadworks",
         "at|on|when|while? idle|idling|tickover",
         "tick|ticking|ticks over",

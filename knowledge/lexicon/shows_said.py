@@ -104,6 +104,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} has|had|gets|got the|a shakes|jitters|wobbles|twitches|dance|flutter",
     ),
     Shows.SLOW: (
+        "light|lamp|it fades|dims|goes|went|faded out|off|away very|only|quite? slowly|gradually|after|over",
+        "light|lamp slowly|gradually|eventually fades|fading|goes|dims out|off|away?",
         f"{_P} .. good|long|fair|quite|little|bit while|time|wait|moment|bit to|before|until come|comes|move|build|rise|off|it|register|show|wake",
         f"{_P} .. wakes|wake|woke up? after|slowly|late",
         f"{_P} .. sleepy|reluctant|tardy|late to|coming|building",

@@ -189,6 +189,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "did|was @not|never prime|primed|pre-oil|preoil|prelube|pre-lube|pre-oiled",
     ),
     "maker_calls_it_normal": (
+        "builder|dealer|garage|shop|mechanic|maker|they says|said|reckons|tells|told me? ,? that|thats|its|it|is|is? all right|alright",
         "maker|dealer|manufacturer|factory|book|manual|handbook|works|builder says|said|calls|reckons|considers|claims|told|states that's|thats|it|this|that|is|that|me|us? is|it's|its|perfectly|quite|all|as? normal|fine|ok|okay|acceptable|within",
         "normal|within|acceptable|fine according|per|by|says to|the? the? book|manual|dealer|maker|handbook|manufacturer|spec",
     ),

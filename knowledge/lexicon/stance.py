@@ -339,6 +339,7 @@ USUALLY = (
     "was always",
     "in the past",
     "@pressure|@number|@range usual|usually|normal|normally|formerly",
+    "it|pressure|gauge|idle was|were|used-to-be|had|showed|read @pressure|@number|@range and|/|, @pressure|@number|@range before|previously|originally",
     "normal|usual|correct|expected|specified for|on this|the|my|these|it car|engine|model|boat|tractor|one|engines?",
     "once|formerly|previously|earlier|originally showed|read|had|made|ran|held",
     "had|has|have always|previously|formerly|normally|usually been|run|read|shown|had|held|sat",

@@ -67,7 +67,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "lost|dumped|lose|loses|gone|emptied|out + gallon|gallons|litres|quarts|sumpful|all_the_oil|everything|its_oil|the_oil|its_whole|itself|five_litres|six_quarts + "
         "minute|minutes|mile|miles|road|trip|bay|seconds|stream|everywhere|instantly|hour|yards|hundred - pressure|changed|drained|month|week|per|every|coolant|water|change|dipstick",
         "oil|oil_level + leaving_in_a|in_a_stream|coming_out_in|left_in_a|running_out_as_fast|as_fast_as|out_the_bottom|straight_out|dropped_to_nothing|went_to_nothing|fell_to_nothing - pressure|gauge|needle",
-        "five|six|four|three|@volume|litres|quarts|gallon + oil|on_the_road|on_the_floor|on_the_ground|under_it + road|floor|ground|minute|minutes|seconds|drive|garage - drained|change|poured|put|every|spilt|spilled|added|holds|took|needs",
+        "five|six|four|three|@volume|litres|quarts|gallon + oil|on_the_road|on_the_floor|on_the_ground|under_it + road|floor|ground|minute|minutes|seconds|drive|garage - pump|cylinder|gear|chain|drained|change|poured|put|every|spilt|spilled|added|holds|took|needs",
     ),
     "declined_over_months": (
         "pressure|gauge|reading|psi + season|summers|years|months|winter|winters|year|weeks|week + come_down|lower|dropped|declined|fallen|lost|gone_down|dropping|crept_down|worse|loses|sagged|drifted - was_changed|stood|sat|ago|"

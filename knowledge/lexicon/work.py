@@ -312,7 +312,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "since|with|after|on|has|its|is a|the|this|another =new engine|motor",
     ),
     "cylinder_head": (
-        "head gasket",
+        "head gasket job|work|replacement|change|swap|done|repair|repaired|replaced|fitted|renewed",
+        "after|since|following|from|with|during|before the|a|my|its|their|new? head gasket",
         "head|top-end job|work|rebuild|overhaul",
         "rebuilt|did|overhauled|redid|refreshed|done the|both? top|heads|head end?",
         "top end job|work|rebuild|overhaul",

@@ -29,7 +29,7 @@ SAYS_OF_IT = frozenset(
 #: the pump was turned without the engine
 DRILLED = _set("drill drilled priming primed preoiling preoiler preoiled oiler primer")
 #: the same, of what turned it just then
-BY_DRILL = _set("drill priming preoiling preoiler")
+BY_DRILL = _set("drill priming preoiling preoiler prelubed prelubing preluber preoiled")
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
     "oil": _set(
