@@ -106,10 +106,17 @@ class CheckPlanner:
         """
         case, checks = self.inference.case, self.inference.book.inspections.values()
         features = (f for f, state in case.features.items() if state is State.PRESENT)
+        seen = self.inference.facts.observations
+        there = {f for f, observation in seen.items() if observation.state is State.PRESENT}
         return Chooser(
             self._direct_signs if to_see else self.outcome_tables,
             self.tree if pace is None else AccessTree(self.openings, pace),
-            tuple(i for i in checks if self.may_run or not i.needs_running),
+            tuple(
+                i
+                for i in checks
+                if (self.may_run or not i.needs_running)
+                and (not i.only_with or there.intersection(i.only_with))
+            ),
             Precedence(frozenset(features)),
             until,
             most_minutes,

@@ -87,6 +87,7 @@ class Inspection:
     needs_running: bool = False
     takes_readings: bool = False  #: speed, oil temperature and pressure are read in it
     waits_minutes: float = 0.0  #: waiting that is not hands-on
+    only_with: tuple[Finding, ...] = ()  #: features: made only where one is known to be there
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:

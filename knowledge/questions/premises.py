@@ -35,6 +35,7 @@ DAMAGE = (
     "stopped_with_loss_of_power",
     "engine_banged_or_shook",
 )
+_NOT_HIGH = (ZERO, "gauge_reads_low", "direct_gauge_low", "direct_gauge_zero")
 GOOD_AT_TIMES = Premise((LOW,), NEVER_GOOD)
 COMES_AND_GOES = Premise((TROUBLE,), (*NEVER_GOOD, "long_unchanged"))
 _ON_A_NEW_BUILD = Premise((REBUILT,))
@@ -82,9 +83,9 @@ PREMISES: dict[str, Premise] = {
     "flickers_only_at_hot_idle": Premise((UNSTEADY,)),
     "unsteadier_with_revs": Premise((UNSTEADY,)),
     "gauge_reads_low": Premise((), (ZERO, "gauge_reads_high", "lamp_only")),
-    "gauge_reads_high": Premise((), (ZERO, "gauge_reads_low", "lamp_only")),
-    "climbs_past_setting": Premise((), (ZERO, "gauge_reads_low", "lamp_only")),
-    "more_than_it_can_make": Premise((), (ZERO, "gauge_reads_low", "lamp_only")),
+    "gauge_reads_high": Premise((), (*_NOT_HIGH, "lamp_only")),
+    "climbs_past_setting": Premise((), (*_NOT_HIGH, "lamp_only")),
+    "more_than_it_can_make": Premise((), (*_NOT_HIGH, "lamp_only")),
     "high_from_first_start": Premise((REBUILT, ("gauge_reads_high",))),
     "low_first_minutes_then_good": _ON_A_NEW_BUILD,
     "low_from_first_start": Premise((REBUILT, LOW)),

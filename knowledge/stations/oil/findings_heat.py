@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
+from knowledge.engines import features
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import quantities
@@ -272,6 +273,7 @@ LOOK_INTO_THE_TURBO = Inspection(
     minutes=20,
     access=Access.OUTSIDE,
     reveals=(OIL_IN_TURBO_OUTLETS,),
+    only_with=(features.TURBOCHARGED,),
     source=COMMON_PRACTICE,
     tools=("lamp", "white cloth", "screwdriver"),
     cautions=(Caution.HOT, Caution.SHARP),

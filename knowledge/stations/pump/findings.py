@@ -2,7 +2,8 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.engines import features
+from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -15,7 +16,7 @@ HIGH_VOLUME_PUMP_FITTED = Finding(
     source=sources.ENGINE_BUILDER_2010,
     denies="pump and spring are the standard ones",
     normal="standard pump and spring",
-    background=OCCASIONAL,
+    background=COMMON,
     also=("high volume oil pump", "HV pump", "high pressure spring", "big block pump"),
 )
 DRIVE_PARTNER_STOPPED = Finding(
@@ -203,6 +204,7 @@ WATCH_THE_OIL_TANK = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
+    only_with=(features.DRY_SUMP,),
     source=idea_from(sources.OIL_AERATION_ARTICLE),
     tools=("lamp",),
     cautions=RUNNING,

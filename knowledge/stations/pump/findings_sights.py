@@ -1,5 +1,6 @@
 """Further sights at the pump and its drive, and a check of the scavenge pump."""
 
+from knowledge.engines import features
 from knowledge.model import VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
@@ -66,6 +67,7 @@ TURN_THE_SCAVENGE_PUMP = Inspection(
     minutes=15,
     access=Access.PUMP_OFF,
     reveals=(SCAVENGE_PUMP_JAMMED,),
+    only_with=(features.DRY_SUMP,),
     source=COMMON_PRACTICE,
     tools=("lamp",),
     cautions=(Caution.USED_OIL,),

@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
+from knowledge.engines import features, features_build
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Kind, Stage, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
@@ -130,6 +131,7 @@ WATCH_TANK_AND_HOSES = Inspection(
         pump_findings.TANK_EMPTIES_RUNNING,
         findings_sights.OIL_VALVE_FOUND_SHUT,
     ),
+    only_with=(features.DRY_SUMP, features.PUMP_OUTSIDE, features_build.TANK_TAP),
     source=COMMON_PRACTICE,
     tools=("lamp", "spanners"),
     cautions=RUNNING,
@@ -161,6 +163,7 @@ FEEL_SUCTION_UNIONS = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(SUCTION_UNION_LOOSE, SUCTION_HOSE_FLATTENS, TANK_STILL_FULL),
+    only_with=(features.DRY_SUMP, features.PUMP_OUTSIDE, features_build.TANK_TAP),
     source=COMMON_PRACTICE,
     tools=("lamp", "spanners"),
     cautions=(Caution.HOT,),

@@ -1,6 +1,7 @@
 """Jets, distributor body, restrictors and turbo, and the checks that show them."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
@@ -155,6 +156,7 @@ TURN_THE_TURBO_BY_HAND = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(TURBO_SHAFT_STIFF_OR_BLUED, TURBO_SHAFT_LOOSE, oil_heat.OIL_IN_TURBO_OUTLETS),
+    only_with=(features.TURBOCHARGED,),
     source=COMMON_PRACTICE,
     tools=("screwdriver", "lamp"),
     cautions=(Caution.HOT, Caution.ROTATING, Caution.SHARP),
@@ -185,6 +187,7 @@ FOLLOW_THE_TURBO_LINES = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(TURBO_LINE_LEAKS, oil_heat.OIL_IN_TURBO_OUTLETS),
+    only_with=(features.TURBOCHARGED,),
     source=COMMON_PRACTICE,
     tools=("lamp", "mirror"),
     cautions=(Caution.HOT, Caution.FIRE),
@@ -214,6 +217,7 @@ FLOW_TEST_THE_TURBO_FEED = Inspection(
     minutes=30,
     access=Access.OUTSIDE,
     reveals=(TURBO_FEED_FOUND_BLOCKED, findings.RESTRICTOR_ABSENT),
+    only_with=(features.TURBOCHARGED,),
     source=COMMON_PRACTICE,
     tools=("can", "spanners", "wire"),
     cautions=(
