@@ -103,11 +103,15 @@ def test_a_diesels_limit_judges_diesels_only(layout: str, value: str, finds: boo
 
 
 def test_the_stop_at_idle_is_no_tractors() -> None:
-    """A petrol engine is stopped by common practice, a diesel by a diesel's figure."""
+    """A petrol engine is stopped by common practice, a diesel by the figure of a like diesel."""
     petrol = STOP_IDLE_PRESSURE.printed(lambda _: False)
     diesel = STOP_IDLE_PRESSURE.printed(lambda f: f is features.DIESEL)
     assert [p.source.trust for p in petrol] == ["practice"]
-    assert {p.of for p in diesel} == {"small tractor diesel", "diesel V8 truck"}
+    assert {p.of for p in diesel} == {"any engine"}
+    kinds = {features.IN_A_TRACTOR: "small tractor diesel", features.VEE_ENGINE: "diesel V8 truck"}
+    for kind, of in kinds.items():
+        own = {features.DIESEL, kind}
+        assert {p.of for p in STOP_IDLE_PRESSURE.printed(own.__contains__)} == {of}
     assert petrol[0].value == pytest.approx(7 * PSI)
 
 

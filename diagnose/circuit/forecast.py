@@ -236,6 +236,8 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     usual = case.usual_limits.get(HOT_IDLE_PRESSURE) or HOT_IDLE_PRESSURE.printed(case.has)[0]
     given = "maker's limit" if own else "usual limit"
     running = Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)")
+    if limits[STOP_RUNNING_PRESSURE] > running.pressure:
+        running = Target(cruise, limits[STOP_RUNNING_PRESSURE], "stop limit at speed")
     if HOT_RUNNING_PRESSURE in case.limits:
         running = Target(RUNNING_SPEED, case.limits[HOT_RUNNING_PRESSURE], "maker's limit there")
     return (

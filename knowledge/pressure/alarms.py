@@ -19,7 +19,7 @@ from knowledge.units import PSI
 rule = rules_of(Station.INSTRUMENT)
 
 
-FARM_DIESEL_LEAST = 0.2e6  #: Pa: below this at speed a farm diesel is stopped
+FAST = 2000.0  #: rpm: from here on the stop limit for speed holds
 ENOUGH_TO_STOP = 0.4  #: of what a reading in words may mean (judgement; stopping costs little)
 FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters
 
@@ -50,7 +50,7 @@ def share_below(reading: Reading, limit: float) -> float:
 
 def stop_limit(known: Known, reading: Reading) -> float:
     """The pressure [Pa] below which the engine is stopped at a reading's speed."""
-    fast = reading.rpm >= 2000.0
+    fast = reading.rpm >= FAST
     return known.limit(quantities.STOP_RUNNING_PRESSURE if fast else quantities.STOP_IDLE_PRESSURE)
 
 
@@ -214,17 +214,22 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
 def farm_diesel_below_two_bar(known: Known) -> Conclusions:
     """A diesel below 2 bar (29 psi) at working speed, or with a swinging needle: stop it.
 
-    Not if a trusted gauge showed more at the same moment.
+    Not if a trusted gauge showed more at the same moment. From 2000 rpm on the same figure is the
+    stop limit of a diesel.
     """
     if known.has(features.DIESEL):
         for r in running(known):
-            low = at_speed(r) and share_below(r, FARM_DIESEL_LEAST) >= ENOUGH_TO_STOP
-            refuted = is_refuted(known, r, FARM_DIESEL_LEAST)
+            low = (
+                at_speed(r)
+                and r.rpm < FAST
+                and share_below(r, quantities.DIESEL_AT_SPEED.value) >= ENOUGH_TO_STOP
+            )
+            refuted = is_refuted(known, r, quantities.DIESEL_AT_SPEED.value)
             if low and not refuted:
                 yield Alarm(
                     Severity.STOP,
                     f"{looked(r)} on a diesel, limit "
-                    f"{psi(FARM_DIESEL_LEAST)} at working speed: stop",
+                    f"{psi(quantities.DIESEL_AT_SPEED.value)} at working speed: stop",
                 )
         if known.has(direct_gauge.DIRECT_GAUGE_UNSTEADY):
             yield Alarm(

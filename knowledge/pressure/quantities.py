@@ -55,15 +55,21 @@ STOP_IDLE_PRESSURE = Limit(
             value=7 * PSI,
             of="small tractor diesel",
             source=sources.TRACTOR_WORKSHOP_MANUAL,
-            only_with=(features.DIESEL,),
+            only_with=(features.DIESEL, features.IN_A_TRACTOR),
         ),
         Printed(
             value=6 * PSI,
             of="diesel V8 truck",
             source=sources.ARMY_TM_280_LIMITS,
-            only_with=(features.DIESEL,),
+            only_with=(features.DIESEL, features.VEE_ENGINE),
         ),
     ),
+)
+DIESEL_AT_SPEED = Printed(
+    value=0.2e6,
+    of="diesel at working speed",
+    source=sources.DIESEL_CASE_NOTE,
+    only_with=(features.DIESEL,),
 )
 #: 10 psi for each 1000 rpm, at 2000 rpm
 STOP_RUNNING_PRESSURE = Limit(
@@ -74,6 +80,7 @@ STOP_RUNNING_PRESSURE = Limit(
     typical=20 * PSI,
     source=sources.TEN_PSI_RULE_2009,
     of="rule of thumb, at 2000 rpm",
+    others=(DIESEL_AT_SPEED,),
 )
 #: the same rule; where a maker prints another figure, it is for 2000 rpm
 HOT_RUNNING_PRESSURE = Limit(

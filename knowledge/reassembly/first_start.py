@@ -183,7 +183,7 @@ PRESSURE_HOT_AT_2000 = Task(
             says="rule of thumb, 10 psi for each 1000 rpm: at 2000 rpm",
         ),
         Band(
-            low=0.2e6,
+            low=pressure_quantities.DIESEL_AT_SPEED.value,
             high=None,
             source=sources.DIESEL_CASE_NOTE,
             says="farm diesel at speed: stop below 0.2 MPa (29 psi)",
@@ -234,21 +234,21 @@ PRESSURE_AT_HOT_IDLE = Task(
     source=sources.TRACTOR_WORKSHOP_MANUAL,
     dimension="pressure",
     bands=(
+        Band(low=10 * PSI, high=None, source=COMMON_PRACTICE, says="usual: 10 psi"),
         Band(
             low=50e3,
             high=None,
             source=sources.TRACTOR_WORKSHOP_MANUAL,
-            says="maker, small tractor diesel: limit 7 psi, 14 psi when new",
-            only_with=(features.DIESEL,),
+            says="maker, small tractor diesel: worn out below 7 psi, 14 psi when new",
+            shown_only=True,
         ),
         Band(
             low=6 * PSI,
             high=None,
             source=sources.ARMY_TM_280_LIMITS,
             says="maker's figure, V8 diesel truck: below 6 psi not fit for use",
-            only_with=(features.DIESEL,),
+            shown_only=True,
         ),
-        Band(low=10 * PSI, high=None, source=COMMON_PRACTICE, says="usual: 10 psi"),
         Band(
             low=15 * PSI,
             high=None,
