@@ -15,6 +15,7 @@ from diagnose.entry.answers import Answer
 from diagnose.entry.confirming import Correct, Strike
 from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.numbers import SLOTS, Readings
+from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
     STORY,
     ChoiceQuestion,
@@ -23,9 +24,7 @@ from diagnose.entry.questions import (
     FindingQuestion,
     Kept,
     NumbersQuestion,
-    Picked,
     Question,
-    Reply,
     TrialQuestion,
     TriedQuestion,
     read_line,
@@ -271,8 +270,10 @@ def test_back_asks_each_earlier_question_again(path: Path) -> None:
     answered(interview, "3", "", "d", "1")
     assert states(path)["level_correct"] == "present"
     assert interview.reply("back") is interview.reply("b") is Reply.BACK
+    assert interview.next_question() == EngineQuestion("What engine?", ENGINE_KINDS)
+    assert interview.reply("back") is Reply.BACK
     assert interview.next_question() == ChoiceQuestion(SAFETY, SAFETY.choices)
-    answered(interview, "1")
+    answered(interview, "1", "d")
     assert interview.next_question() == ChoiceQuestion(LEVEL, LEVEL.choices)
     answered(interview, "2")
     assert interview.next_question() == ChoiceQuestion(GAUGE, GAUGE.choices)

@@ -16,7 +16,8 @@ from diagnose.case.loading import from_text, load
 from diagnose.case_inference import CaseInference
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.interview import about
-from diagnose.entry.questions import Reply, TrialQuestion
+from diagnose.entry.picking import Reply
+from diagnose.entry.questions import TrialQuestion
 from diagnose.entry.trials import TrialInput
 from diagnose.inference.elimination import log_evidences, posteriors
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood

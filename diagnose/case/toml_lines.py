@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 
-def with_entry(text: str, section: str, key: str, value: str) -> str:
+def with_entry(text: str, section: str, key: str, value: str | Sequence[str]) -> str:
     """The text with one entry of a table set.
 
     Over its line, else over its comment, else at the end of the table, else in a new table. All
@@ -31,12 +31,28 @@ def with_entry(text: str, section: str, key: str, value: str) -> str:
 
 
 def without_entry(text: str, section: str, key: str) -> str:
-    """The text with one entry, of one line, as a comment; as it is where it has none."""
+    """The text with one entry as a comment, all lines of a list; as it is where it has none."""
     lines = text.split("\n")
+    in_list = False
     for i in range(*_table(lines, section)):
-        if re.match(rf"\s*{key}\s*=", lines[i]):
+        if in_list or re.match(rf"\s*{key}\s*=", lines[i]):
+            opens = in_list or re.match(rf"\s*{key}\s*=\s*\[", lines[i]) is not None
+            in_list = opens and "]" not in lines[i]
             lines[i] = f"# {lines[i].lstrip()}"
     return "\n".join(lines)
+
+
+def with_first_entry(text: str, section: str, key: str, value: str | Sequence[str]) -> str:
+    """The text with one more entry, the first of its table; all other lines stay as they are.
+
+    >>> with_first_entry('[oil]\\n# grade = "SAE 30"', "oil", "grade", "SAE 40").splitlines()
+    ['[oil]', 'grade = "SAE 40"', '# grade = "SAE 30"']
+    """
+    lines = text.split("\n")
+    start, end = _table(lines, section)
+    if not end:
+        return with_entry(text, section, key, value)
+    return "\n".join([*lines[: start + 1], f"{key} = {quoted(value)}", *lines[start + 1 :]])
 
 
 def with_block(text: str, name: str, place: int, fields: Mapping[str, Any]) -> str:
@@ -84,8 +100,10 @@ def _last(lines: list[str]) -> int:
     return count
 
 
-def quoted(value: str) -> str:
-    """A TOML string of one line."""
+def quoted(value: str | Sequence[str]) -> str:
+    """A TOML string, or list of strings, of one line."""
     import tomli_w
 
+    if not isinstance(value, str):
+        return f"[{', '.join(map(quoted, value))}]"
     return tomli_w.dumps({"x": " ".join(value.split())}).partition("=")[2].strip()

@@ -21,6 +21,7 @@ from diagnose.case.schema import VERSION
 from diagnose.case.tables import EntryNames
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from knowledge.book import Book
+from knowledge.work import Layout
 
 Value = str | int | float | bool | date | datetime | list[str] | dict[str, str]
 Fields = Mapping[str, Value | None]
@@ -53,6 +54,7 @@ class Appended:
     not_read: tuple[str, ...] = ()  #: of words, what nothing was made of
     refused: tuple[str, ...] = ()  #: what is wrong with the lines of a sheet that were not saved
     stood: int = 0  #: lines of a sheet that say what stands in the case already
+    engine_was: Layout | None = None  #: the layout that gave way to another
 
     @property
     def first_number(self) -> int:

@@ -10,16 +10,14 @@ from diagnose.case.schema import LONGEST
 from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.interview import Interview, new_case_path
+from diagnose.entry.picking import HELP, YES, Reply
 from diagnose.entry.questions import (
-    HELP,
     STORY,
-    YES,
     ChoiceQuestion,
     ConfirmQuestion,
     EngineQuestion,
     FindingQuestion,
     Question,
-    Reply,
     TrialQuestion,
 )
 from diagnose.output.documents.alarms import alarm_notices

@@ -14,6 +14,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known, check_chooser, contradicts
 from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, USUAL_UNIT, Slot
 from diagnose.entry.questions import (
+    ENGINE,
     CheckQuestion,
     ChoiceQuestion,
     EngineQuestion,
@@ -47,7 +48,6 @@ OUTSIDE = (Access.OUTSIDE, Access.GAUGE_PORT, Access.OIL_SAMPLE, Access.FILTER_O
 IDLE_AT_MOST, SPEED_AT_LEAST = 1150.0, 1500.0  #: rev/min
 COLD_AT_MOST = 313.0  #: kelvin
 IN_MENUS = frozenset(f for m in (*ESSENTIALS, *GROUPS) for f in m.findings)
-ENGINE = "What engine?"
 
 
 @dataclass

@@ -12,18 +12,19 @@ from diagnose.entry.answers import Answer
 from diagnose.entry.details import Details
 from diagnose.entry.facts import FindingInput
 from diagnose.entry.numbers import Readings
+from diagnose.entry.picking import Picked
 from diagnose.entry.questions import (
     CheckQuestion,
     ChoiceQuestion,
     EngineQuestion,
     FindingQuestion,
-    Picked,
     Question,
     Said,
     TriedQuestion,
 )
-from diagnose.entry.recording import fact_entry, reading_entry, withdrawal
+from diagnose.entry.recording import fact_entry, reading_entry
 from diagnose.entry.trials import TrialInput
+from diagnose.entry.withdrawing import withdrawal
 from knowledge.book import Book
 from knowledge.engines.features import DIRECT_GAUGE
 from knowledge.model import Stage

@@ -21,13 +21,16 @@ from diagnose.case.case import Case
 from diagnose.case.disk import ready
 from diagnose.case.loading import from_text, load, read_text
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import NewEntry, append_by, append_engine, append_job, start
+from diagnose.case.writing import Fields, NewEntry, append_by, append_job, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
+from diagnose.entry.engine_said import write_engine
 from diagnose.entry.known import Known
+from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
+    ENGINE,
     STORY,
     ChoiceQuestion,
     ConfirmQuestion,
@@ -35,9 +38,7 @@ from diagnose.entry.questions import (
     FindingQuestion,
     Kept,
     NumbersQuestion,
-    Picked,
     Question,
-    Reply,
     Said,
     TextQuestion,
     TrialQuestion,
@@ -50,6 +51,7 @@ from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from knowledge.book import Book
 from knowledge.model import Finding
+from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import SAFETY
 from knowledge.rule_api import Alarm
 
@@ -91,6 +93,8 @@ class Interview:
             asked = interview.case.finding_records
             earlier = [about(s.finding, book) for s in asked]
             earlier += [TrialQuestion(t.trial) for t in interview.case.trials]
+            if interview.case.has_engine:
+                interview._answered.append(Answered(EngineQuestion(ENGINE, ENGINE_KINDS)))
             interview._answered.extend(Answered(q) for q in earlier)
         ready(path)
         return interview
@@ -170,6 +174,10 @@ class Interview:
             yield question
 
     def _back(self) -> Reply:
+        now = self._open[-1] if self._open else None
+        if isinstance(now, EngineQuestion) and now.of is not None:
+            self._open[-1] = now.whole
+            return Reply.BACK
         if not self._answered:
             return Reply.FIRST
         earlier = self._answered.pop()
@@ -199,12 +207,21 @@ class Interview:
                 if isinstance(fields, EngineQuestion):
                     self._open.append(fields)
                 else:
-                    append_engine(self.path, self.book, fields)
+                    self._save_engine(question, fields)
                 return None
             case _:
                 self._append(question, answer)
         self._open.remove(question)
         return None
+
+    def _save_engine(self, question: EngineQuestion, fields: Fields) -> None:
+        """Write how the engine is built, also where it was answered in another way before."""
+        if self._reopened and isinstance(self._reopened[-1].question, EngineQuestion):
+            self._reopened.pop()
+        has = fields.get("has")
+        layout = str(fields["layout"])
+        write_engine(self.path, self.book, layout, has if isinstance(has, list) else (), by=self.by)
+        self._answered.append(Answered(question.whole))
 
     def _save_story(self, story: str) -> None:
         """Keep the words; what is read out of them is asked to be confirmed next."""

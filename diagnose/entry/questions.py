@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from enum import Enum
 
 from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import Answer, named_answer
 from diagnose.entry.confirming import Change, parse_change
 from diagnose.entry.numbers import USUAL_UNIT, Readings, Slot, parse_numbers
+from diagnose.entry.picking import BACK, DONT_KNOW, HELP, NO, STOP, WHY, YES, Picked, Reply, picked
 from diagnose.entry.telling import Account
 from diagnose.entry.trials import TrialInput, named_result
 from diagnose.errors import UsageError
@@ -18,32 +18,7 @@ from knowledge.reports.shapes import TrialKind
 from knowledge.reports.words import Result
 from knowledge.work import Inspection
 
-HELP = "y yes, n no, d don't know, why, back, stop here"
-STOP = ("stop", "stop here", "quit", "exit")
-BACK = ("back", "b")
-WHY = ("why", "why do you ask", "w")
-DONT_KNOW = ("", "d", "?", "dont know", "don't know", "don’t know", "unknown", "u")
-NO = ("n", "no", "none", "0", "nothing")
-YES = ("y", "yes")
-
-
-class Reply(Enum):
-    """What a line was, where it was no answer."""
-
-    STOP = "stop"
-    BACK = "back"
-    FIRST = "first"  #: 'back' where there is no question before
-    WHY = "why"
-    UNCLEAR = "unclear"
-    TOO_LONG = "too long"
-    CHANGED = "changed"  #: what was understood has changed; it is asked again whether it is right
-
-
-@dataclass(frozen=True, slots=True)
-class Picked:
-    """Choices by their place from 0; None: the person does not know."""
-
-    places: tuple[int, ...] | None
+ENGINE = "What engine?"
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,10 +109,10 @@ class ChoiceQuestion:
         if line.lower() in NO:
             none = tuple(i for i, c in enumerate(self.choices) if not c.there)
             return Picked(none) if none else Reply.UNCLEAR
-        picked = _picked(line, len(self.choices), self.menu.many)
-        places = picked.places or () if isinstance(picked, Picked) else ()
+        found = picked(line, len(self.choices), self.menu.many)
+        places = found.places or () if isinstance(found, Picked) else ()
         none_and_more = len(places) > 1 and not all(self.choices[i].there for i in places)
-        return Reply.UNCLEAR if none_and_more else picked
+        return Reply.UNCLEAR if none_and_more else found
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +123,11 @@ class EngineQuestion:
     kinds: tuple[EngineKind, ...]
     of: EngineKind | None = None  #: the kind that was chosen; None: it is asked for
     why = "How it is built says which faults it can have."
+
+    @property
+    def whole(self) -> EngineQuestion:
+        """The question for its kind, which comes before that for the layout."""
+        return replace(self, asks=ENGINE, of=None)
 
     @property
     def says(self) -> tuple[str, ...]:
@@ -163,7 +143,7 @@ class EngineQuestion:
 
     def read(self, line: str) -> Picked | Reply:
         """The kind or the layout."""
-        return Picked(None) if line.lower() in NO else _picked(line, len(self.says), many=False)
+        return Picked(None) if line.lower() in NO else picked(line, len(self.says), many=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,7 +236,7 @@ class TriedQuestion:
 
     def read(self, line: str) -> Picked | Reply:
         """The trials that were made."""
-        return Picked(()) if line.lower() in NO else _picked(line, len(self.trials), many=True)
+        return Picked(()) if line.lower() in NO else picked(line, len(self.trials), many=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -331,7 +311,7 @@ class CheckQuestion:
         word = line.lower()
         if word in ("0", "none"):
             return Picked(())
-        return Picked(None) if word in NO else _picked(line, len(self.findings), many=True)
+        return Picked(None) if word in NO else picked(line, len(self.findings), many=True)
 
 
 Question = (
@@ -377,24 +357,3 @@ def uncounted(question: Question) -> Question:
 
 def _left(left: int | None) -> str:
     return "" if left is None else f" ({left} left at most)"
-
-
-def _picked(line: str, choices: int, many: bool) -> Picked | Reply:
-    """Numbers of choices, 'd' or another word that all these questions take."""
-    word = line.lower()
-    if word in WHY:
-        return Reply.WHY
-    if word in BACK:
-        return Reply.BACK
-    if word in DONT_KNOW:
-        return Picked(None)
-    places = _places(word, choices)
-    return Picked(places) if places and (many or len(places) == 1) else Reply.UNCLEAR
-
-
-def _places(word: str, choices: int) -> tuple[int, ...] | None:
-    """Numbers from 1 as places from 0, each once; None where one is wrong."""
-    numbers = word.replace(",", " ").split()
-    if not all(n.isdecimal() and len(n) < 5 and 1 <= int(n) <= choices for n in numbers):
-        return None
-    return tuple(dict.fromkeys(int(n) - 1 for n in numbers))

@@ -14,11 +14,7 @@ from diagnose.case.loading import load
 from diagnose.case.schema import (
     LONGEST,
     MOST_NUMBERED,
-    BearingEntry,
-    EarlierEntry,
-    FindingEntry,
     TrialEntry,
-    WorkEntry,
 )
 from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
@@ -26,6 +22,7 @@ from diagnose.entry.answers import Answer
 from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import EarlierInput, parse_earlier
+from diagnose.entry.engine_said import engine_change, write_engine
 from diagnose.entry.facts import (
     FactInput,
     FindingInput,
@@ -36,9 +33,10 @@ from diagnose.entry.facts import (
 )
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
-from diagnose.entry.spoken import Choose, Spoken, is_words, resolve
+from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resolve
 from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.trials import TrialInput
+from diagnose.entry.withdrawing import withdrawal
 from diagnose.errors import UsageError
 from diagnose.understanding.facts import Fact
 from diagnose.ways import Way, to
@@ -82,17 +80,42 @@ def record(path: Path, book: Book, given: Input) -> Appended:
         made.append(_made(given, read_before, case, book))
         return made[-1].entries
 
+    kinds = only_the_kind(read_before[1])
+    if kinds and len(kinds) == len(given.facts) and not (reports or given.withdraw or given.blanks):
+        case = load(path, book)
+        return _with_engine(Appended(case, case, ()), path, book, read_before[1], given)
     try:
         saved = append_by(path, book, make)
     except UsageError as error:
         refused = made[-1].refused if made else ()
         raise UsageError("\n".join([*refused, str(error)])) from None
+    saved = _with_engine(saved, path, book, read_before[1], given)
     return replace(
         saved,
-        not_read=tuple(piece for each in read_before[1] for piece in each.left),
+        not_read=tuple(
+            piece
+            for each in read_before[1]
+            for piece in each.left
+            if saved.engine_was is None or piece != each.layout_words
+        ),
         refused=(*made[-1].refused, *saved.refused),
         stood=made[-1].stood,
     )
+
+
+def _with_engine(
+    saved: Appended, path: Path, book: Book, spoken: Sequence[Spoken], given: Input
+) -> Appended:
+    """The same, after the engine was written anew where the words say another than the case."""
+    facts = [fact for each in spoken for fact in each.of_the_engine]
+    was = saved.before.layout
+    change = engine_change(was, facts, book)
+    layout = next((s.layout.value for s in spoken if s.layout and not s.facts), None)
+    now = change.now.id if change else layout
+    if now is None or now == was.id:
+        return saved
+    after = write_engine(path, book, now, facts=facts, by=given.details.by)
+    return replace(saved, after=after, engine_was=was)
 
 
 def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
@@ -100,7 +123,8 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    made = _made(given, _in_words(given, book), case, book)
+    typed, spoken, wrong = _in_words(given, book)
+    made = _made(given, (typed, spoken, [*wrong, *only_the_kind(spoken)]), case, book)
     if made.refused:
         raise UsageError("\n".join(made.refused))
     return made.entries
@@ -273,20 +297,6 @@ def earlier_entry(work: EarlierInput, details: Details) -> NewEntry:
     fields = details.fields()
     del fields["where"]
     return NewEntry("earlier", {**work.fields(), **fields})
-
-
-def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
-    """An entry that takes back the one of that number. Raises UsageError where none stands."""
-    entry = case.standing.get(number)
-    if entry is None:
-        raise UsageError(f"no entry {number} stands in this case")
-    fields = {**details.fields(), "state": "withdrawn", "replaces": number}
-    if isinstance(entry, FindingEntry | WorkEntry):
-        return NewEntry(kind_of(entry), {"what": entry.what, **fields})
-    del fields["where"]
-    if isinstance(entry, TrialEntry | EarlierEntry | BearingEntry):
-        return NewEntry(kind_of(entry), {"what": entry.what, **fields})
-    return NewEntry(kind_of(entry), fields)
 
 
 def load_with_readings(path: Path, book: Book, readings: Sequence[str]) -> Case:

@@ -44,6 +44,13 @@ class Spoken:
     facts: tuple[Fact, ...]
     words: tuple[str, ...]  #: of each fact
     left: tuple[str, ...] = ()
+    layout: Fact | None = None  #: how the engine is built, which no entry holds
+    layout_words: str = ""
+
+    @property
+    def of_the_engine(self) -> tuple[Fact, ...]:
+        """All that may change how the engine of a case is built."""
+        return self.facts if self.layout is None else (*self.facts, self.layout)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +124,7 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
         raise UsageError(f"'{plain(text)}' is no UTF-8 text")
     understanding = read(text, book)
     facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
+    layout = next((f for f in understanding.facts if f.table == "layout"), None)
     for fact in facts:
         if fact.table == "engine":
             raise UsageError(_of_the_engine(text, fact, book))
@@ -127,7 +135,8 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
             first = " ".join(text.split())
         elif left:
             first = f"{first}; said: {text}"  # nothing of it is lost
-        return Spoken(text, tuple(facts), (first, *others), left)
+        words = "" if layout is None else understanding.words(layout)
+        return Spoken(text, tuple(facts), (first, *others), left, layout, words)
     wanted = normal_id(text)
     if wanted in book.findings:
         given = Fact("finding", {"what": wanted, "state": "present"}, ((0, len(text)),))
@@ -135,8 +144,10 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
     if wanted in book.measures:
         right = DIMENSIONS[book.measures[wanted].dimension].spellings[0]
         raise UsageError(f"'{plain(text)}': give its value too, like '{plain(text)} {right}'")
-    if not facts and understanding.facts:
-        raise UsageError(_of_the_kind(text, understanding.facts[0]))
+    if layout is not None:
+        return Spoken(text, (), (), layout=layout)
+    if understanding.facts:
+        raise UsageError(_of_the_oil(text, understanding.facts[0]))
     if not states(text, book):
         raise UsageError(
             f"'{plain(text)}': a question, a plan or of another engine; say what was seen"
@@ -156,10 +167,17 @@ def _left(understanding: Understanding) -> tuple[str, ...]:
     return (*pieces, *layouts)
 
 
-def _of_the_kind(text: str, fact: Fact) -> str:
-    if fact.table == "oil":
-        return f"'{plain(text)}': the oil in it; {to(Way.OIL, grade=fact.value)}"
-    return f"'{plain(text)}': how the engine is made; {to(Way.LAYOUT, layout=fact.value)}"
+def _of_the_oil(text: str, fact: Fact) -> str:
+    return f"'{plain(text)}': the oil in it; {to(Way.OIL, grade=fact.value)}"
+
+
+def only_the_kind(spoken: Sequence[Spoken]) -> list[str]:
+    """What is wrong with phrases that say only how the engine is built, where no entry is made."""
+    return [
+        f"'{plain(s.text)}': how the engine is made; {to(Way.LAYOUT, layout=s.layout.value)}"
+        for s in spoken
+        if s.layout is not None and not s.facts
+    ]
 
 
 def _of_the_engine(text: str, fact: Fact, book: Book) -> str:

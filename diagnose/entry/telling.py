@@ -13,8 +13,9 @@ from diagnose.case.card import is_grade
 from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import NewEntry, append_by, append_engine, append_oil, start
+from diagnose.case.writing import NewEntry, append_by, append_oil, start
 from diagnose.entry.details import Details
+from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.recording import spoken_entry
@@ -49,6 +50,13 @@ class Account:
         facts = enumerate(self.understanding.facts)
         return tuple((i + 1, fact) for i, fact in facts if i not in self.struck)
 
+    def engine_change(self, book: Book) -> EngineChange | None:
+        """The layout that takes the place of the one in the case; None where it stays."""
+        if "layout" not in self.has:
+            return None
+        kept = [fact for _, fact in self.kept]
+        return engine_change(book.layouts[self.has["layout"]], kept, book)
+
 
 def understand(path: Path, text: str, book: Book) -> Account:
     """Read a text for a case, which is not changed.
@@ -74,7 +82,7 @@ def understood(text: str, book: Book, has: Mapping[str, str] = _NOTHING) -> Unde
 
     What no gauge can show counts as not understood.
     """
-    return _possible(read(text, book), has)
+    return _possible(read(text, book), has, book)
 
 
 def read_readings(text: str, book: Book) -> Readings | None:
@@ -103,8 +111,11 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
         if not kept:
             raise UsageError("nothing of it was understood; nothing is written")
         case = load(account.path, book)
-        if layout and not case.has_engine:
-            case = append_engine(account.path, book, {"layout": layout})
+        change = account.engine_change(book)
+        if change is not None:
+            case = write_engine(account.path, book, change.now.id, facts=kept, by=by)
+        elif layout and not case.has_engine:
+            case = write_engine(account.path, book, layout, by=by)
     if grade and "oil" not in _written_once(case):
         case = append_oil(account.path, book, {"grade": grade})
     if not entries:
@@ -132,20 +143,34 @@ def _written_once(case: Case) -> dict[str, str]:
     return has | ({"oil": case.engine.oil} if case.engine.oil or case.has_oil else {})
 
 
-def _possible(understanding: Understanding, has: Mapping[str, str]) -> Understanding:
-    """Without what no gauge can show, figures a case has no entry for, a second layout or oil.
+def _possible(understanding: Understanding, has: Mapping[str, str], book: Book) -> Understanding:
+    """Without what no gauge can show, figures a case has no entry for, a second oil.
+
+    A layout stays where it changes the one in the case.
 
     All but the layout, and the oil that is known, is left over.
     """
     facts, unread = [], list(understanding.unread)
     for fact in understanding.facts:
-        if fact.table in has and (fact.table == "layout" or fact.value == has[fact.table]):
+        if _unchanged(fact, has, understanding.facts, book):
             continue
-        if fact.table in ("work", "engine", *has) or not _can_be(fact):
+        if fact.table in ("work", "engine") or not _can_be(fact):
+            unread += fact.spans
+            continue
+        if fact.table == "oil" and "oil" in has:
             unread += fact.spans
             continue
         facts.append(fact)
     return replace(understanding, facts=tuple(facts), unread=tuple(sorted(unread)))
+
+
+def _unchanged(fact: Fact, has: Mapping[str, str], facts: Sequence[Fact], book: Book) -> bool:
+    """Whether the case has a layout or oil already that a fact does not change."""
+    if fact.table not in has:
+        return False
+    if fact.table == "oil":
+        return fact.value == has["oil"]
+    return engine_change(book.layouts[has["layout"]], facts, book) is None
 
 
 def _can_be(fact: Fact) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TypeAlias
 
 from diagnose.understanding.facts import Fact, reader
@@ -10,6 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import (
     CYLINDERS,
+    ENGINE_WORDS,
     FEATURES,
     FEATURES_ALONE,
     LACKS,
@@ -19,6 +21,9 @@ from knowledge.lexicon.engine import (
     TUBE,
     Trait,
 )
+from knowledge.lexicon.stance import NEGATION
+
+FARTHEST_NO = 2  #: words between "not" and "a diesel"
 
 
 def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
@@ -36,14 +41,14 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
 Said: TypeAlias = dict[Trait, tuple[Line, Mark[Trait]]]
 
 
-def _said(paragraph: Paragraph) -> Said:
-    """What was said of the kind of this engine, each where it was said first."""
+def _said(paragraph: Paragraph, denied: bool = False) -> Said:
+    """What was said of the kind of this engine, or denied, each where it was said first."""
     said: Said = {}
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
             no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
             stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
-            if stated and not line.denied(mark) and not no_engine:
+            if stated and line.denied(mark) is denied and not no_engine:
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"
@@ -71,7 +76,14 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "heavy diesel": ["layout heavy_diesel", "finding diesel present"],
         "powerboat with a V8": ["layout marine_petrol_v8", "finding in_a_boat present"],
         "my brother has a diesel tractor": [],
-        "not a diesel": [],
+        "not a diesel": ["finding diesel absent"],
+        "it is a petrol four not a diesel": ["finding diesel absent"],
+        "it is a petrol engine": ["finding diesel absent"],
+        "it smells of petrol": [],
+        "petrol in the oil": [],
+        "is it not a diesel?": [],
+        "my brother's is not a diesel": [],
+        "not diesel in the oil but water": [],
         "diesel in the oil": [],
         "freed it off with diesel down the bores": [],
         "it sounds like an old diesel": [],
@@ -102,10 +114,27 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
             yield Fact("finding", {"what": str(feature), "state": "present"}, line.span([mark]))
         if trait in LACKS:
             yield Fact("finding", {"what": LACKS[trait], "state": "absent"}, line.span([mark]))
+    if Trait.DIESEL not in said:
+        yield from _no_diesel(said, _said(paragraph, denied=True), alone=not layout)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
             if not line.denied(own) and own.value in known:
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
+
+
+def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
+    """That it is no diesel; ``alone``: no layout says so."""
+    if Trait.DIESEL in denied:
+        line, mark = denied[Trait.DIESEL]
+        before = range(max(mark.first - FARTHEST_NO, 0), mark.first)
+        first = next((k for k in before if line.word(k) in NEGATION), mark.first)
+        where = line.span([replace(mark, first=first)])
+        yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
+    elif alone and Trait.PETROL in said:
+        line, mark = said[Trait.PETROL]
+        if line.word(mark.last) in ENGINE_WORDS:
+            where = line.span([replace(mark, last=mark.last + 1)])
+            yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
 
 
 @reader(

@@ -278,6 +278,8 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
 OF_A_BOAT = frozenset(["starboard", "stbd"])
 #: behind "pushrod": it says what engine it is
 KINDS = frozenset(["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel"])
+#: behind "petrol": it is the engine that burns it
+ENGINE_WORDS = frozenset(["four", "six", "engine", "motor", "twin", "single", "three"])
 #: behind "in a pickup": it is no truck
 TUBE = frozenset(["tube", "pipe", "screen", "strainer", "assembly"])
 #: the grade of the oil in the engine

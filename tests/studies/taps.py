@@ -17,7 +17,8 @@ from tempfile import TemporaryDirectory
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.interview import Interview
-from diagnose.entry.questions import Reply, TextQuestion
+from diagnose.entry.picking import Reply
+from diagnose.entry.questions import TextQuestion
 from diagnose.entry.recording import Input, record
 from diagnose.output.documents.review import review_document
 from knowledge.book import the_book

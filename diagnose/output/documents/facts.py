@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from diagnose.case.looks import said
 from diagnose.case.schema import ReadingEntry
+from diagnose.entry.engine_said import EngineChange
 from diagnose.output.documents.reported import (
     behaviour_sentence,
     earlier_sentence,
@@ -13,6 +14,7 @@ from diagnose.output.documents.reported import (
 )
 from diagnose.understanding.facts import Fact
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.reports.words import Circumstance, Course, Done, Hands, Onset, Result, Shows, Since
 from knowledge.units import DIMENSIONS, parse
@@ -51,6 +53,12 @@ def fact_sentence(fact: Fact, book: Book) -> str:
             return trial_sentence(TrialMade(kind, Result(str(fields["result"]))))
         case _:
             return earlier_sentence(_work(fact, book))
+
+
+def engine_sentence(change: EngineChange) -> str:
+    """Return what takes the place of the layout of a case."""
+    no_longer = "" if change.was is UNKNOWN else f"; no longer: {change.was.says}"
+    return f"the engine is now: {change.now.says}{no_longer}"
 
 
 def _listed(fact: Fact, key: str) -> Sequence[str]:

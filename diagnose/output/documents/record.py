@@ -6,12 +6,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from diagnose.case.case import Case
+from diagnose.case.case import Case, Closing
 from diagnose.case.looks import in_words, said
 from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.engine_said import EngineChange
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
 from diagnose.output.lines import percent
@@ -35,6 +37,7 @@ class RecordDocument:
     refused: int  #: lines of a sheet that are wrong, and not saved
     not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
+    engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
 
@@ -46,12 +49,13 @@ class CloseDocument:
     path: str
     causes: tuple[str, ...]
     reason: str  #: why it was closed with something open; may be empty
+    before: str  #: the end it had before, where it was closed already; else empty
 
 
 def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
     """Build the document of the entries one command saved."""
     shown = {a.says for a in Diagnosis(book, saved.before).alarms}
-    before = saved.before.last_number
+    before, was = saved.before.last_number, saved.engine_was
     findings = any(entry.kind in ("finding", *REPORTS) for entry in saved.entries)
     sentences = reported_sentences(saved.after)
     return RecordDocument(
@@ -75,6 +79,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         refused=len(saved.refused),
         not_read=saved.not_read,
         alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
+        engine="" if was is None else engine_sentence(EngineChange(was, saved.after.layout)),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,
     )
@@ -121,10 +126,25 @@ def _reading(fields: Fields) -> str:
     return ", ".join(filter(None, (said(entry), str(fields.get("gauge") or ""))))
 
 
-def close_document(case: Case, path: Path) -> CloseDocument:
-    """Build the document of a closed case. Raises ValueError for an open one."""
+def close_document(case: Case, path: Path, before: Closing | None = None) -> CloseDocument:
+    """Build the document of a closed case; ``before``: the end it had already.
+
+    Raises ValueError for an open one.
+    """
     closed = case.closed
     if closed is None:
         raise ValueError("the case is not closed")
     causes = tuple(c.says for c in closed.causes)
-    return CloseDocument(path=str(path), causes=causes, reason=closed.entry.reason)
+    return CloseDocument(
+        path=str(path),
+        causes=causes,
+        reason=closed.entry.reason,
+        before="" if before is None else _end_before(before),
+    )
+
+
+def _end_before(closing: Closing) -> str:
+    """The end that no longer counts, with its number and its reason."""
+    causes = " and ".join(c.says for c in closing.causes)
+    reason = f", reason: {closing.entry.reason}" if closing.entry.reason else ""
+    return f"entry {closing.entry.no}, {causes}{reason}"

@@ -8,7 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
-from diagnose.output.documents.facts import fact_sentence
+from diagnose.output.documents.facts import engine_sentence, fact_sentence
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
@@ -37,6 +37,7 @@ class AccountDocument:
 
     understood: tuple[UnderstoodFact, ...]
     not_understood: tuple[str, ...]
+    instead: str = field(default="", metadata=NOT_IN_JSON)  #: the engine that is given up, and its
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -83,6 +84,7 @@ class TellDocument:
 def account_document(account: Account, book: Book) -> AccountDocument:
     """Build the document of what was understood; nothing is written yet."""
     read = account.understanding
+    change = account.engine_change(book)
     return AccountDocument(
         understood=tuple(
             UnderstoodFact(
@@ -99,6 +101,7 @@ def account_document(account: Account, book: Book) -> AccountDocument:
             for number, fact in account.kept
         ),
         not_understood=read.not_understood,
+        instead="" if change is None else engine_sentence(change),
     )
 
 

@@ -17,6 +17,8 @@ def record_text(document: RecordDocument) -> str:
         lines.append(f"{number:4}  {says}{taken}")
         for more in (document.meanings.get(number), document.verdicts.get(number)):
             lines += wrapped(more, 6, 8) if more else []
+    if document.engine:
+        lines += wrapped(document.engine[:1].upper() + document.engine[1:])
     if document.not_read:
         pieces = "; ".join(f"“{piece}”" for piece in document.not_read)
         lines += wrapped(f"Not understood, kept in the note: {pieces}", 0, 2)
@@ -46,6 +48,8 @@ def close_text(document: CloseDocument) -> str:
     """Return the end of a job, with what was open all the same."""
     name = as_typed(document.path)
     lines = wrapped("closed: " + " and ".join(document.causes))
+    if document.before:
+        lines += wrapped(f"in place of {document.before}; it stays in the file", 2, 4)
     if document.reason:
         lines += wrapped(f"although: {document.reason}", 2, 4)
     lines += wrapped(

@@ -13,6 +13,8 @@ def told_lines(document: AccountDocument) -> list[str]:
     for fact in document.understood:
         lines += wrapped(f"{fact.number:3}  {fact.says}", 0, 5)
         lines += wrapped(f"“{fact.words}”", 7, 8)
+    if document.instead:
+        lines += wrapped(f"Changes the case: {document.instead}", 0, 2)
     if not document.understood:
         lines.append("Nothing of it was understood.")
     if document.not_understood:

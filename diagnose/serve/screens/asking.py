@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.entry.interview import Interview
+from diagnose.entry.picking import Reply
 from diagnose.entry.questions import (
     CheckQuestion,
     ChoiceQuestion,
@@ -12,7 +13,6 @@ from diagnose.entry.questions import (
     FindingQuestion,
     NumbersQuestion,
     Question,
-    Reply,
     TextQuestion,
     TrialQuestion,
     TriedQuestion,
