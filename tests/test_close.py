@@ -123,3 +123,54 @@ def test_a_closed_job_is_closed_again_only_with_a_reason(tmp_path: Path) -> None
     assert closed.entry.no > 126
     assert closed.entry.reason.startswith("came back")
     assert case.read_bytes().startswith(before)
+
+
+@pytest.mark.parametrize(
+    ("words", "cause"),
+    [
+        ("main bearings worn", "bearing_wear_mains"),
+        ("main bearings worn, clearance too wide", "bearing_wear_mains"),
+        ("debris under the relief", "relief_debris"),
+        ("pickup-tube-cracked", "pickup_tube_cracked"),
+    ],
+)
+def test_a_cause_can_be_named_in_words(words: str, cause: str, petrel: Path) -> None:
+    """As the tool says it, or nearly so."""
+    done = call("close", petrel, "--how", "seen", "--cause", words, "--reason", "laid up")
+    assert done.code == 0, done.err
+    closed = load(petrel, BOOK).closed
+    assert closed is not None
+    assert [c.id for c in closed.causes] == [cause]
+
+
+def test_words_that_may_mean_several_causes_list_them(petrel: Path) -> None:
+    """The three nearest, each with its id."""
+    done = call("close", petrel, "--how", "seen", "--cause", "worn out", "--reason", "x")
+    assert done.code == 2
+    assert "pump_gear_wear" in done.err
+    assert "bearing_wear_mains" in done.err
+    assert "not_in_the_book" in done.err
+
+
+def test_all_that_is_missing_is_named_at_once(tmp_path: Path) -> None:
+    """The cause with those that are likeliest, how it was confirmed, what is open, the time."""
+    case = tmp_path / "skua.toml"
+    case.write_text(
+        'schema = 1\n[[finding]]\nno = 1\nwhat = "gauge_reads_low"\nstate = "present"\n', "utf-8"
+    )
+    done = call("close", case, "--minutes", "95")
+    leaders = Diagnosis(BOOK, load(case, BOOK)).ranking[:3]
+    assert done.code == 2
+    for said in ("name it", *(r.cause.id for r in leaders), "--how", "--minutes", "still open"):
+        assert said in done.err, said
+
+
+def test_closing_again_names_the_end_before(petrel: Path) -> None:
+    """Its number and reason are on the screen; nothing is replaced without a word."""
+    first = call("close", petrel, "--how", "seen", "--reason", "laid up")
+    assert "in place of" not in first.out
+    closed = load(petrel, BOOK).closed
+    assert closed is not None
+    again = call("close", petrel, "--how", "seen", "--cause", "relief_debris", "--reason", "sold")
+    assert f"in place of entry {closed.entry.no}, " in again.out
+    assert "laid up" in again.out

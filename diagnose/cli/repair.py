@@ -115,7 +115,10 @@ def close(
     case: CaseFile,
     cause: Annotated[
         list[str] | None,
-        typer.Option(metavar="CAUSE", help="The confirmed cause; the likeliest if left out."),
+        typer.Option(
+            metavar="CAUSE",
+            help="The confirmed cause, in words or by its id; the likeliest if left out.",
+        ),
     ] = None,
     how: Annotated[str, typer.Option(metavar="TEXT", help="How it was confirmed.")] = "",
     remedy: Annotated[
@@ -154,8 +157,8 @@ def close(
         comeback_of=comeback_of.name if comeback_of else "",
         by=by,
     )
-    closed = close_job(case, the_book(), given).after
-    printing.answer(close_text(close_document(closed, case)))
+    saved = close_job(case, the_book(), given)
+    printing.answer(close_text(close_document(saved.after, case, saved.before.closed)))
 
 
 def _print_later(path: Path, after: str, opened: list[str], whole: bool, form: str) -> None:

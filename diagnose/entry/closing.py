@@ -10,8 +10,8 @@ from pathlib import Path
 from diagnose.case.case import Case
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.diagnosis import Diagnosis
-from diagnose.entry.requests import each_id
-from diagnose.errors import UsageError, nearest, plain
+from diagnose.entry.cause_named import confirmed_causes
+from diagnose.errors import UsageError
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.closing import open_points
 from diagnose.ways import Way, to
@@ -23,7 +23,7 @@ from knowledge.units import TIME, UnitError, parse
 class ClosingInput:
     """What a person says at the end of a job; empty: not given."""
 
-    causes: Sequence[str] = ()  #: ids; empty: those that are nearly certain
+    causes: Sequence[str] = ()  #: ids or words; empty: those that are nearly certain
     how: str = ""  #: how the cause was confirmed
     remedy: str = ""  #: empty: the book's remedy for the causes
     minutes: str = ""  #: hands-on time with its unit: "140 min"
@@ -43,24 +43,31 @@ def close(path: Path, book: Book, given: ClosingInput) -> Appended:
 
 def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     """The end of the job as an entry for ``case``. Raises UsageError."""
-    if given.minutes:
-        _check_minutes(given.minutes)
     answer = Diagnosis(book, case)
     reasoned = bool(given.reason.strip())
+    faults: list[str] = []
     if case.closed is not None and not reasoned:
         number = case.closed.entry.no
-        raise UsageError(
+        faults.append(
             f"already closed, entry {number}; to close it again, give a reason{to(Way.REASON)}"
         )
-    causes = confirmed_causes(given.causes, answer)
+    causes: list[str] = []
+    try:
+        causes = confirmed_causes(given.causes, answer)
+    except UsageError as fault:
+        faults.append(str(fault))
+    if not given.how.strip():
+        faults.append(to(Way.HOW))
+    if given.minutes:
+        faults += _minutes_faults(given.minutes)
     against = open_points(answer, SURE)
     if against and not reasoned:
         lines = "\n".join(f"- {a.said}" for a in against)
-        raise UsageError(
+        faults.append(
             f"not closed; still open:\n{lines}\ndo it, or give a reason to leave it{to(Way.REASON)}"
         )
-    if not given.how.strip():
-        raise UsageError(to(Way.HOW))
+    if faults:
+        raise UsageError("\n".join(faults))
     return NewEntry(
         "closed",
         {
@@ -79,27 +86,13 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     )
 
 
-def confirmed_causes(ids: Sequence[str], answer: Diagnosis) -> list[str]:
-    """The ids of the causes named, else of those that are nearly certain. Raises UsageError."""
-    known = answer.book.causes
-    named = list(dict.fromkeys(each_id(ids)))
-    for id_ in named:
-        if id_ not in known:
-            raise UsageError(
-                f"{to(Way.CAUSE)}: no cause '{plain(id_, 40)}'.{nearest(id_, known)} "
-                "Where the book has none: not_in_the_book"
-            )
-    found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
-    if not found:
-        raise UsageError(f"{to(Way.CAUSE)}: no cause is nearly certain; name it")
-    return found
-
-
-def _check_minutes(text: str) -> None:
+def _minutes_faults(text: str) -> list[str]:
+    """What is wrong with a time."""
     try:
         parse(text, TIME)
     except UnitError as error:
-        raise UsageError(f"{to(Way.MINUTES)}: {error}") from None
+        return [f"{to(Way.MINUTES)}: {error}"]
+    return []
 
 
 def _planned_minutes(case: Case, book: Book) -> str | None:

@@ -1,0 +1,70 @@
+"""The causes a person names at the end of a job: by id, or in words that mean one cause."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.requests import each_id
+from diagnose.errors import UsageError, plain
+from diagnose.lookup.finder import Hit, finder_of
+from diagnose.planning.choosing import SURE
+from diagnose.ways import Way, to
+from knowledge.book import Book
+from knowledge.model import Cause
+
+LEADERS = 3  #: causes listed, of those that are near the words or likeliest
+_CLEAR, _AHEAD = 0.6, 0.25  #: how well words fit the one cause that is meant, and how far ahead
+
+
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """A cause in the words of a message."""
+
+    id: str
+    says: str
+
+    def __str__(self) -> str:
+        return f"- {self.says}: {self.id}"
+
+
+def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
+    """The ids of the causes named, else of those that are nearly certain.
+
+    Raises UsageError, with what may be meant.
+    """
+    named = [id_ for text in texts for id_ in _meant(text, answer.book)]
+    found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
+    if not found:
+        likeliest = [_Named(r.cause.id, r.cause.says) for r in answer.ranking[:LEADERS]]
+        raise UsageError(
+            f"{to(Way.CAUSE)}: no cause is nearly certain; name it. Likeliest:\n{_listed(likeliest)}"
+        )
+    return list(dict.fromkeys(found))
+
+
+def _meant(text: str, book: Book) -> list[str]:
+    """The causes one text names. Raises UsageError with the nearest ones."""
+    ids = list(each_id([text]))
+    if all(id_ in book.causes for id_ in ids):
+        return ids
+    hits = finder_of(book).find(text, (Cause,), LEADERS)
+    if " " in text.strip() and _is_clear(hits):
+        return [hits[0].word.id]
+    near = [_Named(h.word.id, h.word.says) for h in hits if isinstance(h.word, Cause)]
+    meant = f" May be:\n{_listed(near)}\n" if near else " "
+    raise UsageError(
+        f"{to(Way.CAUSE)}: no cause '{plain(text, 40)}'.{meant}"
+        "where the book has none: not_in_the_book"
+    )
+
+
+def _is_clear(hits: Sequence[Hit]) -> bool:
+    """Whether one cause fits well, and much better than the next."""
+    next_ = hits[1].score if len(hits) > 1 else 0.0
+    return bool(hits) and hits[0].score >= _CLEAR and hits[0].score - next_ >= _AHEAD
+
+
+def _listed(named: Iterable[_Named]) -> str:
+    return "\n".join(map(str, named))
