@@ -32,6 +32,7 @@ class Way(Enum):
     HOW = auto()  #: the field of how it was confirmed
     MINUTES = auto()  #: the field of the minutes
     REASON = auto()  #: the field of the reason
+    REPAIRED = auto()  #: the field that says a reading is of the repaired engine
     READING = auto()  #: put in a gauge reading; {case}
     BUDGET = auto()  #: see what each find costs
     FORECAST = auto()  #: see why a model does not fit
@@ -61,6 +62,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.HOW: '--how: say how the cause was confirmed, --how "chip found on the seat"',
     Way.MINUTES: "--minutes",
     Way.REASON: ": --reason",
+    Way.REPAIRED: "--after-repair",
     Way.READING: 'write one down: diagnose record {case} --reading "700 rpm 95 C 8 psi"',
     Way.BUDGET: "diagnose budget shows how much",
     Way.FORECAST: "diagnose forecast says why",

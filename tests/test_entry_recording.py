@@ -15,7 +15,8 @@ from diagnose.case.loading import from_text, load
 from diagnose.case.schema import MOST_NUMBERED
 from diagnose.case.writing import NewEntry, start
 from diagnose.entry.details import Details
-from diagnose.entry.recording import Input, load_with_readings, new_entries, record, with_readings
+from diagnose.entry.more_readings import load_with_readings, with_readings
+from diagnose.entry.recording import Input, new_entries, record
 from diagnose.entry.sheets import FilledBlank, parse_markdown, parse_toml, read_sheet
 from diagnose.errors import UsageError
 from knowledge.book import the_book

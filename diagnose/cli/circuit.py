@@ -37,7 +37,7 @@ def survey(
     """
     from diagnose.circuit.survey import survey as survey_of
     from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.recording import load_with_readings
+    from diagnose.entry.more_readings import load_with_readings
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.survey import survey_document
     from diagnose.output.text.survey import survey_text

@@ -89,6 +89,13 @@ def record(
             help="How it was learned, if not the usual way: told, outside or opened.",
         ),
     ] = "",
+    after_repair: Annotated[
+        bool,
+        typer.Option(
+            "--after-repair",
+            help="The readings are of the repaired engine: of its first start, not of the fault.",
+        ),
+    ] = False,
     replaces: Annotated[
         int | None, typer.Option(metavar="NUMBER", help="Number of the entry this one corrects.")
     ] = None,
@@ -125,6 +132,7 @@ def record(
         earlier=earlier or (),
         blanks=read_sheet(sheet) if sheet else (),
         withdraw=withdraw or (),
+        repaired=after_repair,
         details=Details(
             note=note, where=where, by=by, when=when, learned=learned, replaces=replaces
         ),

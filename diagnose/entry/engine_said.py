@@ -9,7 +9,7 @@ from pathlib import Path
 from diagnose.case.case import Case
 from diagnose.case.engine_writing import set_engine
 from diagnose.case.loading import load
-from diagnose.case.writing import NewEntry, append_by, append_engine
+from diagnose.case.writing import Fields, NewEntry, append_by, append_engine
 from diagnose.entry.details import Details
 from diagnose.entry.withdrawing import withdrawal
 from diagnose.understanding.facts import Fact
@@ -85,6 +85,13 @@ def write_engine(
 
     set_engine(path, book, layout, kept, OF_A_KIND)
     return append_by(path, book, made).after
+
+
+def write_fields(path: Path, book: Book, fields: Fields, by: str = "") -> Case:
+    """Write the [engine] that was chosen. Raises as ``append_by``."""
+    has = fields.get("has")
+    layout = str(fields["layout"])
+    return write_engine(path, book, layout, has if isinstance(has, list) else (), by=by)
 
 
 def _features(facts: Iterable[Fact]) -> Mapping[str, bool]:

@@ -21,12 +21,12 @@ from diagnose.case.case import Case
 from diagnose.case.disk import ready
 from diagnose.case.loading import from_text, load, read_text
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import Fields, NewEntry, append_by, append_job, start
+from diagnose.case.writing import NewEntry, append_by, append_job, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
-from diagnose.entry.engine_said import write_engine
+from diagnose.entry.engine_said import write_fields
 from diagnose.entry.known import Known
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
@@ -207,21 +207,15 @@ class Interview:
                 if isinstance(fields, EngineQuestion):
                     self._open.append(fields)
                 else:
-                    self._save_engine(question, fields)
+                    if self._reopened and isinstance(self._reopened[-1].question, EngineQuestion):
+                        self._reopened.pop()
+                    write_fields(self.path, self.book, fields, self.by)
+                    self._answered.append(Answered(question.whole))
                 return None
             case _:
                 self._append(question, answer)
         self._open.remove(question)
         return None
-
-    def _save_engine(self, question: EngineQuestion, fields: Fields) -> None:
-        """Write how the engine is built, also where it was answered in another way before."""
-        if self._reopened and isinstance(self._reopened[-1].question, EngineQuestion):
-            self._reopened.pop()
-        has = fields.get("has")
-        layout = str(fields["layout"])
-        write_engine(self.path, self.book, layout, has if isinstance(has, list) else (), by=self.by)
-        self._answered.append(Answered(question.whole))
 
     def _save_story(self, story: str) -> None:
         """Keep the words; what is read out of them is asked to be confirmed next."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
-from datetime import date
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -13,11 +12,11 @@ from diagnose.case.case import Case, TrialRecord
 from diagnose.case.loading import load
 from diagnose.case.schema import (
     LONGEST,
-    MOST_NUMBERED,
     TrialEntry,
 )
 from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.answers import Answer
 from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
 from diagnose.entry.details import Details
@@ -58,6 +57,7 @@ class Input:
     blanks: Sequence[FilledBlank] = ()  #: of a filled-in sheet
     withdraw: Sequence[int] = ()  #: numbers of entries that no longer stand
     details: Details = field(default_factory=Details)
+    repaired: bool = False  #: readings are of the engine after the repair
     choose: Choose | None = None  #: decides what ambiguous words mean; without it they are refused
 
 
@@ -71,9 +71,8 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     reports = (*given.readings, *given.behaviours, *given.earlier)
     if not (given.facts or reports or given.withdraw or given.blanks):
         raise UsageError(_nothing())
-    if given.choose is not None:
-        load(path, book)  # nobody is asked about a file that is no case
-    read_before = _in_words(given, book)
+    case = load(path, book) if given.facts or given.choose else None  # first: is it a case?
+    read_before = _in_words(given, book, case)
     made: list[_Made] = []
 
     def make(case: Case) -> Sequence[NewEntry]:
@@ -123,7 +122,7 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    typed, spoken, wrong = _in_words(given, book)
+    typed, spoken, wrong = _in_words(given, book, case)
     made = _made(given, (typed, spoken, [*wrong, *only_the_kind(spoken)]), case, book)
     if made.refused:
         raise UsageError("\n".join(made.refused))
@@ -149,9 +148,11 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
     wrong_details = given.details.faults()
     details = given.details if not wrong_details else Details(where=given.details.where)
     faults = [*wrong, *wrong_details, *_replaces_faults(given, spoken, case)]
+    if given.repaired and not (given.readings or any(map(is_of_the_repaired, _facts(spoken)))):
+        faults.append(f"{to(Way.REPAIRED)}: no pressure in it; give one, like '28 psi at hot idle'")
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
-        *((partial(_typed_reading, text, details), "") for text in given.readings),
+        *((partial(_typed_reading, text, details, given.repaired), "") for text in given.readings),
         *((partial(_typed_behaviour, text, details), "") for text in given.behaviours),
         *((partial(_typed_earlier, text, book, details), "") for text in given.earlier),
         *(
@@ -169,6 +170,10 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
     return _Made(new, refused, len(entries) - len(new))
+
+
+def _facts(spoken: Sequence[Spoken]) -> list[Fact]:
+    return [fact for each in spoken for fact in each.facts]
 
 
 def _attempted(
@@ -196,12 +201,12 @@ def _attempted(
 _Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str]]
 
 
-def _in_words(given: Input, book: Book) -> _Read:
+def _in_words(given: Input, book: Book, case: Case | None) -> _Read:
     """What was typed by id, what was said in words, and what is wrong with the words."""
     words = [text for text in given.facts if is_words(text, book)]
     typed = [text for text in given.facts if text not in words]
     try:
-        return typed, resolve(words, book, given.choose), []
+        return typed, resolve(words, book, given.choose, case, given.repaired), []
     except UsageError as fault:
         return typed, (), str(fault).splitlines()
 
@@ -299,37 +304,14 @@ def earlier_entry(work: EarlierInput, details: Details) -> NewEntry:
     return NewEntry("earlier", {**work.fields(), **fields})
 
 
-def load_with_readings(path: Path, book: Book, readings: Sequence[str]) -> Case:
-    """The case of a file with more gauge readings; the file stays as it is.
-
-    Raises UsageError for a reading that is wrong; NoCaseError, BadCaseError.
-    """
-    return with_readings(load(path, book), readings)
-
-
-def with_readings(case: Case, readings: Sequence[str]) -> Case:
-    """The case with more gauge readings, numbered behind its last entry. Raises UsageError."""
-    if len(case.readings) + len(case.start_readings) + len(readings) > MOST_NUMBERED:
-        raise UsageError(f"reading: at most {MOST_NUMBERED:,} in a case")
-    numbered = enumerate(readings, case.last_number + 1)
-    today, speeds = date.today(), case.speeds
-    more = [parse_reading(text).numbered(number, today, speeds) for number, text in numbered]
-    return replace(
-        case,
-        readings=(*case.readings, *(r for r in more if r.entry.at is None)),
-        start_readings=(*case.start_readings, *(r for r in more if r.entry.at == "start")),
-        last_number=case.last_number + len(more),
-        standing={**case.standing, **{r.entry.no: r.entry for r in more}},
-    )
-
-
 def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry:
     return fact_entry(parse_fact(text, book, units_of(case)), case, details)
 
 
-def _typed_reading(text: str, details: Details) -> NewEntry:
+def _typed_reading(text: str, details: Details, repaired: bool = False) -> NewEntry:
     _check_no_place(details, "a reading")
-    return reading_entry(parse_reading(text), details)
+    reading = parse_reading(text)
+    return reading_entry(replace(reading, at="start") if repaired else reading, details)
 
 
 def _typed_earlier(text: str, book: Book, details: Details) -> NewEntry:
@@ -385,7 +367,7 @@ def _replaces_faults(given: Input, spoken: Sequence[Spoken], case: Case) -> list
         return []
     if given.blanks:
         return ["replaces: not with a sheet; its lines correct earlier entries by themselves"]
-    said = [fact for each in spoken for fact in each.facts]
+    said = _facts(spoken)
     one = (*given.facts, *said, *given.readings, *given.behaviours, *given.earlier)
     if len(one) != 1:
         return ["replaces: corrects one entry, and so goes with one finding, reading or behaviour"]

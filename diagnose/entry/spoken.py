@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from diagnose.case.case import Case
 from diagnose.case.schema import LONGEST
+from diagnose.entry.after_repair import is_of_the_repaired, of_the_repaired
 from diagnose.entry.answers import ANSWERS
 from diagnose.entry.facts import normal_id
 from diagnose.errors import UsageError, plain
@@ -100,15 +102,23 @@ def _ids(book: Book) -> Iterator[Mapping[str, object]]:
     yield from (book.findings, book.measures, book.tasks, book.trials, book.causes)
 
 
-def resolve(texts: Sequence[str], book: Book, choose: Choose | None = None) -> tuple[Spoken, ...]:
+def resolve(
+    texts: Sequence[str],
+    book: Book,
+    choose: Choose | None = None,
+    case: Case | None = None,
+    repaired: bool = False,
+) -> tuple[Spoken, ...]:
     """Read phrases; ``choose`` decides where one is ambiguous.
+
+    ``case``: what they are said of; ``repaired``: after the repair.
 
     Raises UsageError with one line for each phrase that nothing can be recorded of.
     """
     found, faults = [], []
     for text in texts:
         try:
-            found.append(_one(text, book, choose))
+            found.append(_one(text, book, choose, case, repaired))
         except UsageError as fault:
             faults.append(str(fault))
     if faults:
@@ -116,13 +126,15 @@ def resolve(texts: Sequence[str], book: Book, choose: Choose | None = None) -> t
     return tuple(found)
 
 
-def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
+def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repaired: bool) -> Spoken:
     """One phrase. Raises UsageError where it says nothing that can be recorded."""
     if len(text) > LONGEST:
         raise UsageError(f"'{plain(text)}': {len(text):,} characters, at most {LONGEST:,}")
     if text != text.encode("utf-8", "replace").decode("utf-8"):
         raise UsageError(f"'{plain(text)}' is no UTF-8 text")
     understanding = read(text, book)
+    if case is not None:
+        understanding = of_the_repaired(understanding, case, book, repaired)
     facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
     layout = next((f for f in understanding.facts if f.table == "layout"), None)
     for fact in facts:
@@ -133,7 +145,7 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
         first, *others = (understanding.words(f) for f in facts)
         if not others:
             first = " ".join(text.split())
-        elif left:
+        elif left or any(map(is_of_the_repaired, facts)):
             first = f"{first}; said: {text}"  # nothing of it is lost
         words = "" if layout is None else understanding.words(layout)
         return Spoken(text, tuple(facts), (first, *others), left, layout, words)

@@ -14,6 +14,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
 from diagnose.case.writing import NewEntry, append_by, append_oil, start
+from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
 from diagnose.entry.numbers import Readings
@@ -74,7 +75,10 @@ def understand(path: Path, text: str, book: Book) -> Account:
     is_new = not os.path.lexists(path)
     case = None if is_new else load(path, book)
     has = {} if case is None else _written_once(case)
-    return Account(path, wanted, understood(wanted, book, has), is_new, has)
+    understanding = understood(wanted, book, has)
+    if case is not None:
+        understanding = of_the_repaired(understanding, case, book)
+    return Account(path, wanted, understanding, is_new, has)
 
 
 def understood(text: str, book: Book, has: Mapping[str, str] = _NOTHING) -> Understanding:

@@ -24,6 +24,7 @@ TAPS: Mapping[Way, str] = {
     Way.HOW: "Say how the cause was confirmed, for instance: chip found on the seat",
     Way.MINUTES: "Minutes of work",
     Way.REASON: " below",
+    Way.REPAIRED: "After the repair",
     Way.READING: "put one in under Gauge readings",
     Way.BUDGET: "see Where the pressure went",
     Way.FORECAST: "What if says why",

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from diagnose.case.looks import said
 from diagnose.case.schema import ReadingEntry
+from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.engine_said import EngineChange
 from diagnose.output.documents.reported import (
     behaviour_sentence,
@@ -39,7 +40,8 @@ def fact_sentence(fact: Fact, book: Book) -> str:
         case "reading":
             entry = ReadingEntry.model_validate({"no": 1, **fields})
             direct = ", on a trusted gauge" if fields.get("gauge") == "direct" else ""
-            return f"reading: {said(entry)}{direct}"
+            after = ", after the repair" if is_of_the_repaired(fact) else ""
+            return f"reading: {said(entry)}{direct}{after}"
         case "work":
             return f"{book.tasks[str(fields['what'])].says}: {fields['value']}"
         case "engine":

@@ -11,6 +11,7 @@ from diagnose.case.looks import in_words, said
 from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.after_repair import START
 from diagnose.entry.engine_said import EngineChange
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.facts import engine_sentence
@@ -37,6 +38,7 @@ class RecordDocument:
     refused: int  #: lines of a sheet that are wrong, and not saved
     not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
+    repaired: tuple[int, ...]  #: readings kept as those of the repaired engine
     engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
@@ -79,6 +81,11 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         refused=len(saved.refused),
         not_read=saved.not_read,
         alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
+        repaired=tuple(
+            number
+            for number, entry in enumerate(saved.entries, saved.first_number)
+            if entry.fields.get("at") == START
+        ),
         engine="" if was is None else engine_sentence(EngineChange(was, saved.after.layout)),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,

@@ -17,6 +17,8 @@ def record_text(document: RecordDocument) -> str:
         lines.append(f"{number:4}  {says}{taken}")
         for more in (document.meanings.get(number), document.verdicts.get(number)):
             lines += wrapped(more, 6, 8) if more else []
+    if document.repaired:
+        lines += wrapped(_of_the_repaired(document.repaired, name))
     if document.engine:
         lines += wrapped(document.engine[:1].upper() + document.engine[1:])
     if document.not_read:
@@ -32,8 +34,18 @@ def record_text(document: RecordDocument) -> str:
         some = "line is" if document.refused == 1 else "lines are"
         again = "see below; correct them and record the sheet again"
         lines.append(f"{document.refused} {some} wrong and not saved: {again}")
-    lines.append(f"saved in {name}; {document.last_number} entries. Next: diagnose review {name}")
+    next_ = f"signoff {name} --start" if document.repaired else f"review {name}"
+    lines.append(f"saved in {name}; {document.last_number} entries. Next: diagnose {next_}")
     return "\n".join(lines)
+
+
+def _of_the_repaired(numbers: tuple[int, ...], name: str) -> str:
+    """Say that readings are not evidence of the fault, and how to take that back."""
+    undone = " ".join(f"--withdraw {number}" for number in numbers)
+    return (
+        "Taken as readings of the repaired engine: they count at sign-off, not as signs of the "
+        f"fault. If that is wrong: diagnose record {name} {undone}"
+    )
 
 
 def choice_lines(choice: Choice) -> list[str]:
