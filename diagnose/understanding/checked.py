@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.manner import searched_in_vain
 from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.parts_named import named_things
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from diagnose.understanding.things import named_things
 from knowledge.lexicon.checked import ALSO_LOOKED_AT, LOOKED, LOOKED_AT, NOT_ALL
 from knowledge.lexicon.joints import STOPS
 from knowledge.lexicon.states import State, Thing

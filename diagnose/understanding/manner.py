@@ -39,6 +39,9 @@ def is_able(tokens: Sequence[Token], mark: Mark[object]) -> bool:
     return (tokens[mark.first].word == "can" or bool(could)) and done.endswith("ed")
 
 
+AS_NEW = frozenset(["new", "brand", "glass", "mirrors"])
+
+
 def is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
     """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
     after = tokens[hedge.last : hedge.last + 2]
@@ -47,6 +50,8 @@ def is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
     if hedge.first and tokens[hedge.first - 1].word == "what":
         return True
     words = [t.word for t in after]
+    if words and words[0] in AS_NEW and tokens[hedge.last - 1].word == "like":
+        return True  # "the shells look like new"
     return words[:1] in (["half"], ["quarter"]) or (
         len(words) > 1 and words[0] == "a" and words[1] in SHARES
     )

@@ -9,6 +9,7 @@ from diagnose.understanding.heads import APART, Head
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE
 from knowledge.reports.words import Circumstance, Course, Shows, Since
@@ -75,6 +76,8 @@ def _no_recovery(line: Line, mark: Mark[object]) -> bool:
     """Whether no pressure recovers: "got recovered home", "goes off soon as I touch the throttle"."""
     if line.word(mark.last - 1) == "soon" and line.word(mark.last) == "as":
         return True
+    if relapse(line, mark.first) in range(mark.first, mark.last):
+        return True  # "right back to nothing"
     return line.word(mark.first) == "recovered" and bool(
         TOWED & {line.word(mark.first - 1), line.word(mark.last)}
     )

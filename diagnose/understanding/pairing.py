@@ -63,6 +63,7 @@ _ONTO = frozenset(
         "around",
         "onto",
         "into",
+        "up",
         "down",
         "on",
     ]

@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from itertools import permutations
 
 from diagnose.understanding.bounds import bounded
-from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
+from diagnose.understanding.gauges_compared import (
+    PANEL,
+    RUN,
+    Pressure,
+    apart_by,
+    apart_later,
+    by_direct,
+    by_panel,
+)
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
@@ -19,31 +26,15 @@ from diagnose.understanding.then_now import is_a_step, left_behind
 from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
-from knowledge.units import PSI
 
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
-_PANEL = "panel"  #: the gauge of a reading that names none
 _DIRECT = "direct"  #: a gauge on an oil line of its own
-_PANEL_LIMIT = "panel_error"  #: the limit of a panel's difference from a trusted gauge
-_FAR_OFF = 0.25  #: share of the true pressure by which a panel is far off (judgement)
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
-#: speeds that a usual pressure was read at
-_RUN = (*Speed, Circumstance.IDLE, Circumstance.SPEED, Circumstance.OFF_IDLE)
 _FARTHEST = 9  #: words between a pressure and what it was read at
-
-
-@dataclass(slots=True)
-class _Pressure:
-    mark: Mark[str]
-    line: Line
-    usual: bool
-    left: bool = False  #: where it came from: "from 60 to 20"
-    direct: bool = False  #: shown by a gauge of its own, which was named before
-    near: list[Mark[object]] = field(default_factory=list)
 
 
 @reader(
@@ -109,6 +100,7 @@ class _Pressure:
         "the right engine has 50 psi and the left 20": ["reading 20 psi"],
         "pressure is 35 where it ran 45": ["reading 35 psi"],
         "pressure was 55 in May, 48 in July, 40 now": ["reading 40 psi"],
+        "never over 12 psi, hot or cold": ["reading never above 12 psi hot or cold"],
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
@@ -118,9 +110,9 @@ class _Pressure:
 )
 def readings(paragraph: Paragraph) -> Iterator[Fact]:
     """Each pressure, with the speed and heat said nearest to it."""
-    waiting: list[_Pressure] = []
+    waiting: list[Pressure] = []
     unit = _unit_of(paragraph)
-    made: list[tuple[_Pressure, _Pressure | None]] = []
+    made: list[tuple[Pressure, Pressure | None]] = []
     put_on = False
     for line in paragraph.lines:
         found = _pressures(line, unit, paragraph.speaks_of_pressure)
@@ -142,37 +134,13 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         elif then and not made:
             waiting = then
     yield from said_once([_fact(now, usual) for now, usual in made])
-    yield from _apart_by([now for now, _ in made])
+    yield from apart_by([now for now, _ in made])
+    yield from apart_later([now for now, _ in made])
 
 
-def _apart_by(read: list[_Pressure]) -> Iterator[Fact]:
-    """What a panel shows beside a gauge of its own in the same sentence, where it is far off it."""
-    for one, other in permutations(read, 2):
-        line = one.line
-        if other.line is not line or not (_by_panel(one) and _by_direct(other)):
-            continue
-        shown, true = (pressures_at(line, p.mark.last - 1) for p in (one, other))
-        if not shown or not true:
-            continue  # a share of the dial is no figure
-        most = line.lexicon.book.limits[_PANEL_LIMIT].typical / PSI
-        panel, real = sum(shown) / len(shown), sum(true) / len(true)
-        if abs(panel - real) >= max(most, _FAR_OFF * real):
-            what = "panel_reads_too_low" if panel < real else "panel_reads_too_high"
-            spans = line.span([one.mark, other.mark])
-            yield Fact("finding", {"what": what, "state": "present"}, spans)
-
-
-def _by_panel(pressure: _Pressure) -> bool:
-    return any(m.value == _PANEL for m in pressure.near)
-
-
-def _by_direct(pressure: _Pressure) -> bool:
-    return any(m in direct_named(pressure.line) for m in pressure.near)
-
-
-def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressure]:
+def _partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
     """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
-    found: dict[int, _Pressure] = {}
+    found: dict[int, Pressure] = {}
     for usual in then:
         free = [k for k in range(len(now)) if k not in found]
         best = min(free, key=lambda k: _apart(now[k], usual), default=-1)
@@ -181,10 +149,10 @@ def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressur
     return found
 
 
-def _apart(now: _Pressure, usual: _Pressure) -> tuple[int, int]:
+def _apart(now: Pressure, usual: Pressure) -> tuple[int, int]:
     """How little a usual pressure is that of one read now: heat and speed, then the distance."""
     heats = [{m.value for m in p.near if _is_heat(m)} for p in (now, usual)]
-    speeds = [{str(m.value) for m in p.near if m.value in _RUN} for p in (now, usual)]
+    speeds = [{str(m.value) for m in p.near if m.value in RUN} for p in (now, usual)]
     unlike = 1 if heats[0] != heats[1] else 0
     unlike += sum(all(said) and not said[0] & said[1] for said in (heats, speeds))
     return unlike, abs(usual.mark.first - now.mark.first)
@@ -199,7 +167,7 @@ def _unit_of(paragraph: Paragraph) -> str:
     return "psi"
 
 
-def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
+def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
     found = []
     shows = line.find(line.lexicon.shows)
     taken = [m for m in shows if m.value is Shows.NONE]
@@ -215,11 +183,11 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
         if stance & Stance.DENIED and written == value:
             continue
         usual, left = bool(stance & Stance.USUAL), left_behind(line, i)
-        found.append(_Pressure(Mark(written, first, i + 1), line, usual, left))
+        found.append(Pressure(Mark(written, first, i + 1), line, usual, left))
     return found
 
 
-def _share_out(line: Line, found: list[_Pressure]) -> None:
+def _share_out(line: Line, found: list[Pressure]) -> None:
     """Give each circumstance, speed and temperature to the nearest pressure."""
     if not found:
         return
@@ -231,8 +199,9 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     marks: list[Mark[object]] = [
         m for m in line.find(lexicon.speed) if not any(m.overlaps(r) for r in run)
     ]
-    marks += line.circumstances
-    marks += [*line.find(lexicon.any_heat), *gauges_named(line), *figures]
+    any_heat = [m for m in line.find(lexicon.any_heat) if not _is_figure(line, m.last)]
+    marks += [m for m in line.circumstances if not any(a.overlaps(m) for a in any_heat)]
+    marks += [*any_heat, *gauges_named(line), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
@@ -254,16 +223,16 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
             other.near += lead
         if other is not first and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in first.near if m in direct_named(line)]
-    if len(found) == len(_BOTH) and {_by_panel(p) for p in found} == _BOTH:
+    if len(found) == len(_BOTH) and {by_panel(p) for p in found} == _BOTH:
         _at_one_moment(line, found)
 
 
-def _falls_to(line: Line, pressure: _Pressure) -> bool:
+def _falls_to(line: Line, pressure: Pressure) -> bool:
     """Whether a pressure came down from one before it, no longer cold: "cold 50, then down to 15"."""
     return any(line.word(k) in FALLS for k in range(pressure.mark.first - 3, pressure.mark.first))
 
 
-def _set_direct(line: Line, found: list[_Pressure], put_on: bool) -> bool:
+def _set_direct(line: Line, found: list[Pressure], put_on: bool) -> bool:
     """Give a gauge of its own to the pressures behind its name: "put a test gauge on. 12 at idle".
 
     ``put_on``: one was named in the sentence before. Returns whether the next may go on with it.
@@ -281,11 +250,11 @@ def _set_direct(line: Line, found: list[_Pressure], put_on: bool) -> bool:
     return bool(named) or (put_on and bool(found))
 
 
-def _at_one_moment(line: Line, pair: list[_Pressure]) -> None:
+def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
     """Give a pressure without speed and heat those of the other gauge beside it."""
     gauges = gauges_named(line)
     for one, other in permutations(pair):
-        if _by_direct(one) != _by_direct(other) and all(m in gauges for m in one.near):
+        if by_direct(one) != by_direct(other) and all(m in gauges for m in one.near):
             one.near += [m for m in other.near if m not in gauges]
 
 
@@ -298,11 +267,15 @@ def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) ->
     return line.distance(head, mark) + (_LED if leads else 0) - at, apart, order
 
 
+def _is_figure(line: Line, at: int) -> bool:
+    return at < len(line.tokens) and line.tokens[at].is_figure
+
+
 def _is_heat(mark: Mark[object]) -> bool:
     return isinstance(mark.value, Circumstance) and mark.value in HEAT
 
 
-def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
+def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
     line, fields = pressure.line, dict[str, Value]()
     used: list[Mark[object]] = [pressure.mark]
     near = sorted(pressure.near, key=lambda m: _how_near(line, pressure.mark, m))
@@ -331,7 +304,7 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
         fields |= _when(usual)  # "used to show 55 on the highway, now 30"
     if pressure.direct and not pressure.usual:
         fields.setdefault("gauge", _DIRECT)
-    if fields.get("gauge") == _PANEL:
+    if fields.get("gauge") == PANEL:
         del fields["gauge"]  # what a reading is of unless it says otherwise
     fields = {"pressure": pressure.mark.value, **fields}
     if during:
@@ -350,7 +323,7 @@ def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, boo
     return line.distance(head, mark) - led, not behind
 
 
-def _when(pressure: _Pressure) -> dict[str, Value]:
+def _when(pressure: Pressure) -> dict[str, Value]:
     """The speed and heat of a pressure, where they are fields of their own."""
     said = (_field(m, pressure.line) for m in pressure.near)
     return {key: word for key, word in said if key in ("rpm", "oil", "coolant")}

@@ -44,6 +44,8 @@ def recaps(
         for part, trial in zip(row, trials, strict=True):
             if trial and not line.stances.at(part) & _UNTRUE:
                 yield Job(line, (part,), Done.RENEWED, trial, None), mark
+                if trial == "right_oil" and line.word(part.last - 1) in ("filter", "filters"):
+                    yield Job(line, (part,), Done.RENEWED, "new_filter", None), mark
 
 
 def _trial(part: PartWorked, seen: Collection[str | None]) -> str | None:

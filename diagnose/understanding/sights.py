@@ -14,8 +14,9 @@ from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
+from knowledge.lexicon.joints import ACTORS
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
-from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR
+from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR, PRIMING
 from knowledge.lexicon.sights_kinds import (
     AT_ANOTHER_TIME,
     BESIDE,
@@ -39,6 +40,11 @@ from knowledge.model import Kind, Stage
 _PLACE = 5  #: words behind in which it is said what oil comes out of
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
+_BEARINGS = frozenset(["bearing", "bearings", "shell", "shells", "journal", "journals", "bushes"])
+#: before "bearings": they are not those of the crank
+_NOT_OF_THE_CRANK = frozenset(
+    ["cam", "camshaft", "wheel", "turbo", "alternator", "balance", "pump"]
+)
 _AN_AGE = (
     10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
 )
@@ -258,6 +264,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
+    if line.word(mark.first) in _BEARINGS and line.word(mark.first - 1) in _NOT_OF_THE_CRANK:
+        return None  # "cam bearings look good"
     within = {line.word(k) for k in range(mark.first, mark.last)}
     other = NOT_INSIDE.get(mark.value, frozenset())
     if sight.there and within & other and not within & _NEGATION - other:
@@ -266,8 +274,11 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None  # "dropped gradually over the last few months"
     behind = {line.word(k) for k in range(mark.last, mark.last + _PLACE)}
     within_it = behind & INSIDE_THE_ENGINE and not behind & ITS_COVERS
-    if mark.value in LEAVES_THE_ENGINE and within_it:
-        return None  # "oil pouring out of the rockers"
+    primed = PRIMING & {t.word for t in line.tokens}
+    if mark.value in LEAVES_THE_ENGINE and (within_it or primed):
+        return None  # "oil pouring out of the rockers", "behind it when I spin the pump"
+    if mark.value == "oil_sprayed" and _by_hand(line, mark.first):
+        return None
     inside = finding.stage is Stage.OPENED
     if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
         return None  # "stripped the pump: gears good"
@@ -298,6 +309,12 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     spans = line.span([Mark(True, first, mark.last)])
     state = "absent" if absent else "present"
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+
+
+def _by_hand(line: Line, at: int) -> bool:
+    """Whether somebody put the oil there: "squirted oil into the pump"."""
+    begins = at == line.clause(at).first or line.word(at - 1) in ACTORS
+    return begins and line.word(at) in ("squirted", "sprayed", "pumped", "poured")
 
 
 def _fails(line: Line, mark: Mark[str]) -> bool:

@@ -10,10 +10,10 @@ from itertools import pairwise
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import acted, head_of, joined, linked, listed
 from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.parts_named import things_in
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.checked import LEAKS, LOOKED
-from knowledge.lexicon.engine import KINDS, TUBE, Trait
 from knowledge.lexicon.joints import (
     ACTED,
     AMOUNT,
@@ -26,11 +26,14 @@ from knowledge.lexicon.joints import (
     HOLDING,
     INTO,
     IT,
+    JOINS,
     LEADS,
     LEFT,
     NO_NOUN,
     NONE,
     OFF,
+    OPENED,
+    OPENINGS,
     OUT_OF,
     SOUNDS_SO,
     STARTS,
@@ -38,12 +41,10 @@ from knowledge.lexicon.joints import (
 )
 from knowledge.lexicon.sights_kinds import COMPOUNDS
 from knowledge.lexicon.states import State, Substance, Thing
-from knowledge.lexicon.work_words import OTHER_CIRCUITS, SENDERS
 from knowledge.model import Stage
 
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
-_LONE = 3  #: words of a clause that only names a substance
-_LINES_BACK = 3  #: sentences that a short name reaches back
+_LONE = 5  #: words of a clause that only names a substance
 _IN = frozenset(["in", "inside", "from", "into"])
 _ENGINE = "engine"  #: oil inside it is as it should be
 
@@ -113,7 +114,7 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
     known: list[tuple[Line, Mark[Thing]]] = []
     found: list[Pair] = []
     for line in paragraph.lines:
-        things = _things(line, known)
+        things = things_in(line, known)
         stuff = [*_substances(line, things, known)]
         between = [_between(pair) for pair in stuff]
         found += stuff
@@ -156,67 +157,25 @@ def _fact(pair: Pair) -> Fact | None:
     return Fact("finding", {"what": pair.finding, "state": state}, line.span(pair.marks), sure)
 
 
-def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[Thing]]:
-    """The parts and places named in a sentence, by full name or by a short one."""
-    stuff = line.find(line.lexicon.substances)
-    named = [
-        m
-        for m in line.find(line.lexicon.things)
-        if not any(s.overlaps(m) and len(s) > len(m) for s in stuff)  # "gasket goo"
-        and not (line.word(m.last - 1) in SENDERS and line.word(m.first - 1) in OTHER_CIRCUITS)
-        and not _is_the_engine(line, m)
-    ]
-    every = [*named]
-    recent = [m.value.family for x, m in known if line.number - x.number <= _LINES_BACK]
-    for i, token in enumerate(line.tokens):
-        short = line.lexicon.later.get(token.stem, ())
-        place = Mark(None, i, i + 1)
-        over = [m for m in named if m.overlaps(place)]
-        if not short or any(len(m) > 1 or m.value.family != "other" for m in over):
-            continue
-        before = recent + [m.value.family for m in named if m.last <= i]
-        meant = max(short, key=lambda t: _last_place(before, t.family), default=None)
-        if meant is not None and meant.family in before:
-            every = [m for m in every if not m.overlaps(place)] + [Mark(meant, i, i + 1)]
-    return sorted(every, key=lambda m: m.first)
-
-
-def _is_the_engine(line: Line, mark: Mark[Thing]) -> bool:
-    """Whether it says what engine it is, or what it is in: "a pushrod V8 in a pickup"."""
-    if line.word(mark.first) == "pushrod" and line.word(mark.last) in KINDS:
-        return True
-    traits = line.lexicon.traits.find_each(line.tokens)
-    return line.word(mark.first) == "pickup" and any(
-        t.value is Trait.TRUCK and t.overlaps(mark) for t in traits if line.word(t.last) not in TUBE
-    )
-
-
-def named_things(line: Line) -> list[Mark[Thing]]:
-    """The parts and places that a sentence names in full."""
-    return _things(line, ())
-
-
-def _last_place(families: Sequence[str], family: str) -> int:
-    """Where a family was named last; -1 if it was not."""
-    return max((k for k, f in enumerate(families) if f == family), default=-1)
-
-
 def _states(
     line: Line, things: Sequence[Mark[Thing]], known: Sequence[tuple[Line, Mark[Thing]]]
 ) -> Iterator[Pair]:
     """Parts with the state each is in."""
     for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
-        if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
+        inside = [t for t in things if t.overlaps(mark)]
+        if any(not _is_word_of(t, mark) for t in inside) or line.word(mark.first - 1) in ACTED:
             continue
         if line.word(mark.first) in LEAKS and _looked_for(line, mark.first):
             continue  # "checked the pipes, leaks and the level"
         if line.word(mark.first) == "sound" and line.word(mark.last) in SOUNDS_SO:
             continue  # "the big ends sound quiet"
+        if _is_opening(line, mark) or _of_what_follows(line, mark):
+            continue
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
         if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
             continue  # "the dipstick came out clean", "the filter came off hard"
-        those = _parts_of(line, mark, things)
+        those = _parts_of(line, mark, [t for t in things if t not in inside])
         if State.FINE in meanings and those and not linked(line, those[0], mark):
             continue
         marks: tuple[Mark[object], ...] = (mark,)
@@ -227,6 +186,25 @@ def _states(
             marks = (mark, *those)
         for thing in those:
             yield from _meant(line, mark, meanings, thing, marks)
+
+
+def _is_word_of(thing: Mark[Thing], state: Mark[object]) -> bool:
+    """Whether a word that names no part of the pressure is one of a state's: "has a ring in it"."""
+    within = state.first <= thing.first and thing.last <= state.last
+    return within and thing.value.family == "other" and len(state) > len(thing)
+
+
+def _is_opening(line: Line, mark: Mark[object]) -> bool:
+    """Whether a hole is one that belongs there: "through the filter hole"."""
+    return line.word(mark.first) in ("hole", "holes") and line.word(mark.first - 1) in OPENINGS
+
+
+def _of_what_follows(line: Line, mark: Mark[object]) -> bool:
+    """Whether a state is of the stuff named straight after it: "full of broken nylon teeth"."""
+    if line.word(mark.last - 1) in ("of", "with"):
+        return False
+    found = line.lexicon.substances.find(line.tokens)
+    return any(s.first == mark.last and len(s) > 1 for s in found)
 
 
 def _looked_for(line: Line, at: int) -> bool:
@@ -261,9 +239,10 @@ def _meant(
 ) -> Iterator[Pair]:
     """The findings of a part in a state; of several meanings of the words, the first it has."""
     denied = line.denied(mark)
+    one = len(marks) > 1 and any(line.tokens[k].is_figure for k in range(thing.first, thing.last))
     for state in meanings:
         shown = thing.value.shows.get(state, ())
-        excluded = thing.value.rules_out.get(state, ())
+        excluded = () if one else thing.value.rules_out.get(state, ())  # "3 looks fine, 4 is wiped"
         if shown or excluded:
             for finding in shown:
                 yield Pair(finding, not denied, line, marks, mark)
@@ -340,13 +319,17 @@ def _substances(
     line: Line, things: Sequence[Mark[Thing]], known: Sequence[tuple[Line, Mark[Thing]]]
 ) -> Iterator[Pair]:
     """Substances with the place each lies in."""
-    found = line.lexicon.substances.find(line.tokens)
-    for mark in found:
+    places: list[Mark[Thing]] = []
+    last = 0
+    for mark in line.lexicon.substances.find(line.tokens):
         if any(t.overlaps(mark) for t in things) or line.word(mark.last) in CANS:
             continue  # "crushed like a coke can"
         if mark.value is Substance.OIL and line.word(mark.last) in COMPOUNDS:
             continue  # "oil lamp came on and the engine died"
-        places = _places_of(line, mark, things) or _in_it(line, mark, things, known)
+        before = [p for p in places if p.last <= mark.first]
+        too = before if _in_a_row(line, last, mark.first) else []
+        places = _places_of(line, mark, things) or too or _in_it(line, mark, things, known)
+        last = mark.last
         for place in places:
             denied = line.denied(mark)
             between = range(*sorted((mark.last, place.first))) or range(place.last, mark.first)
@@ -357,6 +340,12 @@ def _substances(
             marks = (mark, place) if place in things else (mark,)
             for finding in held.get(mark.value, ()):
                 yield Pair(finding, not denied, line, marks, mark)
+
+
+def _in_a_row(line: Line, first: int, last: int) -> bool:
+    """Whether only "and" stands between two substances: "covered with bits of rag and gasket"."""
+    between = {line.word(k) for k in range(first, last)}
+    return bool(between & JOINS) and between <= JOINS | {"bits", "of", "some", "bit"}
 
 
 def _in_it(
@@ -377,7 +366,12 @@ def _in_it(
     goes_on = said and before and before[-1].last <= clause.first
     if goes_on and lead <= LEADS | HOLDING | NONE | AMOUNT and substance.value is not Substance.OIL:
         return before[-1:]
-    return []
+    if things or not known or lead - (LEADS | HOLDING | NONE | AMOUNT) or clause.first:
+        return []
+    opened, place = known[-1]
+    near = opened.number == line.number - 1 and substance.value is not Substance.OIL
+    words = {t.word for t in opened.tokens[: place.last + 2]}
+    return [place] if near and words & OPENED else []
 
 
 def _places_of(

@@ -21,6 +21,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|from|on|at|after|ever|upon|during the? its|very? first|initial start|startup|start-up|fire-up|firing|run|outing|light-up",
         "first|initial start|startup|start-up|fire|firing|run up? after|since|of|on|with the|a|my? rebuild|overhaul|build|work|engine|new|swap",
         "first|initial start|startup|start-up|fire|firing up?",
+        "first|initial fire-up|light-up|light-off|crank-up",
         "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
         "since|from|ever-since day one",
         "since|from|right-from the very? first second|moment|turn|crank|minute|time|go|firing|key",

@@ -25,7 +25,7 @@ BACK = _set("it they which that this these both all its theyre is was were and")
 LEADS = _set(
     "it they which that this these was were is are found all and but to be completely still very had has "
     "also been totally badly really looked looks seemed just its both quite found pretty absolutely theyre "
-    "came out as got a"
+    "came out as got a half of most part some bits one"
 )
 #: after a state: no thing that it is said of
 NO_NOUN = _set(
@@ -69,7 +69,7 @@ NONE = _set("no any not without zero")
 #: all that may stand between a part and the word that it is sound
 LINKS = _set(
     "is was are were look looks looked seem seems seemed appear appears appeared all both found to be been being "
-    "very in perfectly really pretty quite still also came out checked check checks tested test tests measured "
+    "measure mike mikes mic mics miked very in perfectly really pretty quite still also came out checked check checks tested test tests measured "
     "measures proved prove proves proven has have had as and nice just now inspected itself themselves "
     "completely otherwise absolutely dead turned reported got gets too nearly like of a"
 )
@@ -95,9 +95,22 @@ OF_IT = _set("it its they theyre apart out off")
 PARTS_OF = _set("of in on for")
 #: before a substance: how much of it, or how coarse
 AMOUNT = _set(
-    "fine small large few some lots lot of plenty tiny many much little several big heavy bit bits loads coarse"
+    "fine small large few some lots lot of plenty tiny many much little several big heavy bit bits loads coarse load ton tons heaps full"
 )
 #: end what was so before
 UNTIL = _set("until till")
 #: behind "coke": it is a drink
 CANS = _set("can cans bottle tin")
+#: in place of the name of one of several parts: "number 3 and 4", "the rear one", "drivers side one"
+OF_SEVERAL = _set("numbers nos to the and & , one ones other others both all also last two")
+SIDES = _set(
+    "front rear back centre center middle left right upper lower top bottom side drivers driver "
+    "driver's passenger passengers near far inner outer first second third fourth fifth other"
+)
+#: said of a part that was taken off or apart: what the next sentence names lay in it
+OPENED = _set("cut open opened dropped pulled apart drained removed stripped dissected off")
+#: before "hole": it belongs there
+OPENINGS = _set(
+    "plug filter bolt dipstick stick filler sender switch gauge oil drain distributor dizzy feed threaded empty "
+    "mounting dowel screw stud port relief adjuster breather"
+)

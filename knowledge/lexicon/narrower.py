@@ -265,7 +265,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "oil_line_fitting_wet",
     ),
     "pump_scored_seen": ("drive_gear_stripped",),
-    "pump_gear_broken": ("pump_housing_burst",),
+    "pump_gear_broken": ("pump_housing_burst", "piece_in_pump"),
     "drive_not_engaged": (
         "pump_shaft_play",
         "distributor_will_not_seat",
@@ -279,10 +279,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "lab_viscosity_low",
         "drive_shaft_rounded",
     ),
-    "piece_in_pump": (
-        "pump_jammed",
-        "piece_found_inside",
-    ),
+    "piece_in_pump": ("piece_found_inside",),
     "relief_seat_scored": ("bores_or_pistons_scored",),
     "relief_part_absent": ("small_part_left_out",),
     "baffle_missing_or_loose": ("small_part_left_out",),

@@ -71,6 +71,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "=clattered",
         "=ticked|=tapped|=clattered|=clicked for|like|when|at|since|all|loudly|badly|away|a|on",
         "top|upper|valve end|gear|train starts|started|begins|began|went|gets to|all|very? rattle|rattling|tick|ticking|clatter|tap|tapping|noisy|chatter",
+        "the|and|my lifters|tappets|hlas =start|=begin",
         "it|still|she =taps|=tapped|=tapping",
         "lifter|lifters|tappet|tappets|hla|hlas|followers|rocker|rockers|hydraulic-lifters are|is|were|was|get|gets|got|go|went|start|started|very|a|bit|really|to|all? noisy|loud|rattling|rattle|clatter|clattering|tapping|tap|chatter|ticking|clicking|clack|clacking",
         "top|upper|valve end|train|gear is|was|very|gets|got|a|bit? noise|noisy|clatter|clattery|rattle|rattling|clatters|loud|ticking|tapping|chatter",

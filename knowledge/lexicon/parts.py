@@ -103,6 +103,7 @@ PARTS: tuple[PartWorked, ...] = (
             "relief valve|plunger|ball|piston",
             "oil regulator",
             "release valve",
+            "new|another|different|replacement|bigger =ball",
             "oil? relief|pressure-relief valve? plunger|ball|piston|bore|seat|cap|plug",
             "relief valve? ball|plunger|piston|valve and|& seat|spring|plug",
             "regulator|regulating valve|plunger|piston and|&? spring?",

@@ -92,6 +92,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "shut|shuts|shutting itself? down|off on|for|with|by low oil pressure?",
         "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
         "low oil|oil-pressure shutdown|shut-down|shutdowns|trip",
+        "keeps|kept killing|cutting|shutting|stopping|tripping it|the|her|out|off|down engine|motor|off|down|out?",
     ),
     Shows.NORMAL: (
         f"{_P} is|was|stays|stayed|sits|sat|remains|remained|always|right|still|exactly? always|right|still|exactly? where it|i|we|you should|expect|expected|belongs|normally|usually|always|like|want",

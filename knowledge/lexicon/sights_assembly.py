@@ -13,7 +13,8 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "transposed|wrong",
         "numbers|stamps|stampings|marks|numbering on|of|on-the|of-the? caps|cap? were|are|was|dont|didnt|not not|out|all|arent|werent|match|in|line in|of|over|"
         "up? order|sequence|place|match|line|up",
-        "caps|cap .. swapped|mixed|backwards|reversed|wrong|back|order|round",
+        "caps|cap .. swapped|mixed|backwards|reversed",
+        "caps|cap .. wrong|back|other order|way|to-front|hole|place|position",
         "mixed|swapped|reversed .. bearing|main|rod|cam? caps|cap",
     ),
     "changed_after_other_work": (

@@ -159,6 +159,12 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "worst_far_from_pump": (
         f"rear|back|farthest|furthest|last|number-five|front {_BRG}|main|cylinder .. worst|worse|most",
+        "worst|bad|wiped|worse ,? .. farthest|furthest|far away? from the? oil? pump",
+        "farthest|furthest from the? oil? pump .. worst|bad|wiped|gone|worse",
+    ),
+    "mains_worn_unevenly": (
+        f"{_BRG} {_BE}? {_BE}? worn|wear|wore|wearing unevenly|uneven|differently",
+        "uneven|unequal wear on|of|in|along|across the? mains|main|crank|bearings",
     ),
     "one_bearing_wiped": (
         f"one|single|just|only|number|no @number? rod|main|big|end|big-end? {_BRG} {_BE}? {_BE}? wiped|gone|ruined|failed|destroyed|shot|melted",

@@ -26,6 +26,8 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
+#: beside them the oil runs where it was pumped by hand or by a drill, with the engine open
+PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "engine_ran_hot": _set("smoked smokes smoking"),
     "relief_plunger_sticks": _set(
@@ -34,6 +36,12 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "pushrod_off_or_bent": _set("cover gasket box seal oil"),
     "oil_black_and_gritty": _set("smoke smoking exhaust soot plug plugs belt hose"),
     "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
+    "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
+    "screen_torn": _set("filter plug drain"),
+    "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),
+    "shells_wiped": _set("cam camshaft"),
+    "shells_scratched": _set("cam camshaft"),
+    "shell_hole_mismatch": _set("cam camshaft"),
     "ran_on_without_pressure": _set("into in mode limp-mode"),
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
     "filler_cap_found_off": _set("take took taking pull pulled pulling"),
@@ -51,7 +59,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     ),
     "level_correct": _set(
         "topped filled connector plug bilge bay boot footwell tray sender switch head "
-        "heads filter box bellhousing cover"
+        "heads filter box bellhousing cover screen strainer gauze pickup"
     ),
     "high_mileage": _set("gauge gauges sender sensor hose hoses switch pump oil filter battery"),
     "engine_banged_or_shook": _set("level oils dipstick stick reads"),

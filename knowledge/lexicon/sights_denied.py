@@ -83,6 +83,9 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "pulled|pulling|drove|steered off|over onto|on|into|to the? infield|grass|verge|shoulder|hard-shoulder|escape-road|run-off|layby|lay-by|side",
         "shut|switched|stopped|closed|turned it|her|down|off? down|off|it|her? and|to let? it|her? stand|cool|sit|rest|cooled",
     ),
+    "rotor_still_when_cranked": (
+        "rotor|rotor-arm|dizzy|distributor rotor|arm? kept|keeps|still|was|is|does|did turning|turns|turn|spinning|spins|rotating fine|ok|normally|though?",
+    ),
     "fuse_blown": (
         f"fuse|fuses {_CHECKED}? {_CHECKED}? {_GOOD}",
         "all fuses good|fine|ok|intact",

@@ -29,6 +29,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "didnt prime|pre-oil|preoil|prelube it|the|engine|pump|oil|system?",
         "did not prime|pre-oil|preoil|prelube it|the|engine|pump|oil|system?",
         "started|fired it|her up? =dry",
+        "@not|never|hadnt|havent|didnt pack|packed|fill|filled it|the|my? oil? pump with? oil|vaseline|grease|jelly?",
+        "@not|never|hadnt|havent|didnt pack|packed it with? vaseline|grease|jelly|oil?",
     ),
     "sealant_used_freely": (
         "loads|lots|lot|plenty|tons|bags|heaps|dollop|dollops|gobs|bead|beads|thick-bead|half-a-tube|tube|whole-tube of blue|red|black|orange|grey|gray|clear|"
@@ -288,7 +290,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "dealer|garage|mechanic|shop|they|builder|maker told|says|said|reckons .. over|above|more-than @pressure|@number is|was|s fine|normal|ok|okay|good|"
         "acceptable|within|enough",
         "not|nothing to worry about|over he|they|the|dealer|garage|mechanic|shop|builder said|says|told",
-        "within|in spec|specification|tolerance according|says|per|dealer|manual",
+        "within|in spec|specification|tolerance according|says|per|dealer",
         "dealer|maker|manufacturer .. calls|considers|called .. normal|acceptable|fine",
         "dealer|maker|manufacturer|mechanic|dealership|garage|factory|makers|main|agent says|said|say|reckons|told|claims|tells|insists|state|states .. normal|fine|ok|acceptable|spec|right|nothing",
         "they all do that",

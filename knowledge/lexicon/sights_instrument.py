@@ -348,7 +348,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "direct_gauge_low": (
         f"{_TEST} gauge on|in|there it|her|engine|block|there? and|& it|its|that|pressure? really|is|was|still|actually|actual|well|way|far? low|lower|below|under|far|bad|poor",
-        f"{_TEST} gauge .. confirms|confirmed|same|agrees|agreed|low|also|too|verified|lower|matches|matched",
+        f"{_TEST} gauge .. the? same as|reading|thing|story|figure|low|again|too",
+        f"{_TEST} gauge .. confirms|confirmed|agrees|agreed|low|also|too|verified|lower|matches|matched",
         f"confirmed|verified|measured|proved as|to|at|be|actual|it|pressure|the|reading|really|truly? low|lower|it|that|reading? with|by|on|using|actual? a|the|my|an? {_TEST}|accessory|gauge",
         "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",
         "measured|tested|checked|proved actually|really|and|as|to|be|was|found? low",

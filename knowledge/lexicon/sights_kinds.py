@@ -110,7 +110,9 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
     ]
 )
 #: said of a place that is named, they are findings of that place
-VAGUE_SIGHTS = frozenset(["oil_seen_outside", "sludge_seen", "glitter_in_oil", "oil_milky"])
+VAGUE_SIGHTS = frozenset(
+    ["oil_seen_outside", "sludge_seen", "glitter_in_oil", "oil_milky", "shells_worn_evenly"]
+)
 #: after "oil", these make it a name of something else
 COMPOUNDS = frozenset(
     [
@@ -153,6 +155,8 @@ COMPOUNDS = frozenset(
         "ways",
         "passages",
         "return",
+        "hole",
+        "holes",
     ]
 )
 #: a denial that says nothing: nobody states that these are absent in this way
@@ -211,6 +215,7 @@ INSIDE_THE_ENGINE = frozenset(
         "mains",
         "rods",
         "journals",
+        "tensioner",
     ]
 )
 #: behind them the oil comes out of the engine all the same

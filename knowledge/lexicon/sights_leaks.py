@@ -172,7 +172,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "leaks|weeps|drips slightly|a-bit|occasionally",
     ),
     "drops_fall_while_watched": (
-        "steady|constant|continuous|regular drip|drips|dripping|dribble|stream",
+        "steady|constant|continuous|regular drip|drips|dripping|dribble",
         "drip drip",
         "dripping steadily|constantly|continuously|fast",
         "drip|drips .. every|per second|few|couple|minute",

@@ -16,8 +16,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
     "gears_worn_out": (
         f"{_PUMP} is|was|looks|looked|found|gears|rotors|very|badly|quite|totally? badly|all|totally|completely|quite? worn|knackered|shot",
         "worn|knackered out? oil? pump",
-        f"gears|rotors|gear|rotor is|are|was|were|badly|very|all|found? badly|all|very? {_WORN}",
-        f"{_WORN} pump? gears|rotors",
+        "gears|rotors|gear|rotor is|are|was|were|badly|very|all|found? badly|all|very? worn|knackered|shot|clapped",
+        "worn|knackered|clapped pump? gears|rotors",
         f"wear in|on|inside the? oil? {_PUMP}",
         f"inside of|the? {_PUMP} .. {_WORN}",
     ),

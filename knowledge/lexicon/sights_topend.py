@@ -128,7 +128,7 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "at of|from|past|by|behind|around|round|at|behind? the|a|one|that|my|rear|front|middle|back|number? rear|front|back|middle? cam|camshaft bearing|"
         "bearings|journal|journals|plug?",
         "oil pours|pouring|floods|gushes .. cam|camshaft bearing|bearings",
-        "oil pours|pouring|floods|flooding|gushes|gushing|streams|streaming|runs|running|rushing|coming out? from|past|around|round|at|by .. cam|camshaft bearing|bearings",
+        "oil pours|pouring|floods|flooding|gushes|gushing|streams|streaming|runs|running|rushing|coming out|off? from|past|around|round|at|by|of|off .. cam|camshaft bearing|bearings",
     ),
     "lifter_bore_pours": (
         "oil pouring|pours|pour|gushing|gushes|gushed|squirting|pissing|flooding|spraying|shooting|streaming|coming out|from|past|up|by|around|round of|from|"

@@ -47,6 +47,7 @@ class State(StrEnum):
     RUINED = "ruined"
     SPUN = "spun"
     OVAL = "oval"
+    TRUE = "true"
     FLAT = "flat"
     ROUNDED = "rounded"
     STRIPPED = "stripped"
@@ -114,6 +115,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "worn|down|through|showing|into|to|gone|out to|through|into|down? the? =copper|=brass|=pink|=backing|=steel",
         "copper|brass|pink showing|visible",
         "showing some|a|bit|lots|of? of? =copper|=brass|=pink",
+        "through the? =overlay|=babbitt|=whitemetal|=white-metal|=lining",
+        "overlay|babbitt|lining|whitemetal worn off|through|away",
     ),
     State.RUINED: (
         "ruined|destroyed|trashed|toast|wrecked|finished|shot|gone|mangled|buggered|rooted|stuffed|hammered|knackered|"
@@ -126,10 +129,19 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
-        "gone|went|going|turned|spinning round|around with|in|and",
+        "gone|went|going|turned|spinning|=come|=came|=walked round|around with|in|and?",
+        "sliding|slides|slid|slipping|slips on|along|off? its|the? shaft?",
+        "spins|turns|turning|spinning free|freely|loose? on the|its =shaft",
         "turned|turning|moving|slipped|slipping|spinning in|on|out of? its|the|their bore|housing|block|shaft|seat|bores",
     ),
     State.OVAL: ("oval|ovalled|egg-shaped|tapered|taper|=ridged", "out of|off round", "worn oval"),
+    State.TRUE: (
+        "mic|mics|mikes|miked|measured|measures|measure|checked|checks|are|is|was|were|all out|up? perfectly? fine|good|ok? "
+        "and|,? round|true|parallel",
+        "no|zero|without measurable? taper|ovality|out-of-round|ridge",
+        "on size",
+        "=round|parallel",
+    ),
     State.FLAT: (
         "wiped|=flat|flattened|worn|gone flat|out?",
         "went flat|out",
@@ -193,6 +205,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "stuck|sticking|sticks|stick|jammed|jamming|jam|seized|=frozen|=froze|binding|hung up?",
         "@not move|moving|slide|sliding|budge|budging|return|returning freely?",
         "cocked|wedged",
+        "=locks|=locked|=binds|=bound up? solid|tight?",
     ),
     State.STUCK_OPEN: (
         "stuck|sticking|jammed|hung|held|hanging|stayed|seized|wedged partly|partially|slightly|half|wide? =open",
@@ -214,6 +227,8 @@ STATES: dict[State, tuple[str, ...]] = {
     State.WORN: (
         "badly|heavily|well|very|completely|visibly? worn out|down|thin|through|away|flat|oval?",
         "past its? best|it",
+        "=knife|=razor edge|edges|edged|sharp",
+        "worn? to a? point|points|edge",
         "excessive|too|lots|lot|bit|some|much|a much|of? wear|play|slop",
         "has|had|have lots|lot|some|a|bit|too|excessive|much|of? of|much? play|slop|wear",
         "wear|slop|sloppy|knackered|shot|clapped",
@@ -223,6 +238,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "corroded|rusty",
         "flat spot",
         "chewed up",
+        "rust? pits|pit|ridge|ridges|ridged|pitting|scores|gouges",
+        "has|had|with|is|was a|an|deep|worn|wear|small|slight? a? ring|nick|lip|step",
+        "tooth|teeth|witness|score|chatter|wear marks",
     ),
     State.BROKEN: (
         "broken|broke|snapped|sheared|fractured|failed|shattered|=parted|disintegrated",
@@ -239,12 +257,15 @@ STATES: dict[State, tuple[str, ...]] = {
     State.LOOSE: (
         "finger? loose|slack|=loosened|rocking|wobbly|undone",
         "finger|hand tight",
+        "=only|=just|=barely|=hardly =nipped|=pinched|=snug|=tight|=finger-tight|=hand-tight up?",
         "=backed|=worked|=backing|=working|=loosened out|loose|off|itself|free|up",
         "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|secure|secured|latched up|properly|"
         "home|down|fully?",
         "came|coming|come|vibrated|shaken loose|undone",
         "could|can|i be? wiggle|wiggled|turned|undone|moved|rocked|rock by|it|with? hand|finger|fingers",
         "wobbles|flopping",
+        "sloppy|loose|slop|play in|inside its|the bore|hole|housing",
+        "rattles|rattling|wobbles|rocks|flops|rattled|rocked in|on its|the? bush|bushing|bore|body|housing|hole",
     ),
     State.TIGHT: ("=tight", "secure", "torqued correctly|properly|down"),
     State.ABSENT: (
@@ -285,8 +306,13 @@ STATES: dict[State, tuple[str, ...]] = {
     State.TORN: (
         "torn|ripped|shredded|damaged|split|chewed|ruptured|holed",
         "broken|broke|perished|flattened",
+        "came|come|fell|was out|apart? in two|bits|pieces|half|crumbs",
     ),
-    State.CUT: ("chafed|frayed|severed|melted|bared|cut|nicked|pinched|rolled|twisted",),
+    State.CUT: (
+        "nick|nicks|cuts",
+        "has|had|with|got a|an small|deep? nick|cut|tear|slice",
+        "chafed|frayed|severed|melted|bared|cut|nicked|pinched|rolled|twisted",
+    ),
     State.HARD: (
         "hard|hardened|brittle|perished|shrunk|shrunken|flat|stiff|old|aged|rotten",
         "gone hard|stiff",
@@ -295,7 +321,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "backwards|reversed|backward|crossed",
         "wrong way|hole|place|position|side round|around|up?",
         "upside down",
-        "back to front",
+        "in? back to front",
+        "faces|facing|faced|went|put|is|was in|inwards|the wrong|other? way|side? up|out|in?",
         "in|fitted|installed backwards",
         "swapped over|around|round",
     ),
@@ -313,6 +340,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "like|as new",
         "in perfect|good|excellent|great|fine condition|order|shape|nick",
         "nothing wrong",
+        "grey|gray|dull|silver|smooth|even|satin and|,|colour|color|in? and? smooth|even|unmarked|matt|grey|gray|colour|color",
+        "brand|as-good-as|like|as brand? new",
         "no fault|problem|wear|damage|issues found?",
         "checked out ok|fine|good?",
         "checked ok|fine|good",

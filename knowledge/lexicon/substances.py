@@ -17,11 +17,12 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         f"metal|metallic {_BITS}|debris?",
         f"{_BITS}|bit|chip|chunk|lump|piece|sliver|flake|shaving of? metal|swarf",
         "shavings|swarf|filings|flakes|glitter|slivers|sparkles|metal|metallic",
-        "shiny|silver|silvery bits|flakes|specks|particles|pieces|stuff",
+        "shiny|silver|silvery|sparkly bits|flakes|specks|particles|pieces|stuff",
     ),
     Substance.DEBRIS: (
         "black|rubbery|rubber|brown|soft|hard|little|tiny|stringy? black|rubbery|rubber|belt crumbs|crumb|bits|particles|pieces|flakes|fragments|shreds|strings|grains|stuff|debris|fibres|fibers",
         "crumbs|belt-bits|belt-debris",
+        "grass|chaff|fluff|leaves|straw|hair|weed|moss|insects|acorn|nut|seeds|feathers",
         "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|contamination",
         "foreign material|matter|object|body",
         "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|dirt|crud",
@@ -63,6 +64,7 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         "liquid gasket",
     ),
     Substance.GASKET: (
+        f"{_BITS}|bit|piece|chunk|chip of gasket|seal|o-ring|oring|rubber",
         f"gasket|cork|fibre|fiber|paper {_BITS}|material|shreds|scraps",
         "bits|pieces|shreds|strips|scraps of gasket|cork|fibre|fiber",
         "fibres|fibers|cork",

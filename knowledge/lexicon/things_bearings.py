@@ -80,6 +80,7 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             "=crank|crankshaft journal|journals|pin|pins|throws?",
             "main|rod|big-end|crank|bearing journal|journals|throw|throws",
             "crankpin|crankpins|journal|journals|crankshaft",
+            "=crank mikes|mics|miked|measures|measured|checks|checked out|up?",
         ),
         shows={
             _S.SCORED: ("crank_scored",),
@@ -90,7 +91,7 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             _S.CRACKED: ("crank_broken",),
             _S.OVAL: ("journal_not_true",),
         },
-        rules_out={_S.FINE: ("crank_scored",)},
+        rules_out={_S.FINE: ("crank_scored",), _S.TRUE: ("journal_not_true",)},
     ),
     Thing(
         family="cap",

@@ -111,6 +111,8 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         shows={
             State.STUCK_OPEN: ("filter_bypass_stuck_open",),
             State.BROKEN: ("filter_bypass_stuck_open",),
+            State.ABSENT: ("filter_bypass_stuck_open",),
+            State.CAME_OFF: ("filter_bypass_stuck_open",),
             State.STUCK_SHUT: ("filter_bypass_stuck_shut",),
             State.REVERSED: ("bypass_valve_misfitted",),
             State.WRONG: ("bypass_valve_misfitted",),
@@ -194,6 +196,8 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             f"oil? {_GALLERY} plug|plugs|plug's",
             "oil? passage|hole|feed plug|plugs",
             "oil|pipe plug|plugs",
+            "plug|plugs behind|under|beneath the? distributor|dizzy|cam|camshaft|timing|flywheel|intake|manifold gear|cover|plate|chain|sprocket?",
+            f"cup|core|welch|pipe|plug? plug|plugs in|at|of|on the? end|front|back|rear? of? the? oil? {_GALLERY}",
         ),
         later=("plug", "plugs"),
         shows={

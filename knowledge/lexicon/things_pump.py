@@ -7,6 +7,9 @@ from knowledge.lexicon.states import State, Substance, Thing
 _S = State
 _SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _SHEARED = ("drive_coupling_sheared",)
+_PIECE = dict.fromkeys(
+    (Substance.DEBRIS, Substance.GASKET, Substance.PLASTIC, Substance.SEALER), ("piece_in_pump",)
+)
 _GASKET = "gasket|gaskets|seal|o-ring|oring|joint"
 THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
@@ -22,6 +25,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.LOOSE: ("pump_bolts_loose",),
             _S.CAME_OFF: ("pump_bolts_loose",),
             _S.EMPTY: ("pump_dry_inside",),
+            _S.DRY: ("pump_dry_inside",),
             _S.WRONG: ("wrong_pump_fitted",),
             _S.FINE: ("pump_found_sound",),
         },
@@ -32,10 +36,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         holds={
             Substance.BEARING: ("bearing_pieces_in_pump",),
             Substance.STEEL: ("steel_slivers_in_pump",),
-            **dict.fromkeys(
-                (Substance.DEBRIS, Substance.GASKET, Substance.PLASTIC, Substance.SEALER),
-                ("piece_in_pump",),
-            ),
+            **_PIECE,
         },
     ),
     Thing(
@@ -45,6 +46,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "inner|outer|pump rotor|rotors|gerotor",
             "gerotor|gerotors",
             "gears|rotors in|inside|of the? oil? pump",
+            "dot|dots|mark|marks|chamfer on|of the? inner|outer? rotor|rotors",
         ),
         later=("gears", "rotors", "rotor"),
         shows={
@@ -55,8 +57,34 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.STUCK: ("pump_jammed",),
             _S.LOOSE: ("gear_slips_on_shaft",),
             _S.SPUN: ("gear_slips_on_shaft",),
+            _S.REVERSED: ("rotor_wrong_way_round",),
+            _S.DRY: ("pump_dry_inside",),
         },
         rules_out={_S.FINE: ("gears_worn_out", "pump_scored_seen")},
+        holds=_PIECE,
+    ),
+    Thing(
+        family="pump",
+        names=(
+            "oil? pump shaft|spindle bush|bushing|bushings",
+            "shaft|spindle of|in|on the? oil? pump",
+        ),
+        later=("shaft", "spindle"),
+        shows={
+            **dict.fromkeys((_S.WORN, _S.LOOSE), ("pump_shaft_play",)),
+            _S.BROKEN: ("drive_shaft_broken",),
+            _S.ROUNDED: ("drive_shaft_rounded",),
+        },
+    ),
+    Thing(
+        family="drive",
+        names=("gear|pinion|sprocket on|of the? oil? pump drive? shaft|spindle",),
+        shows={
+            _S.SPUN: ("gear_slips_on_shaft",),
+            _S.LOOSE: ("gear_slips_on_shaft",),
+            _S.STRIPPED: ("drive_gear_stripped",),
+            _S.WORN: ("drive_gear_worn",),
+        },
     ),
     Thing(
         family="pump",
@@ -72,6 +100,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.WORN: ("cover_grooved",),
             _S.BENT: ("cover_warped",),
             _S.LOOSE: ("cover_screws_loose",),
+            _S.DRY: ("pump_dry_inside",),
             _S.CRACKED: ("pump_casting_cracked",),
             _S.HOLED: ("piece_through_pump_cover",),
         },
@@ -100,7 +129,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         ),
         shows={
             _S.BROKEN: ("drive_shaft_broken",),
-            _S.BENT: ("drive_shaft_broken",),
+            _S.BENT: ("drive_shaft_rounded",),
             _S.ROUNDED: ("drive_shaft_rounded",),
             _S.WORN: ("drive_shaft_rounded",),
             _S.ABSENT: ("drive_shaft_absent",),
@@ -113,7 +142,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
         family="drive",
         names=(
-            f"pump|drive|{_SHAFT} drive? hex|tang|slot|dog|flats|tongue|spline|splines|end",
+            f"oil? pump|drive|{_SHAFT} drive? hex|tang|slot|dog|flats|tongue|spline|splines|end",
             "hex|tang|tongue|splines",
             "hex|pump|drive|little|oil-pump hex? shaft|rod corners|edges|flats",
             f"hex|tang|slot|dog on|of|at the? pump|drive|{_SHAFT} {_SHAFT}?",

@@ -71,7 +71,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         rules_out={
             State.CLEAN: ("screen_blocked",),
             State.FINE: ("screen_blocked", "pickup_tube_crack_seen"),
-            State.TIGHT: ("pickup_tube_rocks",),
+            State.TIGHT: ("pickup_tube_rocks", "pickup_fixing_loose"),
         },
         holds=_ON_SCREEN,
     ),
@@ -100,6 +100,8 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "oil? pick up tube|pipe? o-ring|oring|seal|gasket",
             "oil? pickup|pick-up|suction|up tube|pipe? o ring",
             "o-ring|oring|gasket|seal on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
+            "o-ring|oring|gasket|seal between the? oil? pickup|pick-up|suction tube|pipe? and the? oil? pump",
+            "o-ring|oring|gasket|seal between the? oil? pump and the? pickup|pick-up|suction tube|pipe?",
             "o ring on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
         ),
         shows={

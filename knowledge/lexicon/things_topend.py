@@ -34,7 +34,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="cam",
         names=("cam|camshaft journal|journals|carrier|carriers|caps|towers",),
         shows={_S.SCORED: ("cam_journals_worn",), _S.WORN: ("cam_journals_worn",)},
-        rules_out={_S.FINE: ("cam_journals_worn",)},
+        rules_out=dict.fromkeys((_S.FINE, _S.TRUE), ("cam_journals_worn",)),
     ),
     Thing(
         family="lifter",

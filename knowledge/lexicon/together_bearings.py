@@ -19,7 +19,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"all|every + {_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam|oil|running",
     ),
     "shells_worn_evenly": (
-        f"{_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - not|no|flakes|filter|pan|flake",
+        f"{_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - cam|camshaft|not|no|flakes|filter|pan|flake",
     ),
     "shells_embedded_dirt": (
         f"{_BRG} + dirt|grit|specks|embedded|particles|sand|peppered|debris - no|not|crank_trap|pump|filter",
@@ -53,10 +53,11 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "cap|caps|through_bolts|crankcase_bolts|main_bolts|rod_nuts|rod_bolts|rod_nut|rod_bolt + loose|slack|finger|@not_tight|hand_tight|below_torque|under_torque|undone|never_torqued|@not_torqued|backed - filter|housing|filler|radiator|relief|rocker|valve|oil_cap|breather",
     ),
     "shell_hole_mismatch": (
-        f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - plug|lifter|cam_lobe|rod_through|gallery_plug",
+        f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - cam|camshaft|plug|lifter|cam_lobe|rod_through|gallery_plug",
     ),
     "wrong_shells_fitted": (
         f"{_BRG} + stamped|marked|std|standard|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with",
+        f"{_BRG} & std|standard & crank|journals & @number_under|10_under|20_under|@length_under|undersize - correct|right",
         f"wrong_size|wrong_undersize|wrong_bearings|wrong_shells + {_BRG}|fitted|in|were|size|had|supplied - cam",
     ),
     "journal_not_true": (
@@ -134,7 +135,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "fine|grey|gray + dust|paste|powder|film|fuzz + only|just|nothing_else|no_flakes|nothing_more|no_chunks|normal",
     ),
     "bearings_failed_again": (
-        f"second|third|fourth|another|again|twice|once_more + {_BRG}|set|crank|failure - gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter",
+        f"second|third|fourth|another|again|twice|once_more + {_BRG}|set|=crank|failure - gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter",
     ),
     "ran_on_without_pressure": (
         "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|since_without|without_a|without_any|without_it|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",
@@ -153,10 +154,10 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         f"{_JOURNAL}|crank + smooth|unmarked|perfect|polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
     ),
     "hard_to_turn": (
-        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender",
+        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
     ),
     "engine_seized": (
-        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender",
+        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
     ),
     "magnetic_metal": (
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",

@@ -12,7 +12,7 @@ _GALLERY = "gallery|galley|galleries|oilway|oilways"
 _COLD = "cold|cool|never_warm|never_warms|never_hot|@not_warm|@not_get_warm|@not_get_hot|@not_hot|@not_heat|stone_cold"
 TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
     "screen_blocked": (
-        f"{_SCREEN} + {_BLOCKED}|covered|packed|matted|caked|full_of|half_open|quarter_open|third_open - not|no|@not|clean|wire|fuel|isnt|filter_screen_under|sender",
+        f"{_SCREEN} + {_BLOCKED}|covered|packed|matted|caked|full_of|half_open|quarter_open|third_open - plug_hole|not|no|@not|clean|wire|fuel|isnt|filter_screen_under|sender",
     ),
     "sludge_on_screen": (
         f"{_SCREEN} + sludge|gunk|tar|jelly|goo|treacle|gunge|black_muck|carbon|crud - no|not|sealer|gasket_goo|red|blue|clean|fuel|silicone",
@@ -24,7 +24,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"silicone|rtv|sealant|sealer|gasket_goo|gasket_maker|instant_gasket|bead|beads + {_SUMP}|rail|hanging|inside|loose|floating|dangling - no|not|glass|blast|shot|{_SCREEN}|leak|squeezed_out_outside",
     ),
     "screen_torn": (
-        f"{_SCREEN} + hole|torn|ripped|split|holed|perforated|rip|burst|gap - no|not|pump_hole|block|bolt|braze|pipe|tube|crack",
+        f"{_SCREEN} + hole|torn|ripped|split|holed|perforated|rip|burst|gap - plug_hole|no|not|pump_hole|block|bolt|braze|pipe|tube|crack",
     ),
     "screen_bypass_open": (f"{_SCREEN} + bypass|by-pass + open|stuck|jammed|sprung|weak",),
     "screen_crushed": (
@@ -58,7 +58,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "pickup|pick-up|strainer|=pick_=up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
     ),
     "pickup_tube_crack_seen": (
-        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|braze|weld|solder - no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
+        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|braze|weld|solder - plug_hole|centre_tube|no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
     ),
     "pickup_bent": (
         f"{_PIPE} + bent|twisted|kinked|out_of_line|cocked|crooked - no|not|bolt|gauge|hose",
@@ -86,7 +86,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "tray|windage|scraper + rods|crank|counterweight|counterweights|rod|throws + clip|clipped|clipping|hit|hitting|rub|rubbing|rubbed|touch|touching|caught|marks|polished",
     ),
     "returns_blocked": (
-        "drain|drainback|drain-back|return|returns + hole|holes|passage|passages|slots|galleries|oil + bunged|blocked|plugged|clogged|choked|sludged|solid|covered - plug_out|relief|cooler|not|no|fuel|screen|scavenge",
+        "drain|drainback|drain-back|return|returns + hole|holes|passage|passages|slots|galleries|oil + bunged|blocked|plugged|clogged|choked|sludged|solid|covered - plug_hole|plug_out|relief|cooler|not|no|fuel|screen|scavenge",
     ),
     "oil_slow_to_return": (
         "oil + stays_up|stays_in_the_head|held_up|hangs_up|trapped_upstairs|pools_in|all_in_the_rocker|stays_up_top|up_in_the_heads|slow_to_drain|slow_to_return|takes_ages_to_drain",

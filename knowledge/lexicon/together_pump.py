@@ -211,6 +211,9 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
     ),
 }
 TOGETHER_PUMP_ABSENT: dict[str, tuple[str, ...]] = {
+    "draws_nothing_in_bath": (
+        "pump & bowl|bath|bucket|tub|tray|pan_of_oil|jar|by_hand|across_the_bench & squirts|squirted|solid_stream|good_stream|moves_oil|moves_plenty|draws|pulled_oil|pulls_oil|shoots|gushes - not|no|@not|nothing|fuel|water|filter|sender|cranked",
+    ),
     "relief_seat_scored": (
         f"seat|bore + {_RELIEF}|plunger|ball|valve|spring|seat + good|clean|smooth|unmarked|perfect|bright|fine|shiny - no|not|scored|but",
     ),

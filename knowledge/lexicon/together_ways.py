@@ -249,7 +249,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "shells|babbit|babbitt|white_metal|bearing|mains|rods + smeared|burnt_up|burned_up|burnt|melted|cooked|fried|wiped|toast|running_out|molten|gone_blue - journal_only|no|not|smell|gasket|oil|flakes|wire|valve",
     ),
     "shells_scratched": (
-        "shells|bearings|bearing|inserts + sandpaper|scratched|scored|gouged|scratches|lines|grooved|sandpapered|scuffed - no|not|ball|seat|journal_only|pump|cam|without|thrust",
+        "shells|bearings|bearing|inserts + sandpaper|scratched|scored|gouged|scratches|=lines|grooved|sandpapered|scuffed - no|not|ball|seat|journal_only|pump|cam|without|thrust",
     ),
     "crank_scored": (
         "crank|crank_pin|crankpin|journal|journals|crankshaft + cut_up|chewed|torn_up|grooved|scored|blue|blued|ruined|scarred|damaged|rough - no|not|fine|good|pulley|seal|smooth|cam|sensor|turbo",

@@ -59,6 +59,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "=new|=fresh|=latest|=second =build gives|gave|has|had|makes|made|shows|showed|reads|is|was|with",
     ),
     "other_engine": (
+        "=crate|new|rebuilt|reman|remanufactured|replacement|exchange short|long block|motor|engine",
+        "shortblock|longblock|short-block|long-block",
         f"good|decent|running|clean? {_USED} engine|motor|lump|longblock|unit",
         f"put|fitted|dropped|stuck|swapped|threw|installed in? a|an|another {_OTHER} @number|v8|v6|six|four|diesel in|into?",
         "engine|motor|lump was|been|got|had|has|were|just? replaced|exchanged|swapped by|under|with|for|last|at|in|@time?",
