@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import permutations
 
 from diagnose.understanding.bounds import bounded
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
 from diagnose.understanding.gauges_compared import (
@@ -101,6 +102,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "pressure is 35 where it ran 45": ["reading 35 psi"],
         "pressure was 55 in May, 48 in July, 40 now": ["reading 40 psi"],
         "never over 12 psi, hot or cold": ["reading never above 12 psi hot or cold"],
+        "now at 12 hot idle from 5": ["reading 12 psi hot, idle"],
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
@@ -122,6 +124,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
             each.usual = each.usual or (each.left and not each.near)
         then = [p for p in found if p.usual]
         now = [p for p in found if not p.usual]
+        then = [p for p in then if not (p.left and _rose(p, now))]
         beside = _partners(now, then or waiting)
         for k, each in enumerate(now):
             usual = beside.get(k)
@@ -136,6 +139,13 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     yield from said_once([_fact(now, usual) for now, usual in made])
     yield from apart_by([now for now, _ in made])
     yield from apart_later([now for now, _ in made])
+
+
+def _rose(before: Pressure, now: list[Pressure]) -> bool:
+    """Whether a pressure is more now than where it came from, which then was not the usual one."""
+    was = pressures_at(before.line, before.mark.last - 1)
+    those = [v for p in now for v in pressures_at(p.line, p.mark.last - 1)]
+    return bool(was and those) and was[0] < min(those)
 
 
 def _partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:

@@ -31,6 +31,7 @@ from knowledge.reports.words import Result, Shows
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
+_PRIMING = frozenset(["pump_primed", "oil_poured_in"])
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 _AHEAD = 6  #: words between a result and the trial behind it
@@ -168,7 +169,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
         seen |= {j.trial for j in own}
         rest = _of_the_rest(line, results)
         of_own = False
-        for job in (*waiting, *own):
+        for job in (*waiting, *(j for j in own if not _is_step(j, own))):
             if rest is not None and job.line is not line:
                 if not any(o.trial == job.trial for o in own):
                     yield job, rest, line
@@ -214,6 +215,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 and (trouble or not _twice(job))
             ):
                 yield job, None, line
+        own = [j for j in own if not _is_step(j, own)]
         if of_own or not (own or waiting):
             waiting = []
         elif results:
@@ -224,6 +226,12 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             silent += 1
             waiting = waiting if silent <= _SILENT and not _troubled(line, troubles) else []
         silent = 0 if own else silent
+
+
+def _is_step(job: Job, own: list[Job]) -> bool:
+    """Whether priming is a step of other work named before it: "new pump on, primed it"."""
+    others = [j for j in own if j.trial not in _PRIMING and j.last <= job.first]
+    return job.trial in _PRIMING and bool(others) and not job.tried
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:

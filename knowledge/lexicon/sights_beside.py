@@ -37,6 +37,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "oil_black_and_gritty": _set("smoke smoking exhaust soot plug plugs belt hose"),
     "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
     "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
+    "bores_or_pistons_scored": _set("housing pump relief rotor gear valve"),
     "screen_torn": _set("filter plug drain"),
     "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),
     "shells_wiped": _set("cam camshaft"),

@@ -110,7 +110,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "checked|dipped|read it? while running|hot",
     ),
     "dipstick_low": (
-        "on|at|below|under|just|right-on|touching|down-to the|its? min|minimum|low|lower|bottom|add mark|line|level|dot|notch|hole|one?",
+        "on|at|below|under|just|right-on|touching|down-to the|its? min|minimum|add mark|line|level|dot|notch|hole|one?",
+        "on|at|below|under|just|right-on|touching|down-to the|its? low|lower|bottom mark|line|level|dot|notch|hole|one",
         "level|oil|stick|dipstick is|was|on|at|near|below|just|about|down|right|only|well|barely|under|to|the|around? the|its? =min|=minimum",
         "bit|little|touch|shade|tad low|down on|at the? dipstick|stick|mark",
         "oil|level is|was|had|has|went|gone =down a|quite? bit|little|touch|lot|tad",
