@@ -27,6 +27,7 @@ from knowledge.lexicon.narrower import NARROWER
 from knowledge.lexicon.pressure_words import (
     FINDING_OF,
 )
+from knowledge.lexicon.some_of_them import OF_SEVERAL, SOUND_ALL
 from knowledge.reports.words import Shows
 from knowledge.synonyms import FAINT, IDLE
 
@@ -70,6 +71,7 @@ def read(text: str, book: Book) -> Understanding:
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
     found = _without_denials_of_what_shows(found)
+    found = _without_what_is_of_others(found)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
@@ -142,6 +144,20 @@ def _without_opposites(facts: list[Fact]) -> list[Fact]:
         if f.name not in _OPPOSITES
         or _OPPOSITES[f.name] not in said
         or said.index(f.name) < said.index(_OPPOSITES[f.name])
+    ]
+
+
+def _without_what_is_of_others(facts: list[Fact]) -> list[Fact]:
+    """Without "sound" of some parts of a kind where others of that kind were found bad.
+
+    "one and two look lovely, five is wiped": the shells are wiped, and are not as they should be.
+    """
+    seen = {f.name for f in facts if f.fields.get("state") == "present"}
+    return [
+        f
+        for f in facts
+        if not (f.fields.get("state") == "absent" and f.name in seen and f.name in OF_SEVERAL)
+        and not (f.fields.get("state") == "present" and seen & SOUND_ALL.get(f.name, frozenset()))
     ]
 
 

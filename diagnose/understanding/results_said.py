@@ -101,8 +101,8 @@ def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:
 
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:
     """Whether a drill made the pressure, which the engine has not shown yet."""
-    before = range(line.clause(mark.first).first, mark.first)
-    return any(line.word(k) in BY_DRILL for k in before)
+    beside = range(line.clause(mark.first).first, mark.last + 3)
+    return any(line.word(k) in BY_DRILL for k in beside)
 
 
 def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:

@@ -182,6 +182,7 @@ def _states(
         if not those:
             back = _named_before(line, mark, things, known)
             those = [back] if back is not None else []
+            marks = (mark, *(t for t in those if t in things))
         else:
             marks = (mark, *those)
         for thing in those:

@@ -231,6 +231,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
 def _is_step(job: Job, own: list[Job]) -> bool:
     """Whether priming is a step of other work named before it: "new pump on, primed it"."""
     others = [j for j in own if j.trial not in _PRIMING and j.last <= job.first]
+    others = [j for j in others if not j.begins_it and j.area != "whole_engine"]
     return job.trial in _PRIMING and bool(others) and not job.tried
 
 

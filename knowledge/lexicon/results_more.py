@@ -132,6 +132,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "only? gained|got|gave about|around|maybe|roughly|another|just? @pressure",
     ),
     Result.FOR_A_WHILE: (
+        "comes|came back|up|right|good for about|maybe|only|just|around? a|an|@time|@minutes|@hours|@distance|few|couple|ten|five",
         "for one|two|three|another|few more|good? more? run|runs|trip|trips|drive|drives|outing",
         "gave|got|gives|gets|had|bought|good-for me|us? one|two|a|another good|clean|more run|runs|trip|trips|drive|hour|day|week",
         "worked|cured|fixed|fine|good|ok|held|better|helped|stopped it|that|things? until|till it|the|last|next|i|we|yesterday|this",

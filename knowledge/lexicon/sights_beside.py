@@ -38,6 +38,10 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
     "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
     "bores_or_pistons_scored": _set("housing pump relief rotor gear valve"),
+    "maker_calls_it_normal": _set(
+        "pump gears rotor rotors clearance clearances mains rods scratches everything plastigauge plastigage all "
+        "bearings journals crank spring"
+    ),
     "screen_torn": _set("filter plug drain"),
     "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),
     "shells_wiped": _set("cam camshaft"),

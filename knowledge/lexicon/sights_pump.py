@@ -5,7 +5,7 @@ from __future__ import annotations
 _PUMP = "pump|pumps|oil-pump"
 _SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _DRIVE = "pump|drive|intermediate|jackshaft|distributor"
-_BROKE = "broken|broke|snapped|sheared|twisted|fractured|failed|parted"
+_BROKE = "broken|broke|snapped|sheared|twisted-off|fractured|failed|parted"
 _WORN = "worn|knackered|shot|scored|scuffed|chewed"
 _SEIZED = "seized|jammed|locked|siezed|stuck|solid"
 _HIGH_VOLUME = (

@@ -15,6 +15,7 @@ SIGHTS_RELIEF: dict[str, tuple[str, ...]] = {
     "relief_parts_not_standard": (
         "stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring the? builder|shop|he|they|previous|last|someone|somebody|engine",
         "has|with|got|running|run|using|had a|the|an? stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring",
+        "ball|bearing|nut|washer|washers|spacer|penny|coin|bolt|slug|shim|shims|tube =behind|=under|on-top-of the? relief|regulator valve? spring",
         "two|2|second|extra|double|three|both springs|spring|shims|washers in|inside|behind|under|on the? relief|regulator|oil-pressure",
         "relief|regulator valve? has|had|with|got two|2|three|double springs|shims|washers",
         "builder|shop|someone|somebody|they|he|owner put|fitted|fits|installed|used a|the|an? stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring",

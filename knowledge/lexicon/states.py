@@ -115,6 +115,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "worn|down|through|showing|into|to|gone|out to|through|into|down? the? =copper|=brass|=pink|=backing|=steel",
         "copper|brass|pink showing|visible",
         "showing some|a|bit|lots|of? of? =copper|=brass|=pink",
+        "see|seen|saw|seeing some|the? =copper|=brass|=pink",
         "through the? =overlay|=babbitt|=whitemetal|=white-metal|=lining",
         "overlay|babbitt|lining|whitemetal worn off|through|away",
     ),
@@ -220,7 +221,8 @@ STATES: dict[State, tuple[str, ...]] = {
     State.FREE: (
         "=free|freely",
         "like silk|butter|glass|new",
-        "moves|slides|slid|moved|drops|dropped|works|operates easily|freely|smoothly|nicely|in|out?",
+        "moves|slides|slid|moved|drops|dropped|works|operates easily|freely|smoothly|nicely|in|out|through|free",
+        "moves|slides|slid|moved",
         "=free to move",
         "@not stuck|sticking|jammed|seized|frozen|binding",
     ),

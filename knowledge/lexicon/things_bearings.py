@@ -58,6 +58,8 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
                 _S.PUSHED_OUT,
                 _S.CRACKED,
                 _S.STUCK,
+                _S.WRONG,
+                _S.REVERSED,
             ),
             _CAM_BAD,
         ),

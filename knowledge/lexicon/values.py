@@ -134,6 +134,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     "relief_seat_gap": ("relief|regulator valve|ball|plunger held|stands|sits .. off|open|proud",),
     "pickup_gap": (
         "pickup|screen|strainer to? pan|sump|floor|bottom clearance|gap|distance|depth",
+        "pickup|screen|strainer to the? pan|sump|floor|bottom",
         "pickup|screen|strainer clearance|gap|depth|height",
         "pickup|screen|strainer is|was|sits|sat|hangs|stood|stands",
         "pickup|screen|strainer off|above|from the? pan|sump|floor|bottom?",
@@ -343,7 +344,10 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
 #: short names that stand for a quantity only beside a figure and where that part was named last
 BARE_OF_PART: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
     "end": (("=end|=ends|axial|axially",), {"pump": "pump_end_clearance"}),
-    "side": (("=side|=sides|radial|radially|=body",), {"pump": "pump_side_clearance"}),
+    "side": (
+        ("=side|=sides|radial|radially|=body", "to the? =housing|=body|=case"),
+        {"pump": "pump_side_clearance"},
+    ),
     "tip": (("=tip|=tips|lobes",), {"pump": "rotor_tip_clearance"}),
     "rest": (
         ("engine|key|ignition =off", "engine stopped|dead", "not running", "at rest"),
