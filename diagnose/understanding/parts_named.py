@@ -75,18 +75,27 @@ def _again(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> Iterator[Ma
     row = next((m.value for m in reversed(near) if m.value.family in _NUMBERED), None)
     if row is not None and row.family in _OF_THE_CRANK:
         row = next(iter(line.lexicon.later.get(_SHELL, ())), None)
-    for clause in line.sentence.clauses:
-        end = clause.first
-        while end < clause.last and _names_one(line, end):
-            end += 1
-        if end == clause.first or line.word(end) not in LINKS:
-            continue
-        said = {line.word(k) for k in range(clause.first, end)}
+    for first, end in _runs(line):
+        said = {line.word(k) for k in range(first, end)}
         if said & {"one", "ones"} and said & SIDES:
             if last is not None:
-                yield Mark(last.value, clause.first, end)
-        elif row is not None and any(line.tokens[k].is_figure for k in range(clause.first, end)):
-            yield Mark(row, clause.first, end)
+                yield Mark(last.value, first, end)
+        elif row is not None and any(line.tokens[k].is_figure for k in range(first, end)):
+            yield Mark(row, first, end)
+
+
+def _runs(line: Line) -> Iterator[tuple[int, int]]:
+    """Where words that may name one of several begin what is said, and end before "is", "looks"."""
+    for clause in line.sentence.clauses:
+        ands = [k + 1 for k in range(clause.first, clause.last) if line.word(k) in ("and", "but")]
+        reached = clause.first
+        for first in (clause.first, *ands):
+            end = first
+            while end < clause.last and _names_one(line, end):
+                end += 1
+            if first >= reached and end > first and line.word(end) in LINKS:
+                yield first, end
+            reached = max(reached, end)
 
 
 def _names_one(line: Line, at: int) -> bool:

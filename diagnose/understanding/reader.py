@@ -46,6 +46,8 @@ RULES: tuple[Reader, ...] = (
     together,
     measured,
 )
+#: what words for the speed of a reading say as well
+_OF_A_READING = frozenset(["worked_hard"])
 _LONGEST_NAME = 4  #: words and numbers of an engine's name
 #: features that are said of what engine it is
 _OF_THE_ENGINE = frozenset((*FEATURES.values(), *FEATURES_ALONE.values()))
@@ -104,6 +106,8 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
     "relief opens at 45 psi" is no reading, "pickup 1/4 in off the pan" no pickup off the pan.
     """
     taken = [s for f in facts if "value" in f.fields for s in f.spans]
+    read = [s for f in facts if f.table == "reading" for s in f.spans]
+    facts = [f for f in facts if f.name not in _OF_A_READING or not _within(f, read)]
     return [
         f
         for f in facts
@@ -111,6 +115,11 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
         or f.table not in ("reading", "finding")
         or not any(a < d and c < b for a, b in f.spans for c, d in taken)
     ]
+
+
+def _within(fact: Fact, spans: list[Span]) -> bool:
+    """Whether the words of a fact are all words of others: "20 psi flat out" is no hard work."""
+    return all(any(c <= a and b <= d for c, d in spans) for a, b in fact.spans)
 
 
 def _without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:

@@ -187,6 +187,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 _led_to_it(job, mark, line, trouble) or is_of_the_part(job, mark, line)
             ):
                 continue
+            if mark is not None and not trouble and not built:
+                trouble = _in_the_end(paragraph, job, mark, line) is not mark  # it came back
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
             if later and not trouble and _names_a_figure(line, mark):
                 continue  # "new pump and lifters. At idle it's got 60 psi"

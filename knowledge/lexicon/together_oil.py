@@ -266,7 +266,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "jets|squirters|jet + running|open|dribbling|squirting|flowing|spray + idle|low_pressure|priming|all_the_time|@pressure|tickover|should_be_shut - ski|carb|no|fuel",
     ),
     "worked_hard": (
-        "towing|towed|tow|hauling|pulling|ploughing|plowing|lugging|flat_out|full_throttle|full_load|full_power + caravan|trailer|boat|horsebox|load|summer|hours|hill|hills|mountain|day|miles|all|long|season|grade|pass|race|plough|field|bank - towed_home|towed_in|trailered|never|not|no|tow_truck|recovery|towed_it|got_towed",
+        "towing|towed|tow|hauling|=pulling|ploughing|plowing|lugging|flat_out|full_throttle|full_load|full_power + caravan|trailer|boat|horsebox|load|summer|hours|hill|hills|mountain|day|miles|all|long|season|grade|pass|race|plough|field|bank - towed_home|towed_in|trailered|never|not|no|tow_truck|recovery|towed_it|got_towed",
     ),
     "history_unknown": (
         "no_idea|@not_know|second_hand|secondhand|second-hand|auction|scrapyard|breakers|breaker + done|history|motor|engine|past|bought|mileage|miles|came_from|been|what - cluster|gauge_from|dash|sender|pump_from|part|used_to|why|where|how_to|noise|lights|cause|problem|oil_used|used_it|used_the|gauge|used_oil|to_do",
