@@ -25,6 +25,7 @@ from knowledge.lexicon.stance_words import (
     OWN_SOURCES,
     PASSERS_BY,
     PERSONS,
+    SPOKE,
 )
 from knowledge.reports.words import Done
 
@@ -66,6 +67,8 @@ def of_others(
         if tokens[start].word in NORMS:
             last = next((k for k in range(start, last) if tokens[k].word == "but"), last)
         clause = _clause(sentence, start)
+        if tokens[min(start + 1, len(tokens) - 1)].word in SPOKE:
+            last = min(last, _own_deed(sentence, clause.last) or last)
         off = start and tokens[start - 1].word in ("from", "off")
         if off and _fitted(sentence, lexicon, start):
             yield start, clause.last
@@ -82,6 +85,20 @@ def _compared(sentence: Sentence, clause: Clause, start: int) -> int:
         if tokens[k].word in AGAINST and figure:
             return k
     return clause.first
+
+
+def _own_deed(sentence: Sentence, first: int) -> int:
+    """Where the person goes on about what he did himself: "my buddy said it lost prime, so I ..."."""
+    words = [t.word for t in sentence.tokens]
+    return next(
+        (
+            c.first
+            for c in sentence.clauses
+            if c.first >= first
+            and {words[c.first], *words[c.first + 1 : c.first + 2]} & {"i", "we"}
+        ),
+        0,
+    )
 
 
 def _passes_by(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

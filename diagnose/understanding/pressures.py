@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from itertools import pairwise
 
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.sizes import is_a_size
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import (
     beside_what_was,
@@ -17,7 +17,6 @@ from diagnose.understanding.then_now import (
     later_alone,
     left_from,
 )
-from knowledge.lexicon.engine import KINDS
 from knowledge.lexicon.numbers import (
     ABOUT,
     BESIDE,
@@ -45,7 +44,6 @@ from knowledge.lexicon.numbers import (
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
-    SIZED,
     SO_MUCH,
     SPANS,
     STARTED,
@@ -55,7 +53,6 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
     VOLTS,
-    WHOSE,
 )
 from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
@@ -152,7 +149,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if _is_of_the_road(line, i) or _is_a_size(line, i):
+    if _is_of_the_road(line, i) or is_a_size(line, i):
         return False
     if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i)):
         return True
@@ -198,16 +195,6 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
 def _of_a_side(line: Line, i: int) -> bool:
     """Whether a number follows the side of an engine: "port 45, starboard 28"."""
     return line.word(i - 1) in SIDES and _stands_free(line, i)
-
-
-def _is_a_size(line: Line, i: int) -> bool:
-    """Whether a number is the litres of an engine, or a year: "my 1.2 supermini", "the 72 truck"."""
-    token = line.tokens[i]
-    led = line.word(i - 1) in WHOSE or "year" in line.tokens[i - 1].kinds or not i
-    if not led or not re.fullmatch(r"\d\.\d|[5-9]\d|0\d", token.word):
-        return False
-    kinds = line.lexicon.traits.find_each(line.tokens)
-    return line.word(i + 1) in KINDS | SIZED or any(m.first - i in (1, 2) for m in kinds)
 
 
 def _is_of_the_road(line: Line, i: int) -> bool:

@@ -43,6 +43,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "after|following|for|over about|over|nearly|some|almost? @months in|of|off|without|laid|sat|parked|stood|standing|storage|sitting|unused",
         f"{_AFTER} .. @months standing|sitting|storage|off",
         "sat|stood|sitting|parked|stored|standing|laid|unused|dormant|sat-idle up? for? .. winter|years|months|@years|@months|year|decade|decades",
+        "sat|stood|sitting|parked|stored|standing|laid|unused up? for|a|about|over|nearly|the-last|like|maybe? @weeks|weeks|fortnight",
         "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",
         "came|coming|brought|out out? of long? winter? storage|layup|lay-up|hibernation",
         "barn find",

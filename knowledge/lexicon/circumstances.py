@@ -258,7 +258,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.ROUGH_ROAD: (
         "bumps|=bump|potholes|pothole|washboard",
         "rough|bumpy road|roads|ground|track",
-        "over|on|hit|hitting|hits|every bump|bumps|potholes|pothole|rough|ruts|rutted|cobbles|speed-bumps|railroad|=tracks|cattle-grid|gravel|washboard|kerb",
+        "over|on|hit|hitting|hits|every bump|bumps|potholes|pothole|rough|ruts|rutted|cobbles|speed-bumps|railroad|=tracks|cattle-grid|cattle|gravel|washboard|kerb",
         "rough|bumpy|uneven|rutted|potholed|corrugated road|roads|ground|track|tracks|surface|lane|terrain|going|trail|field",
         "speed|sleeping humps|bumps|policemen|bump|policeman",
         "jolt|jolts|jolted|jarring|bounced|bouncing|slam|slamming of|on|the|door",
@@ -313,7 +313,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "overnight",
         "after|when sat|sitting a|for while|days|week|weeks",
         "after|when|if|once|having|from being|its|it|has|the|been|car|a|long|some|any? =sitting|=standing|=stands|=sits|=stood|=sat|=parked|=stand|=left|=stored|=unused|=rest",
-        "sitting|standing|parked|stands|sits|stood|sat|left|leave|leaving|unused|idle for|it|a|over|all|about|up|several? overnight|night|days|week|weeks|few|couple|while|@days|@weeks|day|months|weekend|time|winter|months",
+        "sitting|standing|parked|stands|sits|stood|sat|left|unused|idle for|up? a =while",
+        "sitting|standing|parked|stands|sits|stood|sat|left|leave|leaving|unused|idle for|it|a|over|all|about|up|several? overnight|night|days|week|weeks|few|couple|@days|@weeks|day|months|weekend|time|winter|months",
         "overnight|over-night",
         "after|over|following a|the|several|few|couple|long? night|weekend|days|week|@days|@weeks|layup|lay-up|layoff|weeks|months|stand|rest|sit standing|sitting|parked|off|stored?",
         "@days|@weeks|week|weekend|night of|standing|sitting|parked|idle|off|without standing|sitting|use|being|idle?",

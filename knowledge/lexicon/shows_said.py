@@ -11,7 +11,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
         "has|had|got|with|have|having the|an|its|my red|oil|warning light|lamp|can|warning on|lit|showing|glowing|all",
         "message|warning|alert|display|dash|dashboard|screen|cluster|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
-        "comes|saying|flashed|flashes|displayed|: up|with|saying|: check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
+        "comes|saying|flashed|flashes|displayed|: up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "oil pressure too? low -|,|:? stop",
         "oil pressure too? low message|warning|alert|come|comes|came|on|with|and|beep|in|popped",
         "stop engine ,? low? oil pressure too? low? message|warning?",
@@ -52,6 +52,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} just|suddenly|simply|completely|all went|goes|vanished|disappeared|vanishes|disappears|quit",
     ),
     Shows.NONE: (
+        f"{_P} hits|hit|through|falls|drops|dropped|goes|went to|through? the floor|deck|bottom|basement",
+        "then|and it hits|drops|falls|goes to|through? the floor|deck|bottom|basement",
         f"{_P} fell|went|goes|falls|dropped|drops|then|just|suddenly|straight flat",
         "then|suddenly|and =fell|=went =flat",
         "to zero|nothing|nil =when|=once|=as|=hot|=warm",

@@ -29,6 +29,7 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 #: beside them the oil runs where it was pumped by hand or by a drill, with the engine open
 PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
     "engine_ran_hot": _set("smoked smokes smoking"),
     "relief_plunger_sticks": _set(
         "cylinder ring rings bypass clutch brake master tensioner lifter injection filter"

@@ -175,7 +175,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "tired|worn old|out engine|motor?",
     ),
     "stood_long": (
-        "stood|sat|parked|stored|sitting|standing|laid|left|idle|unused|rested up|outside|in|for|out|over|all|a|about|nearly|the|unused|idle? @years|@months|winter|years|decade|decades|long|ages|time|while",
+        "stood|sat|parked|stored|sitting|standing|laid|left|idle|unused|rested up|outside|in|for|out|over|all|a|about|nearly|the|unused|idle? @years|@months|winter|years|decade|decades|long|ages|time|=awhile",
         "been|was|has|had laid|stood|standing|sitting|stored|parked|sat|in|out up|store|storage|use|a|barn|idle for|since|a|long|over|all @years|@months|winter|years|long|while|ages|time",
         "not|hadnt|hasnt|never been? =run|=started|=used|=driven for|in|since|over =@years|@years|@months|years|ages|months|decade",
         "first start|run|startup|outing after|since|in|of a|the|its|long? =winter|@years|@months|storage|lay-up|layup|years|months|season",

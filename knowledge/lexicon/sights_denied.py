@@ -48,7 +48,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "ran_on_without_pressure": (
         "shut|switched|turned|killed|cut it|her|the-engine|engine|motor|the-motor off|down? after|within|in|inside maybe|about|around|like|only|just|less-than|"
         "no-more-than|perhaps? @seconds",
-        "stopped|pulled|shut|off|down over|up|off|down|it-off|it-down|engine? within|inside|in about|less-than|under? a|half|quarter|few|couple|@number|"
+        "stopped|pulled|shut|off|down over|up|off|down|it-off|it-down|engine? within|inside|in about|less-than|under? a? a|half|quarter|few|couple|@number|"
         "hundred|two|three? of? a? hundred|quarter|few? yards|metres|meters|feet|seconds|mile",
         "stopped|pulled|shut|coasted within|in|inside a? quarter|half of? a? mile",
         "hit|pressed|pulled|punched the|my? stop|kill|emergency stop|button|switch|lever|solenoid",

@@ -107,6 +107,7 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
         "dipstick_not_its_own",
         "oil_loss_fast",
         "level_high",
+        "chromium_high",
     ]
 )
 #: said of a place that is named, they are findings of that place

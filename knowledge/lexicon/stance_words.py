@@ -99,6 +99,8 @@ AUXILIARIES = _set(
 )
 #: behind what was not done: it was not done for so long
 FOR_LONG = _set("for in since ages")
+#: behind a person: what he says, not what his engine does
+SPOKE = _set("said says reckons reckoned told thinks thought suggested swears swore")
 #: behind "has": it is asked of them
 ANYBODY = _set("anyone anybody someone somebody you i we")
 #: begin a sentence that says throughout what was: "before, with the old engine, it showed 25"

@@ -207,6 +207,8 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "switch|battery|service|change|rebuild|used|two_months_old_sender",
     ),
     "ran_on_without_pressure": (
+        f"{_STOPPED_IT} & no_pressure|no_oil_pressure|zero_pressure|no_reading|nothing_on_the_gauge|no_oil_psi - itself|when|until|before|once|if|every|later|eventually|"
+        "finally|home|miles|lunch|night|cured|would_not|never|next_start|restart",
         f"{_STOPPED_IT} & alarm|light|lamp|buzzer|beeper|gauge|pressure|needle|warning - itself|when|until|before|after|once|if|every|later|eventually|finally|home|noise|miles|lunch|night|cured|to_check|fuel|alarm_shut|switch_shut|protection|controller|trip|would_not|never|restarted_and",
         "stopped|shut_off|switched_off|shut_down|turned_off|pulled_up & trailered|towed_home|pulled_over|called_for_a_tow|got_a_tow|called_the_recovery|coasted & pressure|light|lamp|alarm|gauge|buzzer|i|we - until|miles|by_itself|itself|drove_on|later|before|not|never",
         f"{_SO_STOPPED} - itself|when|until|before|after|once|if|every|later|eventually|noise|lunch|night|fuel|temp|temperature|hot|water",

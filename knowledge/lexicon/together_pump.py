@@ -21,7 +21,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "- rocker|valve_cover|timing|clutch|sump|pan|head",
     ),
     "cover_grooved": (
-        "cover|plate|end-plate|endplate|backplate + groove|grooved|grooves|scored|scoring|worn|step|lip|gouged|ridges + pump|gear|rotor|gears|rotors|it|nice",
+        "cover|plate|end-plate|endplate|backplate + groove|grooved|grooves|scored|scoring|worn|step|lip|gouged|ridges|rings_worn|two_rings|witness + pump|gear|rotor|gears|rotors|it|nice",
     ),
     "cover_screws_loose": (
         "cover|plate|lid + screw|screws|bolts + loose|slack|backed|undone|missing|finger|unscrewed|fallen - rocker|valve_cover|timing|bearing",

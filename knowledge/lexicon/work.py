@@ -242,7 +242,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "second|another|different|new|master|known-good|borrowed oil? pressure? gauge",
         "borrowed|lent|loaned .. gauge",
         "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
-        "mechanical|direct|test|master|manual|proper|good oil? pressure? gauge",
+        "mechanical|direct|test|master|manual|proper|good|liquid|glycerine|glycerin|damped filled? oil? pressure? gauge",
         "gauge for a|an mechanical|direct|new|different|another one?",
         "@number|two|three|four|several|both|all other|different? gauges",
         "hardline|external|screw-in|plug-in|capillary|outside oil? pressure? gauge",

@@ -1,0 +1,32 @@
+"""Numbers that are the size of an engine or the year of a car, and no pressure."""
+
+from __future__ import annotations
+
+import re
+
+from diagnose.understanding.paragraph import Line
+from knowledge.lexicon.engine import KINDS
+from knowledge.lexicon.numbers import SIZED, WHOSE
+
+
+def is_a_size(line: Line, i: int) -> bool:
+    """Whether a number is the litres of an engine, or a year: "my 1.2 supermini", "the 72 truck"."""
+    token = line.tokens[i]
+    led = line.word(i - 1) in WHOSE or "year" in line.tokens[i - 1].kinds or not i
+    if line.number == 0 and _stands_alone(line, i) and not _named_ahead(line, i):
+        return bool(re.fullmatch(r"\d\.\d", token.word))  # "1989 pickup, 5.0, gaskets replaced"
+    if not led or not re.fullmatch(r"\d\.\d|[5-9]\d|0\d", token.word):
+        return False
+    kinds = line.lexicon.traits.find_each(line.tokens)
+    return line.word(i + 1) in KINDS | SIZED or any(m.first - i in (1, 2) for m in kinds)
+
+
+def _stands_alone(line: Line, i: int) -> bool:
+    """Whether a number is a clause of its own."""
+    clause = line.clause(i)
+    return clause.first == i and clause.last - i <= 2 and len(line.sentence.clauses) > 1
+
+
+def _named_ahead(line: Line, i: int) -> bool:
+    """Whether an instrument or a pressure is named before a number in its sentence."""
+    return any(m.first < i for m in line.find(line.lexicon.instrument))
