@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.circuit.forecast import COLD, LIMITS, speeds_of
+from diagnose.circuit.forecast import COLD, speeds_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.errors import UsageError
 from diagnose.signoff import start as module
@@ -51,7 +51,7 @@ def asked(monkeypatch: pytest.MonkeyPatch) -> list[tuple[float, float]]:
 def test_what_the_gauge_should_show_cold_warming_and_hot(asked: list[tuple[float, float]]) -> None:
     """At the first speeds of the forecast, idle among them, with oil at 45 °C on the way."""
     one = start()
-    speeds = [float(s) for s in speeds_of(one.case, {x: x.typical for x in LIMITS})[:4]]
+    speeds = [float(s) for s in speeds_of(one.case)[:4]]
     wanted = [(rpm, heat) for heat in (COLD, 318.15, USUAL_HOT) for rpm in speeds]
     assert [(e.rpm, e.temperature) for e in one.expected] == wanted
     assert asked == wanted

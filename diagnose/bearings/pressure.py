@@ -23,7 +23,6 @@ from diagnose.fits.bearing import Kind
 from diagnose.hydraulics.circuit import solve
 from diagnose.ways import Way, to
 from knowledge.book import Book
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 PARAMETERS: Mapping[Kind, str] = {Kind.MAIN: "main_clearance", Kind.ROD: "rod_clearance"}
 
@@ -72,7 +71,7 @@ def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
         why_not = f"the engine as found does not show what was read; {to(Way.FORECAST)}"
         return Pressures(why_not=why_not)
     as_found, heat = state.engine(), points_of(case)[0].temperature
-    idle = case.limit(USUAL_IDLE_SPEED)
+    idle = case.idle_speed
     rows = []
     for option in options:
         engine = as_found

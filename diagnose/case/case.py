@@ -174,6 +174,7 @@ class Case:
     usual_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
     sizes: Mapping[str, float] = field(default_factory=dict)  #: known of its parts by id, SI
     card: Card | None = None  #: the engine's card, where the case names one
+    idle_read: float | None = None  #: the slowest speed near idle of a reading, as counted [rpm]
     own_figures: Mapping[str, tuple[CardValue, ...]] = field(default_factory=dict)
     #: the card's figures by task id, without those the case states itself
     profile: Profile | None = None  #: None: no circuit in figures for this layout
@@ -277,7 +278,14 @@ class Case:
     def speeds(self) -> Speeds:
         """Idle and top speed of the engine."""
         diesel = self.features.get(DIESEL) is State.PRESENT
-        return speeds_of(self.limits.get(USUAL_IDLE_SPEED), diesel)
+        return speeds_of(self.limits.get(USUAL_IDLE_SPEED, self.idle_read), diesel)
+
+    @property
+    def idle_speed(self) -> float:
+        """The engine's own idle speed, else that at which it was read, else the usual one [rpm]."""
+        if USUAL_IDLE_SPEED in self.limits or self.idle_read is None:
+            return self.limit(USUAL_IDLE_SPEED)
+        return self.idle_read
 
     def limit(self, limit: Limit) -> float:
         """The engine's own figure, else that of its layout, sizes or kind, SI."""

@@ -17,7 +17,6 @@ from knowledge.pressure.quantities import (
     HOT_RUNNING_PRESSURE,
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
-    USUAL_IDLE_SPEED,
 )
 from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
 
@@ -43,7 +42,7 @@ def limits_at(reading: Reading, case: Case) -> Iterator[Limit]:
     if reading.at_least:
         return  # "over 5 psi" breaks no limit and keeps none
     hot = hot_share(reading) >= LIKELY
-    if hot and idle_share(reading, case.limit(USUAL_IDLE_SPEED)) >= LIKELY:
+    if hot and idle_share(reading, case.idle_speed) >= LIKELY:
         yield STOP_IDLE_PRESSURE
         yield HOT_IDLE_PRESSURE
     if (hot or reading.oil_temperature is None) and speed_share(reading, FAST) >= LIKELY:

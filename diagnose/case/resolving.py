@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import TypeVar
 
@@ -21,6 +22,7 @@ from diagnose.case.schema import (
     FindingEntry,
     Job,
     OilInIt,
+    ReadingEntry,
     WorkEntry,
 )
 from diagnose.case.tables import TableReader
@@ -41,7 +43,7 @@ from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Finding, Kind, Measure, Quantity, Stage, State
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
-from knowledge.reports.when import Speeds, speeds_of
+from knowledge.reports.when import NEAR_IDLE, USUAL_IDLE, Speeds, speeds_of
 from knowledge.stations.oil.grades import grade_named
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
@@ -75,6 +77,9 @@ class Resolver:
         on_card = _stated_on(self.card, self.book)
         every = {**(_features_of(layout) if layout else {}), **on_card, **features}
         speeds = _speeds(engine, every, self.card)
+        idle_read = _idle_read(entries.readings, speeds)
+        if idle_read is not None and not _idle_stated(engine, self.card):
+            speeds = replace(speeds, idle=idle_read)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
@@ -92,6 +97,7 @@ class Resolver:
             limits={**(self.card.limits if self.card else {}), **limits},
             usual_limits=self._usual_limits(layout or UNKNOWN, sizes),
             sizes=sizes,
+            idle_read=idle_read,
             card=self.card,
             own_figures=_own_figures(self.card, limits),
             profile=profile,
@@ -360,10 +366,28 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
     }
 
 
-def _speeds(engine: Engine, features: Mapping[Finding, State], card: Card | None) -> Speeds:
-    """Idle and top speed of the engine; a fault in the idle figure is found with the limits."""
+def _idle_stated(engine: Engine, card: Card | None) -> float | None:
+    """The idle speed of the case or its card [rpm]; a fault in it is found with the limits."""
     stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
     text = stated.get(USUAL_IDLE_SPEED.id)
-    idle = card.limits.get(USUAL_IDLE_SPEED) if card else None
-    idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else idle
-    return speeds_of(idle, features.get(DIESEL) is State.PRESENT)
+    if text:
+        return limit_value(text, USUAL_IDLE_SPEED, "", Faults())
+    return card.limits.get(USUAL_IDLE_SPEED) if card else None
+
+
+def _speeds(engine: Engine, features: Mapping[Finding, State], card: Card | None) -> Speeds:
+    """Idle and top speed of the engine."""
+    return speeds_of(_idle_stated(engine, card), features.get(DIESEL) is State.PRESENT)
+
+
+def _idle_read(readings: Iterable[Checked[ReadingEntry]], speeds: Speeds) -> float | None:
+    """The slowest speed near idle that a reading gives in figures [rpm]; None where none does."""
+    low, high = NEAR_IDLE
+    looks = [
+        r.reading.rpm
+        for each in readings
+        if each.table.rpm and any(c.isdigit() for c in each.table.rpm)
+        for r in gauge_reading(each, Faults(), speeds)
+    ]
+    near = [n for n in looks if low * USUAL_IDLE <= n <= high * USUAL_IDLE]
+    return min(near, default=None)

@@ -31,7 +31,6 @@ from diagnose.hydraulics.oil import Oil
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
 from knowledge.pressure.gauge import USUAL_HOT, at_pump, is_bound, spread_of, states_agree
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 COLD, HOT = 293.15, USUAL_HOT  #: K: a cold start in a temperate shop; hot oil
 FAST = 2500.0  #: rpm
@@ -64,7 +63,7 @@ def expected(case: Case, at: Sequence[At]) -> Expected:
     """
     source, shown = _known(case)
     law = learn(shown, Oil.of_grade(grade_name(case)))
-    idle = case.limit(USUAL_IDLE_SPEED)
+    idle = case.idle_speed
     read = [(s.state.rpm, s.state.temperature) for s in shown]
     others = [
         At(rpm, heat)

@@ -18,7 +18,14 @@ from diagnose.circuit.as_read import AsRead, as_read
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, deviations, sound_engines
 from diagnose.circuit.fixes import Planned, repaired
-from diagnose.circuit.operating_points import CRUISE, is_hot, latest_readings, points_of
+from diagnose.circuit.operating_points import (
+    CRUISE,
+    fixed_speed,
+    is_certain,
+    is_hot,
+    latest_readings,
+    points_of,
+)
 from diagnose.circuit.parameters import NAMES
 from diagnose.circuit.settings import Setting
 from diagnose.circuit.worth_reading import Further, WithinReach, within_reach
@@ -149,7 +156,7 @@ def forecast(
     point = points_of(case)[0]
     limits = {x: case.limit(x) for x in LIMITS} | dict(case.limits)
     targets = (target,) if target else targets_of(case, limits)
-    speeds = speeds_of(case, limits, targets)
+    speeds = speeds_of(case, targets)
     hot = point.temperature
     as_found = state.engine()
     before = predict(as_found, speeds, hot)
@@ -211,17 +218,18 @@ def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
     )
 
 
-def speeds_of(
-    case: Case, limits: Mapping[Limit, float], targets: Sequence[Target] = ()
-) -> FloatArray:
+def speeds_of(case: Case, targets: Sequence[Target] = ()) -> FloatArray:
     """Return the speeds looked at [rpm]: idle, those wanted, those read, and those usual between
     and up to what such an engine turns."""
     diesel = case.features.get(DIESEL) is FeatureState.PRESENT
-    idle = limits[USUAL_IDLE_SPEED]
+    idle = case.idle_speed
     asked = {idle, *(t.rpm for t in targets)}
-    read = {r.reading.rpm for r in latest_readings(case) if is_hot(r.reading)}
+    looked = [r.reading for r in latest_readings(case) if is_hot(r.reading)]
+    read = {r.rpm for r in looked if is_certain(r)}
     asked |= {n for n in read if not _near(n, asked)}
+    fixed = fixed_speed(case)
     usual = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
+    usual = usual if fixed is None else {n for n in usual if n < fixed}
     return np.array(sorted(asked | {n for n in usual if not _near(n, asked)}))
 
 
@@ -232,7 +240,7 @@ def _near(rpm: float, speeds: Collection[float]) -> bool:
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     """Return the maker's limits at idle and running; else 10 psi for each 1000 rpm at cruise."""
-    cruise, own = CRUISE, HOT_IDLE_PRESSURE in case.limits
+    cruise, own = fixed_speed(case) or CRUISE, HOT_IDLE_PRESSURE in case.limits
     usual = case.usual_limits.get(HOT_IDLE_PRESSURE) or HOT_IDLE_PRESSURE.printed(case.has)[0]
     given = "maker's limit" if own else "usual limit"
     running = Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)")
@@ -242,7 +250,7 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
         running = Target(RUNNING_SPEED, case.limits[HOT_RUNNING_PRESSURE], "maker's limit there")
     return (
         Target(
-            limits[USUAL_IDLE_SPEED],
+            case.idle_speed,
             limits[HOT_IDLE_PRESSURE],
             f"{given} at hot idle",
             None if own else usual.source,

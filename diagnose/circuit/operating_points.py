@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diagnose.case.case import Case, GaugeReading
+from knowledge.engines.layouts_special import GENERATOR_DIESEL
 from knowledge.model import Reading
 from knowledge.pressure.gauge import (
     HOT,
@@ -21,7 +22,6 @@ from knowledge.pressure.gauge import (
     state_of,
     states_agree,
 )
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 CRUISE = 2500.0  #: rpm
 COLD_REVS = 1500.0  #: rpm: as fast as cold oil is to be turned
@@ -44,7 +44,7 @@ def points_of(case: Case) -> tuple[Point, ...]:
 
     Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
     """
-    hot = [r for r in case.readings if _is_certain(r.reading) and is_hot(r.reading)]
+    hot = [r for r in case.readings if is_certain(r.reading) and is_hot(r.reading)]
     idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     heat = hot_of(case)
@@ -60,11 +60,11 @@ def hot_of(case: Case) -> float:
     That of its latest hot reading, at idle before others; else of the hot pressures it is known by
     from when it was sound; else 90 °C.
     """
-    looked = [r for r in case.readings if _is_certain(r.reading) and r.reading.oil_temperature]
+    looked = [r for r in case.readings if is_certain(r.reading) and r.reading.oil_temperature]
     hot = [r for r in looked if is_hot(r.reading)]
     idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
     known = [b.reading for b in case.baseline]
-    sound = [r for r in known if _is_certain(r) and r.oil_temperature and is_hot(r)]
+    sound = [r for r in known if is_certain(r) and r.oil_temperature and is_hot(r)]
     slowest = min(sound, key=lambda r: r.rpm, default=None)
     last = _last(idle) or _last(hot)
     reading = last.reading if last else slowest
@@ -93,7 +93,16 @@ def _alike(one: Reading, other: Reading) -> bool:
     return one.tap == other.tap and states_agree(state_of(one), state_of(other))
 
 
-def _is_certain(reading: Reading) -> bool:
+def fixed_speed(case: Case) -> float | None:
+    """Return the one speed of an engine that drives a generator, as it was read; else None [rpm]."""
+    if case.layout is not GENERATOR_DIESEL:
+        return None
+    read = [r for r in case.readings if is_certain(r.reading) and r.reading.rpm >= SPEED]
+    last = _last(read)
+    return last.reading.rpm if last else None
+
+
+def is_certain(reading: Reading) -> bool:
     """Return whether a reading is a pressure at about one speed and one oil temperature."""
     narrow = reading.rpm_spread <= MOST_SPREAD * reading.rpm and reading.oil_spread <= SAME_HEAT
     return narrow and not is_bound(reading)
@@ -105,7 +114,7 @@ def is_hot(reading: Reading) -> bool:
 
 
 def _idle(case: Case) -> float:
-    return case.limit(USUAL_IDLE_SPEED)
+    return case.idle_speed
 
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:

@@ -44,7 +44,6 @@ from knowledge.book import Book
 from knowledge.engines.profiles import Profile
 from knowledge.model import Reading
 from knowledge.pressure.gauge import moments
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
 ENGINES = 128  #: plausible engines of one survey: fewer, and chance moves close rankings
@@ -104,7 +103,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
-    idle = case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
+    idle = case.idle_speed
     looked = tuple(m for r in given for m in moments(r, idle))
     good = sound_points(case, looked)
     uncertain = widths(case, calibrated=bool(good))

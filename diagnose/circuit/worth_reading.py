@@ -19,6 +19,7 @@ from diagnose.circuit.engine_model import Point, baseline_points, shown
 from diagnose.circuit.operating_points import (
     COLD_REVS,
     CRUISE,
+    fixed_speed,
     hot_of,
     latest_readings,
     points_of,
@@ -30,7 +31,6 @@ from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import State
 from knowledge.pressure.gauge import state_of, states_agree
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
 ENGINES, SEED = 48, 11
@@ -139,14 +139,16 @@ def further_for_missing(case: Case, state: AsRead) -> Further:
 
 def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]:
     """States that can be read: idle and three speeds, hot, warm and cold, but for those read."""
-    idle, hot = case.limit(USUAL_IDLE_SPEED), hot_of(case)
+    idle, hot, fixed = case.idle_speed, hot_of(case), fixed_speed(case)
     diesel = case.features.get(DIESEL) is State.PRESENT
     speeds = (idle, *(n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > 1.2 * idle))
+    if fixed is not None:
+        speeds = (fixed,)
     every = [
         Point(rpm, heat, 0.0, False)
         for heat in (hot, WARM, COLD)
         for rpm in speeds
-        if heat > COLD or rpm <= COLD_REVS
+        if heat > COLD or rpm <= COLD_REVS or fixed is not None
     ]
     return [p for p in every if not any(states_agree((p.rpm, p.temperature), one) for one in taken)]
 

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from diagnose.case.units import units_of
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.reports.when import oil_from_coolant
 from knowledge.units import PRESSURE, SPEED, TEMPERATURE, TIME, UnitError, parse
 from knowledge.work import Access
@@ -87,7 +86,7 @@ def parse_target(text: str, case: Case) -> Target:
     found = _TARGET.match(text)
     speed, pressure = found.groups() if found else (None, text)
     try:
-        rpm = parse(speed, SPEED) if speed else case.limit(USUAL_IDLE_SPEED)
+        rpm = parse(speed, SPEED) if speed else case.idle_speed
         wanted = parse(pressure, PRESSURE)
     except UnitError as error:
         raise UsageError(f"--target: {error}") from None
@@ -163,7 +162,7 @@ def parse_at(text: str, case: Case) -> At:
     speed, oil = (part.lower() for part in found.groups())
     of_coolant = _COOLANT.match(oil)
     try:
-        rpm = case.limit(USUAL_IDLE_SPEED) if speed == "idle" else parse(found[1], SPEED)
+        rpm = case.idle_speed if speed == "idle" else parse(found[1], SPEED)
         given = found[2][of_coolant.end() :] if of_coolant else found[2]
         heat = {"hot": hot_of(case), "cold": COLD}.get(oil) or parse(given, TEMPERATURE)
     except UnitError as error:

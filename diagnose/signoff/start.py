@@ -16,7 +16,7 @@ from diagnose.case.case import Case, FindingRecord, GaugeReading
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
-from diagnose.circuit.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
+from diagnose.circuit.forecast import COLD, ENGINES, SEED, speeds_of
 from diagnose.circuit.operating_points import hot_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.settings import Setting
@@ -33,7 +33,6 @@ from knowledge.pressure.gauge import RUNNING, possible, spread_of
 from knowledge.pressure.quantities import (
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
-    USUAL_IDLE_SPEED,
 )
 
 WARM = 318.15  #: K: on the way there
@@ -87,8 +86,7 @@ class FirstStart:
     @cached_property
     def expected(self) -> tuple[Expected, ...]:
         """Cold, warming and hot, at idle and a few speeds."""
-        limits = {x: self.case.limit(x) for x in LIMITS}
-        speeds = speeds_of(self.case, limits)[:SHOWN_SPEEDS]
+        speeds = speeds_of(self.case)[:SHOWN_SPEEDS]
         return tuple(
             Expected(float(rpm), heat, Band.of(self.pressures(float(rpm), heat)))
             for heat in (COLD, WARM, hot_of(self.case))
@@ -123,7 +121,7 @@ class FirstStart:
     def _stop(self, read: GaugeReading) -> str:
         reading = read.reading
         limit = self.case.limit
-        idling = reading.rpm <= 1.3 * limit(USUAL_IDLE_SPEED)
+        idling = reading.rpm <= 1.3 * self.case.idle_speed
         if idling and reading.pressure < limit(STOP_IDLE_PRESSURE):
             return STOP_IDLE_PRESSURE.says
         if reading.rpm >= 2000 and reading.pressure < limit(STOP_RUNNING_PRESSURE):

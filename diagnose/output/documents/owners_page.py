@@ -20,7 +20,6 @@ from knowledge.model import Reading, Severity
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_IDLE_PRESSURE,
-    USUAL_IDLE_SPEED,
 )
 from knowledge.reassembly.first_start import PRESSURE_HOT_AT_2000
 from knowledge.reassembly.later import LEAST_OF_FIRST_START
@@ -147,7 +146,7 @@ def _done(sheet: Signoff) -> Iterator[str]:
 
 def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
     """Hot idle, then hot at speed, before and after."""
-    idle = case.limit(USUAL_IDLE_SPEED)
+    idle = case.idle_speed
     before = [r.reading for r in case.readings]
     after = [r.reading for r in case.start_readings]
     at_idle, at_speed = ((0.0, IDLE_RANGE * idle), (AT_SPEED * idle, float("inf")))

@@ -332,7 +332,7 @@ def _oil_says(found: Sizing, scale: Scale) -> str:
     pressure, thinnest = scale.one(found.target.pressure), found.thinnest
     hotter = next(n for n in found.needs if n.wider == 0.0 and n.temperature == VERY_HOT)
     says = (
-        f"Thinnest that keeps {pressure}: {thinnest.grade if thinnest else 'none'} at "
+        f"Thinnest that keeps {pressure} in nine engines of ten: {thinnest.grade if thinnest else 'none'} at "
         f"{scale.heat(found.hot)}, {hotter.grade or 'none'} at {scale.heat(VERY_HOT)}"
     )
     maker = found.case.card.oil_grade if found.case.card else ""

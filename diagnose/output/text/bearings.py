@@ -86,7 +86,13 @@ def _pressure(document: BearingsDocument, full: bool) -> list[str]:
         wide = max(len(row.choice) for row in document.hot_idle)
         lines = [f"Gauge:  hot idle, {document.hot_idle_at}"]
         return [*lines, *(f"        {r.choice:{wide}}  {r.figure}" for r in document.hot_idle)]
-    said = "; ".join(f"{row.choice} {row.figure}" for row in document.hot_idle[:2])
+    first, *others = document.hot_idle[:2]
+    said = "; ".join(
+        [
+            f"{first.choice} {first.figure}",
+            *(f"{row.choice} and nothing else put right {row.figure}" for row in others),
+        ]
+    )
     return headed("Gauge:  ", f"hot idle, {document.hot_idle_at}: {said}")
 
 

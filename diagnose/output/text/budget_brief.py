@@ -82,7 +82,10 @@ def _verdict(document: BudgetDocument) -> list[str]:
             "pickup gap, fuel in the oil or its viscosity would."
         )
     if first is None:
-        return wrapped("No gauge reading to compare with: figures of the model alone.")
+        return wrapped(
+            "No gauge reading with hot oil at a known speed to compare with: figures of the model "
+            "alone."
+        )
     return wrapped(f"{first.verdict.rstrip('.')} ({first.at}).")
 
 

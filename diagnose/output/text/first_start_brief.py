@@ -41,7 +41,8 @@ def _held_up(document: FirstStartDocument) -> list[str]:
 
 def _predicted(document: FirstStartDocument) -> list[str]:
     table = document.table
-    lines = [f"The gauge should show, {table.unit}: mean (nine engines in ten)"]
+    right = "all but what is left put right" if document.left else "all faults put right"
+    lines = [f"The gauge should show with {right}, {table.unit}: mean (nine in ten)"]
     lines.append("  oil        " + "".join(f"{f'{rpm} rpm':>16}" for rpm in table.speeds))
     for row in table.rows:
         lines.append(f"  {row.heat:10} " + "".join(f"{cell:>16}" for cell in row.cells))

@@ -48,6 +48,8 @@ def planned_lines(document: ForecastDocument) -> list[str]:
         )
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
+    if document.settings:
+        lines.append("  kept      all else as it was found")
     if not document.settings:
         lines += labelled("planned", "nothing: add --fix relief, --fix mains=0.0025 ...", 2, 12)
     return lines

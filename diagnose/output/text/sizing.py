@@ -122,6 +122,8 @@ def _notes(document: SizingDocument, *, brief: bool = False) -> list[str]:
     command = document.next_command
     if brief:
         lines = ["In brackets nine engines in ten; fills: rpm from which the pump cavitates hot."]
+        if document.as_it_leaks is not None:
+            lines.append("Leaks put right: bearings and pump stay as worn as they are.")
         if not command.endswith("--full"):
             lines.append("Bench sheet, oils by clearance and heat: add --all")
     else:
