@@ -48,7 +48,8 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
         for mark in line.lexicon.traits.find_each(line.tokens):
             no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
             stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
-            if stated and line.denied(mark) is denied and not no_engine:
+            own = mark.value is Trait.NO_TURBO and not denied
+            if stated and (own or line.denied(mark) is denied) and not no_engine:
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"
@@ -96,6 +97,12 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "the hydraulic oil tank is under the seat": [],
         "mechanical fuel pump": ["finding mechanical_lift_pump present"],
         "no oil cooler": [],
+        "no turbo on it": ["finding turbocharged absent"],
+        "a naturally aspirated diesel": [
+            "finding diesel present",
+            "finding turbocharged absent",
+        ],
+        "no problem with the turbo": ["finding turbocharged present"],
     }
 )
 def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:

@@ -63,6 +63,10 @@ _HEAT = (Circumstance.COLD, Circumstance.HOT)
 _NO_HEAT = (Circumstance.WARMING, Circumstance.AFTER_REST, Circumstance.HARD_RUN)
 
 
+_FASTEST_IDLE = 1000.0  #: rpm: slower is an idle (judgement)
+_ABOVE = frozenset(["above", "over", "past", "beyond"])
+
+
 @dataclass(frozen=True, eq=False)
 class Line:
     """One sentence, its number, and how each word is meant."""
@@ -113,6 +117,8 @@ class Line:
             inside = {self.word(k) for k in range(mark.first, mark.last)}
             if mark.value is Circumstance.AFTER_REST and "itself" in inside:
                 continue  # "switches itself off after a few minutes"
+            if mark.value is Circumstance.SPEED and _idles(self, mark):
+                mark = Mark(Circumstance.IDLE, mark.first, mark.last)
             found.append(mark)
             words = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):
@@ -268,3 +274,11 @@ class Paragraph:
             line.find(self.lexicon.instrument) or any("pressure" in t.kinds for t in line.tokens)
             for line in self.lines
         )
+
+
+def _idles(line: Line, mark: Mark[Circumstance]) -> bool:
+    """Whether a speed is given in figures that are those of an idle: "at 750 rpm"."""
+    said = line.tokens[mark.first : mark.last]
+    speeds = [float(t.value.split()[0]) for t in said if "rpm" in t.kinds]
+    above = {t.word for t in said} & _ABOVE
+    return bool(speeds) and max(speeds) < _FASTEST_IDLE and not above

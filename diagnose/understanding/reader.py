@@ -13,6 +13,7 @@ from diagnose.understanding.engine import cylinders, engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
+from diagnose.understanding.mended import without_mended
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
@@ -73,7 +74,7 @@ def read(text: str, book: Book) -> Understanding:
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
     found = _without_denials_of_what_shows(found)
-    found = _without_what_is_of_others(found)
+    found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]

@@ -218,7 +218,7 @@ def _share_out(line: Line, found: list[Pressure]) -> None:
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
         best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
-        if best < 0:
+        if best < 0 or _of_none(line, heads[best], whole):
             continue
         if line.distance(heads[best], whole) <= _FARTHEST:
             found[best].near.append(mark)
@@ -235,6 +235,16 @@ def _share_out(line: Line, found: list[Pressure]) -> None:
             other.near += [m for m in first.near if m in direct_named(line)]
     if len(found) == len(_BOTH) and {by_panel(p) for p in found} == _BOTH:
         _at_one_moment(line, found)
+
+
+def _of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
+    """Whether a mark stands beside "zero" and not beside a pressure: "20 at speed, zero at hot idle"."""
+    clause = line.clause(mark.first)
+    return any(
+        clause.first <= m.first < clause.last and line.distance(m, mark) < line.distance(head, mark)
+        for m in (*line.find(line.lexicon.shows), *line.find(line.lexicon.bare))
+        if m.value is Shows.NONE and not m.overlaps(head)
+    )
 
 
 def _falls_to(line: Line, pressure: Pressure) -> bool:

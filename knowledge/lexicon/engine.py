@@ -39,6 +39,7 @@ class Trait(StrEnum):
     LATE = "late model"
     DRY_SUMP = "dry sump"
     TURBO = "turbo"
+    NO_TURBO = "no turbo"
     AIR_COOLED = "air-cooled"
     SOLID = "solid lifters"
     AIRCRAFT = "aircraft"
@@ -151,6 +152,11 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter|lifters"),
     Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
     Trait.TURBO: ("turbo|turbocharged|turbodiesel|turbo-diesel",),
+    Trait.NO_TURBO: (
+        "no|without|not|isnt|non|never|hasnt|doesnt have|got? a|any? turbo|turbocharged|turbocharger|turbos",
+        "naturally aspirated",
+        "non-turbo|nonturbo|unblown",
+    ),
     Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
     Trait.AIRCRAFT: ("aircraft|airplane|aeroplane|plane|gyroplane|helicopter",),
     Trait.SIDE_VALVE: (
@@ -241,7 +247,7 @@ FEATURES_ALONE: dict[Trait, str] = {
     Trait.SIDE_VALVE: "pushrod_engine",
 }
 #: features that an engine with a trait lacks
-LACKS: dict[Trait, str] = {Trait.AIR_COOLED: "water_cooled"}
+LACKS: dict[Trait, str] = {Trait.AIR_COOLED: "water_cooled", Trait.NO_TURBO: "turbocharged"}
 #: features that are said in a way of their own
 FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "pushrod_engine": ("pushrod|ohv|pushrods engine|motor?", "overhead valve|valves"),

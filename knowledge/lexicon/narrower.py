@@ -20,6 +20,7 @@ _LEAD = ("sender_wire_off", "wire_open_or_shorted", "sender_wrong_on_air", "send
 NARROWER: dict[str, tuple[str, ...]] = {
     # "oil squirts out of the sender's hole when cranking" is no leak
     "-no_oil_at_open_port": ("oil_sprayed", "oil_seen_outside", "oil_loss_fast"),
+    "drill_gives_none": ("drill_gives_little",),
     "oil_streams_from_open_hole": (
         *_OUT,
         "gallery_found_blocked",

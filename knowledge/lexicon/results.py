@@ -86,6 +86,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|sorted|disappeared|vanished|resolved|stopped "
         "away?",
         "problem|issue|fault|trouble|symptom went away",
+        "problem|issue|fault|trouble|symptom|reading|low one|reading|side|engine? followed|follows|moved|moves|went|goes|travelled|swapped|changed with|to|over|sides|across? the? sender|sensor|gauge|starboard|port|other|it side|engine|one?",
         "cured|fixed|sorted|solved mine|ours|us|me|things?",
         "light|lamp|it|warning|noise went|goes|stays|stayed|stopped out|off|away",
         "alarm|buzzer =stops|=stopped|=ceased|=silent",

@@ -52,7 +52,11 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
     "filler_cap_found_off": _set("take took taking pull pulled pulling"),
     "sender_wire_off": _set("pulled pull pulling took take taking slid plug spark ht coil"),
-    "level_high": _set("pressure gauge needle psi pointer reading"),
+    "level_high": _set("pressure gauge needle psi pointer reading if when unless"),
+    "too_much_poured_in": _set("if when unless"),
+    "oil_seen_outside": _set(
+        "fuel petrol gasoline gas coolant water antifreeze air brake hydraulic exhaust vacuum steering"
+    ),
     "rod_through_block": _set("oil dowel bolt drain feed plug stud"),
     "stood_in_frost": _set("needle gauge sits reads rests pointer goes"),
     "oil_very_cold": _set("needle gauge sits reads rests pointer goes"),

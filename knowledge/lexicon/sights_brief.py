@@ -299,6 +299,21 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "cracked|undid|loosened|opened|slackened|disconnected|took the? union|line|fitting|pipe|gauge|nut|hose .. nothing|no|dry|not =came|=oil|=comes|=out|=drop|=flow|=a",
         "no oil at|from|out|reaching|to|of the? end? of? the? line|union|gauge|pipe|capillary end?",
     ),
+    "drill_gives_little": (
+        "drill =spins|=spun|=turns|=turned|=turning =free|=freely|=easy|=easily|=light",
+        "drill never|@not really|even? =load|=loads|=loaded|=bog|=bogged|=bogs|=labour|=labor|=slow|=slowed|=strain up|down?",
+        "no|without any|real|much? resistance|load|drag on|to|at|from the? drill|priming",
+        "drill .. without|no any|much? load|resistance|drag|effort",
+    ),
+    "no_oil_at_rockers": (
+        "nothing|none =coming|=comes|=came|=come =out|=up|=through at|from|to|of the? rockers|rocker|top|rocker-arms|pushrods arms|end?",
+        "rockers|rocker|pushrods arms? are|is|were|stay|stayed|bone? =dry",
+    ),
+    "overfill_steadies_it": (
+        "pressure|it|light|gauge|needle|lamp =comes|=came|=is|=goes|=reads|=stays|=behaves|=was right|good|fine|back|up|steady|normal|ok|out|off? if|when|with|once|after .. overfill|overfilled|overfilling|over-full|overfull",
+        "overfill|overfilled|overfilling it|her|by .. it|she|pressure|light|lamp|needle|gauge =behaves|=behaved|steady|steadies|fine|good|right|stays|comes|is|goes",
+        "fine|good|steady|right|ok|behaves only? when|if|with it's|it|i? overfull|over-full|overfilled|overfill",
+    ),
     "switch_opens_wrong": (
         "pressure? switch never|@not|always|opens|closes|stays|changes|stuck|wont open|opens|closed|shut|over|at|until|work|works =open|=opens|=closed|=wrong|=late|=early|=works|=over|=at|=until",
         "switch .. wrong|bad|faulty|dead|stuck on|with|under|against known|test|air|compressed|gauge|pressure",

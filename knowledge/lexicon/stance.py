@@ -354,6 +354,7 @@ USUALLY = (
     "where it|she|i|we was|had|got|read|ran|made|showed",
     "when it|she was|had|read|ran|made|showed about|around|over|nearly? @pressure|@number|@range",
     "when it|she|engine was new|right|young|fresh|good",
+    "@pressure|@number|@range hot|cold|at|on? idle|hot|cold|tickover|speed? when|as =new|=rebuilt",
     "when i|we first? bought|got|had it|her|him|this|mine new|first|originally",
     "when i|we first bought|got|had it|her|him|this?",
     "when i|we bought it|her|him|this?",

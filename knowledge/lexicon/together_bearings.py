@@ -154,10 +154,10 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         f"{_JOURNAL}|crank + smooth|unmarked|perfect|polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
     ),
     "hard_to_turn": (
-        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
+        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|drill|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
     ),
     "engine_seized": (
-        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
+        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|drill|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
     ),
     "magnetic_metal": (
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",

@@ -177,7 +177,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"plug|cup + {_SUMP}|timing_case|timing_chest|timing_cover|timing_chain_case|front_cover|bottom + lying|found|loose|fished|rolling|laying|sitting|fell|dropped - drain|spark|glow|magnet|magnetic|piston|gudgeon|plug_out_of|wrist",
     ),
     "gallery_plug_found_too_deep": (
-        f"plug|plugs + too_far|too_deep|over-driven|overdriven|deep|in_too + {_GALLERY}|drilling|feed|hole|passage|covered|masks|masking|blocking|covers|driven|oil|cross - drain|spark|core_plug_out|glow",
+        f"plug|plugs + too_far|too_deep|over-driven|overdriven|deep|in_too + {_GALLERY}|=drilling|feed|hole|passage|covered|masks|masking|blocking|covers|driven|oil|cross - drain|spark|core_plug_out|glow",
     ),
     "gallery_plug_in_wrong_passage": (
         "plug + in_the_hole|wrong_hole|wrong_passage|wrong_place|wrong_gallery|that_feeds|should_be_open|feed_hole|blocking_the_feed - drain|spark|driven|too|deep|far|glow|missing",
@@ -201,7 +201,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"{_GALLERY}|casting|wall|web & air|dye|crack|porous|porosity & bubble|bubbles|bubbling|weep|weeps|seeping|came_through|through|leaking - sump|pump|gasket|tube|pickup|head_gasket|cylinder",
     ),
     "gallery_found_blocked": (
-        f"{_GALLERY}|drilling|oil_hole|oil_passage|feed_hole|oil_holes|oil_passages|oil_feed|cross_drilling + {_BLOCKED}|swarf|debris|grit|dirt|dirty|silicone|sludge|rag|sand|muck|full - no|not|clear|clean|turbo|gauge|sender|drain|return|relief|plug|rocker_oil",
+        f"{_GALLERY}|=drilling|oil_hole|oil_passage|feed_hole|oil_holes|oil_passages|oil_feed|cross_drilling + {_BLOCKED}|swarf|debris|grit|dirt|dirty|silicone|sludge|rag|sand|muck|full - no|not|clear|clean|turbo|gauge|sender|drain|return|relief|plug|rocker_oil",
     ),
     "cooler_found_blocked": (
         "cooler + blocked|plugged|clogged|choked|delaminated|closed|kinked|flattened|solid|restricted|collapsed|bunged|full_of|silted|furred - fins|outside|air|face|dirt|chaff|mud|radiator|no|not|water_side|ok|bypass",
@@ -230,7 +230,7 @@ TOGETHER_DELIVERY_ABSENT: dict[str, tuple[str, ...]] = {
         "filter|element|cartridge + clean|no_metal|no_glitter|no_shavings|nothing_in|spotless|no_flakes|@not_metal|no_filings|no_swarf|nothing_unusual|free_of_metal - cleaned|air|fuel|new_clean|clean_side|to_clean",
     ),
     "gallery_found_blocked": (
-        f"{_GALLERY}|oil_holes|oil_passages|drillings|passages + clear|clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
+        f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + clear|clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
     ),
     "gallery_plug_found_missing": (
         "plugs + all|every|each + in|present|tight|fitted|there|sealed|place - spark|not|missing|drain|except|core|dropped|glow|fell|out|dumped",

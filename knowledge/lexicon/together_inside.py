@@ -109,7 +109,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "cooler|heat_exchanger|cooler_core + packed|full|solid|stuffed|bunged|blocked|choked + swarf|metal|sludge|debris|crud|bearing|gunk|solid|muck|silicone|carbon - outside|fins|no|not|chaff|mud|leaves|air|face",
     ),
     "relief_found_stuck": (
-        "plunger|piston|relief|relief_valve + =stuck|jammed|seized|hung|gummed|=wedged & relief|plug|regulator|bore|prv - filter_bypass|rings|no|not|thermostat|@not_stuck",
+        "plunger|piston|relief|relief_valve + =stuck|jammed|seized|hung|gummed|=wedged & relief|plug|regulator|bore|prv - stuck_between|stuck_under|wedged_between|jammed_between|filter_bypass|rings|no|not|thermostat|@not_stuck",
     ),
     "relief_plunger_sticks": (
         "piston|plunger + hangs|hung|hanging|drags|catches|sticky|stiff + bore|its|up - ring|rings|cylinder|engine|filter",

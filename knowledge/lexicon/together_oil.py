@@ -275,7 +275,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|while_back|years_back|months_back|weeks_back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - dropped_the_engine|at_once|alarm|switched|back_in|not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
     ),
     "several_alike": (
-        "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - spring|springs|borrowed|feel|feels|gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",
+        "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - spring|springs|borrowed|feel|feels|gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_age|same_hours|same_year|only|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",
     ),
     "service_neglected": (
         "never|rarely|seldom|neglected|hardly|skipped|irregular|@not + serviced|maintained|maintenance|looked_after|oil_changes|oil_change|changes_the_oil|changed_the_oil + ever|never|it|properly|regularly|years|the|been|done|him|her|them|owner|was|were|oil|out|few|much - not_yet|gauge|filter_change_cured|before|since|overdue|always",

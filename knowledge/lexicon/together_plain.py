@@ -111,7 +111,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "long_unchanged": (
         "been_like_that|been_that_way|been_this_way|been_like_this|been_so|was_like_that & years|ages|decades|donkeys|@years|ever_since_i - now|until|two_days|weeks",
         "always + been_like|been_that|done_it|done_that|has|read|like_that|like_this|the_same + like|that|this|way|it|low|since|been - light|now|until|oil|used_to|dipped|changed|checked|cleaned|no_light|had",
-        "same_reading|reads_the_same|same_pressure + since|years|bought|always|got|ever - new|sender|filter|pump|rebuild|changed|after",
+        "same_reading|reads_the_same|same_pressure + since|years|bought|always|got|ever - new|gauge|mechanical|got_the_same|got_same|sender|filter|pump|rebuild|changed|after",
         "always + been_like|done_that|done_this|read_like|has_been|been_that|was_like|like_this|like_that|been_the_same|been_that_way + since|we|i|years|got|owned|bought|new|it - rebuild|work|changed|now|until|used|before|good|fine|but_now|no_light|fitted|swapped|last|week|replaced",
         "the_same|like_this|unchanged|no_worse|@not_changed + for_years|decade|decades|@longtime|since_new|for_ages - until|used|stood|oil|barn|now_it|filter|ago|sat|storage|changed|fall|cured",
     ),

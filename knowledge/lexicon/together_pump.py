@@ -192,7 +192,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"plunger|piston|{_RELIEF} + stayed|stuck|jammed|hung|remained|held + up_the_bore|up_in|back_in|in_the_bore|off_its_seat|off_the_seat|open|half_way|halfway|part_way|in_its_bore - filter_bypass|rings|engine|throttle|pcv|thermostat",
     ),
     "relief_plunger_sticks": (
-        f"plunger|piston|{_RELIEF} + @not_slide|@not_drop|@not_fall|sticky|sticks|=stuck|magnet_to|swearing|drift|tap_out|had_to_pull|pliers|tight_in - often|where|filter_bypass|rings|scuffed",
+        f"plunger|piston|{_RELIEF} + @not_slide|@not_drop|@not_fall|sticky|sticks|=stuck|magnet_to|swearing|drift|tap_out|had_to_pull|pliers|tight_in - stuck_between|stuck_under|often|where|filter_bypass|rings|scuffed",
     ),
     "relief_seat_scored": (
         f"seat|bore|ball|{_RELIEF} + pitted|scored|burr|burred|hammered|grooved|worn|ridge|egg|dented|scuffed|galled|ring_worn + {_RELIEF}|ball|seat|plunger - journal|crank|cylinder|shell|bearing|rocker|cam|good|new_ball|pump_body|wear_in_the_pump|valve_seats|exhaust|spring_is",
@@ -207,7 +207,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_RELIEF} + return|drain|spill|passage|dump_hole|outlet + blocked|plugged|bunged|clogged|choked|covered|restricted - not|no",
     ),
     "relief_found_stuck": (
-        f"{_RELIEF} + =stuck|seized|jammed|=sticking|gummed|=frozen - often|where|not|no|filter|bypass|voltage|unstuck|open|shut|closed",
+        f"{_RELIEF} + =stuck|seized|jammed|=sticking|gummed|=frozen - stuck_between|stuck_under|often|where|not|no|filter|bypass|voltage|unstuck|open|shut|closed",
     ),
 }
 TOGETHER_PUMP_ABSENT: dict[str, tuple[str, ...]] = {

@@ -1,0 +1,48 @@
+"""Faults that are said to be mended: "the sump leak is fixed". They are no longer there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from diagnose.understanding.facts import Fact
+from diagnose.understanding.paragraph import Line, Paragraph
+from knowledge.lexicon.mended import BETWEEN, CURES, MENDED
+
+_BEHIND = 5  #: words from a fault to what was done to it
+
+
+def without_mended(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts without findings whose words say at once that they were put right."""
+    return [f for f in facts if not (_is_seen(f) and _is_mended(f, paragraph))]
+
+
+def _is_seen(fact: Fact) -> bool:
+    return fact.table == "finding" and fact.fields.get("state") == "present"
+
+
+def _is_mended(fact: Fact, paragraph: Paragraph) -> bool:
+    """Whether a word for mending stands straight before or behind the words of a fact."""
+    first, last = fact.spans[0][0], fact.spans[-1][1]
+    for line in paragraph.lines:
+        places = [k for k, t in enumerate(line.tokens) if first <= t.start and t.end <= last]
+        if not places or any(line.word(k) in MENDED for k in places):
+            continue
+        return _behind(line, places[-1] + 1) or _before(line, places[0] - 1)
+    return False
+
+
+def _behind(line: Line, at: int) -> bool:
+    """Whether "is fixed", "has been cured last year" follows at a place."""
+    for k in range(at, min(at + _BEHIND, len(line.tokens))):
+        if line.word(k) in MENDED:
+            return not (line.word(k) in CURES and line.word(k + 1) in ("it", "that", "the"))
+        if line.word(k) not in BETWEEN:
+            return False
+    return False
+
+
+def _before(line: Line, at: int) -> bool:
+    """Whether "fixed the", "cured a" leads to a place."""
+    while at >= 0 and line.word(at) in ("the", "a", "an", "my", "that", "some", "all", "its"):
+        at -= 1
+    return at >= 0 and line.word(at) in CURES

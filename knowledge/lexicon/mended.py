@@ -1,0 +1,18 @@
+"""Words that say of a fault that it was put right."""
+
+from __future__ import annotations
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: behind a fault: it is no longer there
+MENDED = _set("fixed cured mended repaired sorted rectified resealed remedied healed welded brazed")
+#: before a fault: somebody put it right
+CURES = _set("fixed cured mended repaired sorted rectified remedied")
+#: between a fault and that
+BETWEEN = _set(
+    "is was were are has have had been now since already all got then being which that i we he "
+    "they properly"
+)
