@@ -57,6 +57,8 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "transferred my pan over": ["earlier sump taken off and refitted"],
         "pulled the pan": [],
         "infrequent oil changes": [],
+        "oil changed every 250 hours": [],
+        "the pump came from a parts bin, never opened it": [],
         "otherwise new pump needed": [],
         "planning to rebuild the engine": [],
         "should I change the oil?": [],

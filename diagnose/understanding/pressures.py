@@ -373,6 +373,8 @@ def _is_difference(line: Line, i: int) -> bool:
         return True
     if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:
         return True
+    if {"which", "gave"} <= {line.word(k) for k in range(i - 5, i)}:
+        return True  # "thicker oil, which gave me maybe 3 psi"
     if after in MORE and (after, then) not in _NO_MORE:
         return True
     return bool(words & BY) or before in ("by", "within")

@@ -277,7 +277,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_cooler_or_lines",
     ),
     PartWorked(
-        names=("oil line|lines|hose|hoses|pipe",),
+        names=(
+            "oil line|lines|hose|hoses|pipe",
+            "oil|feed|turbo|cooler? banjo bolt|union|fitting?",
+            "oil|feed|cooler|line|pipe|hose union|unions",
+        ),
         trials={_R: "oil_line_renewed", _A: "oil_line_renewed", _B: "oil_line_renewed"},
         area="oil_cooler_or_lines",
     ),
