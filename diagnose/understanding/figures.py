@@ -31,7 +31,7 @@ _VALUES = (*range(1, 13), 15, 20, 30, 40, 50, 60)
 WORDS = dict(zip(_SMALL, _VALUES, strict=True))
 _WORD = "|".join(sorted(_SMALL, key=len, reverse=True))
 _NUMBERED = rf"(?:{_NUM}|{_WORD}|(?:a )?few|(?:a )?couple(?: of)?|several)"
-_COUNT = rf"(?:{_NUM}|{_WORD}|an?|(?:a )?few|(?:a )?couple(?: of)?|several|half an)"
+_COUNT = rf"(?:{_NUM}|{_WORD}|an?|(?:a )?few|(?:a )?couple(?: of)?|several|half an?)"
 _TIMES = (
     (r"seconds?|secs?|s", "seconds", "s"),
     (r"minutes?|mins?", "minutes", "min"),

@@ -87,7 +87,10 @@ class Lexicon:
         self.since: Phrases[Since] = Phrases(beginnings.SINCE)
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases(_parts())
-        self.trials: Phrases[str] = Phrases({**work.TRIALS, **trials_rare.TRIALS_RARE})
+        often, rare = work.TRIALS, trials_rare.TRIALS_RARE
+        self.trials: Phrases[str] = Phrases(
+            {id_: (*often.get(id_, ()), *rare.get(id_, ())) for id_ in (often | rare)}
+        )
         self.areas: Phrases[str] = Phrases(
             {
                 **work_more.AREAS_MORE,

@@ -292,6 +292,14 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "seal_found_pushed_out",
     ),
     "shells_embedded_dirt": ("bearing_found_seized",),
+    "wet_sumps": (
+        "dipstick_dry",
+        "dipstick_low",
+        "oil_loss_fast",
+        "tank_empties_running",
+        "level_correct",
+        "level_high",
+    ),
     "only_small_seeps": (
         "oil_sprayed",
         "lamp_only",

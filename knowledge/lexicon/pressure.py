@@ -212,6 +212,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.SLOW: (
         "slow to build|come|rise|register|show|go",
+        f"{_P} sits|stays|stuck|rests|stayed|sat|hangs on|at the? peg|pin|stop|zero|bottom|nothing for about|around|nearly|a|good|at-least? @seconds",
         "no oil? pressure till|until|unless .. crank|cranked|cranking|rev|revved|ages|while|@seconds|minute|spun|turned",
         "longer it|gauge|needle|pressure|light|lamp takes|needs",
         f"{_P} slow|slowly to? builds|build|come|comes|rises|rise up?",

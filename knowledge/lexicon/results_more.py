@@ -45,6 +45,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "money down the drain",
         "same|identical since|afterwards|after-that|thereafter",
         "does|did|doing it|that still|just-the-same",
+        "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? stayed|stays|remained|remains|still put|on|with|at|in|low the|that|its? same|low|port|starboard|bad|original? side|engine|motor|one|low?",
     ),
     Result.CURED: (
         "light|lamp|flicker|flickering|ticking|ticks|noise|noises|alarm|buzzer|beeping|warning|rattle|knock|leak =quit|=quits",
@@ -110,6 +111,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"all|pretty? {_SHOWN} has|have|is|are? =gone",
         "now|and|it @not|doesnt|wont|hasnt cut|cuts|trip|trips|stall|stalls out|off|down|itself?",
         "moved|went|followed|came|swapped to|over|across the|with? other|left|right|port|starboard side|engine|one|bank?",
+        "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? has|also|then? followed|follows|moved|moves|went|goes|travelled with|across-with|to|along-with? the? sender|sensor|gauge|other|filter|unit|switch",
     ),
     Result.HELPED: (
         "quieted|quietened|calmed|settled|toned|hushed it|them|that|things|the-noise|noise down? some|a-bit|somewhat|a-little|slightly|a-lot|quite-a-bit|bit",
@@ -130,6 +132,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "partly|partially|half|somewhat cured|fixed|better|solved|improved|worked",
         "gave|gives|gained|worth|bought it|me|us? maybe|about|only|perhaps|barely|roughly|around|some? @pressure|@number|few|couple of? psi|pounds|lbs|lb|more?",
         "only? gained|got|gave about|around|maybe|roughly|another|just? @pressure",
+        "got|gives|gained|have|gets|made @pressure|@number more|extra|higher|better",
     ),
     Result.FOR_A_WHILE: (
         "comes|came back|up|right|good for about|maybe|only|just|around? a|an|@time|@minutes|@hours|@distance|few|couple|ten|five",

@@ -13,7 +13,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "message|warning|alert|display|dash|dashboard|screen|cluster|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
         "comes|saying|flashed|flashes|displayed|: up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "oil pressure too? low -|,|:? stop",
-        "oil pressure too? low message|warning|alert|come|comes|came|on|with|and|beep|in|popped",
+        "oil pressure too? low message|warning|alert|come|comes|came|beep|popped",
+        "oil pressure too? low on|in|with|and the|a|an? dash|display|screen|panel|cluster|beep|chime|red|yellow|amber",
         "stop engine ,? low? oil pressure too? low? message|warning?",
         "message|warning|alert|notice check|stop|low|add engine? oil pressure",
         "check gauges|gages|gauge|engine-oil|oil light|lamp|message|came|comes|on|warning|pops|at|when",

@@ -273,6 +273,9 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "=clean|normal|good oil analysis|report|sample",
         "no abnormal|wear|unusual metals in|on the? sample|report|analysis|oil?",
     ),
+    "cooler_face_blocked": (
+        "rad|radiator|cooler|screen|grille|fins|core gets|got|is|was|all|completely? clogged|choked|full|packed|blocked|plugged|matted|caked up|solid? with|of chaff|grass|seed|seeds|dust|dirt|weed|straw|fluff|leaves|mud|bugs",
+    ),
 }
 #: the finding, by what is said when it is not there
 SIGHTS_OIL_LOOK_ABSENT: dict[str, tuple[str, ...]] = {

@@ -252,6 +252,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "tank empties|emptying|emptied|drains|goes|runs empty|into|while|when|dry|running|the?",
         "no|little|poor oil? return|scavenge to|from the? tank|sump",
         "wet sumping while|when running",
+        "tank level? goes|went|drops|dropped|drains|falls|fell|sinks|pumps|runs down|low|away|dry|empty|out? while|when|as|whenever|once|after running|revved|riding|run|under-way|racing|it-runs|its-running|at-speed",
+        "tank pumps|empties|drains itself? dry|empty|out|down? while|when|as running|riding|it-runs|revved",
     ),
     "pump_belt_off": (
         "pump belt .. off|broken|broke|snapped|slack|stripped|shredded|jumped|threw|thrown|slipped",
@@ -266,5 +268,9 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "distributor|dist|dizzy|pump|drive|oil-pump drive|pump? shaft|gear|drive has|had|with|got|lots|too|loads|a lots|lot|loads|too|much|plenty|tons|a|"
         "excessive of? of? up|end|vertical|axial and|&|play|float|movement|slop down?",
         "distributor|dist|dizzy shaft|gear|drive lifts|moves|move|goes|rattles up and|& down",
+    ),
+    "wet_sumps": (
+        "tank is|was|found|nearly|almost|completely|goes|gets? nearly|almost|completely? empty|drained|low|dry and|with|, all? the? oil|sump|crankcase|crankcases|engine is|was|all|completely? full|flooded|in|brimming",
+        "oil|tank|it drains|drained|bleeds|seeps|creeps|leaks|ends|siphons back|down|through|past|up? into|in|to|through the? sump|crankcase|crankcases|cases|pump .. overnight|standing|stood|week|weeks|parked|winter",
     ),
 }

@@ -110,4 +110,13 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "pulled|removed|took|reseated|refitted|dropped|turned .. distributor|dizzy .. refitted|back|again|in|seated",
         "re-stabbed|restabbed|reseated the? distributor|dizzy",
     ),
+    "new_sender": (
+        "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? senders|sensors|sending-units|switches|transducers over|round|around|between|side-to-side|from|across|left|port|starboard",
+    ),
+    "other_gauge": (
+        "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? gauges|dials|instruments over|round|around|between|side-to-side|from|across|left|port|starboard",
+    ),
+    "relief_adjusted": (
+        "wound|screwed|turned|cranked|backed|tightened the|my? pressure|oil? relief|regulator|adjusting|adjuster|adjustment valve? screw|adjuster|bolt|nut right|all|fully? in|out|up|down|home",
+    ),
 }

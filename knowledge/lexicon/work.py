@@ -301,7 +301,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     ),
     "other_engine": (
         "engine|motor|block swap",
-        "swapped .. engine|motor",
+        "swapped|swapping|swap in|out|for|the|my|a|an|whole|complete? in|out|for|the|my|a|an|whole|complete? another|different|new|used|old|rebuilt|spare|other|whole|entire? engine|motor",
         "new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|exchange|secondhand engine|motor|block "
         "was|had|been|and? fitted|installed|put|dropped|went in?",
         "put|fitted|installed|dropped .. new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|"
