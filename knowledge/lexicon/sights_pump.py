@@ -269,8 +269,4 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "excessive of? of? up|end|vertical|axial and|&|play|float|movement|slop down?",
         "distributor|dist|dizzy shaft|gear|drive lifts|moves|move|goes|rattles up and|& down",
     ),
-    "wet_sumps": (
-        "tank is|was|found|nearly|almost|completely|goes|gets? nearly|almost|completely? empty|drained|low|dry and|with|, all? the? oil|sump|crankcase|crankcases|engine is|was|all|completely? full|flooded|in|brimming",
-        "oil|tank|it drains|drained|bleeds|seeps|creeps|leaks|ends|siphons back|down|through|past|up? into|in|to|through the? sump|crankcase|crankcases|cases|pump .. overnight|standing|stood|week|weeks|parked|winter",
-    ),
 }
