@@ -93,7 +93,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "temp|temperature|fuel|tach|tacho|rev gauge|counter? @not read|work|move|register|works|reads|working at? all?",
         "temp|temperature|water-temp|fuel|volt|tach|tacho|amp|boost gauge|needle? also|too? waves|jumps|moves|swings|flickers|drops|wavers|twitches|dances|wanders|follows with|along-with|in-sympathy|in-step|together it|oil|the?",
         "also|and .. temp|temperature|fuel|volt|tach|tacho gauge|needle? does the? same",
-        "water|coolant|oil temp|temperature gauge? waves|jumps|moves|swings|flickers|wavers|twitches|dances|wanders with it|too",
     ),
     "needle_stuck_at_one_value": (
         f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at|on .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
