@@ -37,7 +37,9 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     ),
     "pushrod_off_or_bent": _set("cover gasket box seal oil"),
     "oil_black_and_gritty": _set("smoke smoking exhaust soot plug plugs belt hose"),
-    "needle_off_zero_at_rest": _set("drill primed priming prime preoiled"),
+    "needle_off_zero_at_rest": _set(
+        "lamp light buzzer zero nothing drill primed priming prime preoiled"
+    ),
     "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
     "bores_or_pistons_scored": _set("housing pump relief rotor gear valve"),
     "maker_calls_it_normal": _set(

@@ -203,6 +203,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "slow oil? lamp|light",
     ),
     "needle_stuck_at_one_value": (
+        "pulled|took|unplugged|disconnected|with the? wire|lead|plug|connector off? the|from|off? sender|switch|sensor|unit? and|, ,? its|it|is|the|still|"
+        "gauge|needle|stays? still|stays|remains|is|just? pegged|the-same|there|stuck|at|pinned|maxed|full|unchanged",
         f"{_GAUGE} .. always|just|constantly|permanently reads|shows|says|sits|stays|stuck|on|at|same .. same|@pressure|@number .. whatever|regardless|matter|no|always|hot|cold|idle",
         f"{_GAUGE}|it reads|shows|says|stays|is|sits|always|never the? same hot|at|all|whatever|no|always|regardless|everywhere",
         f"{_GAUGE}|it always reads|shows|says the? same",
@@ -212,6 +214,9 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         f"worse|nothing|dead|zero since|with|after|on i|the|fitting|a|my|putting? new {_SENDER}",
     ),
     "needle_off_zero_at_rest": (
+        "as soon as|when|whenever|once|the-moment i|you|we? turn|switch|put the? key|ignition on? ,? engine|motor? running|on|going or|and not|off|stopped",
+        "pegs|pegged|pinned|full|max|scale|high|stuck|@pressure|@number ,? ,? whether|with|if|even? the? engine|motor is? running|on|going|runs or not|off|stopped",
+        "pegs|pegged|pinned|full|max|scale|high|stuck|@pressure|@number with|whether? the? key|ignition is? on|off or|and|/ on|off",
         "needle|gauge|it sits|rests|stays|reads|shows|is|hangs|stuck|stops|never below|above|off|at|@pressure|@number|returns|goes|on|psi .. zero|stop|peg|off|engine =off|=stopped|=when|=with|=key|=engine|=ignition|=parked|=standing|=turned",
         "=below =zero =when|=with|=engine|=at|=off",
         "needle|gauge @not return|returns|go|goes|come|comes|drop back|down|to|right zero|rest|stop|off|to",
