@@ -56,6 +56,7 @@ class Stance(Flag):
 
 UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
+_REACH, _LONG = 8, 20  #: words that a negation reaches in a clause longer than this
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
 
@@ -274,8 +275,15 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
             if tokens[k].word in ENDS_NEGATION:
                 last = k
                 break
-        last = _list_end(sentence, last)
-        _set(of, i + 1, last, Stance.DENIED)
+        if last - i <= _REACH:
+            last = _list_end(sentence, last)
+        _set(of, i + 1, min(last, i + 1 + _REACH) if _runs_on(sentence, i) else last, Stance.DENIED)
+
+
+def _runs_on(sentence: Sentence, at: int) -> bool:
+    """Whether a clause is so long that it holds several statements: text without punctuation."""
+    clause = clause_at(sentence.clauses, at)
+    return clause.last - clause.first > _LONG
 
 
 def _list_end(sentence: Sentence, last: int) -> int:

@@ -49,7 +49,8 @@ SUBJECTS = _words(
     "oil engine motor pressure gauge gage needle light lamp alarm buzzer level dipstick stick sender switch filter pump "
     "lifters tappets lifter valve spring plunger pickup strainer screen sump pan bearings mains rods "
     "shells crank crankshaft cam temperature temp water coolant mileage noise knock wire panel sensor bilge "
-    "compression smoke clearance clearances rockers rocker cooler drain rings pistons plugs relief mech mechanical"
+    "compression smoke clearance clearances rockers rocker cooler drain rings pistons plugs relief mech mechanical "
+    "chain turbo gauze message dealer garage shop mechanic builder dizzy distributor"
 )
 #: with a noun of the trade behind them they begin its name
 MODIFIERS = _words(
@@ -67,14 +68,15 @@ STATING = _words(
     "moves moved needs needed does doesnt did didnt wont will cant checked changed replaced rebuilt renewed cleaned swapped "
     "measured worn scored cracked broken loose tight blocked black thin thick milky dirty empty between at on off out up down never still "
     "only all hot cold turns turned seems seemed began works worked came not lost varies hovers hovering pegged pegs builds took takes about around "
-    "over under same no stands stood sank sinks"
+    "over under same no stands stood sank sinks hung found smells stinks blinks blinked whistles weeps "
+    "leaks cured put"
 )
 #: begin a statement where something done stands behind them
 DOING = _words(
     "changed replaced renewed swapped fitted installed rebuilt cleaned checked measured tried pulled put took "
     "drained topped poured primed cranked spun opened dropped removed stripped found bought refitted shimmed stretched ground "
     "reground honed added unplugged disconnected connected hooked screwed bolted tested ran started drove lost "
-    "noticed heard stopped shut parked"
+    "noticed heard stopped shut parked filled refilled fired dipped squirted sucked wiggled towed overheated"
 )
 #: may stand between what is done and its object
 OBJECTS = _words(
@@ -115,6 +117,8 @@ ENDING = _words(
     "pan light lamp switch needle tappets lifters lifter zero nothing limits spec book manual tight loose clean worn scored "
     "same help helped anything everything crank plugs gears housing cover mods original stock standard quiet smoke "
     "driving drive stops lights throttle load gear traffic rest standstill overnight morning afternoon night "
+    "weekend weekends holiday home work school winter summer spring monday tuesday wednesday thursday friday saturday "
+    "sunday street house yard garage shop store car truck van wagon estate minivan suv saloon receipts lol tho mate "
     "underneath everywhere outside dry level sound smoothly sweetly cap stick dipstick me them it thing apart build built broken cracked plastic rebuilt"
 )
 #: begin what only says when or where; the statement comes behind it
