@@ -68,7 +68,7 @@ def test_the_figures_in_words() -> None:
         until_confirmed=81.6, expected=140.2, worst=900.0, found=0.7, found_by=(), right=0.9
     )
     assert hands_on(estimate) == (
-        "about 82 min hands-on where this plan confirms a cause; about 140 min on average, "
+        "on average 82 min hands-on where this plan confirms a cause; about 140 min on average, "
         "whether it does or not; 900 min where all of it is done"
     )
 

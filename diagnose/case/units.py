@@ -1,4 +1,4 @@
-"""The units one job is written in; imported by ``entry``, ``output`` and ``serve``."""
+"""The units one job is written in; imported by ``circuit``, ``entry``, ``output`` and ``serve``."""
 
 from __future__ import annotations
 
@@ -9,7 +9,23 @@ from itertools import chain
 from diagnose.case.case import Case
 from diagnose.case.pressures import pressure_unit
 from diagnose.case.schema import BaselineEntry, ReadingEntry
-from knowledge.units import DIMENSIONS, PRESSURE, TEMPERATURE, Dimension, show, unit_in
+from knowledge.units import (
+    DIMENSIONS,
+    FORCE,
+    LENGTH,
+    PRESSURE,
+    TEMPERATURE,
+    TORQUE,
+    Dimension,
+    show,
+    unit_in,
+    unit_named,
+)
+
+#: what goes with a unit of pressure where a job has no figure of a dimension yet
+WITH_PSI: Mapping[str, str] = {LENGTH.id: "in", TORQUE.id: "lb-ft", FORCE.id: "lbf"}
+WITH_BAR: Mapping[str, str] = {LENGTH.id: "mm", TORQUE.id: "N·m", FORCE.id: "N"}
+_PSI = unit_named("psi", PRESSURE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,13 +38,25 @@ class JobUnits:
         """The name of the unit as it was written; None where the job has no such figure yet."""
         return self.names.get(dimension.id)
 
+    def shown_in(self, dimension: Dimension) -> str | None:
+        """The unit a figure is shown in: its own, else what goes with the job's pressures.
+
+        >>> JobUnits({"pressure": "psi"}).shown_in(TORQUE), JobUnits({"pressure": "bar"}).shown_in(TORQUE)
+        ('lb-ft', 'N·m')
+        """
+        own, pressure = self.of(dimension), self.of(PRESSURE)
+        if own is not None or pressure is None:
+            return own
+        usual = WITH_PSI if unit_named(pressure, PRESSURE) is _PSI else WITH_BAR
+        return usual.get(dimension.id)
+
     def show(self, si: float, dimension: Dimension, digits: int = 3) -> str:
         """A figure in the unit of the job, else the dimension's first.
 
         >>> JobUnits({"temperature": "F"}).show(363.15, TEMPERATURE)
         '194 F'
         """
-        return show(si, dimension, self.of(dimension), digits)
+        return show(si, dimension, self.shown_in(dimension), digits)
 
 
 def units_of(case: Case) -> JobUnits:

@@ -152,7 +152,9 @@ def _measured(
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
             shown = parameter.shown(value, unit) + _of(found)
-            yield _deviation(parameter, value, shown, evenly_drawn(n, rng))
+            one = _deviation(parameter, value, shown, evenly_drawn(n, rng))
+            other = {m.measure.quantity for m in found} - {parameter.quantity}
+            yield replace(one, says=other.pop().says) if len(other) == 1 else one
     if HOLLOW.id in by_parameter:
         deep = together(by_parameter[HOLLOW.id], True)
 

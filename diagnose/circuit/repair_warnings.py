@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from diagnose.case.units import units_of
 from diagnose.circuit.band import HIGH
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.fixes import closed_by
@@ -28,7 +29,7 @@ from knowledge.stations.relief import quantities as relief
 from knowledge.stations.suction import quantities as suction
 from knowledge.stations.suction.quantities import LEAST_PICKUP_GAP, MOST_PICKUP_GAP
 from knowledge.stations.topend import quantities as topend
-from knowledge.units import INCH, PSI
+from knowledge.units import INCH, PSI, TORQUE
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)
 FEW = 0.1  #: share of plausible engines from which to warn
@@ -174,11 +175,16 @@ def _drive(forecast: Forecast) -> Iterator[RepairWarning]:
         float(np.mean(s.torque(cold=True)[:, at])) for s in (forecast.before, forecast.after)
     )
     if after > MORE_TORQUE * before:
+        units = units_of(forecast.case)
+
+        def torque(si: float) -> str:
+            return units.show(si, TORQUE, 2)
+
         by = forecast.case.features.get(PUMP_ON_DISTRIBUTOR_SHAFT) is State.PRESENT
         part = "distributor gear and drive shaft carry" if by else "the pump's drive carries"
         yield RepairWarning(
             "drive",
-            f"Cold, {part} {after:.1f} N·m instead of {before:.1f}: look at gear, shaft and pin "
+            f"Cold, {part} {torque(after)} instead of {torque(before)}: look at gear, shaft and pin "
             "before and after.",
         )
 

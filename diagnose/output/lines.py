@@ -137,6 +137,15 @@ def duration(minutes: float) -> str:
     return f"{minutes / 60:.0f} h" if whole_hours else f"{minutes:.0f} min"
 
 
+def about(minutes: float) -> str:
+    """Return minutes, or hours where they are many, as an estimate is said.
+
+    >>> about(95), about(1146)
+    ('95 min', '19 h')
+    """
+    return duration(60 * round(minutes / 60) if minutes >= 240 else minutes)
+
+
 def together(blocks: Iterable[list[str]]) -> str:
     """Blocks of lines with an empty line between them."""
     return "\n\n".join("\n".join(b) for b in blocks if b)

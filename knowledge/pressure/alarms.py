@@ -332,7 +332,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
     if known.has(patterns.LAMP_COMES_ON):
         yield Alarm(
             Severity.STOP,
-            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, fit a "
+            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar): stop, fit a "
             "trusted gauge before you run it again",
             low=False,
         )
@@ -344,10 +344,10 @@ def lamp_says_stop(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.LAMP_ONLY])],
 )
 def lamp_out_proves_little(known: Known) -> Conclusions:
-    """A lamp that is out does not prove enough pressure: its switch opens at 4.5 to 7 psi."""
+    """A lamp that is out does not prove enough pressure: its switch opens at 4.5 to 7 psi (0.3 to 0.5 bar)."""
     if known.has(features.LAMP_ONLY):
         yield Alarm(
             Severity.CARE,
-            "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out does not "
+            "lamp or alarm only, its switch opens at about 4.5 to 7 psi (0.3 to 0.5 bar): a lamp that is out does not "
             "prove enough pressure; fit a trusted gauge",
         )

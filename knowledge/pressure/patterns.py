@@ -82,7 +82,7 @@ LAMP_COMES_ON = Finding(
     source=sources.SMALL_ENGINE_MANUAL,
     denies="lamp and alarm stay off",
     stage=Stage.KNOWN,
-    normal="out in a few seconds; switches open at about 4.5 to 7 psi on small engines",
+    normal="out in a few seconds; switches open at about 4.5 to 7 psi (0.3 to 0.5 bar) on small engines",
     background=OCCASIONAL,
     also=(
         "oil light on",

@@ -63,9 +63,9 @@ class SpringUnits:
         units = units_of(case)
         force_typed, typed = spring.tests[0].units if spring.tests else (None, None)
         on_card = case.unit("length", "relief_spring_length")
-        length = typed or on_card or case.unit("length", "relief_plunger") or units.of(LENGTH)
+        length = typed or on_card or case.unit("length", "relief_plunger") or units.shown_in(LENGTH)
         metric = length in ("mm", "cm")
-        return cls(length, force_typed or units.of(FORCE) or ("N" if metric else "lbf"))
+        return cls(length, force_typed or units.shown_in(FORCE) or ("N" if metric else "lbf"))
 
     def length(self, si: float) -> str:
         return show(si, LENGTH, self.length_unit, 3)

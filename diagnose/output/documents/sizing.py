@@ -194,7 +194,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
 def _wider(si: float, units: JobUnits) -> str:
     if si == 0.0:
         return "as they are"
-    return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.of(LENGTH), 2)}"
+    return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.shown_in(LENGTH), 2)}"
 
 
 LEAKS_MUCH = 0.8  #: of the pressure without leaks, from which down they come first
@@ -292,7 +292,7 @@ def _power(watts: float, scale: Scale) -> str:
 
 
 def _torque(si: float, units: JobUnits) -> str:
-    return show(si, TORQUE, units.of(TORQUE), 2)
+    return show(si, TORQUE, units.shown_in(TORQUE), 2)
 
 
 def _at_idle(choices: Sequence[Choice], scale: Scale) -> str:

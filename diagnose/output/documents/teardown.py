@@ -158,7 +158,9 @@ def _left_out(left: NotPlanned) -> OpeningLeftOut:
 
 def hands_on(estimate: PlanEstimate) -> str:
     """Return the hands-on minutes of a plan in a sentence."""
-    confirms = f"about {estimate.until_confirmed:.0f} min hands-on where this plan confirms a cause"
+    confirms = (
+        f"on average {estimate.until_confirmed:.0f} min hands-on where this plan confirms a cause"
+    )
     return (
         f"{confirms if estimate.found else 'this plan confirms no cause'}; about "
         f"{estimate.expected:.0f} min on average, whether it does or not; {estimate.worst:.0f} min "

@@ -55,7 +55,7 @@ def _beside(value: float, own: float, dimension: Dimension, unit: str | None) ->
     """A value beside the figure on the engine's card, of a quantity without limits in the book."""
     off = value - own
     by = f"; {_by(abs(off), dimension, unit)} {'over' if off > 0 else 'under'} it" if off else ""
-    return f"should be {show(own, dimension, unit)} ({OWN.title}){by}"
+    return f"should be {shown(own, dimension, unit)} ({OWN.title}){by}"
 
 
 def _sentence(every: Sequence[Sequence[Bound]], dimension: Dimension, unit: str | None) -> str:
@@ -71,7 +71,7 @@ def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> 
     first = bounds[0]
     by = _by(first.beyond, dimension, unit)
     says = (
-        f"{_PAST[first.limit.side]} the limit of {show(first.figure, dimension, unit)} by {by} "
+        f"{_PAST[first.limit.side]} the limit of {shown(first.figure, dimension, unit)} by {by} "
         f"({_named(first)})"
     )
     if first.near:
@@ -79,7 +79,7 @@ def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> 
     if passing := [b for b in bounds[1:] if not b.broken]:
         other = passing[0]
         says += (
-            f"; within the {show(other.figure, dimension, unit)} of another source "
+            f"; within the {shown(other.figure, dimension, unit)} of another source "
             f"({_named(other)}): the engine maker's figure decides"
         )
     return says
@@ -87,13 +87,13 @@ def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> 
 
 def _kept(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> str:
     first = bounds[0]
-    says = f"{_BOUNDS[first.limit.side]} {show(first.figure, dimension, unit)} ({_named(first)})"
+    says = f"{_BOUNDS[first.limit.side]} {shown(first.figure, dimension, unit)} ({_named(first)})"
     if first.near and first.limit.side is not Side.NOMINAL:
         says += ", but within the measuring error of it"
     if against := [b for b in bounds[1:] if b.broken]:
         other = against[0]
         says += (
-            f"; another source would refuse it at {show(other.figure, dimension, unit)} "
+            f"; another source would refuse it at {shown(other.figure, dimension, unit)} "
             f"({_named(other)})"
         )
     return says
@@ -106,7 +106,29 @@ def _named(bound: Bound) -> str:
     return "; ".join(filter(None, (bound.of, source)))
 
 
+#: decimals worth saying, by the unit: what a workshop can read
+DECIMALS = {"in": 4, "thou": 1, "mm": 3, "psi": 0, "bar": 1}
+
+
+def shown(si: float, dimension: Dimension, unit: str | None) -> str:
+    """A figure no finer than it can be read.
+
+    >>> from knowledge.units import LENGTH
+    >>> shown(0.15e-3, LENGTH, "in"), shown(0.15e-3, LENGTH, "thou"), shown(0.15e-3, LENGTH, "mm")
+    ('0.0059 in', '5.9 thou', '0.15 mm')
+    """
+    named = (unit_named(unit, dimension) if unit else None) or dimension.units[0]
+    decimals = next((d for name, d in DECIMALS.items() if name in named.names), None)
+    if decimals is None:
+        return show(si, dimension, unit)
+    value = round((si - named.offset) / named.factor, decimals) * named.factor + named.offset
+    return show(value, dimension, unit, 6)
+
+
 def _by(difference: float, dimension: Dimension, unit: str | None) -> str:
     """A difference in a unit; one of 2 K is one of 2 C."""
     used = (unit_named(unit, dimension) if unit else None) or dimension.units[0]
-    return show(difference + used.offset, dimension, unit).split(" ", 1)[0]
+    least = next((10.0**-d for name, d in DECIMALS.items() if name in used.names), 0.0)
+    if difference < 0.5 * least * used.factor:
+        return f"less than {least:g}"
+    return shown(difference + used.offset, dimension, unit).split(" ", 1)[0]

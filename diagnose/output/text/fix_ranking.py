@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.output.documents.forecast_targets import ForecastRemedy, ForecastTarget
-from diagnose.output.lines import percent, wrapped
+from diagnose.output.lines import about, percent, wrapped
 from diagnose.output.scale import Scale
 
 PARTS = 2  #: parts named
@@ -38,7 +38,7 @@ def ranking_lines(target: ForecastTarget, scale: Scale, most: int) -> list[str]:
 
 def _remedy(remedy: ForecastRemedy, scale: Scale) -> list[str]:
     """Name, pressure then, minutes; under it what is done, with the parts."""
-    minutes = "time not known" if remedy.minutes is None else f"{remedy.minutes:.0f} min"
+    minutes = "time not known" if remedy.minutes is None else about(remedy.minutes)
     names = " + ".join(remedy.fixes)
     notes = [
         *(["only if the loss not found yet is there"] if remedy.assumed else []),

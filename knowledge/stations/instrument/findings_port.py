@@ -151,7 +151,7 @@ SWITCH_OPENS_WRONG = Finding(
     source=sources.SMALL_ENGINE_MANUAL,
     denies="the switch changes over at its marked pressure",
     stage=Stage.OPENED,
-    normal="at its marked pressure; about 4.5 to 7 psi on small engines",
+    normal="at its marked pressure; about 4.5 to 7 psi (0.3 to 0.5 bar) on small engines",
     background=VERY_RARE,
     also=("oil switch tested bad", "switch stuck", "pressure switch never opens"),
 )
