@@ -20,6 +20,10 @@ from knowledge.lexicon.joints import (
 )
 from knowledge.lexicon.states import Thing
 
+_IN, _OR = (
+    frozenset(["in", "on"]),
+    frozenset(["or", "nor"]),
+)  #: "no metal in the pan or on the screen"
 _OF_PART = 2  #: most words between a part and what it is part of
 
 
@@ -58,7 +62,8 @@ def listed(
             continue
         ends = (other.last, at.first) if backwards else (at.last, other.first)
         words = {line.word(k) for k in range(*ends)}
-        if not words or not words <= JOINS:
+        places = words - _IN if words & _OR and "oil" not in words else words
+        if not words or not places <= JOINS:
             return
         if backwards and other is nearest and not words - {",", "the", "oil"}:
             return  # "metal under the ball, cover scored"

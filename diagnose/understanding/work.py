@@ -25,6 +25,7 @@ from knowledge.lexicon.results_words import (
     REST,
     SAYS_STILL,
 )
+from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 #: of several results of one trial these count, else the first
@@ -32,6 +33,7 @@ _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _PRIMING = frozenset(["pump_primed", "oil_poured_in"])
+_CRANKED = 8  #: words from priming to the pressure it brought
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 _AHEAD = 6  #: words between a result and the trial behind it
@@ -180,6 +182,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 mark = _even_with(line, job) or _until(line, job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
+            mark = mark or _made_pressure(line, job)
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
@@ -235,6 +238,17 @@ def _is_step(job: Job, own: list[Job]) -> bool:
     others = [j for j in own if j.trial not in _PRIMING and j.last <= job.first]
     others = [j for j in others if not j.begins_it and j.area != "whole_engine"]
     return job.trial in _PRIMING and bool(others) and not job.tried
+
+
+def _made_pressure(line: Line, job: Job) -> Mark[Result] | None:
+    """The pressure that came straight after priming: "packed the pump, cranked it, 50 psi"."""
+    if job.trial not in _PRIMING or job.line is not line:
+        return None
+    for k in range(job.last, min(job.last + _CRANKED, len(line.tokens))):
+        if "pressure" in line.tokens[k].kinds and max(pressures_at(line, k), default=0.0) > ENOUGH:
+            drill = {line.word(i) for i in range(k + 4)} & BY_DRILL
+            return None if drill - {"priming"} else Mark(Result.CURED, k, k + 1)
+    return None
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:

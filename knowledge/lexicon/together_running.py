@@ -87,7 +87,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
         "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
-        "port_tack|starboard_tack|hard_pressed|well_heeled|rail_under|heeled|close_hauled|aerobatic|aerobatics|inverted|knife_edge + on|boat|yacht|in|during|display|flight|sailing|was|while|hard",
+        "port_tack|starboard_tack|hard_pressed|well_heeled|rail_under|heeled|close_hauled|aerobatic|aerobatics|inverted|knife_edge + on|boat|yacht|in|during|display|flight|sailing|was|while|hard - teeth|tooth|gear|gears",
         "mowing|working|ploughing|baling|bank_mowing|on_a + steep_bank|side_slope|steep_slope|hillside|sidehill|steep_hillside",
     ),
     "worked_hard": (

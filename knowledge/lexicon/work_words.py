@@ -36,6 +36,7 @@ NAMES_ANOTHER = {
         "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal"
     ),
     "switch": _set("off"),
+    "rebuild": _set("kit kits manual shop"),
     "ball": _set("bearing bearings joint joints valve hone race game"),
 }
 #: after "topped up": it was not the oil
