@@ -125,7 +125,8 @@ class Job:
         """Whether it is said to have been tried."""
         clause = self.line.clause(self.first)
         listed = any(self.line.word(k) in _LISTS for k in range(self.first))
-        return listed or any(self.line.word(k) in _TRIED for k in range(clause.first, clause.last))
+        near = range(max(clause.first, self.first - _SOON), min(clause.last, self.last + _SOON))
+        return listed or any(self.line.word(k) in _TRIED for k in near)
 
     @property
     def since(self) -> Since:
