@@ -76,6 +76,8 @@ def _ask_all(interview: Interview) -> bool:
             return False
         if reply is None:
             misses = 0
+            if interview.taken:
+                remark(f"Taken as: {interview.taken}.", 2)
             guess = _after(interview, question, guess)
         elif reply is not Reply.BACK and reply is not Reply.CHANGED:
             _explain(interview, question, reply, line)

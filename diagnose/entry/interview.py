@@ -27,6 +27,7 @@ from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
+from diagnose.entry.in_words import answer_in_words, is_story, taken_as
 from diagnose.entry.known import Known
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
@@ -69,6 +70,7 @@ class Interview:
         self.by = by
         self.most = most
         self.resumed = os.path.lexists(path)  #: whether the file was there before
+        self.taken = ""  #: what the last answer in the person's own words was taken for
         self.no_useful_question = False  #: it ended because no open question would help
         self._open: list[Question] = []  #: to be asked, the last one first
         self._answered: list[Answered] = []
@@ -140,6 +142,14 @@ class Interview:
         answer = read_line(question, line)
         if answer is Reply.UNCLEAR and isinstance(question, NumbersQuestion):
             answer = read_readings(line, self.book) or answer
+        self.taken = ""
+        if answer is Reply.UNCLEAR and _is_safety(question) and is_story(line):
+            self._open.pop()
+            self._save_story(line)
+            return None
+        if answer is Reply.UNCLEAR and (said := answer_in_words(question, line)) is not None:
+            answer = said
+            self.taken = taken_as(question, said)
         if answer is Reply.BACK:
             return self._back()
         if isinstance(answer, Reply):
@@ -161,6 +171,8 @@ class Interview:
     def _questions(self) -> Iterator[Question]:
         """Every question in order; each is made once those before it are answered."""
         if not self.resumed or not _asked_of_safety(self.diagnosis()):
+            yield ChoiceQuestion(SAFETY, SAFETY.choices)
+        while SAFETY.id not in self._agenda.asked and not _is_safe_known(self.diagnosis()):
             yield ChoiceQuestion(SAFETY, SAFETY.choices)
         if not self.case.has_job:
             yield STORY
@@ -225,7 +237,10 @@ class Interview:
             "by": self.by or None,
             "complaint": story or None,
         }
-        append_job(self.path, self.book, fields)
+        if not self.saved:
+            start(self.path, self.book, fields)
+        elif not self.case.has_job:
+            append_job(self.path, self.book, fields)
         if any(c.isalnum() for c in story):
             account = understand(self.path, story, self.book)
             if account.kept or account.understanding.unread:
@@ -269,6 +284,17 @@ def _asked_of_safety(diagnosis: Diagnosis) -> bool:
     """Whether something is known of what the safety question asks, or it was asked."""
     known = Known.of(diagnosis)
     return any(f in known.states or f in known.asked for f in SAFETY.findings)
+
+
+def _is_safe_known(diagnosis: Diagnosis) -> bool:
+    """Whether zero or a knock is known to be there, or all that the safety question asks."""
+    known = Known.of(diagnosis)
+    said = all(f in known.states or f in known.asked for f in SAFETY.findings)
+    return said or known.any_of(SAFETY.findings)
+
+
+def _is_safety(question: Question) -> bool:
+    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
 
 
 def changed_or_none(account: Account, change: Change, book: Book) -> Account | None:

@@ -15,7 +15,11 @@ _RESULTS: dict[str, Result] = {
     **dict.fromkeys(("better", "helped a little", "improved", "h"), Result.HELPED),
     **dict.fromkeys(("for a while", "for a time", "f"), Result.FOR_A_WHILE),
     **dict.fromkeys(
-        ("no change", "no effect", "same", "the same", "nothing", "no help", "s"),
+        (
+            *("no change", "no effect", "same", "the same", "nothing", "no help", "s"),
+            *("no odds", "made no odds", "made no difference", "did nothing", "still the same"),
+            *("didn't help", "did not help"),
+        ),
         Result.NO_DIFFERENCE,
     ),
     **dict.fromkeys(("w",), Result.WORSE),

@@ -8,12 +8,14 @@ SAFETY = Menu(
     asks="Safety first: when it runs, does the gauge read zero, or does it knock?",
     why="With no pressure or a knock, every further minute of running ruins bearings.",
     choices=(
-        Choice("zero", (ZERO,)),
+        Choice("zero", (ZERO,), also=("no pressure", "nothing on the gauge")),
         Choice("a knock", (KNOCK,)),
         Choice("both", (ZERO, KNOCK)),
-        Choice("neither"),
+        Choice("neither", also=("no to both", "not either")),
     ),
 )
+#: said of a level between the marks and of one below them
+_BELOW_FULL = ("below full", "below the full line", "under full", "under the full line")
 LEVEL = Menu(
     id="level",
     asks="Oil on the dipstick, on level ground?",
@@ -23,13 +25,58 @@ LEVEL = Menu(
             "between the marks",
             ("level_correct",),
             ("dipstick_low", "dipstick_dry", "level_high"),
+            (
+                "full",
+                "on the full line",
+                "at the mark",
+                "at the max",
+                "bang on",
+                "spot on",
+                "fine",
+                "ok",
+                "good",
+                "right",
+                "correct",
+                "as it should be",
+                "normal",
+                "halfway",
+                "half way",
+                *_BELOW_FULL,
+            ),
         ),
-        Choice("below the add mark", ("dipstick_low",), ("level_correct", "level_high")),
-        Choice("none on the stick", ("dipstick_dry",), ("level_correct", "level_high")),
+        Choice(
+            "below the add mark",
+            ("dipstick_low",),
+            ("level_correct", "level_high"),
+            (
+                "low",
+                "below the low mark",
+                "below the minimum",
+                "under the mark",
+                "under the line",
+                *_BELOW_FULL,
+            ),
+        ),
+        Choice(
+            "none on the stick",
+            ("dipstick_dry",),
+            ("level_correct", "level_high"),
+            ("dry", "empty", "nothing on it", "no oil", "none"),
+        ),
         Choice(
             "well over the full mark",
             ("level_high",),
             ("level_correct", "dipstick_low", "dipstick_dry"),
+            (
+                "over full",
+                "over the full line",
+                "overfull",
+                "above the full line",
+                "above full",
+                "too high",
+                "too much",
+                "high",
+            ),
         ),
     ),
 )
@@ -42,9 +89,30 @@ GRADE = Menu(
             "as the manual says",
             ("oil_grade_as_manual",),
             ("oil_grade_too_thin", "oil_grade_too_heavy"),
+            (
+                "the book says",
+                "as in the handbook",
+                "as specified",
+                "the right grade",
+                "correct",
+                "what it should be",
+                "as it should be",
+                "the recommended grade",
+                "standard",
+            ),
         ),
-        Choice("thinner", ("oil_grade_too_thin",), ("oil_grade_as_manual", "oil_grade_too_heavy")),
-        Choice("heavier", ("oil_grade_too_heavy",), ("oil_grade_as_manual", "oil_grade_too_thin")),
+        Choice(
+            "thinner",
+            ("oil_grade_too_thin",),
+            ("oil_grade_as_manual", "oil_grade_too_heavy"),
+            ("too thin", "lighter", "thinner than the book says", "thinner than the manual says"),
+        ),
+        Choice(
+            "heavier",
+            ("oil_grade_too_heavy",),
+            ("oil_grade_as_manual", "oil_grade_too_thin"),
+            ("thicker", "too thick", "thicker than the book says", "heavier than the book says"),
+        ),
     ),
 )
 GAUGE = Menu(
@@ -52,9 +120,24 @@ GAUGE = Menu(
     asks="What shows the pressure?",
     why="A sender or wire can be wrong while the pressure is right; a direct gauge seldom is.",
     choices=(
-        Choice("electric gauge", ("electric_gauge",), ("direct_gauge", "lamp_only")),
-        Choice("gauge with an oil line", ("direct_gauge",), ("electric_gauge", "lamp_only")),
-        Choice("lamp or buzzer only", ("lamp_only",), ("electric_gauge", "direct_gauge")),
+        Choice(
+            "electric gauge",
+            ("electric_gauge",),
+            ("direct_gauge", "lamp_only"),
+            ("electric", "electrical", "gauge with a sender", "by wire"),
+        ),
+        Choice(
+            "gauge with an oil line",
+            ("direct_gauge",),
+            ("electric_gauge", "lamp_only"),
+            ("mechanical", "capillary", "oil line", "direct", "oil pipe", "copper pipe"),
+        ),
+        Choice(
+            "lamp or buzzer only",
+            ("lamp_only",),
+            ("electric_gauge", "direct_gauge"),
+            ("light", "just a light", "buzzer", "no gauge", "no gauge only a light"),
+        ),
     ),
 )
 SINCE = Menu(
@@ -62,14 +145,21 @@ SINCE = Menu(
     asks="Since when, or after what?",
     why="Suspect first what was done just before it began.",
     choices=(
-        Choice("a rebuild", ("freshly_rebuilt",)),
-        Choice("an oil or filter change", ("oil_just_changed", "changed_with_oil_change")),
+        Choice("a rebuild", ("freshly_rebuilt",), also=("rebuilt", "overhaul", "overhauled")),
+        Choice(
+            "an oil or filter change",
+            ("oil_just_changed", "changed_with_oil_change"),
+            also=("oil change", "oil changed", "filter change", "changed the filter", "a service"),
+        ),
         Choice("work on gauge or sender", ("instrument_just_changed",)),
         Choice("work on the oil pump", ("changed_with_new_pump",)),
         Choice("other work on the engine", ("just_worked_on", "changed_after_other_work")),
-        Choice("a year or more of standing", ("stood_long",)),
-        Choice("a blow under the sump", ("changed_after_knock",)),
-        Choice("none of these"),
+        Choice("a year or more of standing", ("stood_long",), also=("laid up", "stood for years")),
+        Choice("a blow under the sump", ("changed_after_knock",), also=("hit the sump",)),
+        Choice(
+            "none of these",
+            also=("nothing", "no work", "not after anything", "gradually", "slowly", "bit by bit"),
+        ),
     ),
 )
 NOISE = Menu(
@@ -77,11 +167,13 @@ NOISE = Menu(
     asks="Noise?",
     why="A dry top end ticks, a failing bearing knocks, a pump short of oil whines.",
     choices=(
-        Choice("none"),
-        Choice("ticking up top", ("lifters_clatter",)),
-        Choice("knock low down", (KNOCK,)),
-        Choice("whine at the pump", ("pump_noise",)),
-        Choice("rattle at the timing cover", ("timing_cover_rattles",)),
+        Choice(
+            "none", also=("no noise", "quiet", "silent", "sounds fine", "sounds sweet", "smooth")
+        ),
+        Choice("ticking up top", ("lifters_clatter",), also=("ticking", "tapping", "clatter")),
+        Choice("knock low down", (KNOCK,), also=("knock", "rumble", "thud")),
+        Choice("whine at the pump", ("pump_noise",), also=("whine", "pump")),
+        Choice("rattle at the timing cover", ("timing_cover_rattles",), also=("timing rattle",)),
         Choice("grinding", ("grinding_noise",)),
     ),
     many=True,

@@ -18,6 +18,7 @@ class Choice:
     says: str
     there: tuple[str, ...] = ()
     not_there: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()  #: what else people say for it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

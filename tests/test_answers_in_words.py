@@ -1,0 +1,135 @@
+"""Answers of ``ask`` in a person's own words, and a story where safety is asked."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.entry.answers import Answer
+from diagnose.entry.in_words import answer_in_words, taken_as
+from diagnose.entry.interview import Interview
+from diagnose.entry.numbers import HOT_IDLE, Readings
+from diagnose.entry.picking import Picked, Reply
+from diagnose.entry.questions import (
+    CheckQuestion,
+    ChoiceQuestion,
+    ConfirmQuestion,
+    EngineQuestion,
+    FindingQuestion,
+    NumbersQuestion,
+    TrialQuestion,
+    TriedQuestion,
+)
+from diagnose.entry.trials import TrialInput
+from knowledge.book import the_book
+from knowledge.pressure.patterns import GAUGE_READS_ZERO
+from knowledge.questions.engines import ENGINE_KINDS
+from knowledge.questions.essentials import GAUGE, GRADE, KNOCK, LEVEL, NOISE, SAFETY, SINCE, ZERO
+from knowledge.questions.shapes import Menu
+from tests.support.command_line import call
+
+BOOK = the_book()
+STORY = "petrol hatchback with an overhead cam four, low at hot idle and it knocks"
+NEW_PUMP = BOOK.trials["new_pump"]
+CHECK = next(i for i in BOOK.inspections.values() if i.reveals)
+
+
+@pytest.mark.parametrize(
+    ("menu", "line", "says"),
+    [
+        (LEVEL, "right on the full line", "between the marks"),
+        (LEVEL, "over the full line", "well over the full mark"),
+        (LEVEL, "it's a bit low", "below the add mark"),
+        (LEVEL, "bone dry", "none on the stick"),
+        (LEVEL, "2 i think", "below the add mark"),
+        (GRADE, "10w30 like the book says", "as the manual says"),
+        (GRADE, "thinner than the book says", "thinner"),
+        (GAUGE, "just a light", "lamp or buzzer only"),
+        (GAUGE, "mechanical", "gauge with an oil line"),
+        (SINCE, "nothing, just got worse over two years", "none of these"),
+        (SINCE, "after an oil change", "an oil or filter change"),
+        (NOISE, "sounds sweet", "none"),
+        (NOISE, "ticking up top and a whine at the pump", "ticking up top and whine at the pump"),
+        (SAFETY, "it knocks", "a knock"),
+    ],
+)
+def test_words_choose_what_they_mean(menu: Menu, line: str, says: str) -> None:
+    """And the screen says what they were taken for."""
+    question = ChoiceQuestion(menu, menu.choices)
+    said = answer_in_words(question, line)
+    assert said is not None
+    assert taken_as(question, said) == says
+
+
+@pytest.mark.parametrize(
+    ("menu", "line"),
+    [
+        (LEVEL, "a bit below full"),
+        (LEVEL, "wibble"),
+        (LEVEL, "not full"),
+        (GAUGE, "a light and a mechanical one"),
+        (SAFETY, "no knock"),
+        (NOISE, "none and a whine"),
+    ],
+)
+def test_words_that_may_mean_two_things_choose_nothing(menu: Menu, line: str) -> None:
+    assert answer_in_words(ChoiceQuestion(menu, menu.choices), line) is None
+
+
+def test_other_questions_take_words_too() -> None:
+    """Yes and no with more words, what was not done, a figure that is rough, an engine's name."""
+    finding = FindingQuestion(GAUGE_READS_ZERO)
+    assert answer_in_words(finding, "yes it does") == Answer("present")
+    assert answer_in_words(finding, "nope, never") == Answer("absent")
+    assert answer_in_words(finding, "no idea") == Answer("unknown")
+    assert answer_in_words(finding, "when it rains") is None
+    assert answer_in_words(CheckQuestion(CHECK, CHECK.reveals), "not done") == Picked(None)
+    assert answer_in_words(TriedQuestion((NEW_PUMP,)), "not tried any") == Picked(())
+    assert answer_in_words(TrialQuestion(NEW_PUMP), "never did that") == TrialInput(NEW_PUMP, None)
+    rough = answer_in_words(NumbersQuestion((HOT_IDLE,)), "about 4")
+    assert isinstance(rough, Readings)
+    assert [r.pressure for r in rough.given] == ["4 psi"]
+    diesel = answer_in_words(EngineQuestion("?", ENGINE_KINDS), "it's a diesel")
+    assert taken_as(EngineQuestion("?", ENGINE_KINDS), diesel or "") == "diesel"
+
+
+def test_a_sentence_where_safety_is_asked_is_the_story(tmp_path: Path) -> None:
+    """It is kept as the complaint and read; a knock in it answers the safety question."""
+    path = tmp_path / "car.toml"
+    interview = Interview.begin(path, BOOK)
+    assert interview.reply(STORY) is None
+    assert isinstance(interview.next_question(), ConfirmQuestion)
+    assert interview.reply("") is None
+    case = load(path, BOOK)
+    assert case.job.complaint == STORY
+    assert case.layout.id == "overhead_cam_four"
+    question = interview.next_question()
+    assert not (isinstance(question, ChoiceQuestion) and question.menu is SAFETY)
+
+
+def test_safety_is_asked_where_the_story_does_not_say_it(tmp_path: Path) -> None:
+    """Once; a second sentence there adds to the case."""
+    path = tmp_path / "car.toml"
+    interview = Interview.begin(path, BOOK)
+    for line in ("small block V8 truck, 8 psi at hot idle", ""):
+        assert interview.reply(line) is None
+    assert interview.next_question() == ChoiceQuestion(SAFETY, SAFETY.choices)
+    for line in ("the oil level is fine and it was rebuilt last week", ""):
+        assert interview.reply(line) is None
+    assert "level_correct" in {r.finding.id for r in load(path, BOOK).finding_records}
+    assert interview.next_question() == ChoiceQuestion(SAFETY, SAFETY.choices)
+    assert interview.reply("4") is None
+    known = {r.finding.id: r.entry.state for r in load(path, BOOK).finding_records}
+    assert (known[ZERO], known[KNOCK]) == ("absent", "absent")
+    question = interview.next_question()
+    assert not (isinstance(question, ChoiceQuestion) and question.menu is SAFETY)
+    assert interview.reply("stop") is Reply.STOP
+
+
+def test_the_screen_says_what_words_were_taken_for(tmp_path: Path) -> None:
+    path = tmp_path / "car.toml"
+    done = call("ask", path, answers=f"{STORY}\n\nright on the full line\nstop\n")
+    assert done.code == 0
+    assert "Taken as: between the marks." in done.out + done.err
