@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from diagnose.asked_already import asked_already, senseless
 from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
@@ -89,8 +90,12 @@ class CheckPlanner:
     @cached_property
     def plan_state(self) -> PlanState:
         """The state of the job before the next check."""
-        done = over(self.made) | looked_into(self)
-        return PlanState(self.single_cause_model.weight, self.answered, self.opened, done)
+        case, book = self.inference.case, self.inference.book
+        done = over(self.made) | looked_into(self) | asked_already(case, book.inspections)
+        answered = self.answered | senseless(
+            case, book.findings.values(), known_there(self.inference)
+        )
+        return PlanState(self.single_cause_model.weight, answered, self.opened, done)
 
     def chooser(
         self,
@@ -188,6 +193,14 @@ class CheckPlanner:
         return outcomes(
             known.network, known.evidence, known.posterior, supposed, causes, states, nodes
         )
+
+
+def known_there(known: CaseInference) -> frozenset[Finding]:
+    """Findings that were seen, follow, or belong to the engine."""
+    seen = {f for f, o in known.facts.observations.items() if o.state is State.PRESENT}
+    derived = {d.finding for d in known.result.derived if d.state is State.PRESENT}
+    built = {f for f, state in known.case.known_features.items() if state is State.PRESENT}
+    return frozenset(seen | derived | built)
 
 
 def looked_into(planner: CheckPlanner) -> frozenset[Inspection]:

@@ -37,6 +37,7 @@ from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import GAUGE, GRADE, KNOCK, LEVEL, NOISE, SAFETY, SINCE, ZERO
 from knowledge.units import PSI
+from tests.support.engine_lines import only_its_engine
 
 BOOK = the_book()
 NUMBERS = NumbersQuestion(SLOTS)
@@ -390,7 +391,7 @@ def test_any_lines_leave_a_sound_case(tmp_path: Path, story: str, lines: list[st
         question = interview.next_question()
         reply = interview.reply(line)
         after = path.read_bytes()
-        assert after.startswith(before)
+        assert after.startswith(before) or only_its_engine(before, after)
         unsaid = isinstance(question, NumbersQuestion | TriedQuestion) and line in ("d", "", "n")
         halfway = isinstance(question, ConfirmQuestion | EngineQuestion)
         assert reply is not None or unsaid or halfway or len(after) > len(before), (question, line)

@@ -53,7 +53,7 @@ LAYERS = [
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
     ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
-    ["diagnose.case_inference"],
+    ["diagnose.asked_already", "diagnose.case_inference"],
     ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup"],
     ["diagnose.case", "diagnose.planning"],
     ["diagnose.fits", "diagnose.hydraulics", "diagnose.inference"],

@@ -11,10 +11,11 @@ from diagnose.inference.contradictions import by_derivation
 from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import Choice
 from knowledge.model import Finding, Stage, State
-from knowledge.questions.first_steps import ASKED_BY_WORD, FIRST_STEPS
+from knowledge.questions.first_steps import ASKED_BY_WORD, FIRST_STEPS, LEFT_OF
 from knowledge.questions.premises import PREMISES
 from knowledge.questions.shapes import Choice as MenuChoice
 from knowledge.questions.shapes import FirstStep, Menu, Premise
+from knowledge.work import Inspection
 
 _NO_PREMISE = Premise()
 
@@ -61,6 +62,11 @@ class Known:
         """The choices that are still open; that none is true counts where others are."""
         real = [c for c in menu.choices if c.there and all(map(self.open, c.there))]
         return tuple(c for c in menu.choices if c in real or not c.there) if real else ()
+
+    def left_of(self, check: Inspection) -> str:
+        """A check in words: what is left of it where a part was done already."""
+        rest = LEFT_OF.get(check.id)
+        return rest.says if rest is not None and self.any_of(rest.when) else check.says
 
     @property
     def first_step(self) -> FirstStep | None:

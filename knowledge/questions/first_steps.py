@@ -3,7 +3,15 @@
 from knowledge.questions.shapes import FirstStep
 
 #: checks that are nothing but questions, by id: an interview asks them itself
-ASKED_BY_WORD = frozenset({"ask_its_history", "ask_for_the_oil_record"})
+HISTORY, OIL_RECORD = "ask_its_history", "ask_for_the_oil_record"
+ASKED_BY_WORD = frozenset({HISTORY, OIL_RECORD})
+#: what is left of a check once one of these is known, by its id
+LEFT_OF = {
+    "read_the_stick": FirstStep(
+        "rub and smell the oil on the dipstick",
+        when=("level_correct", "dipstick_low", "dipstick_dry", "level_high"),
+    ),
+}
 FIRST_STEPS = (
     FirstStep(
         "fill to the full mark, then run it and read the pressure again",

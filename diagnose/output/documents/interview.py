@@ -33,10 +33,11 @@ class BestGuess:
 
 def best_guess(diagnosis: Diagnosis) -> BestGuess:
     """Build the best guess so far."""
-    step, choice, likeliest = Known.of(diagnosis).first_step, next_check(diagnosis), None
+    known, choice, likeliest = Known.of(diagnosis), next_check(diagnosis), None
+    step = known.first_step
     if stands_out(diagnosis):
         likeliest = diagnosis.ranking[0]
-    first = step.says if step else choice.inspection.says if choice else ""
+    first = step.says if step else known.left_of(choice.inspection) if choice else ""
     return BestGuess(
         says=likeliest.cause.says.partition(":")[0] if likeliest else "",
         probability=likeliest.probability if likeliest else 0.0,

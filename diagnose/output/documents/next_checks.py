@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import Known
 from diagnose.inference.outcomes import Outcome
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
-from diagnose.output.documents.reasons import is_settled
+from diagnose.output.documents.reasons import is_confirmed, is_settled
 from diagnose.planning.options import Option
 from diagnose.planning.single_cause import gain
 from knowledge.access import Opening
@@ -60,13 +61,14 @@ class CheckOption:
 
 
 def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[CheckOption, ...]:
-    """The best next check and its runners-up; empty where no check is left that tells anything.
+    """The best next check and its runners-up; empty where no check is left that tells anything,
+    and where the cause is confirmed: nearly certain, and seen on the engine.
 
     The outcomes of the best one are left out where the cause is nearly certain, unless
     ``all_outcomes``.
     """
     choice = diagnosis.next_check
-    if choice is None:
+    if choice is None or is_confirmed(diagnosis):
         return ()
     outcomes: Sequence[Outcome] = ()
     if all_outcomes or not is_settled(diagnosis):
@@ -88,7 +90,7 @@ def _check(diagnosis: Diagnosis, option: Option) -> CheckOption:
     kinds = [c for o in way for c in o.cautions] + list(check.cautions)
     return CheckOption(
         inspection=check.id,
-        says=check.says,
+        says=Known.of(diagnosis).left_of(check),
         minutes=option.minutes,
         bits=gain(diagnosis.planner.single_cause_model.weight, option.view.rows),
         opens=tuple(o.access for o in option.way),

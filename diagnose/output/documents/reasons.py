@@ -11,6 +11,7 @@ from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import percent
+from diagnose.teardown.loose_ends import seen_for
 from knowledge.model import Finding
 
 SURE = 0.95  #: certainty from which a finding is stated without its doubt
@@ -34,6 +35,11 @@ class EvidenceItem:
 def is_settled(diagnosis: Diagnosis) -> bool:
     """Whether the most probable cause is nearly certain, and nothing else has brought it about."""
     return diagnosis.ranking[0].began >= SETTLED
+
+
+def is_confirmed(diagnosis: Diagnosis) -> bool:
+    """Whether it is, and was seen on the engine as well."""
+    return is_settled(diagnosis) and seen_for(diagnosis, diagnosis.ranking[0].cause)
 
 
 def in_short(diagnosis: Diagnosis) -> str:

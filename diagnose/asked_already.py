@@ -1,0 +1,65 @@
+"""Checks that are nothing but questions, and which of them an interview or a story has answered.
+
+Imported by ``check_planner``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping
+
+from diagnose.case.case import Case
+from knowledge.model import Finding, Kind, Stage
+from knowledge.questions.essentials import GRADE, SINCE
+from knowledge.questions.first_steps import HISTORY, OIL_RECORD
+from knowledge.questions.premises import PREMISES
+from knowledge.questions.shapes import Premise
+from knowledge.work import Inspection
+
+_FEW_WORDS = 6  #: a complaint of so many words is a story
+
+
+def asked_already(case: Case, checks: Mapping[str, Inspection]) -> frozenset[Inspection]:
+    """Checks by word of which all that is worth asking was said, or asked and not known."""
+    answered = {f.id for f in case.answered()}
+    asked: dict[str, bool] = {
+        HISTORY: _history_told(case, checks[HISTORY]) or any(f in answered for f in SINCE.findings),
+        OIL_RECORD: bool(case.engine.oil) or any(f in answered for f in GRADE.findings),
+    }
+    return frozenset(checks[id_] for id_, is_asked in asked.items() if is_asked)
+
+
+def senseless(
+    case: Case, findings: Iterable[Finding], there: Collection[Finding]
+) -> frozenset[Finding]:
+    """Findings nobody need be asked for, as what they presume is not so.
+
+    ``there``: findings that are present. Where no story was told yet, only what is known to be
+    otherwise counts.
+    """
+    known = {f.id for f in there}
+    told = _is_story(case)
+    return frozenset(
+        f
+        for f in findings
+        if f.stage is Stage.KNOWN and f.kind is Kind.SEEN and _presumes(f, known, told)
+    )
+
+
+def _presumes(finding: Finding, known: set[str], told: bool) -> bool:
+    """Whether a finding presumes what is not so."""
+    premise = PREMISES.get(finding.id, Premise())
+    unmet = told and not all(known.intersection(group) for group in premise.needs)
+    return unmet or bool(known.intersection(premise.unless))
+
+
+def _is_story(case: Case) -> bool:
+    return len(case.job.complaint.split()) >= _FEW_WORDS
+
+
+def _history_told(case: Case, check: Inspection) -> bool:
+    """Whether a story says how it came about: after what work, since when, in what way."""
+    history = any(r.observation and r.finding in check.reveals for r in case.finding_records)
+    course = any(
+        b.behaviour.since or b.behaviour.onset or b.behaviour.course for b in case.behaviours
+    )
+    return _is_story(case) and (course or history or bool(case.earlier))
