@@ -15,7 +15,7 @@ from diagnose.case.loading import from_text, load
 from diagnose.case.writing import Appended, NewEntry
 from diagnose.cli import app
 from diagnose.entry.details import Details
-from diagnose.entry.recording import Input, new_entries
+from diagnose.entry.recording import Input, new_entries, record
 from diagnose.entry.spoken import MOST, Choice, candidates, is_words
 from diagnose.errors import UsageError
 from diagnose.output.documents.verdicts import DECIMALS, shown, verdicts
@@ -182,6 +182,20 @@ def test_the_chosen_candidate_is_recorded_and_no_other() -> None:
         new_entries(Input(facts=["clearance 4 thou"], choose=lambda _: None), CASE, BOOK)
 
 
+def test_a_phrase_nothing_was_chosen_of_leaves_the_clear_ones(tmp_path: Path) -> None:
+    """They are saved, and the other is named; a phrase that is wrong still stops everything."""
+    path = tmp_path / "x.toml"
+    path.write_text(EMPTY, "utf-8")
+    both = Input(facts=["clearance 4 thou", "oil level ok"], choose=lambda _: None)
+    saved = record(path, BOOK, both)
+    assert [e.fields["what"] for e in saved.entries] == ["level_correct"]
+    assert saved.left_out == ("'clearance 4 thou': none of these; nothing is saved of it",)
+    before = path.read_bytes()
+    with pytest.raises(UsageError, match="not understood"):
+        record(path, BOOK, Input(facts=[*both.facts, "wibble frobnicate"], choose=lambda _: None))
+    assert path.read_bytes() == before
+
+
 def test_a_value_is_offered_as_a_measure_not_as_a_task_of_the_same() -> None:
     """A quantity is offered once; what only a task measures is offered as that."""
     offered = {c.id for c in candidates("clearance 4 thou", BOOK)}
@@ -207,7 +221,7 @@ class _Terminal(io.StringIO):
 def test_on_a_terminal(
     lines: str, saved: int, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """A numbered choice; Enter or the end of the input saves nothing."""
+    """A numbered choice; Enter or the end of the input saves nothing of that phrase."""
     path = tmp_path / "c.toml"
     path.write_text(EMPTY, "utf-8")
     with patch("sys.stdin", _Terminal(lines)), pytest.raises(SystemExit) as end:
@@ -216,8 +230,9 @@ def test_on_a_terminal(
     assert " 1. backlash between the pump's gears: 12 thou [pump_backlash]" in shown
     case = load(path, BOOK)
     assert len(case.measurements) == saved
-    assert len(case.finding_records) == saved
-    assert end.value.code in ((0, None) if saved else (2,))
+    assert len(case.finding_records) == 1
+    assert ("nothing is saved of it" in shown) is not bool(saved)
+    assert end.value.code in (0, None)
 
 
 # ------------------------------------------------------------------------- verdicts

@@ -140,6 +140,8 @@ def record(
     )
     saved = record_input(case, the_book(), given)
     printing.answer(record_text(record_document(saved, the_book(), case)))
+    for line in saved.left_out:
+        printing.remark(line)
     if saved.refused:
         raise PartlySavedError("\n".join(saved.refused))
 
@@ -150,7 +152,7 @@ def _choose(choice: Choice) -> int | None:
 
     printing.remark_lines(*choice_lines(choice))
     while True:
-        printing.remark_lines("Number (Enter: none of these; nothing is saved): ", end="")
+        printing.remark_lines("Number (Enter: none of these; it is left out): ", end="")
         line = sys.stdin.readline(LONGEST_ANSWER).strip()
         if line.isdecimal() and 1 <= int(line) <= len(choice.candidates):
             return int(line) - 1

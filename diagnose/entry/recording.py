@@ -91,6 +91,7 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     saved = _with_engine(saved, path, book, read_before[1], given)
     return replace(
         saved,
+        left_out=tuple(read_before[3]),
         not_read=tuple(
             piece
             for each in read_before[1]
@@ -122,8 +123,9 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    typed, spoken, wrong = _in_words(given, book, case)
-    made = _made(given, (typed, spoken, [*wrong, *only_the_kind(spoken)]), case, book)
+    typed, spoken, wrong, left_out = _in_words(given, book, case)
+    read_before = typed, spoken, [*wrong, *only_the_kind(spoken), *left_out], ()
+    made = _made(given, read_before, case, book)
     if made.refused:
         raise UsageError("\n".join(made.refused))
     return made.entries
@@ -143,7 +145,7 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
 
     Raises UsageError where anything else is wrong, or no line of a sheet is right.
     """
-    typed, spoken, wrong = read_before
+    typed, spoken, wrong, left_out = read_before
     given = replace(given, facts=typed)
     wrong_details = given.details.faults()
     details = given.details if not wrong_details else Details(where=given.details.where)
@@ -165,7 +167,7 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
     ]
     entries, refused = _attempted(attempts, faults)
     if faults or not entries:
-        raise UsageError("\n".join(dict.fromkeys([*faults, *refused])) or _nothing())
+        raise UsageError("\n".join(dict.fromkeys([*faults, *refused, *left_out])) or _nothing())
     new = tuple(e for e in entries if not (e.place and stands(e, case)))
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
@@ -198,17 +200,19 @@ def _attempted(
     return entries, tuple(dict.fromkeys(refused))
 
 
-_Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str]]
+#: what was typed by id, what was read, what is wrong, and phrases nothing was chosen of
+_Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str], Sequence[str]]
 
 
 def _in_words(given: Input, book: Book, case: Case | None) -> _Read:
-    """What was typed by id, what was said in words, and what is wrong with the words."""
+    """Read the words; what they hold, as ``_Read``."""
     words = [text for text in given.facts if is_words(text, book)]
     typed = [text for text in given.facts if text not in words]
     try:
-        return typed, resolve(words, book, given.choose, case, given.repaired), []
+        spoken, left_out = resolve(words, book, given.choose, case, given.repaired)
     except UsageError as fault:
-        return typed, (), str(fault).splitlines()
+        return typed, (), str(fault).splitlines(), ()
+    return typed, spoken, [], left_out
 
 
 def spoken_entry(fact: Fact, words: str, case: Case, book: Book, details: Details) -> NewEntry:

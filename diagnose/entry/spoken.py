@@ -74,6 +74,10 @@ class Choice:
     values: tuple[str, ...] = ()  #: figures with a unit in it
 
 
+class NotChosenError(UsageError):
+    """The person wants none of what a phrase may mean."""
+
+
 Choose = Callable[[Choice], int | None]  #: the place of the candidate meant; None: none of them
 
 
@@ -108,22 +112,25 @@ def resolve(
     choose: Choose | None = None,
     case: Case | None = None,
     repaired: bool = False,
-) -> tuple[Spoken, ...]:
+) -> tuple[tuple[Spoken, ...], tuple[str, ...]]:
     """Read phrases; ``choose`` decides where one is ambiguous.
 
-    ``case``: what they are said of; ``repaired``: after the repair.
+    ``case``: what they are said of; ``repaired``: after the repair. Returns what was read, and a
+    line for each phrase of which the person chose nothing.
 
     Raises UsageError with one line for each phrase that nothing can be recorded of.
     """
-    found, faults = [], []
+    found, faults, left_out = [], [], []
     for text in texts:
         try:
             found.append(_one(text, book, choose, case, repaired))
+        except NotChosenError as fault:
+            left_out.append(str(fault))
         except UsageError as fault:
             faults.append(str(fault))
     if faults:
-        raise UsageError("\n".join(faults))
-    return tuple(found)
+        raise UsageError("\n".join([*faults, *left_out]))
+    return tuple(found), tuple(left_out)
 
 
 def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repaired: bool) -> Spoken:
@@ -166,8 +173,10 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
         )
     choice = Choice(text, candidates(text, book), tuple(values_in(text, book)))
     place = choose(choice) if choose and choice.candidates else None
+    if place is None and choose is not None and choice.candidates:
+        raise NotChosenError(f"'{plain(text)}': none of these; nothing is saved of it")
     if place is None:
-        raise UsageError(_refusal(choice, asked=choose is not None))
+        raise UsageError(_refusal(choice))
     return Spoken(text, (choice.candidates[place].fact,), (text,))
 
 
@@ -202,14 +211,12 @@ def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
     )
 
 
-def _refusal(choice: Choice, asked: bool) -> str:
+def _refusal(choice: Choice) -> str:
     said = f"'{plain(choice.text)}'"
     if not choice.candidates and choice.values:
         return f"{said}: nothing that is measured can be {choice.values[0]}"
     if not choice.candidates:
         return f"{said}: not understood; {to(Way.OTHER_WORDS)}"
-    if asked:
-        return f"{said}: none of these; nothing is saved"
     listed = ", ".join(c.id for c in choice.candidates[:_FEWER])
     return f"{said}: may be {listed}; write the one you mean, as {choice.candidates[0].typed}"
 
