@@ -35,8 +35,9 @@ from diagnose.planning.questions import (
 )
 from knowledge.model import Finding, Kind, Reading, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
-from knowledge.questions.essentials import ESSENTIALS, GAUGE, NOISE, SINCE, ZERO
+from knowledge.questions.essentials import ESSENTIALS, GAUGE, GRADE, HEARD, NOISE, SINCE, ZERO
 from knowledge.questions.groups import GROUPS
+from knowledge.questions.premises import PART_OF_A_REBUILD, REBUILT
 from knowledge.questions.shapes import EngineKind, Menu
 from knowledge.units import PRESSURE
 from knowledge.work import Access
@@ -62,7 +63,8 @@ class Agenda:
         if not diagnosis.case.has_engine and ENGINE not in self.asked:
             return EngineQuestion(ENGINE, kinds_possible(diagnosis))
         for menu in ESSENTIALS:
-            question = None if self._answered(menu, diagnosis, known) else self._menu(menu, known)
+            is_open = not self._answered(menu, diagnosis, known)
+            question = self._menu(as_known(menu, diagnosis), known) if is_open else None
             if question is not None:
                 return question
             if menu is SINCE and HOT_IDLE not in self.asked:
@@ -98,7 +100,7 @@ class Agenda:
             return began or bool(case.earlier) or any(known.has(f) for f in menu.findings)
         if menu is NOISE:
             heard = any(b.behaviour.is_noise for b in case.behaviours)
-            return heard or known.has("engine_runs_normally")
+            return heard or known.has("engine_runs_normally") or known.any_of(HEARD)
         return menu is GAUGE and any(r.reading.gauge == "direct" for r in case.readings)
 
     def _menu(self, menu: Menu, known: Known, left: int | None = None) -> ChoiceQuestion | None:
@@ -142,6 +144,8 @@ class Agenda:
             return
         book, table = diagnosis.book, diagnosis.planner.single_cause_model
         made = {record.trial for record in diagnosis.case.trials}
+        if Known.of(diagnosis).any_of(REBUILT):
+            made |= {t for t in book.trials.values() if t.id in PART_OF_A_REBUILD}
         cured = (t.cured for t in book.trials.values() if t not in made)
         findings = most_telling(table, cured, MOST_CHOICES)
         if findings:
@@ -183,6 +187,16 @@ def _sensible(question: Question, diagnosis: Diagnosis) -> Question | None:
             )
             return replace(question, choices=choices) if any(c.there for c in choices) else None
     return question
+
+
+def as_known(menu: Menu, diagnosis: Diagnosis) -> Menu:
+    """The menu as it is asked: of an oil whose grade was said, only how it compares."""
+    oil = diagnosis.case.engine.oil
+    return (
+        replace(menu, asks=f"{oil} in it: what is that to the manual?")
+        if menu is GRADE and oil
+        else menu
+    )
 
 
 def key_of(question: Question) -> object:

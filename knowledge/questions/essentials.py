@@ -178,5 +178,10 @@ NOISE = Menu(
     ),
     many=True,
 )
+#: noises said in other words: the question is answered then
+HEARD = (
+    *("deep_knock_under_load", "rattle_of_unknown_place", "squeaking_noise", "turbo_shrieks"),
+    *("clatters_only_at_high_revs", "noise_with_pressure_loss"),
+)
 #: besides the safety question and the readings, in this order
 ESSENTIALS = (LEVEL, GAUGE, SINCE, NOISE, GRADE)

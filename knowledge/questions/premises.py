@@ -37,7 +37,9 @@ DAMAGE = (
 )
 _NOT_HIGH = (ZERO, "gauge_reads_low", "direct_gauge_low", "direct_gauge_zero")
 GOOD_AT_TIMES = Premise((LOW,), NEVER_GOOD)
-COMES_AND_GOES = Premise((TROUBLE,), (*NEVER_GOOD, "long_unchanged"))
+#: low since it was built: there was no run on which it was good
+NEVER_RAN_WELL = ("low_from_first_start", "none_from_first_start")
+COMES_AND_GOES = Premise((TROUBLE,), (*NEVER_GOOD, *NEVER_RAN_WELL, "long_unchanged"))
 _ON_A_NEW_BUILD = Premise((REBUILT,))
 _AFTER_WORK = Premise((WORKED_ON,))
 _BY_LEAK = Premise((LEAK,))
@@ -70,12 +72,13 @@ PREMISES: dict[str, Premise] = {
     "worse_in_the_wet": COMES_AND_GOES,
     "falls_in_a_manoeuvre": Premise((), (*NEVER_GOOD, "stationary")),
     "raced_or_heeled": Premise((), ("stationary",)),
-    "grows_worse": Premise((TROUBLE,), ("long_unchanged",)),
+    "level_read_wrongly": Premise((), ("stationary",)),
+    "grows_worse": Premise((TROUBLE,), ("long_unchanged", *NEVER_RAN_WELL)),
     "declined_over_months": Premise((TROUBLE,), ("fell_suddenly", *REBUILT)),
-    "long_unchanged": Premise((TROUBLE,), ("fell_suddenly", "declined_over_months")),
+    "long_unchanged": Premise((TROUBLE,), ("fell_suddenly", "declined_over_months", *REBUILT)),
     "fell_suddenly": Premise((TROUBLE,), ("declined_over_months", "long_unchanged", *REBUILT)),
-    "sank_while_running": Premise((TROUBLE,), ("fell_suddenly", "none_from_first_start")),
-    "stepped_down_and_stayed": Premise((LOW,), NEVER_GOOD),
+    "sank_while_running": Premise((TROUBLE,), ("fell_suddenly", *NEVER_RAN_WELL)),
+    "stepped_down_and_stayed": Premise((LOW,), (*NEVER_GOOD, *NEVER_RAN_WELL)),
     "pressure_lost": Premise((TROUBLE,), ("none_from_first_start", "low_from_first_start")),
     "slow_after_standing": Premise((), NEVER_GOOD),
     "ten_seconds_or_more": Premise((), NEVER_GOOD),
@@ -142,3 +145,12 @@ PREMISES: dict[str, Premise] = {
     "known_for_model": Premise((TROUBLE,)),
     "several_alike": Premise((TROUBLE,)),
 }
+#: trials that a rebuild has made itself, by id: nobody tries them on an engine just built
+PART_OF_A_REBUILD = frozenset(
+    [
+        *("engine_rebuilt", "stripped_and_cleaned", "new_bearings", "new_main_bearings"),
+        *("new_rod_bearings", "new_cam_bearings", "crank_reground", "line_bored"),
+        *("gallery_plugs_fitted", "galleries_cleaned", "gallery_seals_renewed", "bolts_tightened"),
+        *("timing_gear_renewed", "new_lifters", "new_tensioner", "rocker_gear_renewed"),
+    ]
+)
