@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TypeAlias
 
 from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import (
@@ -97,6 +98,7 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "the hydraulic oil tank is under the seat": [],
         "mechanical fuel pump": ["finding mechanical_lift_pump present"],
         "no oil cooler": [],
+        "put a mechanical gauge on it, no difference": [],
         "no turbo on it": ["finding turbocharged absent"],
         "a naturally aspirated diesel": [
             "finding diesel present",
@@ -125,7 +127,7 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         yield from _no_diesel(said, _said(paragraph, denied=True), alone=not layout)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
-            if not line.denied(own) and own.value in known:
+            if not line.denied(own) and own.value in known and not _put_on(line, own):
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
 
 
@@ -142,6 +144,13 @@ def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
         if line.word(mark.last) in ENGINE_WORDS:
             where = line.span([replace(mark, last=mark.last + 1)])
             yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
+
+
+def _put_on(line: Line, feature: Mark[str]) -> bool:
+    """Whether a gauge was put on for a trial: it is no part of the engine."""
+    return feature.value == "direct_gauge" and any(
+        job.trial == "other_gauge" and job.whole.overlaps(feature) for job in jobs(line)
+    )
 
 
 @reader(

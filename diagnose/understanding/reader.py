@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.checked import checked_parts
+from diagnose.understanding.confirmed import confirmed_directly
 from diagnose.understanding.earlier import earlier_work
 from diagnose.understanding.engine import cylinders, engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
@@ -40,6 +41,7 @@ RULES: tuple[Reader, ...] = (
     readings,
     behaviours,
     trials,
+    confirmed_directly,
     earlier_work,
     parts_and_places,
     checked_parts,
