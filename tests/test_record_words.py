@@ -310,7 +310,7 @@ def test_figures_are_those_that_are_published(limit: Limit) -> None:
     way = -1 if limit.side is Side.LEAST else 1
     step = 0.1 * abs(printed[0].value - unit.offset)
     figure = shown(printed[0].value, dimension, None)
-    least = 0.5 * 10.0 ** -DECIMALS.get(unit.names[0], 9)
+    least = 0.51 * 10.0 ** -DECIMALS.get(unit.names[0], 9)
     for sign, word in ((1, {Side.LEAST: "under", Side.MOST: "over"}), (-1, {})):
         value = show(printed[0].value + sign * way * step, dimension, digits=9)
         said = _verdict(f"{measure.id}={value}")
