@@ -54,8 +54,8 @@ COMMANDS: Mapping[Way, str] = {
     Way.LAYOUT: 'write layout = "{layout}" into its [engine]',
     Way.OIL: 'diagnose tell writes it, or grade = "{grade}" under [oil]',
     Way.DIMENSION: 'write {name} = "{value}" into its [engine.dimensions]',
-    Way.CIRCUIT: 'name one under [engine], profile = "distributor_v8", and what differs under '
-    "[engine.dimensions]",
+    Way.CIRCUIT: "review, record and signoff judge it by its own figures: enter them on a card "
+    "('diagnose card NAME' starts one) or under [engine.limits]",
     Way.PLACES: "use --where, one command each",
     Way.NAME_CAUSE: "with diagnose close --cause. Try: diagnose show {cause}",
     Way.CAUSE: "--cause",

@@ -180,7 +180,7 @@ def test_without_a_circuit_the_rest_is_answered_and_says_so() -> None:
     case = replace(case_of("main 1; strip = 2.2 thou"), profile=None)
     found = judge_bearings(case)
     assert found.found[0].clearance is not None
-    assert found.pressures.why_not.startswith("no circuit in figures")
+    assert found.pressures.why_not.startswith("not computed: ")
 
 
 # ------------------------------------------------------------------------- one value, one place

@@ -247,7 +247,7 @@ def test_no_circuit_no_forecast(tmp_path: Path) -> None:
     for command in ("forecast", "budget"):
         done = call(command, path)
         assert done.code == 2
-        assert "profile" in done.err
+        assert "own figures" in done.err
 
 
 def test_the_unit_of_the_case(tmp_path: Path) -> None:

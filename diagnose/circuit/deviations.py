@@ -20,20 +20,22 @@ from diagnose.circuit.engine_model import healthy, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
-from diagnose.hydraulics.oil import PETROL, Oil, diluted
+from diagnose.hydraulics.oil import PETROL, Fuel, Oil, diluted
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import Finding, State
 from knowledge.pressure.gauge import runs
 from knowledge.stations.delivery.findings_galleries import GALLERY_PLUG_FOUND_MISSING
+from knowledge.stations.oil.findings import FUEL_SMELL
+from knowledge.stations.oil.findings_analysis import LAB_FUEL_HIGH
 from knowledge.stations.oil.findings_record import (
     OIL_GRADE_AS_MANUAL,
     OIL_GRADE_TOO_HEAVY,
     OIL_GRADE_TOO_THIN,
 )
 from knowledge.stations.oil.grades import grade_named
-from knowledge.stations.oil.quantities import FUEL_SHARE, VISCOSITY_AT_100C
+from knowledge.stations.oil.quantities import FUEL_SHARE, MOST_FUEL_SHARE, VISCOSITY_AT_100C
 from knowledge.stations.pump.quantities import PUMP_COVER_HOLLOW as HOLLOW
 from knowledge.stations.pump.quantities import PUMP_END_CLEARANCE
 from knowledge.stations.relief.findings import (
@@ -48,6 +50,9 @@ from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
 OF_THE_OIL = (FUEL_SHARE, VISCOSITY_AT_100C)
 WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
 
+#: an oil that smells of fuel holds from what a laboratory calls for caution at, 2.5 % (LCF), to
+#: 20 %; one whose sample holds too much, from its limit on (upper ends: judgement)
+LEAST_SMELLED, MOST_SMELLED = 0.025, 0.20
 #: seen, not measured: (finding, parameter, lowest, highest, whether added to what is there)
 SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (DEBRIS_ON_RELIEF_SEAT, "relief_seat_gap", 0.1e-3, 1.0e-3, False),
@@ -55,6 +60,8 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (RELIEF_BENCH_OPENS_LOW, "relief_setting", -20 * PSI, -5 * PSI, True),
     (SCREEN_BLOCKED, "screen_open_share", 0.10, 0.67, False),
     (GALLERY_PLUG_FOUND_MISSING, "open_hole", 4e-3, 9e-3, False),
+    (LAB_FUEL_HIGH, "fuel_share", MOST_FUEL_SHARE.typical, MOST_SMELLED, False),
+    (FUEL_SMELL, "fuel_share", LEAST_SMELLED, MOST_SMELLED, False),
 )
 
 
@@ -232,7 +239,7 @@ def _oil(
             score=np.zeros((n, 1)),
         )
     if found := by_parameter.get("fuel_share"):
-        fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
+        fuel = _fuel_of(case)
         parameter = CIRCUIT_PARAMETERS["fuel_share"]
         value = found[-1].value
 
@@ -249,13 +256,23 @@ def _oil(
         )
 
 
+def _fuel_of(case: Case) -> Fuel:
+    """The fuel that can get into the oil of a case's engine."""
+    return DIESEL_FUEL if case.known_features.get(DIESEL) is State.PRESENT else PETROL
+
+
 def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iterator[Deviation]:
     observations = case.facts().observations
     for finding, name, low, high, added in SEEN:
         report = observations.get(finding)
         parameter = CIRCUIT_PARAMETERS[name]
+        there = report is not None and report.state is State.PRESENT and name not in taken
+        if parameter.quantity in OF_THE_OIL and (
+            not there or taken & {q.id for q in OF_THE_OIL}  # a measured viscosity includes it
+        ):
+            continue
         share = rng.uniform(0.0, 1.0, (n, 1))
-        if report is None or report.state is not State.PRESENT or name in taken:
+        if not there:
             continue
         taken.add(name)
         between = f"{parameter.shown(low)} to {parameter.shown(high)}"
@@ -268,6 +285,8 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
             added: bool = added,
         ) -> Engine:
             drawn = ends[0] + (ends[1] - ends[0]) * _share_below(score)
+            if parameter.quantity is FUEL_SHARE:
+                return replace(engine, oil=diluted(engine.oil, drawn, _fuel_of(case)))
             new = parameter.read(engine) + drawn if added else drawn
             return parameter.apply(engine, np.clip(new, *parameter.plausible))
 

@@ -60,7 +60,8 @@ def numbers(case: Case) -> dict[str, float]:
     """
     if case.profile is None:
         raise UsageError(
-            f"no circuit in figures goes with the layout '{case.layout.id}'; {to(Way.CIRCUIT)}"
+            "not computed: the book has no oil circuit in figures for this kind of engine "
+            f"({case.layout.says}); {to(Way.CIRCUIT)}"
         )
     found = {name: value for name, (value, _) in case.profile.numbers.items()}
     if USUAL_RELIEF_SETTING in case.limits:

@@ -53,6 +53,7 @@ class Remedy:
     way: float  #: share of the sensible change [1]
     symptom: bool
     assumed: bool = False  #: nothing was found there: only if the loss not found yet is there
+    found: bool = False  #: puts right what was found
     met: float  #: share of plausible engines that then meet the target
     after: Band  #: pressure then [Pa]
 
@@ -188,6 +189,7 @@ def _oil(forecast: Forecast) -> Iterator[_Change]:
     """Change to each of the usual grades that is thicker than what is in it."""
     engine, viscosity = forecast.before.engine, CIRCUIT_PARAMETERS["viscosity_at_100c"]
     now, usual = (float(np.median(np.asarray(e.oil.kv100))) for e in (engine, forecast.sound))
+    found = rights_of(k.OIL, wrong(forecast.state))
     for grade in GRADES:
         oil = Oil.of_grade(grade)
         thickness = float(np.asarray(oil.kv100))
@@ -202,6 +204,7 @@ def _oil(forecast: Forecast) -> Iterator[_Change]:
             make=lambda _, oil=oil: replace(engine, oil=oil),  # type: ignore[misc]
             start=viscosity.shown(now),
             end=lambda _, end=end: end,  # type: ignore[misc]
+            put_right=() if thick else found,
             then=lambda e, oil=oil: replace(e, oil=oil),  # type: ignore[misc]
             symptom=thick,
         )
@@ -284,6 +287,7 @@ def _single(change: _Change, forecast: Forecast, target: Target) -> Remedy:
         way=share,
         symptom=change.symptom,
         assumed=change.assumed,
+        found=bool(change.put_right),
         met=float(met[at]),
         after=Band.of(pressure[at]),
     )

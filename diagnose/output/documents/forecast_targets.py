@@ -49,7 +49,7 @@ class ForecastTarget:
     met_after: float
     met_mended: float  #: with everything found put right
     enough: tuple[ForecastRemedy, ...]  #: best first: those that treat no symptom, by minutes
-    not_enough: tuple[ForecastRemedy, ...]  #: where nothing is: what brings most
+    not_enough: tuple[ForecastRemedy, ...]  #: what brings most, or puts right what was found
     none_needed: bool = field(metadata=NOT_IN_JSON)
     nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
 
@@ -58,7 +58,11 @@ def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastT
     """Build the answer for one pressure wanted; ``work``: what repairs take."""
     change = minimum_change(forecast, target)
     enough = [_remedy(r, work) for r in (*change.remedies, *change.together)]
-    short = tuple(_remedy(r, work) for r in change.short[:SHORT]) if not enough else ()
+    short = change.short[:SHORT]
+    if enough:  # what was found is put right in any case: say what that gives
+        righted = {fix for r in (*change.remedies, *change.together) for fix in r.fixes}
+        short = tuple(r for r in change.short if r.found and not righted & set(r.fixes))[:1]
+    less = tuple(_remedy(r, work) for r in short)
     return ForecastTarget(
         rpm=target.rpm,
         pressure=target.pressure,
@@ -68,9 +72,9 @@ def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastT
         met_after=forecast.chance(target, forecast.after),
         met_mended=change.mended,
         enough=tuple(sorted(enough, key=_order)),
-        not_enough=short,
+        not_enough=less,
         none_needed=change.met >= ENOUGH,
-        nearest=short[0] if short else None,
+        nearest=less[0] if less and not enough else None,
     )
 
 

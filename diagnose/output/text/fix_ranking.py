@@ -32,6 +32,10 @@ def ranking_lines(target: ForecastTarget, scale: Scale, most: int) -> list[str]:
         )
     for remedy in shown[:most]:
         lines += _remedy(remedy, scale)
+    if target.enough and target.not_enough:
+        lines += wrapped("Found, so put right in any case, but not enough by itself", 0, 2)
+        for remedy in target.not_enough:
+            lines += _remedy(remedy, scale)
     more = len(shown) - most
     return [*lines, f"  and {more} more: --full"] if more > 0 else lines
 
