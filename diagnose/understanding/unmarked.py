@@ -88,7 +88,8 @@ def _names_a_subject(stretch: Sequence[Piece], i: int) -> bool:
 def _readings(stretch: Sequence[Piece]) -> Iterator[int]:
     """Where one reading ends and the next begins: "5 psi hot 60 cold", "hot 5 cold 60"."""
     order = [(i, kind) for i in range(len(stretch)) if (kind := _part(stretch, i))]
-    if order and _heads_a_list([kind for _, kind in order]):
+    later = {stretch[i].word for i, _ in order[1:]}
+    if order and _heads_a_list([kind for _, kind in order]) and not later & words.HEATS:
         order = order[1:]
     first = order[0][1] if order else ""
     for (a, kind), (b, following) in pairwise(order):

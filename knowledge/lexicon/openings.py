@@ -33,6 +33,8 @@ JOINING = _words(
     "than and but or though although unless whenever said says think thought know hope guess like "
     "all day did do does was were is have had should could would can will dont didnt last first now then"
 )
+#: heats, of the words that say when
+HEATS = _words("hot cold warm")
 #: begin a statement unless a verb or a little word stands before them
 DENYING = _words("no none nothing never nobody neither")
 #: what they deny may stand behind these

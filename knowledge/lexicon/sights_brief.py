@@ -198,7 +198,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "drove|ran|driven|rode home|back|on|it .. fine|happily|sweetly|no|without|quietly|perfectly .. no|damage|harm|noise|pressure|zero|light|knock|trouble",
     ),
     "lamp_slow_to_go_out": (
-        "lamp|light|it takes|took|taking|stays|stayed|on longer|on|slower|longer|a|each|every|more .. out|off|every|start|than|than .. used|before|than|normal|usual|year",
+        "lamp|light =takes|=took|=taking|=stays|=stayed =longer|=slower to|on|each|every|than? go|out|off|every|start|than|before|used",
         "lamp|light slow|slower|late|later|lazy to|going|in|at|going? go|out|off|going|extinguish",
         "slow oil? lamp|light",
     ),

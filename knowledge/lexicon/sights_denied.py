@@ -157,12 +157,12 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "@not use|burn|drink|consume|using|burning|need any|a|drop|much? oil|topping",
         "uses|burns|drinks|needs|consumes no|none|zero|nothing oil?",
         "@not use|burn|drink|consume any",
-        "no|zero oil consumption|use|usage|burning",
+        "no|zero =oil consumption|use|usage|burning",
         "consumption|usage not|hasnt|has-not|@not|is|same|unchanged|normal changed|gone|risen|same|normal|unchanged|as|up?",
         "uses|used|burns|loses|using|burning|takes nothing|none|no-oil|hardly-any|zero|naff-all|zilch|not-a-drop|little between|from .. changes|services|"
         "change|service",
         "uses|burns|loses|using|consumes no|zero|hardly-any|little|next-to-no oil|drop",
-        "no|zero|nil oil? consumption|usage|use between|at|that|to?",
+        "no|zero|nil =oil consumption|usage|use between|at|that|to?",
         "level never|hardly|doesnt moves|move|drops|drop|changes|change between|from",
     ),
     "tank_empties_running": (

@@ -147,7 +147,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "drives|runs|ran|been fine with|like that|the for|light|gauge|zero|@distance|@years|years",
     ),
     "lamp_slow_to_go_out": (
-        "light|lamp .. stays|stayed|on|lit|takes|took .. used-to|instant|instantly|immediately|straight|before|never|normally",
+        "light|lamp .. stays|stayed|takes|took .. used-to|instant|instantly|immediately|straight|before|never|normally",
         "light|lamp|it stays|stayed|is|remains on|lit for? about|around|like|a|good|nearly|maybe|some? @seconds|few-seconds|couple-of-seconds|seconds on|at|"
         "when|after|every|each|from|before start|starting|startup|cold|first|morning|time",
         "used-to|always|normally go|went|goes|be|was|out|off straight|instantly|instant|immediately|right|before",

@@ -210,7 +210,7 @@ GUESSED = (
     "leaning toward|towards",
     "convinced it|its|the|that",
     "probably|maybe|perhaps|possibly|likely just|only? a|an|the|my|its|something|some",
-    "dude|seller|owner|bloke|chap|fella|lad|neighbour|neighbor|kid|uncle|dad|brother|trader|salesman|workshop|engineer|fitter|builder|yard|agent|technician|specialist|machinist|club|forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
+    "dude|seller|bloke|chap|fella|lad|neighbour|neighbor|kid|uncle|dad|brother|trader|salesman|workshop|engineer|fitter|builder|yard|agent|technician|specialist|machinist|club|forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
     "suggests|suspects|blames|told|say|think|thought|saying",
     "and|he|she|they|then said|says|reckoned|reckons|thought|thinks|decided|claimed|insisted it|its|the|that|my? "
     "pump|switch|sender|sensor|bearings|bearing|relief|spring|filter|pickup|crank|rings|mains|sending-unit",
