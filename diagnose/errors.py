@@ -94,10 +94,10 @@ def _joins(c: str, before: str) -> bool:
     return c in _JOINERS and before.isalpha() and not before.isascii()
 
 
-def nearest_word(word: str, words: Iterable[str]) -> str | None:
-    """Return the word that was most likely meant, or None."""
+def nearest_word(word: str, words: Iterable[str], alike: float = 0.55) -> str | None:
+    """Return the word that was most likely meant, or None; ``alike``: at least so much, 0 to 1."""
     wanted = word[:100].lower().replace("-", "_").replace(" ", "_")
-    near = get_close_matches(wanted, list(words), 1, 0.55)
+    near = get_close_matches(wanted, list(words), 1, alike)
     return near[0] if near else None
 
 

@@ -258,6 +258,8 @@ def test_an_unknown_name_lists_them_too(tmp_path: Path) -> None:
     assert done.code == 2
     assert "relief valve put right" in done.out
     assert done.err.strip() == "--fix: no repair is called 'releif'. Did you mean 'relief'?"
+    other = call("forecast", tmp_path / "case.toml", "--fix", "gasket")
+    assert other.err.strip() == "--fix: no repair is called 'gasket'."
 
 
 def test_command_in_trade_words(tmp_path: Path) -> None:

@@ -9,8 +9,12 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.entry.telling import understand
+from diagnose.entry.confirming import Correct, Strike, changed
+from diagnose.entry.telling import Account, understand
 from diagnose.errors import BadCaseError
+from diagnose.output.documents.tell import account_document
+from diagnose.output.text.tell import changed_lines
+from diagnose.understanding.reader import read
 from knowledge.book import the_book
 from tests.support.command_line import call, in_eighty_columns
 
@@ -240,3 +244,49 @@ def test_no_grade_that_there_is_not(tmp_path: Path) -> None:
     path.write_text('schema = 1\n[oil]\ngrade = "23W-47"\n', "utf-8")
     with pytest.raises(BadCaseError, match="'23W-47' is no SAE J300 grade"):
         load(path, BOOK)
+
+
+@pytest.mark.parametrize(
+    ("words", "title"),
+    [
+        (
+            "Three cylinder diesel tractor, 6800 hours. Low at hot idle",
+            "Three cylinder diesel tractor, 6800 hours",
+        ),
+        (
+            "small block V8 truck, 5 psi at hot idle, 60 cold, lifters tick",
+            "small block V8 truck, 5 psi at hot idle, 60 cold",
+        ),
+    ],
+)
+def test_a_new_case_has_a_title(words: str, title: str, tmp_path: Path) -> None:
+    """It begins as the story does, and every screen shows it."""
+    path = tmp_path / "port_six.toml"
+    assert call("tell", path, words).code == 0
+    assert load(path, BOOK).job.title == title
+    assert "without a title" not in call("review", path).out
+
+
+def test_a_correction_shows_only_what_it_changed() -> None:
+    """The fact with its new words, what was struck out, and how many are left."""
+    first = Account(Path("x.toml"), STORY, read(STORY, BOOK), is_new=True)
+    shown = account_document(first, BOOK)
+    pressure = next(f.number for f in shown.understood if f.says.endswith("5 psi at hot idle"))
+    second = changed(first, Correct(pressure, "7 psi at hot idle"), BOOK)
+    now = account_document(second, BOOK)
+    lines = changed_lines(shown, now)
+    assert lines[0].split(maxsplit=1)[1] == "reading: 7 psi at hot idle"
+    assert lines[-1] == f"{len(shown.understood)} facts in all."
+    assert len(lines) == 3
+    third = account_document(changed(second, Strike(frozenset([1])), BOOK), BOOK)
+    assert changed_lines(now, third) == [
+        "Struck out: 1",
+        f"{len(now.understood) - 1} facts in all.",
+    ]
+
+
+def test_a_file_that_is_not_there_is_not_taken_for_any_other(tmp_path: Path) -> None:
+    """Only for one with a name that is much like it."""
+    (tmp_path / "bike.toml").write_text("schema = 1\n", "utf-8")
+    assert "did you mean" not in call("review", tmp_path / "nofile.toml").err
+    assert "bike.toml" in call("review", tmp_path / "bikes.toml").err

@@ -12,6 +12,7 @@ from typing import Any
 from diagnose.errors import BadCaseError, NoCaseError, plain
 from diagnose.ways import Way, to
 
+_ALIKE = 0.7  #: how alike the names of two files are, without their endings, to be mixed up
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
 #: endings of each sort of file, and what to do where there is none of the name
 _SORTS = {
@@ -67,9 +68,9 @@ def _no_such(path: Path, sort: str) -> str:
     if not path.parent.is_dir():
         return f"there is no folder {named(path.parent)}"
     wanted, starts = _SORTS[sort]
-    others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
-    near = get_close_matches(path.name, others, 1)
-    hint = f"did you mean {named(path.parent / near[0])}?" if near else to(starts)
+    others = {p.stem: p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted}
+    near = get_close_matches(path.stem, list(others), 1, _ALIKE)
+    hint = f"did you mean {named(path.parent / others[near[0]])}?" if near else to(starts)
     return f"no such {sort}; {hint}"
 
 

@@ -21,6 +21,7 @@ from diagnose.hydraulics.engine import Engine
 from knowledge.circuit.fixes import FIX_NAMES, OIL, PUMP, SHIM, Fix
 from knowledge.units import FRACTION, LENGTH, UnitError, parse
 
+_ALIKE = 0.7  #: how alike two names are that are mixed up
 _BARE = re.compile(r"\d*\.?\d+")
 NO_UNITS: Mapping[str, str] = MappingProxyType({})
 MANY_DECIMALS = 3  #: from so many on a length without a unit is in inches (common practice)
@@ -110,8 +111,9 @@ def planned(text: str, units: Mapping[str, str] = NO_UNITS) -> Planned:
         quantity = next((p for n, p in NAMES.items() if _plain(n) == wanted), None)
         if quantity is not None and typed:
             return Planned(fix=None, text=typed, setting=setting(f"{quantity.id}={typed}"))
-        near = nearest_word(wanted, [_plain(n) for n in FIX_NAMES])
-        ask = f" Did you mean '{near}'?" if near else ""
+        ids = {_plain(n): f.id for n, f in FIX_NAMES.items()}
+        near = nearest_word(wanted, ids, _ALIKE)
+        ask = f" Did you mean '{ids[near]}'?" if near else ""
         raise UnknownFixError(f"--fix: no repair is called '{plain(name, 40)}'.{ask}")
     if equals and not typed:
         raise UsageError(f"--fix {fix.id}=: the value is missing")

@@ -28,11 +28,11 @@ from diagnose.output.documents.interview import (
     question_reason,
 )
 from diagnose.output.documents.review import review_document
-from diagnose.output.documents.tell import account_document
+from diagnose.output.documents.tell import AccountDocument, account_document
 from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.interview import STOP_NOW, guess_lines, prompt_text, reason_lines
 from diagnose.output.text.review_brief import review_brief
-from diagnose.output.text.tell import told_lines
+from diagnose.output.text.tell import changed_lines, told_lines
 from knowledge.book import the_book
 from knowledge.model import Severity
 from knowledge.questions.essentials import SAFETY
@@ -62,10 +62,15 @@ def _ask_all(interview: Interview) -> bool:
     misses = 0
     shown: Question | None = None
     guess: BestGuess | None = None
+    told: AccountDocument | None = None
     while (question := interview.next_question()) is not None:
         if isinstance(question, ConfirmQuestion) and question is not shown:
             document = account_document(question.account, interview.book)
-            remark_lines(*told_lines(document))
+            again = isinstance(shown, ConfirmQuestion) and told is not None
+            remark_lines(
+                *(changed_lines(told, document) if again and told else told_lines(document))
+            )
+            told = document
         shown = question
         line = _read_line(prompt_text(question))
         if line is None:

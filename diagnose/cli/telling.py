@@ -68,9 +68,16 @@ def tell(
 def confirm(account: Account, book: Book) -> Account:
     """Ask on the terminal until the facts are right. Raises UsageError where none is wanted."""
     from diagnose.entry.confirming import confirmed
+    from diagnose.output.documents.tell import AccountDocument, account_document
+    from diagnose.output.text.tell import changed_lines, told_lines
+
+    shown: list[AccountDocument] = []
 
     def show(now: Account) -> None:
-        show_account(now, book)
+        document = account_document(now, book)
+        lines = changed_lines(shown[-1], document) if shown else told_lines(document)
+        printing.answer("\n".join(lines))
+        shown.append(document)
 
     kept = confirmed(account, book, show, _say, _ask)
     if kept is None:

@@ -48,6 +48,7 @@ from diagnose.entry.questions import (
     uncounted,
 )
 from diagnose.entry.telling import Account, read_readings, understand, write
+from diagnose.entry.titles import first_words
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from knowledge.book import Book
@@ -56,7 +57,6 @@ from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import SAFETY
 from knowledge.rule_api import Alarm
 
-LONGEST_TITLE = 60  #: characters
 MOST_FILES = 999  #: of cases that are named by the day
 
 
@@ -266,18 +266,6 @@ class Interview:
         if isinstance(question, TriedQuestion) and isinstance(answer, Picked):
             tried = [question.trials[i] for i in answer.places or ()]
             self._open.extend(TrialQuestion(t, made=True) for t in reversed(tried))
-
-
-def first_words(story: str) -> str:
-    """How a story begins, as the title of its case.
-
-    >>> first_words("Petrel, petrol V8. Flickers at hot idle since the pump was renewed")
-    'Petrel, petrol V8'
-    """
-    words = story.partition(". ")[0].split()
-    while len(" ".join(words)) > LONGEST_TITLE:
-        words.pop()
-    return " ".join(words).rstrip(".,;:")
 
 
 def _asked_of_safety(diagnosis: Diagnosis) -> bool:

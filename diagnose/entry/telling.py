@@ -13,7 +13,7 @@ from diagnose.case.card import is_grade
 from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import NewEntry, append_by, append_oil, start
+from diagnose.case.writing import Fields, NewEntry, append_by, append_oil, start
 from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
@@ -21,6 +21,7 @@ from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.recording import spoken_entry
 from diagnose.entry.standing import said_before
+from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
@@ -109,7 +110,12 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     grade = next((f.value for f in kept if f.table == "oil"), None)
     entries = [f for f in kept if f.table not in ("layout", "oil")]
     if account.is_new:
-        job = {"opened": date.today(), "by": by or None, "complaint": account.text}
+        job: Fields = {
+            "title": title_of(account.text, account.path),
+            "opened": date.today(),
+            "by": by or None,
+            "complaint": account.text,
+        }
         case = start(account.path, book, job, {"layout": layout} if layout else None)
     else:
         if not kept:

@@ -12,7 +12,8 @@ from typing import Any
 
 from diagnose.case.card import is_card
 from diagnose.case.loading import parsed, read_text
-from diagnose.entry.interview import first_words, new_case_path
+from diagnose.entry.interview import new_case_path
+from diagnose.entry.titles import first_words
 from diagnose.errors import FileError, NoCaseError, plain
 from diagnose.output.documents.folder import toml_files
 from diagnose.serve.exchange import NotHereError

@@ -65,7 +65,7 @@ def fault_lines(text: object, root: Path) -> tuple[str, ...]:
 
 def name_of(known: Known) -> str:
     """What a job is called: its title, else how its complaint begins."""
-    from diagnose.entry.interview import first_words
+    from diagnose.entry.titles import first_words
 
     job = known.case.job
     return " ".join((job.title or first_words(job.complaint) or UNTITLED).split())

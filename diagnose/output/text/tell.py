@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from diagnose.output.documents.tell import AccountDocument, MinuteDocument
 from diagnose.output.lines import as_typed, headed, percent, wrapped
 from diagnose.output.text.alarms import alarm_lines
@@ -21,6 +23,18 @@ def told_lines(document: AccountDocument) -> list[str]:
         pieces = "; ".join(f"“{piece}”" for piece in document.not_understood)
         lines += wrapped(f"Not understood: {pieces}", 0, 7)
     return lines
+
+
+def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
+    """Return only the facts that a correction changed or added, what it struck out, the count."""
+    old = {fact.number: fact for fact in before.understood}
+    new = tuple(f for f in now.understood if old.get(f.number) != f)
+    left = [piece for piece in now.not_understood if piece not in before.not_understood]
+    lines = told_lines(replace(now, understood=new, not_understood=tuple(left))) if new else []
+    gone = sorted(old.keys() - {fact.number for fact in now.understood})
+    if gone:
+        lines.append(f"Struck out: {', '.join(map(str, gone))}")
+    return [*lines, f"{len(now.understood)} facts in all."]
 
 
 def minute_lines(document: MinuteDocument) -> list[str]:
