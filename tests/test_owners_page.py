@@ -105,3 +105,34 @@ def test_a_closed_job_below_a_limit_is_not_called_repaired(gannet: Path) -> None
     number = load(gannet, BOOK).last_number + 1
     gannet.write_text(gannet.read_text("utf-8") + f"\n[[reading]]\nno = {number}\n{low}", "utf-8")
     assert page_of(gannet).standing.startswith("Not in order: ")
+
+
+@pytest.mark.parametrize(
+    ("remedy", "says"),
+    [((), "Tube brazed, now 3.8 bar at 1500 hot"), (("--remedy", "tube renewed"), "Tube renewed")],
+)
+def test_what_was_done_is_in_the_persons_words(
+    remedy: tuple[str, ...], says: str, tmp_path: Path
+) -> None:
+    """Said at the end, or with the readings after the repair, which stand under "after"."""
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "pickup_tube_crack_seen=yes")
+    call("record", path, "tube brazed, now 3.8 bar at 1500 hot")
+    done = call(
+        "close", path, "--how", "seen", "--cause", "pickup_tube_cracked", *remedy, "--reason", "x"
+    )
+    assert done.code == 0, done.err
+    page = page_of(path)
+    assert page.done[0] == says
+    speed = next(row for row in page.pressures if row.when == "hot, at speed")
+    assert (speed.before, speed.after) == ("1.2 bar", "3.8 bar")
+
+
+def test_a_note_on_a_reading_is_no_repair(tmp_path: Path) -> None:
+    """Then the book's remedy stands, as nobody said what was done."""
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "--reading", "1500 rpm hot 3.8 bar", "--after-repair", "--note", "steady")
+    call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
+    assert page_of(path).done[0].startswith("Replace the tube")

@@ -152,7 +152,9 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
         first, *others = (understanding.words(f) for f in facts)
         if not others:
             first = " ".join(text.split())
-        elif left or any(map(is_of_the_repaired, facts)):
+        elif any(map(is_of_the_repaired, facts)):
+            first = " ".join(text.split())  # says what was done, too
+        elif left:
             first = f"{first}; said: {text}"  # nothing of it is lost
         words = "" if layout is None else understanding.words(layout)
         return Spoken(text, tuple(facts), (first, *others), left, layout, words)

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from diagnose.case.case import Case
+from diagnose.case.case import Case, Closing
 from diagnose.case.mended import mended
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.later import later_looks
@@ -16,6 +16,8 @@ from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
+from diagnose.understanding.repaired import repaired
+from knowledge.book import Book
 from knowledge.model import Reading, Severity
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -130,18 +132,32 @@ def _sentence(text: str) -> str:
 def _done(sheet: Signoff) -> Iterator[str]:
     """The repair, and how far it was checked as it went together."""
     closed = sheet.answer.case.closed
-    if closed is not None and closed.entry.remedy:
-        yield _sentence(closed.entry.remedy)
-    elif closed is None and sheet.causes:
+    if closed is not None:
+        yield from map(_sentence, _remedies(closed, sheet.answer.case, sheet.answer.book))
+    else:
         yield from (f"To do: {c.remedy}" for c in sheet.causes)
-    elif closed is not None:
-        yield from (_sentence(c.remedy) for c in closed.causes)
     count = Counter(i.judged.verdict for i in sheet.items)
     passed = count[Verdict.PASSED]
     besides = ((Verdict.BORDERLINE, "close to the limit"), (Verdict.FAILED, "failed"))
     others = "".join(f", {count[v]} {says}" for v, says in besides if count[v])
     if passed or others:
         yield f"Checked as it went together: {passed} fits, gaps and torques passed{others}"
+
+
+def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
+    """What was done, as the person said at the end, else beside the readings after the repair.
+
+    The book's remedies stand for it only where nobody said anything.
+    """
+    of_the_book = [c.remedy for c in closed.causes]
+    if closed.entry.remedy not in ("", "; ".join(of_the_book)):
+        return [closed.entry.remedy]
+    said: list[str] = []
+    for read in case.start_readings:
+        note = read.entry.note.strip()
+        new = not any(note in before for before in said)
+        said += [note] if note and new and repaired(note, book) else []
+    return said or ([closed.entry.remedy] if closed.entry.remedy else of_the_book)
 
 
 def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
