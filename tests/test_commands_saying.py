@@ -76,8 +76,10 @@ def test_ask_reads_the_story(path: Path) -> None:
 
 def test_ask_says_its_best_guess_after_each_answer(path: Path) -> None:
     done = ask(path, "4", "V8, 5 psi at hot idle, 40 at 2000 rpm, 60 cold", "", "1", "1", "stop")
-    assert done.err.count("Best guess so far: nothing stands out yet. First: ") == 1
-    assert done.err.count("\nBest guess and first step as before") == 2
+    assert done.err.count("Best guess so far: nothing stands out yet. First: ") == 2
+    said = " ".join(done.err.split())
+    assert said.count("then read, rub and smell the dipstick") == 1  # the level is answered next
+    assert done.err.count("\nBest guess and first step as before") == 1
 
 
 def test_a_guess_that_has_changed_is_said_anew(path: Path) -> None:
@@ -92,7 +94,7 @@ def test_ask_why_back_and_nonsense(path: Path) -> None:
     done = ask(
         path,
         *("back", "why", "y", "4", "why", "", "why", "99", "d"),  # safety, story, engine
-        *("why", "x", "back", "4", "1", "-1", "zzz", "y", "n", "stop"),  # level, gauge
+        *("why", "x", "back", "d", "1", "-1", "zzz", "y", "n", "stop"),  # level, engine, gauge
     )
     for message in (
         "There is no question before this one",
