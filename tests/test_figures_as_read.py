@@ -99,4 +99,4 @@ def test_the_switch_point_is_said_in_both_units(tmp_path: Path) -> None:
 def test_the_plans_mean_is_no_time_of_its_table() -> None:
     out = " ".join(call("teardown", path_of("heron")).out.split())
     assert "on average after" in out
-    assert "as you stop when it is found" in out
+    assert "as you stop then" in out

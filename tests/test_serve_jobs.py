@@ -243,7 +243,7 @@ def test_the_first_start_is_compared_with_what_was_predicted(tmp_path: Path) -> 
     tab = browser(jobs_in(tmp_path, "dunlin"))
     page = tab.get("/job/dunlin.toml/start")
     assert "Do not start it yet" in page.words
-    assert "The gauge should show, bar" in page.words
+    assert "The gauge should show with all faults put right, bar" in page.words
     form = page.form("readings")
     page = tab.post(form.action, {**form.fields, "at:hot_idle": "0.1"})
     assert page.address.startswith("/job/dunlin.toml/start")

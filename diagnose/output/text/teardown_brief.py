@@ -98,8 +98,8 @@ def _in_short(document: TeardownDocument) -> list[str]:
     if document.found:
         chance = f"Chance that this plan confirms a cause: {percent(document.found)}"
         lines += wrapped(
-            f"{chance}; on average after {_time(minutes.until_confirmed)} hands-on, as you stop when "
-            f"it is found. All of it takes {_time(minutes.all)}.",
+            f"{chance}, on average after {_time(minutes.until_confirmed)} hands-on, as you stop "
+            f"then; all of it takes {_time(minutes.all)}.",
             0,
             2,
         )
