@@ -20,6 +20,15 @@ rule = rules_of(Station.BEARINGS)
 
 BEARING_METAL = (findings.COPPER_FLAKES, findings.GREY_SOFT_FLAKES, findings.LINING_STRIP)
 
+#: more than the fine dust of running in, wherever it was found
+FLAKES = (
+    findings.METAL_IN_FILTER,
+    findings.METAL_IN_PAN,
+    findings.METAL_THROUGHOUT,
+    findings.MAGNETIC_METAL,
+    findings.BRIGHT_SOFT_METAL,
+)
+
 
 @rule(
     source=sources.CUT_FILTER_ANALYSIS_2026,
@@ -94,14 +103,18 @@ def dust_only_and_metal_do_not_fit(known: Known) -> Conclusions:
 
 @rule(
     source=sources.INSIDE_YOUR_FILTER,
-    matches=[example(findings.METAL_IN_FILTER), example(findings.COPPER_FLAKES)],
-    non_matches=[example(findings.FINE_DUST_ONLY)],
+    matches=[
+        example(findings.METAL_IN_FILTER),
+        example(findings.COPPER_FLAKES),
+        example(findings.BRIGHT_SOFT_METAL),
+    ],
+    non_matches=[example(findings.FINE_DUST_ONLY), example(findings.PLUG_FUR_ONLY)],
 )
 def flakes_or_copper_found(known: Known) -> Conclusions:
     """Metal flakes or copper found: do not run until you have inspected the bearings."""
-    if known.has(findings.METAL_IN_FILTER) or any(known.has(metal) for metal in BEARING_METAL):
+    if any(known.has(metal) for metal in (*FLAKES, *BEARING_METAL)):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Metal flakes found; fine grey dust is the limit: do not run until you have inspected "
-            "the bearings.",
+            "metal flakes found, fine grey dust is the limit: do not run until you have inspected "
+            "the bearings",
         )

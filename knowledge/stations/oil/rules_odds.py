@@ -31,6 +31,10 @@ from knowledge.units import PSI
 
 rule = rules_of(Station.OIL)
 
+#: examples: too little at hot idle, and far below the usual there
+LITTLE = Reading(700, 363.0, 4 * PSI)
+FALLEN = Reading(700, 363.0, 12 * PSI, usual=40 * PSI)
+
 
 @rule(
     source=COMMON_PRACTICE,
@@ -206,27 +210,58 @@ def low_is_never_cold_oil(known: Known) -> Conclusions:
 @rule(
     source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
-        example(readings=[Reading(700, 363.0, 4 * PSI)]),
-        example(readings=[Reading(700, 363.0, 12 * PSI, usual=40 * PSI)]),
+        example(readings=[LITTLE]),
+        example(readings=[FALLEN]),
     ],
     non_matches=[
         example(readings=[Reading(700, 363.0, 12 * PSI)]),
         example(readings=[Reading(700, 363.0, 36 * PSI, usual=40 * PSI)]),
-        example(findings_habits.MAKER_CALLS_IT_NORMAL, readings=[Reading(700, 363.0, 4 * PSI)]),
     ],
 )
 def lower_than_warm_oil_makes_it(known: Known) -> Conclusions:
-    """Below the limit at which an engine is stopped, or far below its usual: not just warm oil.
-
-    With other or thinner oil in it, the usual pressure is another one. The limit is that of most
-    engines: some, and old ones, are meant to idle with less, and the maker's word goes first.
-    """
-    if known.has(findings_habits.MAKER_CALLS_IT_NORMAL):
-        return
-    other_oil = known.has(history.OIL_JUST_CHANGED) or known.has(history.HOT_AND_THIN)
-    looks = list(running(known))
-    shares = [[share for share, _ in broken_limits(known, r)] for r in looks]
-    if not other_oil and any(sure_fallen(r) > COUNTS for r in looks):
+    """Below the limit at which an engine is stopped, or far below its usual: not just warm oil."""
+    if has_fallen(known):
         yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
-    elif any(sum(each) / len(each) > COUNTS for each in shares):
+    elif below_the_stop_limit(known):
         yield less_common(causes_condition.OIL_HOT_NORMAL)
+
+
+@rule(
+    source=sources.MARINE_SERVICE_MANUAL_1999,
+    matches=[
+        example(findings_habits.MAKER_CALLS_IT_NORMAL, readings=[LITTLE]),
+        example(findings_habits.MAKER_CALLS_IT_NORMAL, readings=[FALLEN]),
+        example(history.OIL_JUST_CHANGED, readings=[FALLEN]),
+        example(history.HOT_AND_THIN, readings=[FALLEN]),
+    ],
+    non_matches=[
+        example(readings=[LITTLE]),
+        example(findings_habits.MAKER_CALLS_IT_NORMAL),
+        example(history.OIL_JUST_CHANGED, readings=[LITTLE]),
+    ],
+)
+def low_as_it_should_be(known: Known) -> Conclusions:
+    """The limit is that of most engines: the maker's word goes first, as some idle with less.
+
+    With other or thinner oil in it, the usual pressure is another one.
+    """
+    fallen = has_fallen(known)
+    other_oil = known.has(history.OIL_JUST_CHANGED) or known.has(history.HOT_AND_THIN)
+    if known.has(findings_habits.MAKER_CALLS_IT_NORMAL):
+        if fallen:
+            yield more_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_UP)
+        elif below_the_stop_limit(known):
+            yield more_common(causes_condition.OIL_HOT_NORMAL)
+    elif fallen and other_oil:
+        yield more_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_UP)
+
+
+def has_fallen(known: Known) -> bool:
+    """Whether a reading is surely far below the usual one."""
+    return any(sure_fallen(r) > COUNTS for r in running(known))
+
+
+def below_the_stop_limit(known: Known) -> bool:
+    """Whether a reading most likely means less than the limit at which an engine is stopped."""
+    shares = [[share for share, _ in broken_limits(known, r)] for r in running(known)]
+    return any(sum(each) / len(each) > COUNTS for each in shares)
