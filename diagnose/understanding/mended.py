@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
-from knowledge.lexicon.mended import BETWEEN, CURES, MENDED
+from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED
 
 _BEHIND = 5  #: words from a fault to what was done to it
 
@@ -42,7 +42,8 @@ def _behind(line: Line, at: int) -> bool:
 
 
 def _before(line: Line, at: int) -> bool:
-    """Whether "fixed the", "cured a" leads to a place."""
+    """Whether "fixed the", "cured a" or "opened for a" leads to a place."""
     while at >= 0 and line.word(at) in ("the", "a", "an", "my", "that", "some", "all", "its"):
         at -= 1
-    return at >= 0 and line.word(at) in CURES
+    reason = at > 0 and line.word(at) == "for" and line.word(at - 1) in OPENED
+    return at >= 0 and (line.word(at) in CURES or reason)

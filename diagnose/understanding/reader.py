@@ -61,6 +61,10 @@ _OPPOSITES = {
 }
 #: not read where what it needs is denied: one that was stopped at once did not run long
 _NEEDS = {"ran_long_without_distress": "ran_on_without_pressure"}
+#: not read where one of these is there too: "no loud noise, then it died" is no sound engine
+_SPOILED = {
+    "engine_runs_normally": frozenset(["stopped_with_loss_of_power", "engine_seized", "knock"])
+}
 _FILLERS = IDLE | FAINT | FILLERS  #: carry no statement by themselves
 
 
@@ -149,7 +153,13 @@ def _without_opposites(facts: list[Fact]) -> list[Fact]:
     """Without findings that words say where figures say the opposite."""
     said = [f.name for f in facts if f.fields.get("state") == "present"]
     denied = {f.name for f in facts if f.fields.get("state") == "absent"}
-    facts = [f for f in facts if _NEEDS.get(f.name) not in denied]
+    there = {*said, *(str(f.fields["shows"]) for f in facts if "shows" in f.fields)}
+    facts = [
+        f
+        for f in facts
+        if _NEEDS.get(f.name) not in denied
+        and not (f.state == "present" and there & _SPOILED.get(f.name, frozenset()))
+    ]
     return [
         f
         for f in facts

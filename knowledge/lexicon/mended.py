@@ -16,3 +16,5 @@ BETWEEN = _set(
     "is was were are has have had been now since already all got then being which that i we he "
     "they properly"
 )
+#: before "for a gasket leak": that is why it was opened, and was put right then
+OPENED = _set("opened off out apart down dropped removed stripped in")

@@ -21,6 +21,13 @@ NARROWER: dict[str, tuple[str, ...]] = {
     # "oil squirts out of the sender's hole when cranking" is no leak
     "-no_oil_at_open_port": ("oil_sprayed", "oil_seen_outside", "oil_loss_fast"),
     "drill_gives_none": ("drill_gives_little",),
+    "debris_seen_before": (
+        "gasket_on_screen",
+        "foreign_material_on_screen",
+        "metal_in_filter",
+        "metal_in_screen",
+        "metal_in_pan",
+    ),
     "oil_streams_from_open_hole": (
         *_OUT,
         "gallery_found_blocked",

@@ -19,6 +19,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
         "press alarm warning light shutdown switch the to into onto over my a pipe "
         "pressure oil reading through past from"
     ),
+    "dipstick_dry": _set("the"),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
         "goes went creeps crept drifts"
@@ -31,6 +32,7 @@ PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oili
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
     "engine_ran_hot": _set("smoked smokes smoking"),
+    "earlier_breakage": _set("sender senders sensor sensors gauge gauges switch filter battery alternator"),
     "sender_not_for_gauge": frozenset(["put", "tried", "swapped", "hooked", "connected"]),
     "relief_plunger_sticks": _set(
         "cylinder ring rings bypass clutch brake master tensioner lifter injection filter"
@@ -64,7 +66,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "stood_in_frost": _set("needle gauge sits reads rests pointer goes"),
     "oil_very_cold": _set("needle gauge sits reads rests pointer goes"),
     "dipstick_low": _set(
-        "pressure gauge needle pointer idle idles tickover antifreeze coolant water "
+        "reads reading shows swings pressure gauge needle pointer idle idles tickover antifreeze coolant water "
         "radiator fuel header switch shutdown says"
     ),
     "oil_line_found_broken": _set(

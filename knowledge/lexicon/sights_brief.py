@@ -319,6 +319,10 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "overfill|overfilled|overfilling it|her|by .. it|she|pressure|light|lamp|needle|gauge =behaves|=behaved|steady|steadies|fine|good|right|stays|comes|is|goes",
         "fine|good|steady|right|ok|behaves only? when|if|with it's|it|i? overfull|over-full|overfilled|overfill",
     ),
+    "debris_seen_before": (
+        "fibre|fibres|fluff|bits|pieces|metal|rubber|debris|flakes|plastic|gasket|shreds|silicone .. screen|filter|pan|sump|magnet|strainer at|during|on|in an|the|my|a? earlier|previous|last|past oil? change|service|drain",
+        "fibre|fibres|fluff|bits|pieces|metal|rubber|debris|flakes|plastic|gasket|shreds|silicone .. screen|filter|pan|sump|magnet|strainer =last =time",
+    ),
     "switch_opens_wrong": (
         "pressure? switch never|@not|always|opens|closes|stays|changes|stuck|wont open|opens|closed|shut|over|at|until|work|works =open|=opens|=closed|=wrong|=late|=early|=works|=over|=at|=until",
         "switch .. wrong|bad|faulty|dead|stuck on|with|under|against known|test|air|compressed|gauge|pressure",

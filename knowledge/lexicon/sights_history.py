@@ -276,7 +276,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "same|identical on|with|in both|all|other|others|another|several engines|cars|engine|one?",
         "others have|had|report|reporting the? same|similar|this",
         "sister|other|second|twin boat|car|engine|one does|shows|is|has .. same|too|identical|likewise|it",
-        "both|all|two|several|many|three|four of? the|my|our|these? engines|motors|cars|boats|bikes|senders|gauges|ours .. same|alike|do|show|identical",
+        "both|all|two|several|many|three|four of? the|my|our|these? engines|motors|cars|boats|bikes|ours .. same|alike|do|show|identical",
         "many|several|all|others alike|identical",
         "all|others|both|several of? them? do|did it|this|that|same",
         "whole fleet",

@@ -219,7 +219,6 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "another|too-many? litres|quarts|liters|pints|gallon|oil? more|extra|on-top|too-many in|into|on|of",
         "filled|poured|put|added in|up? .. twice|too much",
         "put|poured|added|adding|filled @volume too|over|extra|above much|many|full?",
-        "@volume too much|many",
         "overfilled at|during|by the? .. change|service|dealer|garage|shop",
         "habit|habitually|always of? adding|topping|overfilling",
     ),

@@ -25,6 +25,7 @@ NO_WORK = (
     "oil? changed|changes|serviced on|to|bang-on time|schedule",
     "oil changes|services are|were|was|always? always? =done at|every|by|on|to .. intervals|interval|@distance|book|time|schedule",
     "never|not|hasnt|hadnt had|have an? oil? change|service",
+    "in service since|for",
     "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
     "off|stopped|stop|parked|pulled|up|over|in|by|got at|into|in|to|as? the|some|motorway? =services",
     "overdue for? an|a|its|the|another? oil? service|change|servicing",

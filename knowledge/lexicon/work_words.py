@@ -33,7 +33,7 @@ BY_DRILL = _set("drill priming preoiling preoiler prelubed prelubing preluber pr
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
     "oil": _set(
-        "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal"
+        "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal fitting"
     ),
     "switch": _set("off"),
     "rebuild": _set("kit kits manual shop"),
