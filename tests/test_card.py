@@ -21,6 +21,7 @@ from diagnose.signoff.judging import OWN, Verdict, bands_in, judged_in
 from diagnose.signoff.measured import measured_bounds, reading_bounds
 from knowledge.book import the_book
 from knowledge.card import CardFigure
+from knowledge.model import Severity
 from knowledge.units import INCH, LBF, MM, PSI
 from tests.support.command_line import ROOT, call
 
@@ -294,9 +295,10 @@ def test_findings_alarms_and_verdicts_go_by_the_card(tmp_path: Path) -> None:
     assert bound.broken
     assert bound.figure == pytest.approx(0.0028 * INCH)
     assert "0.0028 in (this engine's own figure)" in limits_of(measure, case)
-    assert Diagnosis(BOOK, case).alarms, "8 psi is below the 9 psi at which this engine stops"
+    assert not Diagnosis(BOOK, case).may_run, "8 psi is below the 9 psi at which this engine stops"
     without = CARD.replace('stop_idle_pressure = "9 psi"\n', "")
-    assert not Diagnosis(BOOK, job(tmp_path, reading, card=without)).alarms
+    (care,) = Diagnosis(BOOK, job(tmp_path, reading, card=without)).alarms
+    assert care.severity is Severity.CARE, "it wants 17 psi at hot idle"
 
 
 def test_a_spring_is_held_against_the_card(tmp_path: Path) -> None:

@@ -258,7 +258,7 @@ def test_review_of_odd_titles(tmp_path: Path) -> None:
     assert call("review", tmp_path / "3.toml", "--causes", "200").code == 0
 
 
-def test_review_json() -> None:
+def test_review_json(tmp_path: Path) -> None:
     done = call("review", CASES.parents[2] / "cases" / "petrel.toml", "--json")
     assert (done.code, done.err) == (0, "")
     answer = json.loads(done.out)
@@ -269,8 +269,10 @@ def test_review_json() -> None:
     assert set(first) >= {"id", "says", "probability", "prior", "source", "for", "against"}
     assert 0 <= first["probability"] <= 1
     assert answer["next"] == []  # nothing can change it
-    open_ = call("review", CASES.parents[2] / "cases" / "slip_tractor.toml", "--json")
-    following = json.loads(open_.out)["next"][0]
+    low = '[[finding]]\nno = 1\nwhat = "gauge_reads_low"\nstate = "present"\n'
+    open_ = tmp_path / "open.toml"
+    open_.write_text(f'schema = 1\n[engine]\nlayout = "distributor_v8"\n{low}')
+    following = json.loads(call("review", open_, "--json").out)["next"][0]
     assert {"inspection", "says", "minutes", "outcomes"} <= set(following)
     assert answer["alarms"][0]["severity"] == "stop the engine"
 

@@ -123,7 +123,7 @@ NOT_FOUND: dict[str, str] = {
     "end float is within limits": "crank_moves_endwise present",
     "a big bilge pump": "high_volume_pump_fitted",
     "overfilling it does not help": "overfill_steadies_it present",
-    "lost pressure and coolant is fine": "coolant_level_falling",
+    "lost pressure and coolant is fine": "coolant_level_falling present",
     "drove a few miles": "high_mileage",
     "the new bike has low oil pressure": "high_mileage",
     "it slowly dropped over the next few miles": "only_small_seeps",

@@ -34,8 +34,8 @@ def answered(job: WholeJob, checks: int) -> Diagnosis:
 
 @pytest.mark.parametrize(("job", "says"), [(A, "needle_flickers"), (C, "gauge_reads_low")])
 def test_what_was_said_first_still_counts(job: WholeJob, says: str) -> None:
-    """After the history and two looks, some fifty answers, most of them "no"."""
-    answer = answered(job, 5)
+    """After seven checks, some fifty answers, most of them "no"."""
+    answer = answered(job, 7)
     assert len(answer.inference.evidence) > 45
     assert answer.inference.left_out == ()
     assert says in answer.inference.evidence

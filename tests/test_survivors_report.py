@@ -163,6 +163,8 @@ def test_openings_that_take_time_or_must_be_recorded_are_shown(
 ) -> None:
     """What is open already and leaves nothing to record is passed over, with its cautions."""
     monkeypatch.setattr(checks, "gain", lambda *_: 0.5)
+    known = SimpleNamespace(left_of=lambda check: check.says)
+    monkeypatch.setattr(checks, "Known", SimpleNamespace(of=lambda _: known))
     minutes = {
         Access.SUMP_OFF: 0.0, Access.DRAINED: 10.0, Access.PICKUP_OFF: 0.0, Access.PUMP_OFF: 5.0,
     }  # fmt: skip

@@ -12,7 +12,7 @@ from typing import Any
 from diagnose.errors import BadCaseError, NoCaseError, plain
 from diagnose.ways import Way, to
 
-_ALIKE = 0.7  #: how alike the names of two files are, without their endings, to be mixed up
+_ALIKE = 0.65  #: how alike the names of two files are, without their endings, to be mixed up
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
 #: endings of each sort of file, and what to do where there is none of the name
 _SORTS = {

@@ -32,7 +32,9 @@ PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oili
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
     "engine_ran_hot": _set("smoked smokes smoking"),
-    "earlier_breakage": _set("sender senders sensor sensors gauge gauges switch filter battery alternator"),
+    "earlier_breakage": _set(
+        "sender senders sensor sensors gauge gauges switch filter battery alternator"
+    ),
     "sender_not_for_gauge": frozenset(["put", "tried", "swapped", "hooked", "connected"]),
     "relief_plunger_sticks": _set(
         "cylinder ring rings bypass clutch brake master tensioner lifter injection filter"

@@ -332,7 +332,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "got @volume out .. too|over|more|extra",
     ),
     "wet_sumps": (
-        "tank is|was|found|nearly|almost|completely|goes|gets? nearly|almost|completely? empty|drained|low|dry and|with|, all? the? oil|sump|crankcase|crankcases|engine is|was|all|completely? full|flooded|in|brimming",
+        "tank is|was|found|nearly|almost|completely? nearly|almost|completely? empty|drained|low|dry and|with|, all? the? oil|sump|crankcase|crankcases|engine is|was|all|completely? full|flooded|in|brimming",
         "oil|tank|it drains|drained|bleeds|seeps|creeps|leaks|ends|siphons back|down|through|past|up? into|in|to|through the? sump|crankcase|crankcases|cases|pump .. overnight|standing|stood|week|weeks|parked|winter",
         "wet sumps|sumping|sumped|sump when|while|after|overnight|standing|badly|again",
         "wet-sumps|wet-sumping|wet-sumped|wetsumps|wetsumping",

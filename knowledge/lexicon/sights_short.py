@@ -110,11 +110,6 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
         "light|lamp|flicker|flickers|gauge|pressure only|just? when|if .. quart|litre|liter|pint|level|oil low|down",
         "fine|ok|good|normal|never with|when|as|if .. sump|level|oil|stick =full|=right|=up|=topped",
     ),
-    "thicker_oil_helped": (
-        "better|higher|improved|rose|up|more|improves with|on|using|since thicker|heavier|thick|heavy|20w50|15w50 oil|grade?",
-        "thicker|heavier oil|grade helped|helps|improved|raised|lifted|brought|better|gave|works|worked",
-        "oil? thickener|treatment|stp|honey helped|worked|improved|raised|brought|cured|fixed",
-    ),
     "gone_at_the_next_start": (
         "good|fine|had|normal|pressure|perfect when .. parked|stopped|off|down|left .. next|morning|now|restart|restarted .. no|none|nothing|zero|nil",
         "no|zero|nil|none oil? pressure on? the? next|following morning|day|time|start",

@@ -241,7 +241,7 @@ def lower_than_warm_oil_makes_it(known: Known) -> Conclusions:
     ],
 )
 def low_as_it_should_be(known: Known) -> Conclusions:
-    """The limit is that of most engines: the maker's word goes first, as some idle with less.
+    """The limit is that of most engines: the maker's word comes first, as some idle with less.
 
     With other or thinner oil in it, the usual pressure is another one.
     """
