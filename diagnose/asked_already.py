@@ -33,22 +33,22 @@ def senseless(
 ) -> frozenset[Finding]:
     """Findings nobody need be asked for, as what they presume is not so.
 
-    ``there``: findings that are present. Where no story was told yet, only what is known to be
+    ``there``: findings that are present. Where there is no story yet, only what is known to be
     otherwise counts.
     """
     known = {f.id for f in there}
-    told = _is_story(case)
+    story = _is_story(case)
     return frozenset(
         f
         for f in findings
-        if f.stage is Stage.KNOWN and f.kind is Kind.SEEN and _presumes(f, known, told)
+        if f.stage is Stage.KNOWN and f.kind is Kind.SEEN and _presumes(f, known, story)
     )
 
 
-def _presumes(finding: Finding, known: set[str], told: bool) -> bool:
+def _presumes(finding: Finding, known: set[str], story: bool) -> bool:
     """Whether a finding presumes what is not so."""
     premise = PREMISES.get(finding.id, Premise())
-    unmet = told and not all(known.intersection(group) for group in premise.needs)
+    unmet = story and not all(known.intersection(group) for group in premise.needs)
     return unmet or bool(known.intersection(premise.unless))
 
 

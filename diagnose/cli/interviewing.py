@@ -62,15 +62,15 @@ def _ask_all(interview: Interview) -> bool:
     misses = 0
     shown: Question | None = None
     guess: BestGuess | None = None
-    told: AccountDocument | None = None
+    account: AccountDocument | None = None
     while (question := interview.next_question()) is not None:
         if isinstance(question, ConfirmQuestion) and question is not shown:
             document = account_document(question.account, interview.book)
-            again = isinstance(shown, ConfirmQuestion) and told is not None
+            again = isinstance(shown, ConfirmQuestion) and account is not None
             remark_lines(
-                *(changed_lines(told, document) if again and told else told_lines(document))
+                *(changed_lines(account, document) if again and account else told_lines(document))
             )
-            told = document
+            account = document
         shown = question
         line = _read_line(prompt_text(question))
         if line is None:
