@@ -5,11 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 from diagnose.case.case import Case
-from diagnose.case.disk import atomic_write, locked
+from diagnose.case.disk import locked
+from diagnose.case.engine_saving import save_engine
 from diagnose.case.files import named, parsed, read_text
 from diagnose.case.loading import from_text
 from diagnose.case.toml_lines import with_entry
-from diagnose.errors import BadCaseError, UsageError
+from diagnose.errors import UsageError
 from knowledge.book import Book
 
 
@@ -28,20 +29,4 @@ def name_card(path: Path, book: Book, card: str, instead_of: str = "") -> Case:
             raise UsageError(f"{named(path)}: names the card {now} since; look at that first")
         text = with_entry(old, "engine", "card", card)
         wanted = {**tables, "engine": {**tables.get("engine", {}), "card": card}}
-        if _or_none(text) != wanted:
-            raise UsageError(
-                f'{named(path)}: not changed; write card = "{card}" under [engine] yourself'
-            )
-        try:
-            case = from_text(text, path, book)
-        except BadCaseError as bad:
-            raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
-        atomic_write(place, text)
-    return case
-
-
-def _or_none(text: str) -> object:
-    try:
-        return parsed(text)
-    except ValueError:
-        return None
+        return save_engine(place, path, book, text, wanted, "card")

@@ -6,11 +6,11 @@ from collections.abc import Collection, Sequence
 from pathlib import Path
 
 from diagnose.case.case import Case
-from diagnose.case.disk import atomic_write, locked
-from diagnose.case.files import named, parsed, read_text
+from diagnose.case.disk import locked
+from diagnose.case.engine_saving import save_engine
+from diagnose.case.files import parsed, read_text
 from diagnose.case.loading import from_text
 from diagnose.case.toml_lines import with_first_entry, without_entry
-from diagnose.errors import BadCaseError, UsageError
 from knowledge.book import Book
 
 
@@ -35,17 +35,4 @@ def set_engine(
             engine["has"] = [*has, *stay]
             text = with_first_entry(text, "engine", "has", engine["has"])
         text = with_first_entry(text, "engine", "layout", layout)
-        try:
-            same = parsed(text) == {**tables, "engine": engine}
-        except ValueError:
-            same = False
-        if not same:
-            raise UsageError(
-                f'{named(path)}: not changed; write layout = "{layout}" under [engine] yourself'
-            )
-        try:
-            case = from_text(text, path, book)
-        except BadCaseError as bad:
-            raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
-        atomic_write(place, text)
-    return case
+        return save_engine(place, path, book, text, {**tables, "engine": engine}, "layout")

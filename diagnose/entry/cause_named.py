@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.requests import each_id
@@ -18,17 +17,6 @@ LEADERS = 3  #: causes listed, of those that are near the words or likeliest
 _CLEAR, _AHEAD = 0.6, 0.25  #: how well words fit the one cause that is meant, and how far ahead
 
 
-@dataclass(frozen=True, slots=True)
-class _Named:
-    """A cause in the words of a message."""
-
-    id: str
-    says: str
-
-    def __str__(self) -> str:
-        return f"- {self.says}: {self.id}"
-
-
 def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
     """The ids of the causes named, else of those that are nearly certain.
 
@@ -37,7 +25,7 @@ def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
     named = [id_ for text in texts for id_ in _meant(text, answer.book)]
     found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
     if not found:
-        likeliest = [_Named(r.cause.id, r.cause.says) for r in answer.ranking[:LEADERS]]
+        likeliest = [r.cause for r in answer.ranking[:LEADERS]]
         raise UsageError(
             f"{to(Way.CAUSE)}: no cause is nearly certain; name it. Likeliest:\n{_listed(likeliest)}"
         )
@@ -52,7 +40,7 @@ def _meant(text: str, book: Book) -> list[str]:
     hits = finder_of(book).find(text, (Cause,), LEADERS)
     if " " in text.strip() and _is_clear(hits):
         return [hits[0].word.id]
-    near = [_Named(h.word.id, h.word.says) for h in hits if isinstance(h.word, Cause)]
+    near = [h.word for h in hits if isinstance(h.word, Cause)]
     meant = f" May be:\n{_listed(near)}\n" if near else " "
     raise UsageError(
         f"{to(Way.CAUSE)}: no cause '{plain(text, 40)}'.{meant}"
@@ -66,5 +54,5 @@ def _is_clear(hits: Sequence[Hit]) -> bool:
     return bool(hits) and hits[0].score >= _CLEAR and hits[0].score - next_ >= _AHEAD
 
 
-def _listed(named: Iterable[_Named]) -> str:
-    return "\n".join(map(str, named))
+def _listed(causes: Iterable[Cause]) -> str:
+    return "\n".join(f"- {cause.says}: {cause.id}" for cause in causes)
