@@ -45,6 +45,7 @@ from knowledge.pressure import quantities as pressure_quantities
 from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
+from knowledge.reports import rules_alarms as reports_rules_alarms
 from knowledge.reports import rules_course as reports_rules_course
 from knowledge.reports import rules_pressure as reports_rules_pressure
 from knowledge.reports import rules_time as reports_rules_time
@@ -364,6 +365,7 @@ MODULES = (
     engines_layouts_special,
     engines_layouts_more,
     engines_rules_build,
+    reports_rules_alarms,
     reports_rules_course,
     reports_rules_pressure,
     reports_rules_time,
