@@ -106,7 +106,7 @@ def record(path: Path, book: Book, given: Input) -> Appended:
 def _with_engine(
     saved: Appended, path: Path, book: Book, spoken: Sequence[Spoken], given: Input
 ) -> Appended:
-    """The same, after the engine was written anew where the words say another than the case."""
+    """The same, after the engine was replaced where the words say another than the case has."""
     facts = [fact for each in spoken for fact in each.of_the_engine]
     was = saved.before.layout
     change = engine_change(was, facts, book)
