@@ -16,7 +16,7 @@ import pytest
 
 from diagnose.case.loading import load
 from diagnose.cli.app import app
-from diagnose.cli.serving import serve
+from diagnose.cli.commands.serve import serve
 from knowledge.book import the_book
 from knowledge.reports.words import Result
 from tests.support.command_line import call

@@ -12,6 +12,7 @@ from pathlib import Path
 import networkx as nx
 import pytest
 
+from diagnose.cli.app import COMMANDS
 from tests.support.every import every
 
 ROOT = Path(__file__).parent.parent
@@ -308,6 +309,16 @@ def test_only_the_command_line_prints() -> None:
         for node in ast.walk(ast.parse(path.read_text("utf-8"))):
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
                 assert node.func.id not in {"print", "input"}, path
+
+
+def test_each_command_has_the_module_of_its_name() -> None:
+    """``forecast`` is in ``cli/commands/forecast.py``; no command imports another."""
+    package = "diagnose.cli.commands"
+    homes = {f"{package}.{command.__name__}": command.__module__ for command, _ in COMMANDS}
+    assert all(home == module for home, module in homes.items())
+    assert set(homes) == {m for m in MODULES if m.startswith(f"{package}.")}
+    for module in homes:
+        assert not [n for n in imports()[module] if within(n, package)], module
 
 
 def test_top_level_holds_only_what_is_listed() -> None:

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.cli.serving import draw_address
+from diagnose.cli.commands.serve import draw_address
 from diagnose.serve.keys import Door
 from diagnose.serve.qr import Terminal, drawn
 from tests.support import qr_reader

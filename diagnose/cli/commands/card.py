@@ -1,4 +1,4 @@
-"""The command for an engine's card."""
+"""``card``: start an engine's card, write figures into it, show what it lacks."""
 
 from __future__ import annotations
 

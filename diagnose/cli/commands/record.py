@@ -1,4 +1,4 @@
-"""Commands that write into a case: ``ask`` and ``record``."""
+"""``record``: write findings, measurements and readings into a case."""
 
 from __future__ import annotations
 
@@ -15,31 +15,8 @@ from diagnose.errors import PartlySavedError
 if TYPE_CHECKING:
     from diagnose.entry.spoken import Choice
 
+
 LONGEST_ANSWER = 1000  #: characters of a line that are looked at
-
-
-def ask(
-    case: Annotated[
-        Path | None,
-        typer.Argument(
-            readable=False, metavar="CASE", help="The case file; made if it is not there yet."
-        ),
-    ] = None,
-    questions: Annotated[
-        int,
-        typer.Option(
-            min=0, max=60, metavar="NUMBER", help="Most questions to ask after the first ones."
-        ),
-    ] = 12,
-    by: Annotated[str, typer.Option(metavar="NAME", help="Who is answering.")] = "",
-) -> None:
-    """Answer questions about a low, lost or flickering pressure, one at a time.
-
-    Saves after every answer. Answers: y, n, d (don't know), why, back, stop.
-    """
-    from diagnose.cli.interviewing import run_interview
-
-    run_interview(case, questions, by)
 
 
 def record(

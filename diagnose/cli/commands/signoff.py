@@ -1,4 +1,4 @@
-"""Commands for putting together and ending a job: ``signoff`` and ``close``."""
+"""``signoff``: what must be right as the engine goes together, at the first start and later."""
 
 from __future__ import annotations
 
@@ -109,56 +109,6 @@ def signoff(
         printing.answer(signoff_text(document, open_only=open_only))
     else:
         printing.answer(signoff_brief(document))
-
-
-def close(
-    case: CaseFile,
-    cause: Annotated[
-        list[str] | None,
-        typer.Option(
-            metavar="CAUSE",
-            help="The confirmed cause, in words or by its id; the likeliest if left out.",
-        ),
-    ] = None,
-    how: Annotated[str, typer.Option(metavar="TEXT", help="How it was confirmed.")] = "",
-    remedy: Annotated[
-        str, typer.Option(metavar="TEXT", help="What was done; the book's remedy if left out.")
-    ] = "",
-    minutes: Annotated[
-        str,
-        typer.Option(
-            metavar="TIME", help='Hands-on time until the cause was confirmed: "140 min".'
-        ),
-    ] = "",
-    reason: Annotated[
-        str, typer.Option(metavar="TEXT", help="Why it may be closed with something open.")
-    ] = "",
-    comeback_of: Annotated[
-        Path | None,
-        typer.Option(
-            readable=False, metavar="CASE", help="The earlier job this one comes back from."
-        ),
-    ] = None,
-    by: Annotated[str, typer.Option(metavar="NAME", help="Who closes it.")] = "",
-) -> None:
-    """Write the end of a job into its case; refuses while something is unexplained or open."""
-    from diagnose.entry.closing import ClosingInput
-    from diagnose.entry.closing import close as close_job
-    from diagnose.output.documents.record import close_document
-    from diagnose.output.text.record import close_text
-    from knowledge.book import the_book
-
-    given = ClosingInput(
-        causes=cause or (),
-        how=how,
-        remedy=remedy,
-        minutes=minutes,
-        reason=reason,
-        comeback_of=comeback_of.name if comeback_of else "",
-        by=by,
-    )
-    saved = close_job(case, the_book(), given)
-    printing.answer(close_text(close_document(saved.after, case, saved.before.closed)))
 
 
 def _print_later(path: Path, after: str, opened: list[str], whole: bool, form: str) -> None:

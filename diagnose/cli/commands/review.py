@@ -1,4 +1,4 @@
-"""Commands that answer a case: ``review``, also of a folder, and ``teardown``."""
+"""``review``: the answer to a case on one screen, or a line for each case of a folder."""
 
 from __future__ import annotations
 
@@ -10,22 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import (
-    AsBlanks,
-    AsJson,
-    AsMarkdown,
-    AsPage,
-    CaseFile,
-    ClosedUpToTest,
-    FirstTime,
-    LittleRoom,
-    OnlyMinutes,
-    OnStand,
-    Until,
-    Whole,
-    WithHistory,
-    form_of,
-)
+from diagnose.cli.options import AsJson, WithHistory
 
 if TYPE_CHECKING:
     from diagnose.diagnosis import Diagnosis
@@ -165,87 +150,3 @@ def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) ->
         raise typer.Exit(BadCaseError.code)
     if check and (missed or not checked):
         raise typer.Exit(1)
-
-
-def teardown(
-    case: CaseFile,
-    until: Until = "confident=0.9",
-    minutes: OnlyMinutes = None,
-    on_stand: OnStand = False,
-    closed_up_to_test: ClosedUpToTest = False,
-    first_time: FirstTime = False,
-    little_room: LittleRoom = False,
-    since: Annotated[
-        int | None,
-        typer.Option(
-            min=0, metavar="NUMBER", help="Show what the entries after this number changed."
-        ),
-    ] = None,
-    markdown: AsMarkdown = False,
-    blanks: AsBlanks = False,
-    html: AsPage = None,
-    with_history: WithHistory = None,
-    json: AsJson = False,
-    stage: Annotated[
-        int | None, typer.Option(min=1, metavar="NUMBER", help="One stage in full.")
-    ] = None,
-    whole: Whole = False,
-) -> None:
-    """What to open and check, in what order: the stages, and the steps of the next one.
-
-    --all has every stage with cautions, limits and blanks, what each outcome means and when to stop.
-    """
-    from diagnose.case.loading import load
-    from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.requests import parse_certainty
-    from diagnose.errors import UsageError
-    from diagnose.output.as_json import as_json
-    from diagnose.output.documents.shop_learning import shop_learning
-    from diagnose.output.documents.teardown import teardown_document
-    from diagnose.output.markdown.teardown import teardown_blanks, teardown_markdown
-    from diagnose.output.text.teardown import teardown_text
-    from diagnose.output.text.teardown_brief import stage_text, teardown_brief
-    from diagnose.teardown.changes import Changes
-    from diagnose.teardown.loose_ends import loose_ends
-    from diagnose.teardown.plan import Plan, PlanRequest
-    from knowledge.book import the_book
-
-    certainty = parse_certainty(until)
-    form = form_of(json=json, markdown=markdown, blanks=blanks)
-    printing.check_page(html, case, form)
-    book = the_book()
-    loaded = load(case, book)
-    shop = shop_learning(with_history, book, case, "teardown")
-    request = PlanRequest(
-        until=certainty,
-        minutes=minutes,
-        on_stand=on_stand,
-        closed_up=closed_up_to_test,
-        first_time=first_time,
-        crowded=little_room,
-        shop_pace=shop.pace,
-    )
-    plan = Plan(Diagnosis(book, loaded, learned=shop.factors), request)
-    ends = loose_ends(plan.answer, certainty)
-    changes = None
-    if since is not None:
-        last = loaded.last_number
-        if since >= last:
-            raise UsageError(f"since: the last entry is {last}; nothing came after it")
-        earlier = Diagnosis(book, load(case, book, since), learned=shop.factors)
-        changes = Changes(since, Plan(earlier, request), plan)
-    document = teardown_document(plan, ends, str(case), changes=changes, history=shop.note)
-    if html is not None:
-        from diagnose.output.html.teardown_page import teardown_html
-
-        printing.write_page(html, teardown_html(document), case)
-    elif form == "json":
-        printing.data(as_json(document))
-    elif form == "markdown":
-        printing.answer(teardown_markdown(document))
-    elif form == "blanks":
-        printing.answer(teardown_blanks(document))
-    elif stage is not None:
-        printing.answer(stage_text(document, stage))
-    else:
-        printing.answer(teardown_text(document) if whole else teardown_brief(document))

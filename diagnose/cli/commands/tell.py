@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from diagnose.entry.telling import Account
     from knowledge.book import Book
 
+
 MOST_READ = 40_000  #: bytes of standard input that are looked at
 
 

@@ -1,4 +1,4 @@
-"""The command that chooses pump, relief setting and oil with figures."""
+"""``sizing``: choose pump, relief setting and oil with figures."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Commands that compute the oil circuit of a case: ``survey``, ``budget`` and ``forecast``."""
+"""``forecast``: the pressure after a repair, what can be repaired, and what a gauge should show."""
 
 from __future__ import annotations
 
@@ -13,78 +13,6 @@ from diagnose.errors import UsageError
 
 if TYPE_CHECKING:
     from diagnose.circuit.forecast import Forecast
-
-
-def survey(
-    case: CaseFile,
-    reading: Annotated[
-        list[str] | None,
-        typer.Option(
-            metavar="READING",
-            help='A reading to try, not kept: "700 rpm 95 C 8 psi", add "direct" for a test '
-            'gauge, "pump" where it is tapped there, "+-1 psi" for its error; again for each.',
-        ),
-    ] = None,
-    svg: Annotated[
-        Path | None, typer.Option(metavar="FILE", help="Draw the curves into this .svg file.")
-    ] = None,
-    json: AsJson = False,
-    whole: Whole = False,
-) -> None:
-    """What the gauge readings say is wrong with the oil circuit, and how bad it is.
-
-    Readings cold and hot at a few speeds say most; says which further reading is worth taking.
-    """
-    from diagnose.circuit.survey import survey as survey_of
-    from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.more_readings import load_with_readings
-    from diagnose.output.as_json import as_json
-    from diagnose.output.documents.survey import survey_document
-    from diagnose.output.text.survey import survey_text
-    from diagnose.output.text.survey_brief import survey_brief
-    from knowledge.book import the_book
-
-    printing.check_picture(svg, case, "svg")
-    book = the_book()
-    loaded = load_with_readings(case, book, reading or ())
-    diagnosis = Diagnosis(book, loaded)
-    found = diagnosis.inference.survey or survey_of(loaded, book)
-    document = survey_document(found, loaded, may_run=diagnosis.may_run)
-    if svg is not None:
-        from diagnose.output.html.charts import survey_picture
-
-        printing.write_file(svg, survey_picture(document), case)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(survey_text(document) if whole else survey_brief(document))
-
-
-def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
-    """How much of the pressure missing at hot idle and at cruise each measured finding explains.
-
-    The shares do not depend on the order of the findings; what nothing explains is shown too.
-    """
-    from diagnose.case.loading import load
-    from diagnose.circuit.budget import budget as budget_of
-    from diagnose.diagnosis import Diagnosis
-    from diagnose.output.as_json import as_json
-    from diagnose.output.documents.budget import budget_document, with_further_reading
-    from diagnose.output.documents.found import disagreement, headline
-    from diagnose.output.text.budget import budget_text
-    from diagnose.output.text.budget_brief import budget_brief
-    from knowledge.book import the_book
-
-    book = the_book()
-    loaded = load(case, book)
-    diagnosis = Diagnosis(book, loaded)
-    drawn_up = diagnosis.found.budget or budget_of(loaded, book)
-    document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
-    document = with_further_reading(document, loaded, book, may_run=diagnosis.may_run)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(budget_text(document) if whole else budget_brief(document))
 
 
 def forecast(

@@ -1,0 +1,1 @@
+"""One module for each command, named after it: arguments in, printing out."""

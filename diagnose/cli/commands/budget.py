@@ -1,0 +1,38 @@
+"""``budget``: how much of the missing pressure each measured finding explains."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsJson, CaseFile, Whole
+
+if TYPE_CHECKING:
+    pass
+
+
+def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
+    """How much of the pressure missing at hot idle and at cruise each measured finding explains.
+
+    The shares do not depend on the order of the findings; what nothing explains is shown too.
+    """
+    from diagnose.case.loading import load
+    from diagnose.circuit.budget import budget as budget_of
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.budget import budget_document, with_further_reading
+    from diagnose.output.documents.found import disagreement, headline
+    from diagnose.output.text.budget import budget_text
+    from diagnose.output.text.budget_brief import budget_brief
+    from knowledge.book import the_book
+
+    book = the_book()
+    loaded = load(case, book)
+    diagnosis = Diagnosis(book, loaded)
+    drawn_up = diagnosis.found.budget or budget_of(loaded, book)
+    document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
+    document = with_further_reading(document, loaded, book, may_run=diagnosis.may_run)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(budget_text(document) if whole else budget_brief(document))
