@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
 
@@ -73,6 +74,16 @@ FirstTime = Annotated[
 LittleRoom = Annotated[bool, typer.Option("--little-room", help="A crowded engine bay or bilge.")]
 
 
-def form_of(*, json: bool, markdown: bool, blanks: bool) -> str:
-    """The form that is asked for: 'json', 'markdown', 'blanks', else 'text'."""
-    return "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
+class Form(StrEnum):
+    """The form in which an answer is printed."""
+
+    TEXT = "text"
+    JSON = "json"
+    MARKDOWN = "markdown"
+    BLANKS = "blanks"
+
+
+def form_of(*, json: bool, markdown: bool, blanks: bool) -> Form:
+    """The form that the options ask for; text if none does."""
+    asked = ((json, Form.JSON), (markdown, Form.MARKDOWN), (blanks, Form.BLANKS))
+    return next((form for wanted, form in asked if wanted), Form.TEXT)

@@ -3,22 +3,26 @@
 from __future__ import annotations
 
 import contextlib
-import json
 import os
 import sys
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Sequence
+from json import dumps
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 import typer
 
 from diagnose.cli.colour import painted, wanted
+from diagnose.cli.options import Form
 from diagnose.cli.progress import working
 from diagnose.errors import CannotWriteError, UsageError, clean, plain
+from diagnose.output.as_json import SCHEMA, as_json
 from diagnose.output.lines import wrapped
 
 PAGE_ENDINGS = (".html", ".htm")
 PICTURE_ENDING = ".svg"
+
+Shown = TypeVar("Shown")  #: a document of ``diagnose.output.documents``
 
 
 def prepare_streams() -> None:
@@ -55,10 +59,39 @@ def answer(text: str, end: str = "\n") -> None:
         ) from None
 
 
-def data(content: Mapping[str, Any]) -> None:
-    """Print the answer as JSON."""
+def data(shown: object) -> None:
+    """Print a document as JSON."""
     ascii_only = (sys.stdout.encoding or "").lower().replace("-", "") != "utf8"
-    answer(json.dumps({"schema": 1, **content}, indent=2, ensure_ascii=ascii_only))
+    content = {"schema": SCHEMA, **as_json(shown)}
+    answer(dumps(content, indent=2, ensure_ascii=ascii_only))
+
+
+def document(shown: Shown, text: Callable[[Shown], str], *, json: bool) -> None:
+    """Print a document as JSON, or as the text that ``text`` makes of it."""
+    if json:
+        data(shown)
+    else:
+        answer(text(shown))
+
+
+def sheet(
+    shown: Shown,
+    form: Form,
+    *,
+    text: Callable[[Shown], str],
+    markdown: Callable[[Shown], str],
+    blanks: Callable[[Shown], str],
+) -> None:
+    """Print a document that can be a sheet to fill in, in the form asked for."""
+    match form:
+        case Form.JSON:
+            data(shown)
+        case Form.MARKDOWN:
+            answer(markdown(shown))
+        case Form.BLANKS:
+            answer(blanks(shown))
+        case Form.TEXT:
+            answer(text(shown))
 
 
 def remark_lines(*lines: str, end: str = "\n") -> None:
@@ -81,11 +114,11 @@ def drawing(lines: Sequence[str]) -> None:
             typer.echo(line, err=True, color=True)
 
 
-def check_page(page: Path | None, case: Path, form: str = "text", option: str = "html") -> None:
+def check_page(page: Path | None, case: Path, form: Form = Form.TEXT, option: str = "html") -> None:
     """Check before any work that a page of a case can be written there. Raises UsageError."""
     if page is None:
         return
-    if form != "text":
+    if form is not Form.TEXT:
         raise UsageError(f"html: a page is a form by itself; leave out --{form}")
     if page.suffix.lower() not in PAGE_ENDINGS:
         raise UsageError(f"{option}: '{plain(page)}' must end in .html")

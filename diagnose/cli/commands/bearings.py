@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile, form_of
+from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile, Form, form_of
 from diagnose.errors import PartlySavedError
 
 if TYPE_CHECKING:
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
     from diagnose.entry.details import Details
     from diagnose.fits.bearing import Kind
+    from diagnose.output.documents.bearing_sheet import BearingSheet
     from knowledge.book import Book
 
 
@@ -74,7 +75,6 @@ def bearings(
     from diagnose.case.loading import load
     from diagnose.entry.details import Details
     from diagnose.fits.bearing import Kind
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.bearing_sheet import bearing_sheet
     from diagnose.output.documents.bearings import bearings_document
     from diagnose.output.text.bearings import bearings_text
@@ -87,23 +87,27 @@ def bearings(
     counts = {Kind.MAIN: mains, Kind.ROD: rods}
     bad = _saved(case, book, readings or [], sheet, details, counts, fitted=fitted)
     loaded = load(case, book)
-    found = bearings_of(loaded, book, counts=counts, with_pressure=form in ("text", "json"))
+    found = bearings_of(loaded, book, counts=counts, with_pressure=form in (Form.TEXT, Form.JSON))
     if html is not None:
         from diagnose.output.html.bearings_page import bearings_html
 
         document = bearings_document(found, str(case))
         printing.write_page(html, bearings_html(bearing_sheet(found, str(case)), document), case)
-    elif form == "json":
-        printing.data(as_json(bearings_document(found, str(case))))
-    elif form in ("markdown", "blanks"):
-        from diagnose.output.markdown.bearings import bearings_blanks, bearings_markdown
-
-        made = bearing_sheet(found, str(case))
-        printing.answer(bearings_markdown(made) if form == "markdown" else bearings_blanks(made))
+    elif form in (Form.MARKDOWN, Form.BLANKS):
+        _print_blank_sheet(bearing_sheet(found, str(case)), form)
     else:
-        printing.answer(bearings_text(bearings_document(found, str(case)), full=full))
+        document = bearings_document(found, str(case))
+        printing.document(document, lambda d: bearings_text(d, full=full), json=form is Form.JSON)
     if bad:
         raise PartlySavedError("\n".join(bad))
+
+
+def _print_blank_sheet(sheet: BearingSheet, form: Form) -> None:
+    """Print the sheet to fill in."""
+    from diagnose.output.markdown.bearings import bearings_blanks, bearings_markdown
+
+    blank = bearings_blanks if form is Form.BLANKS else bearings_markdown
+    printing.answer(blank(sheet))
 
 
 def _saved(

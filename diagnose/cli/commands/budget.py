@@ -19,7 +19,6 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.case.loading import load
     from diagnose.circuit.budget import budget as budget_of
     from diagnose.diagnosis import Diagnosis
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.budget import budget_document, with_further_reading
     from diagnose.output.documents.found import disagreement, headline
     from diagnose.output.text.budget import budget_text
@@ -32,7 +31,4 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     drawn_up = diagnosis.found.budget or budget_of(loaded, book)
     document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
     document = with_further_reading(document, loaded, book, may_run=diagnosis.may_run)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(budget_text(document) if whole else budget_brief(document))
+    printing.document(document, budget_text if whole else budget_brief, json=json)

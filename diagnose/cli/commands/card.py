@@ -59,7 +59,6 @@ def card(
     )
     from diagnose.case.loading import load
     from diagnose.entry.readings import parse_baseline
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.card import card_document
     from diagnose.output.text.card import card_text
     from knowledge.book import the_book
@@ -87,10 +86,7 @@ def card(
             places = places_of(found, sound, book)
             found = write_figures(path, book, given, baseline=places)
     document = card_document(found, book, started=started)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(card_text(document, full=full))
+    printing.document(document, lambda d: card_text(d, full=full), json=json)
 
 
 def _pair(text: str) -> tuple[str, str]:

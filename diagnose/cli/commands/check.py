@@ -33,17 +33,13 @@ def check(
     """
     from diagnose.bookcheck.everything import everything
     from diagnose.bookcheck.shapes import Whole
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.check import check_document
     from diagnose.output.text.check import check_text
     from knowledge.book import the_book
 
     facts = {str(path): facts for folder in cases or () for path, facts in _facts_of(folder)}
     document = check_document(everything(Whole(the_book()), facts))
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(check_text(document, all))
+    printing.document(document, lambda d: check_text(d, all), json=json)
     if document.faults:
         raise typer.Exit(1)
 

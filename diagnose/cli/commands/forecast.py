@@ -55,7 +55,6 @@ def forecast(
     from diagnose.circuit.forecast import forecast as forecast_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_changes, parse_fixes, parse_target
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.forecast import forecast_document
     from diagnose.output.text.forecast import forecast_text
     from diagnose.output.text.forecast_brief import forecast_brief
@@ -81,23 +80,16 @@ def forecast(
     found = forecast_of(loaded, book, settings, wanted, plans=plans)
     may_run = found.further.now is None or Diagnosis(book, loaded).may_run
     document = forecast_document(found, may_run=may_run)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(forecast_text(document) if whole else forecast_brief(document))
+    printing.document(document, forecast_text if whole else forecast_brief, json=json)
 
 
 def _list_fixes(before: Forecast, json: bool) -> None:
     """Print what can be put right on an engine, with today's values and ranges."""
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.fix_list import fix_list_document
     from diagnose.output.text.fix_list import fix_list_text
 
     document = fix_list_document(before)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(fix_list_text(document))
+    printing.document(document, fix_list_text, json=json)
 
 
 def _expected(case: Path, at: list[str], json: bool) -> None:
@@ -105,14 +97,10 @@ def _expected(case: Path, at: list[str], json: bool) -> None:
     from diagnose.case.loading import load
     from diagnose.circuit.expected import expected
     from diagnose.entry.requests import parse_at
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.expected import expected_document
     from diagnose.output.text.expected import expected_text
     from knowledge.book import the_book
 
     loaded = load(case, the_book())
     document = expected_document(expected(loaded, [parse_at(a, loaded) for a in at]), loaded)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(expected_text(document))
+    printing.document(document, expected_text, json=json)

@@ -33,7 +33,6 @@ def history(
     """
     from diagnose.history.learning import learned_from
     from diagnose.history.shop import read_shop
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.history import history_document
     from diagnose.output.text.history import history_brief, history_text
     from knowledge.book import the_book
@@ -41,7 +40,4 @@ def history(
     book = the_book()
     shop = read_shop(folder, book, planned)
     document = history_document(shop, learned_from(shop.counted(), book), book)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(history_text(document) if whole else history_brief(document))
+    printing.document(document, history_text if whole else history_brief, json=json)

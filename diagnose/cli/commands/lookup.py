@@ -61,7 +61,6 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     """Print the words that fit ``text``. Raises UsageError where there are none."""
     from diagnose.entry.words import no_hits
     from diagnose.lookup.finder import KINDS, finder_of
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import hits_document
     from diagnose.output.text.lookup import hits_text
     from diagnose.understanding.reader import read
@@ -73,7 +72,7 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     document = hits_document(finder_of(book).find(text, kinds, most), facts, book)
     document = replace(document, hits=document.hits[:most])
     if json:
-        printing.data(as_json(document))
+        printing.data(document)
     if not document.hits and not document.understood:
         raise no_hits(text, kind)
     if not json:
@@ -83,14 +82,10 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
 def _print_list(kind: str, most: int | None, json: bool, whole: bool) -> None:
     """Print every word of a kind."""
     from diagnose.lookup.finder import words_of
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import list_document
     from diagnose.output.text.lookup import list_text
     from diagnose.output.text.show_brief import list_brief
     from knowledge.book import the_book
 
     document = list_document(kind, words_of(the_book(), kind)[:most])
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(list_text(document) if whole or most else list_brief(document))
+    printing.document(document, list_text if whole or most else list_brief, json=json)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import os
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -14,6 +15,7 @@ from diagnose.cli.options import AsJson, WithHistory
 
 if TYPE_CHECKING:
     from diagnose.diagnosis import Diagnosis
+    from diagnose.output.documents.glance import GlanceDocument, UnreadDocument
 
 
 def review(
@@ -52,7 +54,6 @@ def review(
     from diagnose.diagnosis import Diagnosis
     from diagnose.errors import UsageError
     from diagnose.expectations import failures
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.review import review_document
     from diagnose.output.documents.shop_learning import shop_learning
     from diagnose.output.text.review import SHOWN, review_text
@@ -74,12 +75,11 @@ def review(
     document = review_document(
         answer, str(case), history=shop.note, for_json=json, cause_sets=json or full
     )
-    if json:
-        printing.data(as_json(document))
-    elif full:
-        printing.answer(review_text(document, causes or SHOWN))
-    else:
-        printing.answer(review_brief(document, causes or CAUSES))
+    printing.document(
+        document,
+        lambda d: review_text(d, causes or SHOWN) if full else review_brief(d, causes or CAUSES),
+        json=json,
+    )
     faults = failures(answer) if check else []
     printing.remark_lines(*(f"{named(case)}: {fault}" for fault in faults))
     if faults:
@@ -89,16 +89,12 @@ def review(
 def _print_why(answer: Diagnosis, why: str, case: Path, *, json: bool) -> None:
     """Print the reasons for and against one cause. Raises UsageError where there is no such cause."""
     from diagnose.entry.words import parse_cause
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.why import why_document
     from diagnose.output.text.why import why_text
 
     cause = parse_cause(why, [r.cause.id for r in answer.ranking])
     document = why_document(answer, cause, str(case))
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(why_text(document))
+    printing.document(document, why_text, json=json)
 
 
 def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) -> None:
@@ -121,32 +117,49 @@ def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) ->
 
     paths = case_files(folder)
     longest = max(columns(path.name) for path in paths)
-    reviewed = stops = unread = checked = missed = 0
+    tally = _Tally()
     results = contextlib.closing(review_files(paths, check=check, jobs=jobs))
     with counting(len(paths)) as count_one, results as documents:
         for path, document in zip(paths, documents, strict=True):
             count_one()
-            match document:
-                case UnreadDocument():
-                    unread += 1
-                    printing.remark_lines(document.first_fault)
-                case GlanceDocument():
-                    reviewed += 1
-                    stops += not document.may_run
-                    checked += document.unmet is not None
-                    missed += bool(document.unmet)
+            tally.count(document)
+            if isinstance(document, UnreadDocument):
+                printing.remark_lines(document.first_fault)
             if print_json:
                 printing.answer(dumps(as_json(document)))
             elif isinstance(document, GlanceDocument):
                 printing.answer(glance_line(document, path.name, longest))
             if isinstance(document, GlanceDocument):
                 printing.remark_lines(*(f"{named(path)}: {f}" for f in document.unmet or ()))
-    if check and not checked:
+    if check and not tally.checked:
         printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
-    printing.remark(
-        folder_summary(reviewed, stops, unread, missed if check else None, checked), 0, 2
-    )
-    if unread:
+    missed = tally.missed if check else None
+    summary = folder_summary(tally.reviewed, tally.stops, tally.unread, missed, tally.checked)
+    printing.remark(summary, 0, 2)
+    if tally.unread:
         raise typer.Exit(BadCaseError.code)
-    if check and (missed or not checked):
+    if check and (tally.missed or not tally.checked):
         raise typer.Exit(1)
+
+
+@dataclass(slots=True)
+class _Tally:
+    """How many cases of a folder came out how."""
+
+    reviewed: int = 0
+    unread: int = 0
+    stops: int = 0  #: must not run
+    checked: int = 0  #: compared with an [expect]
+    missed: int = 0  #: have another result than it
+
+    def count(self, document: GlanceDocument | UnreadDocument) -> None:
+        """Count one case."""
+        from diagnose.output.documents.glance import UnreadDocument
+
+        if isinstance(document, UnreadDocument):
+            self.unread += 1
+            return
+        self.reviewed += 1
+        self.stops += not document.may_run
+        self.checked += document.unmet is not None
+        self.missed += bool(document.unmet)

@@ -23,7 +23,6 @@ def show(
 ) -> None:
     """What the book says of one word: a cause, finding, inspection, task, part, rule ..."""
     from diagnose.entry.words import words_of_id
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import show_document
     from diagnose.output.text.lookup import show_text
     from diagnose.output.text.show_brief import show_brief
@@ -31,7 +30,4 @@ def show(
 
     book = the_book()
     document = show_document(words_of_id(word, book), book)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(show_text(document) if whole else show_brief(document))
+    printing.document(document, show_text if whole else show_brief, json=json)

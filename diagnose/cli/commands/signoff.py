@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -15,10 +16,15 @@ from diagnose.cli.options import (
     AsPage,
     CaseFile,
     Changes,
+    Form,
     Whole,
     form_of,
 )
 from diagnose.errors import UsageError
+
+if TYPE_CHECKING:
+    from diagnose.signoff.parts import Needed
+    from diagnose.signoff.sheet import Signoff
 
 
 def signoff(
@@ -65,107 +71,110 @@ def signoff(
 
     --all has every fit, gap, torque and gasket this repair calls for, with limits and sources.
     """
-    from diagnose.case.loading import load
-    from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.requests import parse_places
-    from diagnose.output.as_json import as_json
-    from diagnose.output.documents.signoff import signoff_document, start_expected
+    from diagnose.output.documents.signoff import signoff_document
     from diagnose.output.markdown.signoff import signoff_blanks, signoff_markdown
     from diagnose.output.text.signoff import signoff_text
     from diagnose.output.text.signoff_brief import signoff_brief
-    from diagnose.planning.choosing import SURE
-    from diagnose.signoff.parts import parts_list
-    from diagnose.signoff.sheet import Signoff
-    from knowledge.book import the_book
 
     form = form_of(json=json, markdown=markdown, blanks=blanks)
     if after is not None:
-        _print_later(case, after, opened or [], whole_engine, form)
-        return
+        return _print_later(case, after, opened or (), form, whole_engine=whole_engine)
     if start and html is None:
-        _print_start(case, opened or [], whole_engine, changes or [], left or [], json, whole)
-        return
+        return _print_start(
+            case,
+            opened or (),
+            changes or (),
+            left or (),
+            whole_engine=whole_engine,
+            brief=not whole,
+            json=json,
+        )
     printing.check_page(html, case, form)
-    book = the_book()
-    answer = Diagnosis(book, load(case, book))
-    sheet = Signoff(answer, SURE, parse_places(opened or (), answer.planner.tree), whole_engine)
-    needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
+    sheet = _sheet(case, opened or (), whole_engine=whole_engine)
     if html is not None:
-        from diagnose.circuit.settings import setting
-        from diagnose.output.html.signoff_page import signoff_html
-
-        expected = start_expected(sheet, [setting(s) for s in changes or ()], left or [])
-        document = signoff_document(sheet, needed, str(case), start=expected)
-        printing.write_page(html, signoff_html(document, open_only=open_only), case)
-        return
-    document = signoff_document(sheet, needed, str(case))
-    if form == "json":
-        printing.data(as_json(document))
-    elif form == "markdown":
-        printing.answer(signoff_markdown(document))
-    elif form == "blanks":
-        printing.answer(signoff_blanks(document))
-    elif whole or open_only:
-        printing.answer(signoff_text(document, open_only=open_only))
-    else:
-        printing.answer(signoff_brief(document))
+        page = _page(sheet, case, changes or (), left or (), open_only=open_only)
+        return printing.write_page(html, page, case)
+    document = signoff_document(sheet, _parts(sheet), str(case))
+    printing.sheet(
+        document,
+        form,
+        text=(lambda d: signoff_text(d, open_only=open_only))
+        if whole or open_only
+        else signoff_brief,
+        markdown=signoff_markdown,
+        blanks=signoff_blanks,
+    )
 
 
-def _print_later(path: Path, after: str, opened: list[str], whole: bool, form: str) -> None:
-    """Print what is due after so many hours of running, and how it stands."""
+def _sheet(path: Path, opened: Sequence[str], *, whole_engine: bool) -> Signoff:
+    """The sign-off of a case; ``opened``: places besides those the case shows."""
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.requests import parse_places, parse_running_time
-    from diagnose.output.as_json import as_json
-    from diagnose.output.documents.later import later_document
-    from diagnose.output.text.later import later_text
+    from diagnose.entry.requests import parse_places
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
     from knowledge.book import the_book
 
-    seconds = parse_running_time(after)
     answer = Diagnosis(the_book(), load(path, the_book()))
-    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
-    document = later_document(sheet, str(path), seconds)
-    if form == "json":
-        printing.data(as_json(document))
-    elif form == "text":
-        printing.answer(later_text(document))
-    else:
+    return Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole_engine)
+
+
+def _parts(sheet: Signoff) -> tuple[Needed, ...]:
+    """The parts that the repair calls for."""
+    from diagnose.signoff.parts import parts_list
+
+    features = sheet.answer.case.features
+    return parts_list(sheet.causes, sheet.places, features.get, sheet.answer.book)
+
+
+def _page(
+    sheet: Signoff, path: Path, changes: Sequence[str], left: Sequence[str], *, open_only: bool
+) -> str:
+    """The page to print, with the pressures to expect at the first start."""
+    from diagnose.circuit.settings import setting
+    from diagnose.output.documents.signoff import signoff_document, start_expected
+    from diagnose.output.html.signoff_page import signoff_html
+
+    expected = start_expected(sheet, [setting(s) for s in changes], left)
+    document = signoff_document(sheet, _parts(sheet), str(path), start=expected)
+    return signoff_html(document, open_only=open_only)
+
+
+def _print_later(
+    path: Path, after: str, opened: Sequence[str], form: Form, *, whole_engine: bool
+) -> None:
+    """Print what is due after so many hours of running, and how it stands."""
+    from diagnose.entry.requests import parse_running_time
+    from diagnose.output.documents.later import later_document
+    from diagnose.output.text.later import later_text
+
+    seconds = parse_running_time(after)
+    sheet = _sheet(path, opened, whole_engine=whole_engine)
+    if form not in (Form.TEXT, Form.JSON):
         raise UsageError(f"after: is shown as text or --json; leave out --{form}")
+    document = later_document(sheet, str(path), seconds)
+    printing.document(document, later_text, json=form is Form.JSON)
 
 
 def _print_start(
     path: Path,
-    opened: list[str],
-    whole: bool,
-    changes: list[str],
-    left: list[str],
+    opened: Sequence[str],
+    changes: Sequence[str],
+    left: Sequence[str],
+    *,
+    whole_engine: bool,
+    brief: bool,
     json: bool,
-    all_of_it: bool,
 ) -> None:
     """Print what the repaired engine should show at its first start, and what it does show."""
-    from diagnose.case.loading import load
     from diagnose.circuit.settings import setting
-    from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.requests import parse_places
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.first_start import first_start_document
     from diagnose.output.text.first_start import first_start_text
     from diagnose.output.text.first_start_brief import first_start_brief
-    from diagnose.planning.choosing import SURE
-    from diagnose.signoff.sheet import Signoff
     from diagnose.signoff.start import first_start
-    from knowledge.book import the_book
 
-    book = the_book()
-    case = load(path, book)
-    start = first_start(case, book, [setting(s) for s in changes], left)
-    answer = Diagnosis(book, case)
-    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
+    sheet = _sheet(path, opened, whole_engine=whole_engine)
+    answer = sheet.answer
+    start = first_start(answer.case, answer.book, [setting(s) for s in changes], left)
     document = first_start_document(start, sheet, str(path))
-    if json:
-        printing.data(as_json(document))
-    else:
-        text = first_start_text if all_of_it else first_start_brief
-        printing.answer(text(document))
+    printing.document(document, first_start_brief if brief else first_start_text, json=json)

@@ -59,7 +59,6 @@ def sizing(
     from diagnose.case.loading import load
     from diagnose.circuit.sizing import sizing as sizing_of
     from diagnose.entry.requests import parse_changes, parse_target, parse_wanted
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.sizing import sizing_document
     from diagnose.output.text.sizing import sizing_text
     from knowledge.book import the_book
@@ -78,7 +77,4 @@ def sizing(
     loaded = load(case, book)
     aim = parse_target(target, loaded) if target else None
     document = sizing_document(sizing_of(loaded, book, settings, aim, wanted))
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(sizing_text(document, full=full))
+    printing.document(document, lambda d: sizing_text(d, full=full), json=json)

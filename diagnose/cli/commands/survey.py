@@ -37,7 +37,6 @@ def survey(
     from diagnose.circuit.survey import survey as survey_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.more_readings import load_with_readings
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.survey import survey_document
     from diagnose.output.text.survey import survey_text
     from diagnose.output.text.survey_brief import survey_brief
@@ -53,7 +52,4 @@ def survey(
         from diagnose.output.html.charts import survey_picture
 
         printing.write_file(svg, survey_picture(document), case)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(survey_text(document) if whole else survey_brief(document))
+    printing.document(document, survey_text if whole else survey_brief, json=json)

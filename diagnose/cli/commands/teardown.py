@@ -25,7 +25,10 @@ from diagnose.cli.options import (
 )
 
 if TYPE_CHECKING:
-    pass
+    from pathlib import Path
+
+    from diagnose.teardown.changes import Changes
+    from diagnose.teardown.plan import Plan
 
 
 def teardown(
@@ -59,14 +62,11 @@ def teardown(
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_certainty
-    from diagnose.errors import UsageError
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.shop_learning import shop_learning
     from diagnose.output.documents.teardown import teardown_document
     from diagnose.output.markdown.teardown import teardown_blanks, teardown_markdown
     from diagnose.output.text.teardown import teardown_text
     from diagnose.output.text.teardown_brief import stage_text, teardown_brief
-    from diagnose.teardown.changes import Changes
     from diagnose.teardown.loose_ends import loose_ends
     from diagnose.teardown.plan import Plan, PlanRequest
     from knowledge.book import the_book
@@ -87,26 +87,39 @@ def teardown(
         shop_pace=shop.pace,
     )
     plan = Plan(Diagnosis(book, loaded, learned=shop.factors), request)
-    ends = loose_ends(plan.answer, certainty)
-    changes = None
-    if since is not None:
-        last = loaded.last_number
-        if since >= last:
-            raise UsageError(f"since: the last entry is {last}; nothing came after it")
-        earlier = Diagnosis(book, load(case, book, since), learned=shop.factors)
-        changes = Changes(since, Plan(earlier, request), plan)
-    document = teardown_document(plan, ends, str(case), changes=changes, history=shop.note)
+    document = teardown_document(
+        plan,
+        loose_ends(plan.answer, certainty),
+        str(case),
+        changes=None if since is None else _changes(plan, case, since),
+        history=shop.note,
+    )
     if html is not None:
         from diagnose.output.html.teardown_page import teardown_html
 
-        printing.write_page(html, teardown_html(document), case)
-    elif form == "json":
-        printing.data(as_json(document))
-    elif form == "markdown":
-        printing.answer(teardown_markdown(document))
-    elif form == "blanks":
-        printing.answer(teardown_blanks(document))
-    elif stage is not None:
-        printing.answer(stage_text(document, stage))
-    else:
-        printing.answer(teardown_text(document) if whole else teardown_brief(document))
+        return printing.write_page(html, teardown_html(document), case)
+    text = teardown_text if whole else teardown_brief
+    printing.sheet(
+        document,
+        form,
+        text=text if stage is None else lambda d: stage_text(d, stage),
+        markdown=teardown_markdown,
+        blanks=teardown_blanks,
+    )
+
+
+def _changes(plan: Plan, path: Path, since: int) -> Changes:
+    """What the entries after number ``since`` changed. Raises UsageError where there are none."""
+    from diagnose.case.loading import load
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.errors import UsageError
+    from diagnose.teardown.changes import Changes
+    from diagnose.teardown.plan import Plan
+
+    answer = plan.answer
+    last = answer.case.last_number
+    if since >= last:
+        raise UsageError(f"since: the last entry is {last}; nothing came after it")
+    before = load(path, answer.book, since)
+    earlier = Diagnosis(answer.book, before, learned=answer.learned)
+    return Changes(since, Plan(earlier, plan.request), plan)

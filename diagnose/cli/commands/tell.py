@@ -46,7 +46,6 @@ def tell(
     """
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.telling import understand, write
-    from diagnose.output.as_json import as_json
     from diagnose.output.documents.tell import account_document, minute_document, tell_document
     from diagnose.output.text.tell import minute_lines
     from knowledge.book import the_book
@@ -61,7 +60,7 @@ def tell(
     saved = write(account, book, by)
     minute = minute_document(Diagnosis(book, saved), str(case))
     if json:
-        printing.data(as_json(tell_document(account_document(account, book), minute)))
+        printing.data(tell_document(account_document(account, book), minute))
     else:
         printing.answer("\n".join(minute_lines(minute)))
 
