@@ -11,6 +11,7 @@ from diagnose.case.writing import Fields, NewEntry
 from diagnose.entry.answers import Answer
 from diagnose.entry.details import Details
 from diagnose.entry.facts import FindingInput
+from diagnose.entry.new_entry import fact_entry, reading_entry
 from diagnose.entry.numbers import Readings
 from diagnose.entry.picking import Picked
 from diagnose.entry.questions import (
@@ -22,7 +23,6 @@ from diagnose.entry.questions import (
     Said,
     TriedQuestion,
 )
-from diagnose.entry.recording import fact_entry, reading_entry
 from diagnose.entry.trials import TrialInput
 from diagnose.entry.withdrawing import withdrawal
 from knowledge.book import Book

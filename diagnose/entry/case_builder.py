@@ -21,8 +21,8 @@ from diagnose.entry.facts import (
     fact_about,
     find_word,
 )
+from diagnose.entry.new_entry import table_of
 from diagnose.entry.readings import parse_baseline, parse_reading
-from diagnose.entry.recording import table_of
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from knowledge.book import Book, the_book

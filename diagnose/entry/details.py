@@ -9,6 +9,7 @@ from typing import get_args
 from diagnose.case.schema import Learned
 from diagnose.case.writing import Value
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.ways import Way, to
 
 LEARNED: tuple[str, ...] = get_args(Learned)
 
@@ -46,6 +47,19 @@ class Details:
             "learned": self.learned or None,
             "replaces": self.replaces,
         }
+
+    def fields_without_place(self, what: str) -> dict[str, Value | None]:
+        """As fields of an entry that has no place on the engine, named by ``what``.
+
+        Raises UsageError where a place is given, or for a wrong date.
+        """
+        self.refuse_place(what)
+        return {name: value for name, value in self.fields().items() if name != "where"}
+
+    def refuse_place(self, what: str) -> None:
+        """Raise UsageError where a place is given; ``what`` has none: "a reading"."""
+        if self.where:
+            raise UsageError(f"where: {what} has no place on the engine; {to(Way.PLACE)}")
 
 
 def parse_date(text: str) -> date:

@@ -6,41 +6,33 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 from pathlib import Path
-from typing import Any
 
-from diagnose.case.case import Case, TrialRecord
+from diagnose.case.case import Case
 from diagnose.case.loading import load
-from diagnose.case.schema import (
-    LONGEST,
-    TrialEntry,
-)
 from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.after_repair import is_of_the_repaired
-from diagnose.entry.answers import Answer
-from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
+from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.details import Details
-from diagnose.entry.earlier import EarlierInput, parse_earlier
+from diagnose.entry.earlier import parse_earlier
 from diagnose.entry.engine_said import engine_change, write_engine
-from diagnose.entry.facts import (
-    FactInput,
-    FindingInput,
-    MeasureInput,
-    TaskInput,
-    parse_fact,
-    parse_value,
+from diagnose.entry.facts import parse_fact
+from diagnose.entry.new_entry import (
+    behaviour_entry,
+    earlier_entry,
+    fact_entry,
+    reading_entry,
+    spoken_entry,
 )
-from diagnose.entry.readings import ReadingInput, parse_reading
+from diagnose.entry.readings import parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
 from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resolve
 from diagnose.entry.standing import kind_of, repeated, stands
-from diagnose.entry.trials import TrialInput
 from diagnose.entry.withdrawing import withdrawal
 from diagnose.errors import UsageError
 from diagnose.understanding.facts import Fact
 from diagnose.ways import Way, to
 from knowledge.book import Book
-from knowledge.reports.words import Result
 
 _ALL_STAND = "sheet: every line is in the case already"
 MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
@@ -61,40 +53,52 @@ class Input:
     choose: Choose | None = None  #: decides what ambiguous words mean; without it they are refused
 
 
+@dataclass(frozen=True, slots=True)
+class _Understood:
+    """What the facts of an input hold, once their words are read."""
+
+    by_id: Sequence[str]  #: "needle_flickers=yes"
+    spoken: Sequence[Spoken] = ()
+    faults: Sequence[str] = ()
+    left_out: Sequence[str] = ()  #: a line for each phrase of which nothing was chosen
+
+
 def record(path: Path, book: Book, given: Input) -> Appended:
     """Append everything to a case file or, where anything is wrong, nothing.
 
     A sheet keeps its good lines: those that are wrong are named in ``refused``. Lines that say what
-    stands in the case already are not written again. Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
+    stands in the case already are not written again.
+
+    Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
     CannotWriteError.
     """
     reports = (*given.readings, *given.behaviours, *given.earlier)
     if not (given.facts or reports or given.withdraw or given.blanks):
         raise UsageError(_nothing())
     case = load(path, book) if given.facts or given.choose else None  # first: is it a case?
-    read_before = _in_words(given, book, case)
+    understood = _understood(given, book, case)
     made: list[_Made] = []
 
     def make(case: Case) -> Sequence[NewEntry]:
-        made.append(_made(given, read_before, case, book))
+        made.append(_made(given, understood, case, book))
         return made[-1].entries
 
-    kinds = only_the_kind(read_before[1])
+    kinds = only_the_kind(understood.spoken)
     if kinds and len(kinds) == len(given.facts) and not (reports or given.withdraw or given.blanks):
         case = load(path, book)
-        return _with_engine(Appended(case, case, ()), path, book, read_before[1], given)
+        return _with_engine(Appended(case, case, ()), path, book, understood.spoken, given)
     try:
         saved = append_by(path, book, make)
     except UsageError as error:
         refused = made[-1].refused if made else ()
         raise UsageError("\n".join([*refused, str(error)])) from None
-    saved = _with_engine(saved, path, book, read_before[1], given)
+    saved = _with_engine(saved, path, book, understood.spoken, given)
     return replace(
         saved,
-        left_out=tuple(read_before[3]),
+        left_out=tuple(understood.left_out),
         not_read=tuple(
             piece
-            for each in read_before[1]
+            for each in understood.spoken
             for piece in each.left
             if saved.engine_was is None or piece != each.layout_words
         ),
@@ -123,9 +127,9 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    typed, spoken, wrong, left_out = _in_words(given, book, case)
-    read_before = typed, spoken, [*wrong, *only_the_kind(spoken), *left_out], ()
-    made = _made(given, read_before, case, book)
+    read = _understood(given, book, case)
+    faults = [*read.faults, *only_the_kind(read.spoken), *read.left_out]
+    made = _made(given, replace(read, faults=faults, left_out=()), case, book)
     if made.refused:
         raise UsageError("\n".join(made.refused))
     return made.entries
@@ -140,16 +144,16 @@ class _Made:
     stood: int
 
 
-def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
+def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Made:
     """As ``new_entries``, with the words read; the good lines of a sheet are kept.
 
     Raises UsageError where anything else is wrong, or no line of a sheet is right.
     """
-    typed, spoken, wrong, left_out = read_before
-    given = replace(given, facts=typed)
+    spoken = understood.spoken
+    given = replace(given, facts=understood.by_id)
     wrong_details = given.details.faults()
     details = given.details if not wrong_details else Details(where=given.details.where)
-    faults = [*wrong, *wrong_details, *_replaces_faults(given, spoken, case)]
+    faults = [*understood.faults, *wrong_details, *_replaces_faults(given, spoken, case)]
     if given.repaired and not (given.readings or any(map(is_of_the_repaired, _facts(spoken)))):
         faults.append(f"{to(Way.REPAIRED)}: no pressure in it; give one, like '28 psi at hot idle'")
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
@@ -167,7 +171,9 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
     ]
     entries, refused = _attempted(attempts, faults)
     if faults or not entries:
-        raise UsageError("\n".join(dict.fromkeys([*faults, *refused, *left_out])) or _nothing())
+        raise UsageError(
+            "\n".join(dict.fromkeys([*faults, *refused, *understood.left_out])) or _nothing()
+        )
     new = tuple(e for e in entries if not (e.place and stands(e, case)))
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
@@ -200,112 +206,19 @@ def _attempted(
     return entries, tuple(dict.fromkeys(refused))
 
 
-#: what was typed by id, what was read, what is wrong, and phrases nothing was chosen of
-_Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str], Sequence[str]]
-
-
-def _in_words(given: Input, book: Book, case: Case | None) -> _Read:
-    """Read the words; what they hold, as ``_Read``."""
+def _understood(given: Input, book: Book, case: Case | None) -> _Understood:
+    """Tell what was typed by id from words, and read the words."""
     words = [text for text in given.facts if is_words(text, book)]
     typed = [text for text in given.facts if text not in words]
     try:
         spoken, left_out = resolve(words, book, given.choose, case, given.repaired)
     except UsageError as fault:
-        return typed, (), str(fault).splitlines(), ()
-    return typed, spoken, [], left_out
-
-
-def spoken_entry(fact: Fact, words: str, case: Case, book: Book, details: Details) -> NewEntry:
-    """One fact that was read, as an entry; its words are the note.
-
-    It replaces what stands of the same thing at the same place. Raises UsageError.
-    """
-    return replace(_of_fact(fact, words, case, book, details), said=words)
-
-
-def _of_fact(fact: Fact, words: str, case: Case, book: Book, details: Details) -> NewEntry:
-    note = f"{details.note}; {words}" if details.note else words
-    where = details.where or str(fact.fields.get("where", ""))
-    details = replace(details, note=note[:LONGEST], where=where)
-    fields = dict(fact.fields)
-    what, value = str(fields.get("what", "")), str(fields.get("value", ""))
-    match fact.table:
-        case "finding" if value:
-            measure = book.measures[what]
-            return fact_entry(
-                MeasureInput(measure, value, parse_value(value, measure)), case, details
-            )
-        case "finding":
-            sure = fact.sure if fact.sure < 1.0 else None
-            answer = Answer("present" if fields["state"] == "present" else "absent", sure)
-            return fact_entry(FindingInput(book.findings[what], answer), case, details)
-        case "trial":
-            trial = TrialInput(book.trials[what], Result(str(fields["result"])))
-            return fact_entry(trial, case, details)
-        case "work":
-            task = book.tasks[what]
-            done = TaskInput(task, text=value, value=parse_value(value, task))
-            return fact_entry(done, case, details)
-    _check_no_place(details, f"a {fact.table}")
-    more: dict[str, Any] = {k: v for k, v in details.fields().items() if k != "where"}
-    return NewEntry(fact.table, {**fields, **more})
+        return _Understood(typed, faults=str(fault).splitlines())
+    return _Understood(typed, spoken, left_out=left_out)
 
 
 def _nothing() -> str:
     return f"nothing to record; write for instance {to(Way.EXAMPLE)}"
-
-
-def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
-    """An entry for one fact; it replaces an earlier one of the same thing at the same place.
-
-    Raises UsageError for a skipped task without a note.
-    """
-    skipped = isinstance(fact, TaskInput) and fact.state == "skipped"
-    if skipped and not details.note.strip():
-        raise UsageError(f"{to(Way.WORD, id=fact.word.id)}skipped; give the reason {to(Way.NOTE)}")
-    fields = details.fields()
-    if details.replaces is None:
-        fields["replaces"] = _standing_number(fact, case, details.where)
-    if isinstance(fact, TrialInput):
-        _check_no_place(details, "a trial")
-        del fields["where"]
-    bare = isinstance(fact, MeasureInput | TaskInput) and fact.bare
-    return NewEntry(table_of(fact), {"what": fact.word.id, **fact.fields(), **fields}, bare=bare)
-
-
-def table_of(fact: FactInput) -> str:
-    """The table a fact is written in."""
-    match fact:
-        case TaskInput():
-            return "work"
-        case TrialInput():
-            return "trial"
-        case _:
-            return "finding"
-
-
-def reading_entry(reading: ReadingInput, details: Details) -> NewEntry:
-    """An entry for one reading. Raises UsageError where ``details`` name a place."""
-    _check_no_place(details, "a reading")
-    fields = details.fields()
-    del fields["where"]
-    return NewEntry("reading", {**reading.fields(), **fields})
-
-
-def behaviour_entry(behaviour: BehaviourInput, details: Details) -> NewEntry:
-    """An entry for one reported behaviour. Raises UsageError where ``details`` name a place."""
-    _check_no_place(details, "a behaviour")
-    fields = details.fields()
-    del fields["where"]
-    return NewEntry("behaviour", {**behaviour.fields(), **fields})
-
-
-def earlier_entry(work: EarlierInput, details: Details) -> NewEntry:
-    """An entry for earlier work. Raises UsageError where ``details`` name a place."""
-    _check_no_place(details, "earlier work")
-    fields = details.fields()
-    del fields["where"]
-    return NewEntry("earlier", {**work.fields(), **fields})
 
 
 def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry:
@@ -313,7 +226,7 @@ def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry
 
 
 def _typed_reading(text: str, details: Details, repaired: bool = False) -> NewEntry:
-    _check_no_place(details, "a reading")
+    details.refuse_place("a reading")
     reading = parse_reading(text)
     return reading_entry(replace(reading, at="start") if repaired else reading, details)
 
@@ -334,34 +247,6 @@ def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewE
         return _typed_reading(blank.value, replace(details, where=blank.where))
     there = replace(details, where=blank.where or details.where)
     return _typed_fact(f"{blank.id}={blank.value}", book, case, there)
-
-
-def _check_no_place(details: Details, what: str) -> None:
-    if details.where:
-        raise UsageError(f"where: {what} has no place on the engine; {to(Way.PLACE)}")
-
-
-def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
-    """The number of the last standing entry of the same thing at the same place."""
-    found: list[tuple[int, str]]
-    match fact:
-        case FindingInput():
-            entries = [s.entry for s in case.finding_records if s.finding is fact.word]
-            found = [(e.no, e.where) for e in entries]
-        case MeasureInput():
-            entries = [m.entry for m in case.measurements if m.measure is fact.word]
-            found = [(e.no, e.where) for e in entries]
-        case TrialInput():
-            found = [(t.entry.no, "") for t in case.trials if _is_trial(t, fact)]
-        case TaskInput():
-            found = [(w.entry.no, w.entry.where) for w in case.task_records if w.task is fact.word]
-    numbers = [number for number, place in found if place == where]
-    return numbers[-1] if numbers else None
-
-
-def _is_trial(record: TrialRecord, fact: TrialInput) -> bool:
-    """Whether a record is of the same trial, and written as one."""
-    return record.trial is fact.word and isinstance(record.entry, TrialEntry)
 
 
 def _replaces_faults(given: Input, spoken: Sequence[Spoken], case: Case) -> list[str]:

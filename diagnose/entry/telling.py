@@ -17,9 +17,9 @@ from diagnose.case.writing import Fields, NewEntry, append_by, append_oil, start
 from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
+from diagnose.entry.new_entry import spoken_entry
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
-from diagnose.entry.recording import spoken_entry
 from diagnose.entry.standing import said_before
 from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
