@@ -301,9 +301,17 @@ class Cause:
         return f"<cause {self.id}>"
 
 
+class Gauge(StrEnum):
+    """The instrument that shows the pressure."""
+
+    PANEL = "panel"
+    DIRECT = "direct"  #: a trusted test gauge
+    LAMP = "lamp"
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """One look at a gauge, in SI: rev/min, kelvin, pascal; ``gauge`` is 'panel' or 'direct'.
+    """One look at a gauge, in SI: rev/min, kelvin, pascal.
 
     Speed and oil temperature may be reported in words; then they are the middle of a
     distribution whose standard deviation is ``rpm_spread`` and ``oil_spread``.
@@ -312,7 +320,7 @@ class Reading:
     rpm: float
     oil_temperature: float | None
     pressure: float
-    gauge: str = "panel"
+    gauge: Gauge = Gauge.PANEL
     tap: str = "gallery"
     error: float | None = None  #: the gauge's own error, Pa, where it is known
     when: date | None = None  #: the day it was taken, where it is known

@@ -6,11 +6,13 @@ relief setting. Wanted cold: twice the idle figure, or 70 % of the setting at sp
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from knowledge.book import the_book
 from knowledge.judging import sure_beyond
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.pressure import gauge
 from knowledge.units import PSI
 
@@ -38,10 +40,10 @@ def test_pressure_wanted(rpm: float, idle: float, relief: float, hot: float, col
 
 
 def look(
-    rpm: float = 700.0, celsius: float | None = 90.0, psi: float = 10.0, **more: str
+    rpm: float = 700.0, celsius: float | None = 90.0, psi: float = 10.0, **more: Any
 ) -> Reading:
     kelvin = None if celsius is None else celsius + 273.15
-    return Reading(rpm, kelvin, psi * PSI, **more)  # type: ignore[arg-type]
+    return Reading(rpm, kelvin, psi * PSI, **more)
 
 
 @pytest.mark.parametrize(
@@ -100,7 +102,7 @@ def test_taps_before_the_gallery(tap: str) -> None:
 def test_the_error_of_a_gauge() -> None:
     """3 psi read by eye on the panel, 2 on a trusted gauge, its own where it is known."""
     assert gauge.spread_of(look()) == pytest.approx(3 * PSI)
-    assert gauge.spread_of(look(gauge="direct")) == pytest.approx(2 * PSI)
+    assert gauge.spread_of(look(gauge=Gauge.DIRECT)) == pytest.approx(2 * PSI)
     own = Reading(700.0, 363.0, 10 * PSI, error=0.5 * PSI)
     assert gauge.spread_of(own) == pytest.approx(0.5 * PSI)
     none = Reading(700.0, 363.0, 10 * PSI, error=0.0)
@@ -131,7 +133,7 @@ def test_two_looks_at_one_gauge_share_most_of_its_error() -> None:
     """Half of one error counts between looks at one gauge; between two gauges both errors do."""
     low, high = look(3000, psi=20.0), look(1500, psi=23.0)
     assert gauge.sure_lower(low, high, 0.0) == pytest.approx(0.9772, abs=1e-4)  # 3 psi of 1.5
-    direct = look(1500, psi=20.0 + 13**0.5, gauge="direct")
+    direct = look(1500, psi=20.0 + 13**0.5, gauge=Gauge.DIRECT)
     assert gauge.sure_lower(low, direct, 0.0) == pytest.approx(0.8413, abs=1e-4)  # 3 and 2 psi
     assert gauge.sure_lower(low, high, 3 * PSI) == pytest.approx(0.5)
 

@@ -15,7 +15,7 @@ from diagnose.case.pressures import pressure_of
 from diagnose.entry.readings import ReadingInput, parse_reading
 from knowledge.book import the_book
 from knowledge.engines.features import DIESEL
-from knowledge.model import Reading, State
+from knowledge.model import Gauge, Reading, State
 from knowledge.pressure import gauge
 from knowledge.reports import when
 from knowledge.reports.words import Circumstance, Heat, Speed
@@ -266,7 +266,7 @@ def test_a_case_file_takes_words_and_figures() -> None:
     assert looks[3].pressure == 0.0
     assert gauge.is_hot(looks[3])
     assert looks[4].usual == pytest.approx(80 * PSI)
-    assert looks[5] == Reading(700.0, 95 + C, looks[5].pressure, "panel", "gallery")
+    assert looks[5] == Reading(700.0, 95 + C, looks[5].pressure, Gauge.PANEL, "gallery")
 
 
 def test_the_engines_idle_figure_and_fuel_set_what_words_mean() -> None:

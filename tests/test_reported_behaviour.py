@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from diagnose.inference.chaining import Facts, InferenceResult, infer
 from knowledge.book import the_book
-from knowledge.model import State
+from knowledge.model import Gauge, State
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
@@ -70,7 +70,7 @@ def report(shows: Shows, *during: Circumstance, **other: object) -> Behaviour:
         (report(Shows.LOST, course=frozenset({Course.RECOVERED})), "loss_is_passing"),
         (report(Shows.GRINDING, with_pressure=True), "noise_with_pressure_loss"),
         (report(Shows.UNSTEADY, C.ELECTRICAL), "needle_follows_loads"),
-        (report(Shows.NONE, gauge="direct"), "direct_gauge_zero"),
+        (report(Shows.NONE, gauge=Gauge.DIRECT), "direct_gauge_zero"),
         (report(Shows.TRIPS), "protection_tripped"),
     ],
 )

@@ -23,6 +23,7 @@ from diagnose.output.documents.reported import behaviour_sentence, reported_sent
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review import review_text
 from knowledge.book import the_book
+from knowledge.model import Gauge
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
@@ -171,7 +172,7 @@ def test_every_behaviour_has_a_sentence_of_its_own_words(given_input: BehaviourI
         given_input.since,
         None,
         given_input.with_pressure,
-        given_input.gauge or "panel",
+        Gauge(given_input.gauge or Gauge.PANEL),
     )
     sentence = behaviour_sentence(report)
     assert sentence

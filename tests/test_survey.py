@@ -16,7 +16,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.circuit.engine_model import Point, healthy, shown
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.fitting import HEALTHY, NEITHER, Gauge, log_density
+from diagnose.circuit.fitting import HEALTHY, NEITHER, GaugeError, log_density
 from diagnose.circuit.survey import Survey, survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
@@ -185,7 +185,10 @@ def test_density_over_engines_is_the_normal_one_where_engines_are() -> None:
 def test_gauges_of_one_kind_share_their_error() -> None:
     from diagnose.circuit.fitting import errors
 
-    cov = errors([Gauge(1.5, 1.0), Gauge(1.5, 1.0), Gauge(2.0, 2.25)], np.array([10.0, 40.0, 40.0]))
+    cov = errors(
+        [GaugeError(1.5, 1.0), GaugeError(1.5, 1.0), GaugeError(2.0, 2.25)],
+        np.array([10.0, 40.0, 40.0]),
+    )
     assert cov[0, 1] > 0
     assert cov[0, 2] == 0
     assert np.all(np.linalg.eigvalsh(cov) > 0)

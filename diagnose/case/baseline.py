@@ -12,7 +12,7 @@ from diagnose.case.faults import Faults
 from diagnose.case.looks import USUAL_SPEEDS, as_given, look
 from diagnose.case.schema import BaselineEntry, Checked, checked
 from diagnose.errors import plain
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.reports.when import Speeds
 
@@ -42,7 +42,7 @@ def healthy_reading(
     """A pressure of the sound engine in SI, or nothing and faults."""
     reading = look(each, faults, of)
     if reading is not None:
-        yield BaselineReading(each.table, replace(reading, gauge="direct"))
+        yield BaselineReading(each.table, replace(reading, gauge=Gauge.DIRECT))
 
 
 def on_card(raw: object, of: Speeds, faults: Faults) -> Iterator[BaselineReading]:

@@ -13,7 +13,7 @@ from diagnose.case.faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.pressures import Pressure, pressure_of, pressure_unit
 from diagnose.case.schema import BaselineEntry, Checked, ReadingEntry
 from diagnose.errors import nearest, plain
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE
 from knowledge.reports import when
 from knowledge.reports.when import Speeds, Spread
@@ -73,7 +73,7 @@ def look(
         rpm.mean,
         oil.mean if oil else None,
         pressure.value,
-        "panel",
+        Gauge.PANEL,
         entry.tap,
         error,
         rpm_spread=rpm.sd,

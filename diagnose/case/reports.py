@@ -17,7 +17,7 @@ from diagnose.case.schema import (
 )
 from diagnose.errors import nearest, plain
 from knowledge.book import Book
-from knowledge.model import Stage
+from knowledge.model import Gauge, Stage
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialKind
 from knowledge.reports.words import (
     Circumstance,
@@ -58,7 +58,7 @@ def behaviour(each: Checked[BehaviourEntry], faults: Faults) -> Iterator[Behavio
         _word(entry.since, Since, f"{where}: since", faults),
         _seconds(entry.lasts, f"{where}: lasts", faults),
         bool(entry.with_pressure),
-        entry.gauge,
+        Gauge(entry.gauge),
     )
     if both := report.during & report.never:
         faults.add(f"{where}: '{sorted(both)[0]}' stands under both during and never")

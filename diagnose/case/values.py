@@ -11,7 +11,7 @@ from diagnose.case.looks import USUAL_SPEEDS, look
 from diagnose.case.schema import Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
 from knowledge.limits import Limit
-from knowledge.model import Measure, Quantity, Stage
+from knowledge.model import Gauge, Measure, Quantity, Stage
 from knowledge.reports.when import Speeds
 from knowledge.units import DIMENSIONS
 from knowledge.work import Task
@@ -71,6 +71,7 @@ def gauge_reading(
     entry = each.table
     reading = look(each, faults, of)
     if reading is not None:
-        usual = Stage.KNOWN if entry.gauge == "panel" else Stage.OUTSIDE
-        reading = replace(reading, gauge=entry.gauge, when=entry.when)
+        gauge = Gauge(entry.gauge)
+        usual = Stage.KNOWN if gauge is Gauge.PANEL else Stage.OUTSIDE
+        reading = replace(reading, gauge=gauge, when=entry.when)
         yield GaugeReading(entry, reading, Stage(entry.learned) if entry.learned else usual)

@@ -46,7 +46,7 @@ LEAST_SHOWN = 0.9  #: psi: least pressure a relative error is taken of
 
 
 @dataclass(frozen=True, slots=True)
-class Gauge:
+class GaugeError:
     """A reading's own error and the error it shares with the others on its gauge [psi]."""
 
     own: float
@@ -149,7 +149,7 @@ def _between(at_nodes: FloatArray) -> FloatArray:
     return np.asarray(np.tensordot(weights, at_nodes, 1))
 
 
-def errors(gauges: Sequence[Gauge], pressure: FloatArray) -> FloatArray:
+def errors(gauges: Sequence[GaugeError], pressure: FloatArray) -> FloatArray:
     """Return the covariance of the gauges' errors [psi2]; gauges of one kind share a part."""
     own = np.array([g.own for g in gauges])
     shared = np.array([g.shared for g in gauges])
@@ -185,7 +185,7 @@ def _log_mean(x: FloatArray) -> FloatArray:
 def fits(
     shows: Predicted,
     seen: FloatArray,
-    gauges: Sequence[Gauge],
+    gauges: Sequence[GaugeError],
     rng: np.random.Generator,
     *,
     may_lie: bool = False,

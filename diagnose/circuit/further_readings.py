@@ -14,7 +14,7 @@ import numpy as np
 from diagnose.circuit.band import HIGH, LOW
 from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.fitting import FALSE, NOTHING, Gauge
+from diagnose.circuit.fitting import FALSE, NOTHING, GaugeError
 from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.circuit.survey_found import Known
@@ -127,7 +127,7 @@ def further(
     sound: Engine,
     leaders: Sequence[Hypothesis],
     points: Sequence[Point],
-    gauges: Sequence[Gauge],
+    gauges: Sequence[GaugeError],
     known: Known = NOTHING,
 ) -> Further | None:
     """Find the reading, at a speed and temperature within reach, that best separates the leaders.

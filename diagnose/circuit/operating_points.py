@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from diagnose.case.case import Case, GaugeReading
 from knowledge.engines.layouts_special import GENERATOR_DIESEL
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.pressure.gauge import (
     HOT,
     IDLE_SLACK,
@@ -79,7 +79,7 @@ def latest_readings(case: Case) -> tuple[GaugeReading, ...]:
     kept: list[GaugeReading] = []
     order = sorted(
         (r for r in case.readings if r.reading.rpm > RUNNING),
-        key=lambda r: (r.reading.gauge == "direct", r.entry.no),
+        key=lambda r: (r.reading.gauge is Gauge.DIRECT, r.entry.no),
         reverse=True,
     )
     for each in order:
@@ -119,7 +119,7 @@ def _idle(case: Case) -> float:
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
     """Return the latest reading of the most trusted gauge."""
-    return max(readings, key=lambda r: (r.reading.gauge == "direct", r.entry.no), default=None)
+    return max(readings, key=lambda r: (r.reading.gauge is Gauge.DIRECT, r.entry.no), default=None)
 
 
 def _point(name: str, read: GaugeReading | None, rpm: float, heat: float) -> Point:

@@ -22,7 +22,7 @@ from diagnose.circuit.fitting import (
     HEALTHY,
     NEITHER,
     Fit,
-    Gauge,
+    GaugeError,
     apart,
     fits,
     predicted,
@@ -42,13 +42,14 @@ from diagnose.inference.network import Likelihood
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.pressure.gauge import moments
 from knowledge.units import PSI
 
 ENGINES = 128  #: plausible engines of one survey: fewer, and chance moves close rankings
 SEED = 7  #: the same case gets the same result
-PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
+#: psi; together the usual errors of ``knowledge.pressure.gauge``
+USUAL_ERROR = {Gauge.PANEL: GaugeError(2.0, 2.25), Gauge.DIRECT: GaugeError(1.5, 1.25)}
 #: K, and psi for each kelvin below: the circuit misses it (judgement)
 WARM, COLD_MISS = 333.15, 0.17
 SHOWN_CURVES = 3
@@ -116,7 +117,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     known = known_of(found_on_it, sound, points)
     shows = predicted(engine, z, points, off, widths=uncertain, known=known)
     gauges = [gauge_of(r) for r in looked]
-    lying = all(r.gauge == "panel" for r in looked)
+    lying = all(r.gauge is Gauge.PANEL for r in looked)
     bounds = [int(r.at_most) - int(r.at_least) for r in looked]
     found = fits(shows, seen, gauges, rng, may_lie=lying, bounds=bounds)
     share = shares(found, known.deviating)
@@ -148,7 +149,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     )
 
 
-def gauge_of(reading: Reading) -> Gauge:
+def gauge_of(reading: Reading) -> GaugeError:
     """Return the reading's own error, with that of a vague figure and of cold oil, and the error its
     gauge shares among its readings [psi].
 
@@ -158,17 +159,17 @@ def gauge_of(reading: Reading) -> Gauge:
     gauge = gauge_error_of(reading)
     missed = COLD_MISS * max(0.0, WARM - (reading.oil_temperature or WARM))
     vague = (reading.pressure_spread or 0.0) / PSI
-    return Gauge(hypot(gauge.own, missed, vague), gauge.shared)
+    return GaugeError(hypot(gauge.own, missed, vague), gauge.shared)
 
 
-def gauge_error_of(reading: Reading) -> Gauge:
+def gauge_error_of(reading: Reading) -> GaugeError:
     """Return the gauge's error for one reading and the error it shares among its readings [psi]."""
-    usual = DIRECT if reading.gauge == "direct" else PANEL
+    usual = USUAL_ERROR[reading.gauge]
     if not reading.error:
         return usual
     total = (usual.own**2 + usual.shared**2) ** 0.5
     ratio = reading.error / PSI / total
-    return Gauge(usual.own * ratio, usual.shared * ratio)
+    return GaugeError(usual.own * ratio, usual.shared * ratio)
 
 
 def _row(

@@ -13,7 +13,7 @@ from dataclasses import replace
 from diagnose.case.case import Case
 from diagnose.inference.chaining import InferenceResult
 from knowledge.engines.layouts import UNKNOWN
-from knowledge.model import Finding, Reading
+from knowledge.model import Finding, Gauge, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
 from knowledge.pressure.gauge import runs
@@ -33,7 +33,7 @@ OF_THEIR_OWN = frozenset(
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
     """Return readings of the running engine; those of a direct gauge only, where there are two."""
     running = [r for r in readings if runs(r)]
-    direct = [r for r in running if r.gauge == "direct"]
+    direct = [r for r in running if r.gauge is Gauge.DIRECT]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
 
 

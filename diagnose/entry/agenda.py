@@ -33,7 +33,7 @@ from diagnose.planning.questions import (
     by_value,
     most_telling,
 )
-from knowledge.model import Finding, Kind, Reading, Stage, State
+from knowledge.model import Finding, Gauge, Kind, Reading, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import ESSENTIALS, GAUGE, GRADE, HEARD, NOISE, SINCE, ZERO
 from knowledge.questions.groups import GROUPS
@@ -101,7 +101,7 @@ class Agenda:
         if menu is NOISE:
             heard = any(b.behaviour.is_noise for b in case.behaviours)
             return heard or known.has("engine_runs_normally") or known.any_of(HEARD)
-        return menu is GAUGE and any(r.reading.gauge == "direct" for r in case.readings)
+        return menu is GAUGE and any(r.reading.gauge is Gauge.DIRECT for r in case.readings)
 
     def _menu(self, menu: Menu, known: Known, left: int | None = None) -> ChoiceQuestion | None:
         choices = known.choices(menu)

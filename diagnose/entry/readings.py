@@ -106,7 +106,7 @@ def parse_reading(text: str) -> ReadingInput:
     """A pressure, and whatever is known of when it was read, in any order.
 
     >>> parse_reading("700 rpm, 95 C, 8 psi direct").in_si().gauge
-    'direct'
+    <Gauge.DIRECT: 'direct'>
     >>> parse_reading("5 psi at hot idle").oil
     'hot'
     >>> parse_reading("usually 80 psi now 40 psi").usual

@@ -7,7 +7,7 @@ from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.judging import sure_beyond
-from knowledge.model import Reading, Severity, Station
+from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, possible, runs, same_moment
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
@@ -62,8 +62,8 @@ def broken_limits(known: Known, reading: Reading) -> list[tuple[float, float]]:
 
 def is_refuted(known: Known, reading: Reading, limit: float) -> bool:
     """Whether a trusted gauge showed a limit [Pa] or more at the moment of a panel's reading."""
-    return reading.gauge == "panel" and any(
-        d.gauge == "direct" and d.pressure >= limit and same_moment(reading, d)
+    return reading.gauge is Gauge.PANEL and any(
+        d.gauge is Gauge.DIRECT and d.pressure >= limit and same_moment(reading, d)
         for d in known.readings()
     )
 
@@ -190,7 +190,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
         if share >= ENOUGH_TO_STOP and not refuted:
             then = (
                 "the trusted gauge confirms it: shut down, do not run until you find the cause"
-                if r.gauge == "direct"
+                if r.gauge is Gauge.DIRECT
                 else "shut down, check with a trusted gauge before it runs again"
             )
             yield Alarm(Severity.STOP, f"{looked(r)}, limit {psi(limit)}: {then}", low=True)
@@ -207,7 +207,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
         example(features.DIESEL, readings=[seen(26, 800)]),
         example(features.DIESEL, readings=[seen(45, 1800)]),
         example(
-            features.DIESEL, readings=[seen(20, 2200), replace(seen(52, 2200), gauge="direct")]
+            features.DIESEL, readings=[seen(20, 2200), replace(seen(52, 2200), gauge=Gauge.DIRECT)]
         ),
     ],
 )

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from knowledge.model import Reading, Severity, Station
+from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import (
     broken_limits,
@@ -46,12 +46,12 @@ def protection_has_stopped_it(known: Known) -> Conclusions:
     source=COMMON_PRACTICE,
     matches=[
         example(readings=[seen(8, 700)]),
-        example(readings=[replace(seen(8, 750), gauge="direct")]),
+        example(readings=[replace(seen(8, 750), gauge=Gauge.DIRECT)]),
     ],
     non_matches=[
         example(readings=[seen(5, 700)]),
         example(readings=[seen(15, 700)]),
-        example(readings=[seen(8, 700), replace(seen(20, 700), gauge="direct")]),
+        example(readings=[seen(8, 700), replace(seen(20, 700), gauge=Gauge.DIRECT)]),
     ],
 )
 def little_at_hot_idle(known: Known) -> Conclusions:

@@ -10,7 +10,7 @@ from datetime import date, datetime
 from math import erf, hypot, sqrt
 
 from knowledge.judging import LEAST_SURE, sure_beyond
-from knowledge.model import Finding, Reading
+from knowledge.model import Finding, Gauge, Reading
 from knowledge.rule_api import Derived, is_absent, is_present
 from knowledge.units import PSI
 
@@ -52,12 +52,12 @@ def gauge_error(reading: Reading) -> float:
 
     >>> round(gauge_error(Reading(700, 363.0, 8 * PSI)) / PSI, 1)
     3.0
-    >>> round(gauge_error(Reading(700, 363.0, 8 * PSI, gauge="direct")) / PSI, 1)
+    >>> round(gauge_error(Reading(700, 363.0, 8 * PSI, gauge=Gauge.DIRECT)) / PSI, 1)
     2.0
     """
     if reading.error is not None and reading.error > 0.0:
         return reading.error
-    return DIRECT_SPREAD if reading.gauge == "direct" else PANEL_SPREAD
+    return DIRECT_SPREAD if reading.gauge is Gauge.DIRECT else PANEL_SPREAD
 
 
 def state_of(reading: Reading) -> tuple[float, float]:

@@ -5,7 +5,7 @@ from itertools import permutations, product
 from typing import Any
 
 from knowledge import sources
-from knowledge.model import Reading, Station
+from knowledge.model import Gauge, Reading, Station
 from knowledge.pressure import patterns_speed, quantities
 from knowledge.pressure.gauge import (
     COUNTS,
@@ -65,12 +65,12 @@ def running(known: Known) -> list[Reading]:
     idle = known.limit(quantities.USUAL_IDLE_SPEED)
     gallery = [r for r in known.readings() if runs(r) and not at_pump(r)]
     every = [m for r in gallery for m in moments(r, idle)]
-    direct = [r for r in every if r.gauge == "direct"]
+    direct = [r for r in every if r.gauge is Gauge.DIRECT]
     belied = any(
         abs(p.pressure - d.pressure) > known.limit(instrument_quantities.MOST_PANEL_ERROR)
         for p in every
         for d in direct
-        if p.gauge == "panel" and same_moment(p, d) and not (is_bound(p) or is_bound(d))
+        if p.gauge is Gauge.PANEL and same_moment(p, d) and not (is_bound(p) or is_bound(d))
     )
     return direct if belied else every
 
@@ -137,7 +137,7 @@ def words(psi: float, rpm: float, spread: float, celsius: float, **more: Any) ->
 
 def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
     """An example, on a direct gauge."""
-    return Reading(rpm, celsius + 273.15, psi * PSI, "direct")
+    return Reading(rpm, celsius + 273.15, psi * PSI, Gauge.DIRECT)
 
 
 @rule(

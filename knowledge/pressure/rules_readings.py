@@ -5,7 +5,7 @@ from itertools import product
 
 from knowledge import sources
 from knowledge.judging import sure_beyond
-from knowledge.model import Reading, Station
+from knowledge.model import Gauge, Reading, Station
 from knowledge.pressure import direct_gauge, patterns, quantities
 from knowledge.pressure.gauge import (
     BEYOND_BELIEF,
@@ -72,13 +72,13 @@ def low(known: Known, reading: Reading) -> float:
     return sure_low(reading, lambda r: wanted(known, r))
 
 
-def gallery(known: Known, gauge: str) -> list[Reading]:
+def gallery(known: Known, gauge: Gauge) -> list[Reading]:
     """Readings of one kind of gauge on the gallery of a running engine.
 
     A report of any speed, or of hot and cold, stands for several readings.
     """
     idle = known.limit(quantities.USUAL_IDLE_SPEED)
-    looks = [r for r in known.readings() if r.gauge == gauge and runs(r) and not at_pump(r)]
+    looks = [r for r in known.readings() if r.gauge is gauge and runs(r) and not at_pump(r)]
     return [m for r in looks for m in moments(r, idle)]
 
 
@@ -93,17 +93,17 @@ def nothing_anywhere(known: Known, readings: list[Reading]) -> list[float]:
     return [sure_below(r, NEXT_TO_NOTHING) * (1.0 - rises * idle_share(r, idle)) for r in readings]
 
 
-def hot(psi: float, rpm: float, gauge: str = "panel", tap: str = "gallery") -> Reading:
+def hot(psi: float, rpm: float, gauge: Gauge = Gauge.PANEL, tap: str = "gallery") -> Reading:
     """A hot example."""
     return Reading(rpm, 363.15, psi * PSI, gauge, tap)
 
 
-def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
+def cold(psi: float, rpm: float, gauge: Gauge = Gauge.PANEL) -> Reading:
     """A cold example."""
     return Reading(rpm, 293.15, psi * PSI, gauge)
 
 
-def vague(psi: float, gauge: str = "panel") -> Reading:
+def vague(psi: float, gauge: Gauge = Gauge.PANEL) -> Reading:
     """An example of which only the pressure was said."""
     return Reading(1500.0, 360.0, psi * PSI, gauge, rpm_spread=600.0, oil_spread=9.0)
 
@@ -115,7 +115,7 @@ def vague(psi: float, gauge: str = "panel") -> Reading:
         example(readings=[hot(20, 700), hot(12, 3000)]),
         example(readings=[replace(hot(40, 2500), usual=80 * PSI)]),
     ],
-    non_matches=[example(readings=[hot(10, 700)]), example(readings=[hot(4, 700, "direct")])],
+    non_matches=[example(readings=[hot(10, 700)]), example(readings=[hot(4, 700, Gauge.DIRECT)])],
 )
 def panel_below_what_is_wanted(known: Known) -> Conclusions:
     """A panel reading below the idle figure, or below 10 psi for each 1000 rpm, is low.
@@ -123,19 +123,19 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
     All readings above it mean not low. Near the limit the gauge error leaves it undecided. A
     reading well below its usual is low as well.
     """
-    lows = [low(known, r) for r in gallery(known, "panel")]
+    lows = [low(known, r) for r in gallery(known, Gauge.PANEL)]
     if lows:
         yield from if_clear(patterns.GAUGE_READS_LOW, max(lows))
 
 
 @rule(
     source=idea_from(sources.TEN_PSI_RULE_2009),
-    matches=[example(readings=[hot(4, 700, "direct")])],
-    non_matches=[example(readings=[hot(10, 700, "direct")]), example(readings=[hot(4, 700)])],
+    matches=[example(readings=[hot(4, 700, Gauge.DIRECT)])],
+    non_matches=[example(readings=[hot(10, 700, Gauge.DIRECT)]), example(readings=[hot(4, 700)])],
 )
 def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     """A trusted gauge below the figure for that speed and temperature proves low pressure."""
-    lows = [low(known, r) for r in gallery(known, "direct")]
+    lows = [low(known, r) for r in gallery(known, Gauge.DIRECT)]
     if lows:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
 
@@ -151,19 +151,19 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
 )
 def panel_reads_nothing(known: Known) -> Conclusions:
     """A panel gauge that reads no more than its error on a running engine reads zero."""
-    nones = nothing_anywhere(known, gallery(known, "panel"))
+    nones = nothing_anywhere(known, gallery(known, Gauge.PANEL))
     if nones:
         yield from if_clear(patterns.GAUGE_READS_ZERO, max(nones))
 
 
 @rule(
     source=JUDGEMENT,
-    matches=[example(readings=[hot(0, 800, "direct")])],
-    non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
+    matches=[example(readings=[hot(0, 800, Gauge.DIRECT)])],
+    non_matches=[example(readings=[hot(3, 800, Gauge.DIRECT)]), example(readings=[hot(0, 800)])],
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
     """A direct gauge that reads no more than its error on a running engine means no pressure."""
-    nones = nothing_anywhere(known, gallery(known, "direct"))
+    nones = nothing_anywhere(known, gallery(known, Gauge.DIRECT))
     if nones:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
 
@@ -180,7 +180,7 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 def far_above_the_relief_setting(known: Known) -> Conclusions:
     """A reading far above the relief setting, or above its usual, is too high, hot or cold."""
     limit = PAST_SETTING * relief_setting(known)
-    highs = [sure_high(r, limit) for r in gallery(known, "panel")]
+    highs = [sure_high(r, limit) for r in gallery(known, Gauge.PANEL)]
     if highs:
         yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
 
@@ -212,7 +212,7 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
             sure_above(r, limit),
             sure_above(r, past) * min(hot_share(r), idle_share(r, idle)),
         )
-        for r in gallery(known, "panel")
+        for r in gallery(known, Gauge.PANEL)
     ]
     if highs and max(highs) >= SAY_SO:
         yield is_present(instrument_findings.MORE_THAN_IT_CAN_MAKE, min(max(highs), 0.95))
@@ -221,14 +221,14 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
 @rule(
     source=sources.GAUGE_MAKER_SENDERS,
     matches=[
-        example(readings=[hot(5, 700), hot(25, 700, "direct")]),
-        example(readings=[hot(25, 700), hot(25, 700, "direct")]),
-        example(readings=[vague(25), vague(45, "direct")]),
+        example(readings=[hot(5, 700), hot(25, 700, Gauge.DIRECT)]),
+        example(readings=[hot(25, 700), hot(25, 700, Gauge.DIRECT)]),
+        example(readings=[vague(25), vague(45, Gauge.DIRECT)]),
     ],
     non_matches=[
-        example(readings=[vague(25), replace(vague(45, "direct"), rpm=2500.0)]),
-        example(readings=[hot(5, 700), hot(45, 3000, "direct")]),
-        example(readings=[hot(20, 700), hot(25, 700, "direct")]),
+        example(readings=[vague(25), replace(vague(45, Gauge.DIRECT), rpm=2500.0)]),
+        example(readings=[hot(5, 700), hot(45, 3000, Gauge.DIRECT)]),
+        example(readings=[hot(20, 700), hot(25, 700, Gauge.DIRECT)]),
     ],
 )
 def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
@@ -239,7 +239,7 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
     """
     limit = known.limit(instrument_quantities.MOST_PANEL_ERROR)
     less, more = [], []
-    for p, d in product(gallery(known, "panel"), gallery(known, "direct")):
+    for p, d in product(gallery(known, Gauge.PANEL), gallery(known, Gauge.DIRECT)):
         if same_moment(p, d) or said_alike(p, d):
             share = 1.0 if same_moment(p, d) else AT_ONCE
             less.append(counted(sure_lower(p, d, limit), share))
@@ -256,15 +256,15 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
 
 @rule(
     source=sources.TWO_GAUGE_METHOD,
-    matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(20, 1500, "direct")])],
+    matches=[example(readings=[hot(40, 1500, Gauge.DIRECT, "pump"), hot(20, 1500, Gauge.DIRECT)])],
     non_matches=[
-        example(readings=[hot(40, 1500, "direct", "pump")]),
-        example(readings=[hot(40, 3000, "direct", "pump"), hot(20, 700, "direct")]),
+        example(readings=[hot(40, 1500, Gauge.DIRECT, "pump")]),
+        example(readings=[hot(40, 3000, Gauge.DIRECT, "pump"), hot(20, 700, Gauge.DIRECT)]),
     ],
 )
 def two_ports_at_once(known: Known) -> Conclusions:
     """Two ports read with direct gauges at the same moment should agree within 5 psi."""
-    direct = [r for r in known.readings() if r.gauge == "direct" and runs(r)]
+    direct = [r for r in known.readings() if r.gauge is Gauge.DIRECT and runs(r)]
     apart = [
         sure_lower(a, b, 5 * PSI)
         for a in direct
@@ -278,10 +278,10 @@ def two_ports_at_once(known: Known) -> Conclusions:
 @rule(
     source=sources.ARMY_TM_272_TABLE,
     matches=[
-        example(readings=[hot(5, 700, "direct", "pump")]),
-        example(readings=[hot(40, 1500, "direct", "pump")]),
+        example(readings=[hot(5, 700, Gauge.DIRECT, "pump")]),
+        example(readings=[hot(40, 1500, Gauge.DIRECT, "pump")]),
     ],
-    non_matches=[example(readings=[hot(5, 700, "direct")]), example(readings=[hot(5, 0)])],
+    non_matches=[example(readings=[hot(5, 700, Gauge.DIRECT)]), example(readings=[hot(5, 0)])],
 )
 def low_at_the_pump_itself(known: Known) -> Conclusions:
     """Low at the pump's own outlet points to the pump side; right there points to the engine.
@@ -295,10 +295,10 @@ def low_at_the_pump_itself(known: Known) -> Conclusions:
 
 @rule(
     source=sources.ARMY_TM_272_TABLE,
-    matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(5, 1500, "direct")])],
+    matches=[example(readings=[hot(40, 1500, Gauge.DIRECT, "pump"), hot(5, 1500, Gauge.DIRECT)])],
     non_matches=[
-        example(readings=[hot(5, 1500, "direct")]),
-        example(readings=[hot(40, 1500, "direct", "pump")]),
+        example(readings=[hot(5, 1500, Gauge.DIRECT)]),
+        example(readings=[hot(40, 1500, Gauge.DIRECT, "pump")]),
     ],
 )
 def lost_between_pump_and_gallery(known: Known) -> Conclusions:
@@ -307,7 +307,7 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
         (1.0 - low(known, p)) * low(known, g)
         for p in known.readings()
         if at_pump(p) and runs(p)
-        for g in gallery(known, "direct")
+        for g in gallery(known, Gauge.DIRECT)
         if same_moment(p, g)
     ]
     if pairs:

@@ -1,7 +1,7 @@
 """Alarms on what people report of the pressure, beside what a trusted gauge shows."""
 
 from knowledge import sources
-from knowledge.model import Severity, Station
+from knowledge.model import Gauge, Severity, Station
 from knowledge.pressure import direct_gauge, patterns
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Shows
@@ -10,14 +10,14 @@ from knowledge.sources import idea_from
 
 rule = rules_of(Station.INSTRUMENT)
 
-LAMP_FLICKERS = Behaviour(Shows.UNSTEADY, gauge="lamp")
+LAMP_FLICKERS = Behaviour(Shows.UNSTEADY, gauge=Gauge.LAMP)
 NEEDLE_WAVERS = Behaviour(Shows.UNSTEADY)
 
 
 def needle_wavers(known: Known) -> bool:
     """Whether a needle wavers, and not only a lamp flickers."""
     unsteady = [b for b in known.behaviours() if b.shows is Shows.UNSTEADY]
-    only_lamp = bool(unsteady) and all(b.gauge == "lamp" for b in unsteady)
+    only_lamp = bool(unsteady) and all(b.gauge is Gauge.LAMP for b in unsteady)
     return known.has(patterns.NEEDLE_FLICKERS) and not only_lamp
 
 

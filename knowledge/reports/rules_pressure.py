@@ -1,6 +1,6 @@
 """Rules from reported behaviour to the patterns of pressure: gauge, speed, heat, manoeuvre."""
 
-from knowledge.model import Station
+from knowledge.model import Gauge, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.reports.behaviours import (
     CONTACTS,
@@ -31,7 +31,7 @@ C = Circumstance
 
 
 def seen(
-    shows: Shows, *during: Circumstance, only: bool = False, gauge: str = "panel"
+    shows: Shows, *during: Circumstance, only: bool = False, gauge: Gauge = Gauge.PANEL
 ) -> Behaviour:
     """An example."""
     return Behaviour(shows, frozenset(during), only=only, gauge=gauge)
@@ -47,7 +47,7 @@ IN_BENDS_ONLY = seen(Shows.UNSTEADY, C.BENDS, only=True)
         example(behaviours=[seen(Shows.LOW)]),
         example(behaviours=[HOT_IDLE_ONLY]),
         example(behaviours=[seen(Shows.UNSTEADY)]),
-        example(behaviours=[seen(Shows.NONE, gauge="direct")]),
+        example(behaviours=[seen(Shows.NONE, gauge=Gauge.DIRECT)]),
     ],
     non_matches=[
         example(behaviours=[IN_BENDS_ONLY]),
@@ -67,7 +67,7 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
                 yield is_present(patterns.NEEDLE_FLICKERS, PLAIN)
             case Shows.LAMP:
                 yield is_present(patterns.LAMP_COMES_ON, PLAIN)
-            case _ if b.gauge == "lamp":
+            case _ if b.gauge is Gauge.LAMP:
                 yield is_present(patterns.LAMP_COMES_ON, PLAIN)
             case Shows.NONE:
                 yield is_present(patterns.GAUGE_READS_ZERO, PLAIN)
@@ -80,26 +80,26 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
 @rule(
     source=COMMON_PRACTICE,
     matches=[
-        example(behaviours=[seen(Shows.LOW, gauge="direct")]),
-        example(behaviours=[seen(Shows.NORMAL, gauge="direct")]),
+        example(behaviours=[seen(Shows.LOW, gauge=Gauge.DIRECT)]),
+        example(behaviours=[seen(Shows.NORMAL, gauge=Gauge.DIRECT)]),
     ],
     non_matches=[
         example(behaviours=[seen(Shows.LOW)]),
-        example(behaviours=[seen(Shows.NORMAL, C.SPEED, gauge="direct")]),
+        example(behaviours=[seen(Shows.NORMAL, C.SPEED, gauge=Gauge.DIRECT)]),
     ],
 )
 def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
     """What a trusted gauge showed by report, and whether the panel agrees with it."""
-    panel = [b for b in losses(known) if b.gauge != "direct" and not is_momentary(b)]
+    panel = [b for b in losses(known) if b.gauge is not Gauge.DIRECT and not is_momentary(b)]
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.NORMAL):
-        if b.gauge != "direct":
+        if b.gauge is not Gauge.DIRECT:
             continue
         match b.shows:
             case Shows.NORMAL:
                 if not b.during:
                     yield is_absent(direct_gauge.DIRECT_GAUGE_LOW, PLAIN)
                     yield is_absent(direct_gauge.DIRECT_GAUGE_ZERO, PLAIN)
-                    if any(p.gauge == "panel" and p.shows is not Shows.LAMP for p in panel):
+                    if any(p.gauge is Gauge.PANEL and p.shows is not Shows.LAMP for p in panel):
                         yield is_present(trusted.PANEL_READS_TOO_LOW, PLAIN)
             case Shows.UNSTEADY:
                 yield is_present(direct_gauge.DIRECT_GAUGE_UNSTEADY, PLAIN)
@@ -112,19 +112,20 @@ def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
 @rule(
     source=COMMON_PRACTICE,
     matches=[
-        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, gauge="lamp")]),
-        example(behaviours=[seen(Shows.LAMP, gauge="lamp"), seen(Shows.NORMAL)]),
+        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, gauge=Gauge.LAMP)]),
+        example(behaviours=[seen(Shows.LAMP, gauge=Gauge.LAMP), seen(Shows.NORMAL)]),
     ],
     non_matches=[
-        example(behaviours=[seen(Shows.LOW), seen(Shows.LAMP, gauge="lamp")]),
-        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, C.SPEED, gauge="lamp")]),
+        example(behaviours=[seen(Shows.LOW), seen(Shows.LAMP, gauge=Gauge.LAMP)]),
+        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, C.SPEED, gauge=Gauge.LAMP)]),
     ],
 )
 def lamp_and_gauge_apart(known: Known) -> Conclusions:
     """The lamp stays out with a low gauge, or burns with a good one."""
     normal = {b.gauge for b in shown(known, Shows.NORMAL) if not b.during}
-    wrong = {"lamp" if b.shows is Shows.LAMP else b.gauge for b in losses(known)}
-    if ("lamp" in normal and "panel" in wrong) or ("panel" in normal and "lamp" in wrong):
+    wrong = {Gauge.LAMP if b.shows is Shows.LAMP else b.gauge for b in losses(known)}
+    lamp_differs = Gauge.LAMP in normal and Gauge.PANEL in wrong
+    if lamp_differs or (Gauge.PANEL in normal and Gauge.LAMP in wrong):
         yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, PLAIN)
 
 

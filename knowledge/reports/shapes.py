@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from knowledge.model import Cause, Finding, Source, Station, Strength
+from knowledge.model import Cause, Finding, Gauge, Source, Station, Strength
 from knowledge.reports.words import (
     NOISES,
     Circumstance,
@@ -28,7 +28,7 @@ class Behaviour:
 
     ``during``: it shows then; ``never``: it was watched then and does not show; ``only``: it
     shows at no other time. ``lasts`` is how long, in seconds. ``with_pressure``: a noise or
-    lamp that comes and goes with the pressure. ``gauge``: "panel", "direct" or "lamp".
+    lamp that comes and goes with the pressure.
     ``work_named``: the report says elsewhere what the work was that it is ``since``.
     """
 
@@ -41,7 +41,7 @@ class Behaviour:
     since: Since | None = None
     lasts: float | None = None
     with_pressure: bool = False
-    gauge: str = "panel"
+    gauge: Gauge = Gauge.PANEL
     work_named: bool = False
 
     @property

@@ -54,7 +54,7 @@ from diagnose.hydraulics.oil import Oil, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.reports.when import Spread, oil_from_coolant
 from knowledge.units import PSI
 
@@ -197,7 +197,7 @@ def sound_surveys(every: list[Run], named: dict[str, str], widths: Mapping[str, 
             looks = [Point(n, t, 0.0) for n, t, _ in picked]
             off = warmer(ENGINES, looks, rng)
             shows = predicted(engine, draws, looks, off, widths=widths)
-            gauges = [gauge_of(Reading(n, t, p * PSI, gauge="direct")) for n, t, p in picked]
+            gauges = [gauge_of(Reading(n, t, p * PSI, gauge=Gauge.DIRECT)) for n, t, p in picked]
             share = shares(fits(shows, picked[:, 2], gauges, rng))
             healthy.append(max(share, key=lambda k: share[k]) == HEALTHY)
             misled.append(max(v for k, v in share.items() if k in FAULTS) >= 0.5)

@@ -21,7 +21,7 @@ import numpy as np
 from diagnose.circuit.calibration import RELIEF_OF_A_KIND, WIDE
 from diagnose.circuit.engine_model import Point, engine_of, shown
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.fitting import Gauge, Predicted, fits, predicted, shares, warmer
+from diagnose.circuit.fitting import GaugeError, Predicted, fits, predicted, shares, warmer
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.circuit.survey import ENGINES
 from diagnose.circuit.survey_evidence import states
@@ -176,7 +176,7 @@ def study(trials: int, seed: int = SEED) -> dict[tuple[str, bool, int], Tally]:
                     if not among:
                         continue
                     found = fits(
-                        part(shows, count, among), seen[:count], [Gauge(1.5, 1.0)] * count, rng
+                        part(shows, count, among), seen[:count], [GaugeError(1.5, 1.0)] * count, rng
                     )
                     share = shares(found)
                     ranked = sorted(among, key=lambda k: -share[k])

@@ -26,11 +26,11 @@ from collections.abc import Callable
 import numpy as np
 
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.fitting import Gauge, fits, shares
+from diagnose.circuit.fitting import GaugeError, fits, shares
 from diagnose.circuit.survey import gauge_of
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from tests.studies.survey_study import (
     GAUGE_OFFSET,
     GAUGE_SCALE,
@@ -96,9 +96,9 @@ KINDS: dict[str, Callable[[Profile, np.random.Generator], Truth]] = {
 }
 
 
-def gauges(count: int) -> list[Gauge]:
+def gauges(count: int) -> list[GaugeError]:
     """The errors that the survey itself takes for the first few readings of a direct gauge."""
-    return [gauge_of(Reading(1000.0, heat, 0.0, gauge="direct")) for _, heat in LOOKS[:count]]
+    return [gauge_of(Reading(1000.0, heat, 0.0, gauge=Gauge.DIRECT)) for _, heat in LOOKS[:count]]
 
 
 def study(engines: int, seed: int = SEED) -> dict[tuple[str, bool, int], Tally]:

@@ -16,6 +16,7 @@ from diagnose.output.documents.reported import (
 from diagnose.understanding.facts import Fact
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
+from knowledge.model import Gauge
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.reports.words import Circumstance, Course, Done, Hands, Onset, Result, Shows, Since
 from knowledge.units import DIMENSIONS, parse
@@ -79,7 +80,7 @@ def _behaviour(fact: Fact) -> Behaviour:
         Onset(str(onset)) if onset else None,
         frozenset(Course(c) for c in _listed(fact, "course")),
         Since(str(since)) if since else None,
-        gauge=str(fields.get("gauge") or "panel"),
+        gauge=Gauge(str(fields.get("gauge") or Gauge.PANEL)),
     )
 
 

@@ -36,6 +36,7 @@ from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.fix_work import FixWork, fix_work
 from knowledge.book import the_book
 from knowledge.circuit.fixes import Fix
+from knowledge.model import Gauge
 from knowledge.stations.relief.quantities import RELIEF_SHIM
 
 
@@ -224,7 +225,7 @@ def _misfit(forecast: Forecast, scale: Scale) -> Misfit:
     )
     first = missed[0].read.reading
     again = f"{first.rpm:.0f} rpm {'hot' if is_hot(first) else 'cold'}"
-    direct = "" if first.gauge == "direct" else " on a direct gauge"
+    direct = "" if first.gauge is Gauge.DIRECT else " on a direct gauge"
     measured = " and the values measured" if forecast.found else ""
     return Misfit(
         says="The model does not fit these readings, so it gives no figures.",

@@ -18,7 +18,7 @@ from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
-from knowledge.model import Reading, Severity
+from knowledge.model import Gauge, Reading, Severity
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_IDLE_PRESSURE,
@@ -192,7 +192,7 @@ def _last(readings: Sequence[Reading], speeds: tuple[float, float]) -> float | N
         if speeds[0] <= r.rpm <= speeds[1]
         and (r.oil_temperature is None or r.oil_temperature >= HOT)
     ]
-    direct = [r for r in hot if r.gauge == "direct"]
+    direct = [r for r in hot if r.gauge is Gauge.DIRECT]
     return (direct or hot)[-1].pressure if hot else None
 
 

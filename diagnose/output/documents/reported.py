@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable
 
 from diagnose.case.case import Case
 from diagnose.output.lines import duration
+from knowledge.model import Gauge
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.reports.words import Circumstance, Course, Hands, Onset, Result, Shows, Since
 
@@ -81,8 +82,8 @@ def behaviour_sentence(b: Behaviour) -> str:
     'pressure low hot, at idle only'
     """
     text = _SHOWS.get(b.shows, b.shows.value)
-    if b.gauge != "panel":
-        text += " on a trusted gauge" if b.gauge == "direct" else " by the lamp"
+    if b.gauge is not Gauge.PANEL:
+        text += " on a trusted gauge" if b.gauge is Gauge.DIRECT else " by the lamp"
     if b.during:
         text += f" {_when(b.during)}"
     if b.only:
