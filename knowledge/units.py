@@ -84,6 +84,7 @@ LENGTH = Dimension(
     ),
     ("0.0045 in", "0.11 mm", "4.5 thou"),
 )
+METRIC_LENGTHS = ("mm", "um", "m", "cm")
 SPEED = Dimension(
     "speed",
     "rpm",

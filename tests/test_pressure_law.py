@@ -14,11 +14,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from diagnose import CaseBuilder
-from diagnose.circuit.expected import HOT
 from diagnose.circuit.pressure_law import PRIOR, At, PressureLaw, Shown, learn, pressure
 from diagnose.entry.requests import parse_at
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
+from knowledge.pressure.gauge import USUAL_HOT
 from knowledge.units import PSI
 from tests.studies.real_engines import crps, regression
 from tests.support.command_line import call
@@ -100,14 +100,14 @@ def test_thick_oil_stands_above_the_relief_setting() -> None:
 def test_films_and_metal_lag_so_that_cold_oil_says_less() -> None:
     """The same reading at the same speed narrows the band less where the oil was cold."""
     widths = []
-    for kelvin in (283.15, HOT):
+    for kelvin in (283.15, USUAL_HOT):
         band = learn([Shown(At(800.0, kelvin), 40 * PSI, PSI)], OIL).band(At(800.0, kelvin))
         widths.append(band.high - band.low)
     assert widths[0] > 1.2 * widths[1]
 
 
 def test_readings_narrow_the_band_where_they_were_taken() -> None:
-    idle, fast = At(800.0, HOT), At(2500.0, HOT)
+    idle, fast = At(800.0, USUAL_HOT), At(2500.0, USUAL_HOT)
     none = learn([], OIL)
     one = learn([Shown(idle, 22 * PSI, 1.5 * PSI)], OIL)
     both = learn([Shown(idle, 22 * PSI, 1.5 * PSI), Shown(fast, 52 * PSI, 1.5 * PSI)], OIL)
@@ -123,9 +123,11 @@ def test_readings_narrow_the_band_where_they_were_taken() -> None:
 
 
 def test_a_vague_state_counts_less() -> None:
-    exact = learn([Shown(At(800.0, HOT), 10 * PSI, 1.5 * PSI)], OIL).band(At(800.0, HOT))
-    vague = learn([Shown(At(800.0, HOT, 300.0, 20.0), 10 * PSI, 1.5 * PSI)], OIL).band(
-        At(800.0, HOT)
+    exact = learn([Shown(At(800.0, USUAL_HOT), 10 * PSI, 1.5 * PSI)], OIL).band(
+        At(800.0, USUAL_HOT)
+    )
+    vague = learn([Shown(At(800.0, USUAL_HOT, 300.0, 20.0), 10 * PSI, 1.5 * PSI)], OIL).band(
+        At(800.0, USUAL_HOT)
     )
     assert vague.high - vague.low > 1.2 * (exact.high - exact.low)
 

@@ -9,7 +9,8 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.circuit.forecast import COLD, speeds_of
+from diagnose.circuit.forecast import speeds_of
+from diagnose.circuit.operating_points import COLD_START
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.errors import UsageError
 from diagnose.signoff import start as module
@@ -52,7 +53,7 @@ def test_what_the_gauge_should_show_cold_warming_and_hot(asked: list[tuple[float
     """At the first speeds of the forecast, idle among them, with oil at 45 °C on the way."""
     one = start()
     speeds = [float(s) for s in speeds_of(one.case)[:4]]
-    wanted = [(rpm, heat) for heat in (COLD, 318.15, USUAL_HOT) for rpm in speeds]
+    wanted = [(rpm, heat) for heat in (COLD_START, 318.15, USUAL_HOT) for rpm in speeds]
     assert [(e.rpm, e.temperature) for e in one.expected] == wanted
     assert asked == wanted
     assert all(e.pressure.low == e.pressure.high == 1e5 for e in one.expected)

@@ -11,9 +11,8 @@ import pytest
 
 from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import Forecast, Target, forecast
-from diagnose.circuit.operating_points import COLD_REVS, latest_readings
+from diagnose.circuit.operating_points import COLD_SPEED, COLD_START, latest_readings
 from diagnose.circuit.worth_reading import (
-    COLD,
     WARM,
     Further,
     WorthReading,
@@ -73,7 +72,7 @@ def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
     ):
         if found is not None:
             assert not any(states_agree((found.rpm, found.temperature), one) for one in read)
-            assert found.temperature > COLD or found.rpm <= COLD_REVS
+            assert found.temperature > COLD_START or found.rpm <= COLD_SPEED
 
 
 def test_what_it_says_follows_what_is_asked() -> None:

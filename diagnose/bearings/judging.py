@@ -14,12 +14,12 @@ from diagnose.bearings.targets import Target, group_of
 from diagnose.case.bearings import MEASURES, form_limit
 from diagnose.case.case import Case, MeasuredBearing
 from diagnose.fits.bearing import Clearance, Form, Kind, Place, Way, clearances, form_of
+from diagnose.fits.shells import TOLERANCE
 from knowledge.judging import sure_beyond
 from knowledge.limits import Limit
 from knowledge.stations.bearings import quantities, sizes
 
 SURE, UNSURE = 0.95, 0.05  #: between them a value sits at its limit (judgement)
-TOLERANCE = 1e-9  #: m: differences below this are rounding
 FEWEST_OF_FAMILY = 3
 
 

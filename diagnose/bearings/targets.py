@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from diagnose.case.bearing_counts import known_profile
-from diagnose.case.bearings import DIAMETERS, journal_sizes
+from diagnose.case.bearings import DIAMETERS, TASKS, journal_sizes
 from diagnose.case.card import Card
 from diagnose.case.case import BearingGroup, Case
 from diagnose.fits.bearing import Kind
@@ -17,7 +17,6 @@ from knowledge.limits import Limit
 from knowledge.model import Quantity, Source
 from knowledge.stations.bearings import quantities, sizes, tasks
 from knowledge.stations.bearings.sizes import Use
-from knowledge.work import Task
 
 CLEARANCES: Mapping[Kind, Quantity] = {
     Kind.MAIN: quantities.MAIN_CLEARANCE,
@@ -28,10 +27,6 @@ MOST: Mapping[Kind, Limit] = {
     Kind.ROD: quantities.MOST_ROD_CLEARANCE,
 }
 LEAST = quantities.LEAST_BEARING_CLEARANCE
-TASKS: Mapping[Kind, Task] = {
-    Kind.MAIN: tasks.MAIN_CLEARANCE_FITTED,
-    Kind.ROD: tasks.ROD_CLEARANCE_FITTED,
-}
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from diagnose.case.looks import USUAL_SPEEDS, as_given, look
 from diagnose.case.schema import BaselineEntry, Checked, checked
 from diagnose.errors import plain
 from knowledge.model import Gauge, Reading
-from knowledge.pressure.gauge import state_of, states_agree
+from knowledge.pressure.gauge import of_one_state
 from knowledge.reports.when import Speeds
 
 MOST_ON_CARD = 100
@@ -78,16 +78,12 @@ def with_those_on_card(
     """A case's own readings, and the last on its card of each state that the case has none of."""
     kept: list[BaselineReading] = []
     for each in reversed(card):
-        if not any(_are_of_one_state(each.reading, o.reading) for o in (*own, *kept)):
+        if not any(of_one_state(each.reading, o.reading) for o in (*own, *kept)):
             kept.append(each)
     return (*own, *reversed(kept))
 
 
 def place_of(reading: Reading, card: Sequence[BaselineReading]) -> int:
     """The place of a card's reading of the same state, else the place behind the last."""
-    alike = (i for i, b in enumerate(card) if _are_of_one_state(b.reading, reading))
+    alike = (i for i, b in enumerate(card) if of_one_state(b.reading, reading))
     return max(alike, default=len(card))
-
-
-def _are_of_one_state(one: Reading, other: Reading) -> bool:
-    return one.tap == other.tap and states_agree(state_of(one), state_of(other))

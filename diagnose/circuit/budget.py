@@ -28,7 +28,7 @@ from diagnose.circuit.deviations import (
     unused,
 )
 from diagnose.circuit.engine_model import TEMPERATURE_ERROR, heats
-from diagnose.circuit.operating_points import Point, points_of
+from diagnose.circuit.operating_points import OperatingPoint, points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
@@ -45,7 +45,7 @@ NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
 class Account:
     """The budget at one point, in pascals: shares in the order of the findings."""
 
-    point: Point
+    point: OperatingPoint
     healthy: Band
     shares: tuple[Band, ...]
     explained: Band
@@ -117,7 +117,7 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
 
 
 def _pressures(
-    sound: Engine, found: Sequence[Deviation], points: Sequence[Point], warmer: FloatArray
+    sound: Engine, found: Sequence[Deviation], points: Sequence[OperatingPoint], warmer: FloatArray
 ) -> tuple[FloatArray, NDArray[np.bool_]]:
     """Return the gauge pressure of every coalition, engine and point [Pa], and which starve.
 
@@ -148,7 +148,7 @@ def coalesced(sound: Engine, found: Sequence[Deviation], members: NDArray[np.boo
 
 
 def _account(
-    point: Point,
+    point: OperatingPoint,
     healthy: FloatArray,
     as_found: FloatArray,
     shares: FloatArray,

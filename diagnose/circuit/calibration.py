@@ -22,7 +22,7 @@ from diagnose.circuit.engine_model import (
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.hydraulics.engine import Engine
 from knowledge.model import Reading
-from knowledge.pressure.gauge import USUAL_SPREAD
+from knowledge.pressure.gauge import SAME_HEAT, USUAL_SPREAD
 from knowledge.stations.bearings import quantities as bearings
 from knowledge.stations.delivery import quantities as delivery
 from knowledge.stations.pump import quantities as pump
@@ -66,7 +66,7 @@ STATED = {
     "jets": topend.JET_DIAMETER,
 }
 RELIEF_OF_A_KIND = 0.15  #: of the logarithm, where no relief setting is known
-SAME_SPEED, SAME_HEAT = 0.15, 15.0  #: share, K: known pressures no further apart are one
+SAME_SPEED = 0.15  #: share: known pressures no further apart, and of the same heat, are one
 
 
 def widths(case: Case, *, calibrated: bool) -> dict[str, float]:

@@ -25,6 +25,7 @@ from diagnose.circuit.engine_model import (
     oil_spreads,
     usual_points,
 )
+from diagnose.circuit.operating_points import COLD_START
 from diagnose.circuit.pressure_law import SEED, At, PressureLaw, Shown, learn
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
@@ -32,7 +33,6 @@ from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
 from knowledge.pressure.gauge import USUAL_HOT, at_pump, is_bound, spread_of, states_agree
 
-COLD, HOT = 293.15, USUAL_HOT  #: K: a cold start in a temperate shop; hot oil
 FAST = 2500.0  #: rpm
 DRAWS = 64  #: plausible engines of the circuit
 
@@ -67,7 +67,7 @@ def expected(case: Case, at: Sequence[At]) -> Expected:
     read = [(s.state.rpm, s.state.temperature) for s in shown]
     others = [
         At(rpm, heat)
-        for heat in (HOT, COLD)
+        for heat in (USUAL_HOT, COLD_START)
         for rpm in (idle, FAST)
         if source is LearnedFrom.USUAL or not any(states_agree((rpm, heat), one) for one in read)
     ]

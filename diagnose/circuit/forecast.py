@@ -19,6 +19,7 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, deviations, sound_engines
 from diagnose.circuit.fixes import Planned, repaired
 from diagnose.circuit.operating_points import (
+    COLD_START,
     CRUISE,
     fixed_speed,
     is_certain,
@@ -48,7 +49,6 @@ from knowledge.pressure.quantities import (
 from knowledge.units import unit_in
 
 ENGINES, SEED = 48, 11
-COLD = 293.15  #: K: a cold start in a temperate shop
 COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
 PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
 DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
@@ -214,7 +214,7 @@ def with_settings(engine: Engine, settings: Sequence[Setting]) -> Engine:
 def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
     """Solve the engine at every speed, hot and cold."""
     return Prediction(
-        engine=engine, hot=solve(engine, speeds, hot), cold=solve(engine, speeds, COLD)
+        engine=engine, hot=solve(engine, speeds, hot), cold=solve(engine, speeds, COLD_START)
     )
 
 

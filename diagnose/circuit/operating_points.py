@@ -19,17 +19,17 @@ from knowledge.pressure.gauge import (
     SPEED,
     USUAL_HOT,
     is_bound,
-    state_of,
-    states_agree,
+    of_one_state,
 )
 
 CRUISE = 2500.0  #: rpm
-COLD_REVS = 1500.0  #: rpm: as fast as cold oil is to be turned
+COLD_START = 293.15  #: K: a cold start in a temperate shop
+COLD_SPEED = 1500.0  #: rpm: as fast as cold oil is to be turned
 MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
 
 
 @dataclass(frozen=True, slots=True)
-class Point:
+class OperatingPoint:
     """A state of running, SI."""
 
     name: str
@@ -39,17 +39,17 @@ class Point:
     temperature_known: bool = True
 
 
-def points_of(case: Case) -> tuple[Point, ...]:
+def points_of(case: Case) -> tuple[OperatingPoint, ...]:
     """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
 
     Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
     """
     hot = [r for r in case.readings if is_certain(r.reading) and is_hot(r.reading)]
-    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
+    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     heat = hot_of(case)
     return (
-        _point("hot idle", _last(idle), _idle(case), heat),
+        _point("hot idle", _last(idle), case.idle_speed, heat),
         _point("cruise", _last(fast), CRUISE, heat),
     )
 
@@ -62,7 +62,7 @@ def hot_of(case: Case) -> float:
     """
     looked = [r for r in case.readings if is_certain(r.reading) and r.reading.oil_temperature]
     hot = [r for r in looked if is_hot(r.reading)]
-    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
+    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
     known = [b.reading for b in case.baseline]
     sound = [r for r in known if is_certain(r) and r.oil_temperature and is_hot(r)]
     slowest = min(sound, key=lambda r: r.rpm, default=None)
@@ -83,14 +83,9 @@ def latest_readings(case: Case) -> tuple[GaugeReading, ...]:
         reverse=True,
     )
     for each in order:
-        if not any(_alike(each.reading, other.reading) for other in kept):
+        if not any(of_one_state(each.reading, other.reading) for other in kept):
             kept.append(each)
     return tuple(sorted(kept, key=lambda r: r.entry.no))
-
-
-def _alike(one: Reading, other: Reading) -> bool:
-    """Whether two readings are of about the same speed, oil temperature and tap."""
-    return one.tap == other.tap and states_agree(state_of(one), state_of(other))
 
 
 def fixed_speed(case: Case) -> float | None:
@@ -113,17 +108,15 @@ def is_hot(reading: Reading) -> bool:
     return (reading.oil_temperature or USUAL_HOT) >= HOT
 
 
-def _idle(case: Case) -> float:
-    return case.idle_speed
-
-
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
     """Return the latest reading of the most trusted gauge."""
     return max(readings, key=lambda r: (r.reading.gauge is Gauge.DIRECT, r.entry.no), default=None)
 
 
-def _point(name: str, read: GaugeReading | None, rpm: float, heat: float) -> Point:
+def _point(name: str, read: GaugeReading | None, rpm: float, heat: float) -> OperatingPoint:
     if read is None:
-        return Point(name, rpm, heat, None)
+        return OperatingPoint(name, rpm, heat, None)
     temperature = read.reading.oil_temperature
-    return Point(name, read.reading.rpm, temperature or heat, read, temperature is not None)
+    return OperatingPoint(
+        name, read.reading.rpm, temperature or heat, read, temperature is not None
+    )

@@ -33,7 +33,7 @@ from knowledge.units import INCH, PSI, TORQUE
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)
 FEW = 0.1  #: share of plausible engines from which to warn
-COLD_REVS = 2500.0  #: rpm nobody should pass with cold oil
+MOST_COLD_SPEED = 2500.0  #: rpm nobody should pass with cold oil
 MOST_COLD = 90 * PSI  #: at the filter; beyond it seals and cans give way (judgement)
 MORE_TORQUE = 1.25  #: times the torque before the repair
 #: what leaks from its usual width on, and what leaks whatever its width
@@ -135,7 +135,7 @@ def _cavitation(forecast: Forecast) -> Iterator[RepairWarning]:
         )
         worse = (after > FEW) & (after > before + FEW)
         if cold:
-            worse &= forecast.speeds <= COLD_REVS
+            worse &= forecast.speeds <= MOST_COLD_SPEED
         if worse.any():
             at = forecast.speeds[int(np.argmax(worse))]
             yield RepairWarning(
@@ -149,7 +149,7 @@ def _cavitation(forecast: Forecast) -> Iterator[RepairWarning]:
 
 def _cold(forecast: Forecast) -> tuple[np.ndarray, int]:
     """Return the indices of speeds allowed cold, and the last of them."""
-    allowed = np.flatnonzero(forecast.speeds <= COLD_REVS)
+    allowed = np.flatnonzero(forecast.speeds <= MOST_COLD_SPEED)
     return allowed, int(allowed[-1])
 
 

@@ -17,7 +17,6 @@ from diagnose.circuit.as_read import AsRead
 from diagnose.circuit.band import Band
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import (
-    COLD,
     COLD_EFFICIENCY,
     ENGINES,
     HOT_EFFICIENCY,
@@ -34,7 +33,7 @@ from diagnose.circuit.oil_choice import (
     oil_choices,
     oil_needs,
 )
-from diagnose.circuit.operating_points import COLD_REVS, is_hot, latest_readings
+from diagnose.circuit.operating_points import COLD_SPEED, COLD_START, is_hot, latest_readings
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.pump_supply import MOST_OF_THEM, Supply, cavitates_from, supply
 from diagnose.circuit.relief_spring import ReliefSpring, SpringTest, spring_of
@@ -60,7 +59,7 @@ class Choice:
     larger: float  #: its displacement over that of the engine's own pump [1]
     idle: Band  #: hot idle, gallery [Pa]
     speed: Band  #: at speed, hot [Pa]
-    cold: Band  #: cold, at the pump, the most of idle and ``COLD_REVS`` [Pa]
+    cold: Band  #: cold, at the pump, the most of idle and ``COLD_SPEED`` [Pa]
     power: Band  #: to turn the pump at speed, hot [W]; all of it ends as heat in the oil
     relief_heat: Band  #: of it by way of the relief valve [W]
     torque: Band  #: on the pump's shaft, cold [N·m]
@@ -161,7 +160,7 @@ def sizing(
     asked = wanted or Wanted()
     found = forecast(case, book, settings, target, engines)
     aim = target or found.targets[0]
-    hot, cold = asked.hot or found.hot_temperature, asked.cold or COLD
+    hot, cold = asked.hot or found.hot_temperature, asked.cold or COLD_START
     engine = with_settings(put_right(found.state), settings)
     leaks = found.fits and found.state.loss is not None
     return Sizing(
@@ -213,7 +212,7 @@ def _choices(now: Engine | None, engine: Engine, asked: Wanted, at: RunAt) -> li
 
 def _choice(id_: str, engine: Engine, own: float, at: RunAt) -> Choice:
     states = solve(engine, np.array([at.idle, at.speed]), at.hot)
-    chilled = solve(engine, np.array([at.idle, COLD_REVS]), at.cold).pump_pressure
+    chilled = solve(engine, np.array([at.idle, COLD_SPEED]), at.cold).pump_pressure
     cold = np.max(np.asarray(chilled), axis=-1, keepdims=True)
     pump = np.asarray(engine.pump_displacement)
     turns = at.speed / 60 * np.asarray(engine.pump_drive_ratio)

@@ -16,14 +16,13 @@ from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Finding, Gauge, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
-from knowledge.pressure.gauge import runs
+from knowledge.pressure.gauge import SAME_HEAT, runs
 from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
 from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
 
 LEAST_READINGS, LEAST_DIRECT = 3, 2
 MOST_WEIGHED = 100  #: readings; the time of a survey grows with their cube
-SAME_HEAT = 15.0  #: K: readings no further apart share a state
 #: findings derived from readings that a survey does not weigh
 OF_THEIR_OWN = frozenset(
     {SECOND_INSTRUMENT_DISAGREES, PORTS_DIFFER, IDLE_BELOW_SPEC, OIL_TEMPERATURE_HIGH}

@@ -17,7 +17,8 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, sound_engines
 from diagnose.circuit.engine_model import Point, baseline_points, shown
 from diagnose.circuit.operating_points import (
-    COLD_REVS,
+    COLD_SPEED,
+    COLD_START,
     CRUISE,
     fixed_speed,
     hot_of,
@@ -34,7 +35,7 @@ from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.units import PSI
 
 ENGINES, SEED = 48, 11
-COLD, WARM = 293.15, 333.15  #: K: where a further reading may be taken, beside hot
+WARM = 333.15  #: K: where a further reading may be taken, beside hot and cold
 PETROL_SPEEDS, DIESEL_SPEEDS = (1500.0, CRUISE, 3500.0), (1500.0, 2000.0, CRUISE)  #: rpm, and idle
 LEAST_SHARE = (
     0.2  #: of the variance that a reading must take; half of it is chance with few engines
@@ -146,9 +147,9 @@ def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]
         speeds = (fixed,)
     every = [
         Point(rpm, heat, 0.0, False)
-        for heat in (hot, WARM, COLD)
+        for heat in (hot, WARM, COLD_START)
         for rpm in speeds
-        if heat > COLD or rpm <= COLD_REVS or fixed is not None
+        if heat > COLD_START or rpm <= COLD_SPEED or fixed is not None
     ]
     return [p for p in every if not any(states_agree((p.rpm, p.temperature), one) for one in taken)]
 

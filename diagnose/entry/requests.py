@@ -152,8 +152,7 @@ def parse_at(text: str, case: Case) -> At:
     cold 20 °C; from the coolant's temperature the oil's follows with a spread. Speed in rpm,
     temperature in K. Raises UsageError.
     """
-    from diagnose.circuit.expected import COLD
-    from diagnose.circuit.operating_points import hot_of
+    from diagnose.circuit.operating_points import COLD_START, hot_of
     from diagnose.circuit.pressure_law import At
 
     found = _AT.fullmatch(text)
@@ -164,7 +163,7 @@ def parse_at(text: str, case: Case) -> At:
     try:
         rpm = case.idle_speed if speed == "idle" else parse(found[1], SPEED)
         given = found[2][of_coolant.end() :] if of_coolant else found[2]
-        heat = {"hot": hot_of(case), "cold": COLD}.get(oil) or parse(given, TEMPERATURE)
+        heat = {"hot": hot_of(case), "cold": COLD_START}.get(oil) or parse(given, TEMPERATURE)
     except UnitError as error:
         raise UsageError(f"--at: {error}") from None
     if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):

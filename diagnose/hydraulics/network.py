@@ -11,11 +11,11 @@ from typing import Any
 import numpy as np
 
 from diagnose.hydraulics import aeration, bearing, leaks, oil, passage, pump, relief, suction
+from diagnose.hydraulics.aeration import ATMOSPHERE
 from diagnose.hydraulics.clearance import radial_of
 from diagnose.hydraulics.engine import Cam, Engine, Lifter, Main, Rod
 from diagnose.hydraulics.ranges import FloatArray, Floats, refuse_outside
 
-ATMOSPHERE = 101325.0  #: Pa
 MOST_AIR = 0.95  #: share of air beyond which a pump is counted as drawing froth [1]
 STEP = 1e3  #: Pa: the unknown is linear in pressure below this, logarithmic above
 FEED_RAMP = 1e4  #: Pa over which a rod feed that must run inward first breaks

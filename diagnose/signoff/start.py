@@ -16,8 +16,8 @@ from diagnose.case.case import Case, FindingRecord, GaugeReading
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
-from diagnose.circuit.forecast import COLD, ENGINES, SEED, speeds_of
-from diagnose.circuit.operating_points import hot_of
+from diagnose.circuit.forecast import ENGINES, SEED, speeds_of
+from diagnose.circuit.operating_points import COLD_START, hot_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
@@ -89,7 +89,7 @@ class FirstStart:
         speeds = speeds_of(self.case)[:SHOWN_SPEEDS]
         return tuple(
             Expected(float(rpm), heat, Band.of(self.pressures(float(rpm), heat)))
-            for heat in (COLD, WARM, hot_of(self.case))
+            for heat in (COLD_START, WARM, hot_of(self.case))
             for rpm in speeds
         )
 

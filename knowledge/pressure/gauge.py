@@ -78,6 +78,11 @@ def states_agree(one: tuple[float, float], other: tuple[float, float]) -> bool:
     )
 
 
+def of_one_state(one: Reading, other: Reading) -> bool:
+    """Both readings were on one tap, at about the same speed and oil temperature."""
+    return one.tap == other.tap and states_agree(state_of(one), state_of(other))
+
+
 def spread_of(reading: Reading) -> float:
     """One standard deviation of a reading's error [Pa]: the gauge's, and that of a vague figure.
 

@@ -13,12 +13,11 @@ from diagnose.output.documents.limits import limits_of, source_title
 from diagnose.output.lines import duration
 from knowledge.access import Opening
 from knowledge.model import Finding, Kind, Measure, State
-from knowledge.units import DIMENSIONS, LENGTH, Dimension, unit_named
+from knowledge.units import DIMENSIONS, LENGTH, METRIC_LENGTHS, Dimension, unit_named
 from knowledge.work import Inspection
 
 SAID = {State.PRESENT: "yes", State.ABSENT: "no"}
 MOST_UNITS = 5
-METRIC = ("mm", "um", "cm", "m")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -169,6 +168,6 @@ def offered_unit(dimension: Dimension, usual: str | None, case: Case) -> str:
     name = named.names[0]
     if dimension is not LENGTH:
         return name
-    if (name in METRIC) == (first in METRIC):
+    if (name in METRIC_LENGTHS) == (first in METRIC_LENGTHS):
         return first
-    return "mm" if name in METRIC else "in"
+    return "mm" if name in METRIC_LENGTHS else "in"

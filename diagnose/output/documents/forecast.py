@@ -12,11 +12,11 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.fixes import Planned, closed_by
-from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Prediction
+from diagnose.circuit.forecast import HORSEPOWER, Forecast, Prediction
 from diagnose.circuit.misfit import explanations
-from diagnose.circuit.operating_points import is_hot
+from diagnose.circuit.operating_points import COLD_START, is_hot
 from diagnose.circuit.repair_warnings import (
-    COLD_REVS,
+    MOST_COLD_SPEED,
     ReliefCost,
     RepairWarning,
     relief_cost,
@@ -164,7 +164,7 @@ def forecast_document(
         unlisted=forecast.unlisted if fits else None,
         settings=tuple(planned),
         hot=forecast.hot_temperature,
-        cold=COLD,
+        cold=COLD_START,
         speeds=speeds,
         targets=_targets(forecast, like) if fits else (),
         buys=relief_cost(forecast) if fits else None,
@@ -173,7 +173,7 @@ def forecast_document(
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=scale.heat(forecast.hot_temperature),
-        cold_oil=scale.heat(COLD),
+        cold_oil=scale.heat(COLD_START),
         plot=_plot(forecast, speeds, scale) if fits else None,
         pump_power=_pump_power(forecast) if fits else {},
         read_next=further.says if further else NONE_WORTH_IT if fits and may_run else "",
@@ -302,7 +302,7 @@ def _speed(forecast: Forecast, at: int) -> ForecastSpeed:
         cold_after=band(after, cold=True),
         watts_before=_power(forecast, before, at, cold=False),
         watts_after=_power(forecast, after, at, cold=False),
-        fit_for_cold=rpm <= COLD_REVS,
+        fit_for_cold=rpm <= MOST_COLD_SPEED,
     )
 
 
@@ -312,7 +312,7 @@ def _power(forecast: Forecast, prediction: Prediction, at: int, *, cold: bool) -
 
 def _pump_power(forecast: Forecast) -> dict[str, str]:
     """Hot at the highest speed, and cold at the highest speed fit for cold oil."""
-    fastest_cold = int(np.flatnonzero(forecast.speeds <= COLD_REVS)[-1])
+    fastest_cold = int(np.flatnonzero(forecast.speeds <= MOST_COLD_SPEED)[-1])
     out = {}
     for name, at in (("hot", len(forecast.speeds) - 1), ("cold", fastest_cold)):
         before, after = (

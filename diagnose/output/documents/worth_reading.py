@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from diagnose.circuit.worth_reading import COLD, WARM, WorthReading
+from diagnose.circuit.operating_points import COLD_START
+from diagnose.circuit.worth_reading import WARM, WorthReading
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.scale import Scale
 
@@ -51,4 +52,4 @@ def further_reading(
 
 def _warmth(temperature: float) -> str:
     """The oil in a word."""
-    return "cold" if temperature <= COLD else "warm" if temperature <= WARM else "hot"
+    return "cold" if temperature <= COLD_START else "warm" if temperature <= WARM else "hot"

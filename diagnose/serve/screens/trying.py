@@ -23,7 +23,7 @@ from diagnose.serve.screens.curves import drawn
 from diagnose.serve.screens.job import kept
 from diagnose.serve.site import Site, job_screen, screen
 from knowledge.book import the_book
-from knowledge.units import LENGTH, MM, PRESSURE, PSI, THOU, unit_named
+from knowledge.units import LENGTH, METRIC_LENGTHS, MM, PRESSURE, PSI, THOU, unit_named
 
 GRADES = ("10W-30", "10W-40", "15W-40", "20W-50", "SAE 30", "SAE 40", "SAE 50")
 MOST_KEPT = 40  #: forecasts of a case that are kept
@@ -59,7 +59,6 @@ RELIEF = (
     Scale("relief_setting", "psi", PSI, 15.0, 110.0, 1.0),
     Scale("relief_setting", "bar", 1e5, 1.0, 8.0, 0.1),
 )
-METRIC = ("mm", "um", "m", "cm")
 MORE_PUMP = Scale(PUMP, "%", 0.01, 0.0, 60.0, 5.0)  #: on top of what is there
 
 
@@ -117,7 +116,7 @@ def scales_of(case: Case) -> tuple[Scale, ...]:
     units = units_of(case)
     length, pressure = units.of(LENGTH) or "", units.of(PRESSURE) or ""
     named = unit_named(length, LENGTH) if length else None
-    metric = named is not None and named.names[0] in METRIC
+    metric = named is not None and named.names[0] in METRIC_LENGTHS
     imperial = not pressure or unit_named(pressure, PRESSURE) is unit_named("psi", PRESSURE)
     return (*CLEARANCES[metric], RELIEF[not imperial])
 
