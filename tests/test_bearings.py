@@ -14,7 +14,7 @@ from diagnose.bearings.judging import Flag
 from diagnose.bearings.table import Bearings, Step, bearings_of
 from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind, Place
-from diagnose.signoff.judging import Verdict, judged
+from diagnose.signoff.judging import EngineFigures, Verdict, judged
 from knowledge.book import the_book
 from knowledge.units import INCH, MM
 from tests.support.examples import examples
@@ -232,8 +232,7 @@ def test_fitted_clearances_count_for_sign_off_and_not_as_found() -> None:
     case = case_of("main 1; strip = 2.2 thou; at = build", "main 2; strip = 9 thou; at = build")
     assert not case.measurements
     assert [w.task.id for w in case.task_records] == ["main_clearance_fitted"] * 2
-    known = (dict(case.limits), case.usual_limits, case.has)
-    results = [judged(w.task, w, *known).verdict for w in case.task_records]
+    results = [judged(w.task, w, EngineFigures.of(case)).verdict for w in case.task_records]
     assert results == [Verdict.PASSED, Verdict.FAILED]
 
 

@@ -16,8 +16,9 @@ from diagnose.case.faults import Faults
 from diagnose.case.loading import from_text, load
 from diagnose.circuit.engine_model import numbers
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.limits import limits_of
-from diagnose.signoff.judging import OWN, Verdict, bands_in, judged_in
+from diagnose.signoff.judging import OWN, EngineFigures, Verdict, bands_of, judged
 from diagnose.signoff.measured import measured_bounds, reading_bounds
 from knowledge.book import the_book
 from knowledge.card import CardFigure
@@ -253,7 +254,9 @@ def test_the_case_goes_before_its_card(tmp_path: Path) -> None:
     assert numbers(case)["relief_setting"] == pytest.approx(60 * PSI)
     assert numbers(case)["main_clearance"] == pytest.approx(0.002 * INCH)
     assert "relief_opens_at" not in case.own_figures
-    assert bands_in(case, BOOK.tasks["relief_opens_at"])[0][0].high == pytest.approx(66 * PSI)
+    assert bands_of(BOOK.tasks["relief_opens_at"], EngineFigures.of(case))[0][
+        0
+    ].high == pytest.approx(66 * PSI)
 
 
 @pytest.mark.parametrize(
@@ -276,9 +279,11 @@ def test_the_case_goes_before_its_card(tmp_path: Path) -> None:
 def test_sign_off_goes_by_the_card(tmp_path: Path, task: str, value: str, verdict: Verdict) -> None:
     entry = f'[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
     case = job(tmp_path, entry)
-    found = judged_in(case, BOOK.tasks[task], case.task_records[0])
+    found = judged(BOOK.tasks[task], case.task_records[0], EngineFigures.of(case))
     assert found.verdict is verdict, found.because
-    assert found.held[0].band.source is OWN
+    assert found.compared[0].band.source is OWN
+    (line,) = entry_lines(case, BOOK)
+    assert line.fits is (verdict is Verdict.PASSED)
 
 
 def test_findings_alarms_and_verdicts_go_by_the_card(tmp_path: Path) -> None:
@@ -383,7 +388,9 @@ def test_the_makers_figure_at_2000_rpm_judges_readings_and_sign_off(tmp_path: Pa
         case = job(tmp_path, entry, card=text)
         assert any(b[0].broken for b in reading_bounds(case.readings[0].reading, case)) is low
         record = case.task_records[0]
-        assert (judged_in(case, record.task, record).verdict is Verdict.FAILED) is low
+        assert (
+            judged(record.task, record, EngineFigures.of(case)).verdict is Verdict.FAILED
+        ) is low
         derived = Diagnosis(BOOK, case).inference.result.derived
         shown = {d.finding.id: d.state.value for d in derived}
         assert (shown.get("gauge_reads_low") == "present") is low

@@ -1,4 +1,4 @@
-"""What a look at a gauge is held against: pressures wanted, hot and cold, and when looks compare.
+"""What a look at a gauge is compared with: pressures wanted, hot and cold, and when looks compare.
 
 Wanted hot: the idle figure, then 10 psi a thousand revolutions (trade rule), up to 85 % of the
 relief setting. Wanted cold: twice the idle figure, or 70 % of the setting at speed. Figures in psi.

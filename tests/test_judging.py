@@ -19,7 +19,7 @@ from diagnose.case.case import TaskRecord
 from diagnose.case.loading import from_text
 from diagnose.case.schema import WorkEntry
 from diagnose.diagnosis import Diagnosis
-from diagnose.signoff.judging import Judged, Verdict, judged
+from diagnose.signoff.judging import NOTHING_KNOWN, EngineFigures, Judged, Verdict, judged
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -71,9 +71,8 @@ def judge(mm: float, task: Task = TASK, own: Mapping[str, float] | None = None) 
     """The verdict on a value, with the engine's own figures ``least`` and ``most`` where given."""
     entry = WorkEntry(no=1, what=task.id, value=f"{mm} mm")
     ends = {"least": LEAST, "most": MOST}
-    return judged(
-        task, TaskRecord(entry, task, mm * MM), {ends[k]: v * MM for k, v in (own or {}).items()}
-    )
+    limits = {ends[k]: v * MM for k, v in (own or {}).items()}
+    return judged(task, TaskRecord(entry, task, mm * MM), EngineFigures(limits=limits))
 
 
 # ------------------------------------------------------------------------ the table of verdicts
@@ -226,10 +225,10 @@ def test_the_figure_for_this_kind_of_engine_decides(
 ) -> None:
     task = replace(TASK, bands=(FIRST, DIESEL))
     record = TaskRecord(WorkEntry(no=1, what=task.id, value=f"{mm} mm"), task, mm * MM)
-    found = judged(task, record, {}, has=lambda f: f in known)
+    found = judged(task, record, EngineFigures(has=lambda f: f in known))
     assert found.verdict is right
     assert found.because.startswith(because)
-    assert len(found.held) == 2, "every source is shown"
+    assert len(found.compared) == 2, "every source is shown"
 
 
 @pytest.mark.parametrize(("mm", "fits"), [(3.5, "fits"), (1.5, "is outside")])
@@ -237,7 +236,7 @@ def test_no_figure_for_this_kind_of_engine_is_said(mm: float, fits: str) -> None
     """A figure of another kind of engine neither passes nor fails anything."""
     task = replace(TASK, bands=(DIESEL,))
     record = TaskRecord(WorkEntry(no=1, what=task.id, value=f"{mm} mm"), task, mm * MM)
-    found = judged(task, record, {})
+    found = judged(task, record, NOTHING_KNOWN)
     assert found.verdict is MAYBE
     assert found.because.startswith("no figure for this engine: enter yours")
     assert f"it {fits} the diesel" in found.because
@@ -250,9 +249,9 @@ WORDS = [("done", GOOD), ("failed", BAD), ("skipped", Verdict.LEFT_OUT)]
 @pytest.mark.parametrize(("state", "right"), WORDS)
 def test_without_a_value_the_persons_word_counts(state: str, right: Verdict) -> None:
     entry = WorkEntry.model_validate({"no": 1, "what": "gap", "state": state, "note": "by hand"})
-    found = judged(TASK, TaskRecord(entry, TASK), {})
+    found = judged(TASK, TaskRecord(entry, TASK), NOTHING_KNOWN)
     assert (found.verdict, found.because) == (right, "by hand")
-    assert judged(TASK, None, {}).verdict is Verdict.OPEN
+    assert judged(TASK, None, NOTHING_KNOWN).verdict is Verdict.OPEN
 
 
 # ------------------------------------------------------------------------ pounds off by twelve
@@ -272,7 +271,7 @@ def test_a_torque_off_by_twelve_names_the_direction_and_the_right_value(
     task: str, value: str, which: str
 ) -> None:
     text = f'schema = 1\n[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
-    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).task_records[0], {})
+    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).task_records[0], NOTHING_KNOWN)
     assert found.verdict is BAD
     said = re.match(r"(.+) is twelve times too (much|little): (.+?) would fit", found.because)
     assert said, found.because

@@ -7,7 +7,7 @@ import pytest
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
-from diagnose.signoff.judging import Verdict, judged
+from diagnose.signoff.judging import EngineFigures, Verdict, judged
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
 from knowledge.units import INCH, MM
@@ -29,7 +29,9 @@ def limit_of(layout: str, more: str = "") -> float:
 def verdict(layout: str, value: str) -> Verdict:
     text = ENGINE.format(layout=layout, more="") + WORK.format(value=value)
     case = from_text(text, None, BOOK)
-    return judged(TASK, case.task_records[0], dict(case.limits), case.usual_limits).verdict
+    return judged(
+        TASK, case.task_records[0], EngineFigures(limits=case.limits, usual=case.usual_limits)
+    ).verdict
 
 
 def too_wide(layout: str, value: str) -> float:
@@ -102,5 +104,9 @@ def test_the_engines_own_figure_decides_a_nominal_value(
     text = ENGINE.format(layout="distributor_v8", more=f"[engine.limits]\n{own}")
     text += f'[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
     case = from_text(text, None, BOOK)
-    found = judged(BOOK.tasks[task], case.task_records[0], dict(case.limits), case.usual_limits)
+    found = judged(
+        BOOK.tasks[task],
+        case.task_records[0],
+        EngineFigures(limits=case.limits, usual=case.usual_limits),
+    )
     assert found.verdict is verdict, found.because

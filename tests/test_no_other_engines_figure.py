@@ -9,7 +9,7 @@ from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
 from diagnose.output.documents.signoff_items import limits_in_words
-from diagnose.signoff.judging import NO_FIGURE, Verdict, bands_in, judged_in
+from diagnose.signoff.judging import NO_FIGURE, EngineFigures, Verdict, bands_of, judged
 from diagnose.signoff.sheet import Item
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -45,14 +45,14 @@ def engine(layout: str, more: str = "", entries: str = "") -> Case:
 def signed_off(layout: str, task: str, value: str, more: str = "") -> tuple[Verdict, str]:
     entry = f'[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
     case = engine(layout, more, entry)
-    found = judged_in(case, BOOK.tasks[task], case.task_records[0])
+    found = judged(BOOK.tasks[task], case.task_records[0], EngineFigures.of(case))
     return found.verdict, found.because
 
 
 @every([t for t in BOOK.tasks.values() if t.bands], lambda t: t.id)
 def test_what_decides_for_an_unknown_engine_was_printed_for_no_single_one(task: Task) -> None:
     """General practice, or a source for every engine; the rest is only shown."""
-    deciding, _ = bands_in(engine("unknown"), task)
+    deciding, _ = bands_of(task, EngineFigures.of(engine("unknown")))
     for band in deciding:
         if band.source.trust in GENERAL or task.id in PUMP_KINDS:
             continue
@@ -78,7 +78,7 @@ def test_where_only_other_engines_are_printed_the_value_waits_for_yours(
     assert because.startswith("no figure for this engine: enter yours; it fits ")
     case = engine("distributor_v8")
     word = BOOK.tasks[task]
-    shown = [*limits_in_words(Item(word, "", judged_in(case, word, None), ()), case)]
+    shown = [*limits_in_words(Item(word, "", judged(word, None, EngineFigures.of(case)), ()), case)]
     assert shown[0] == f"limit: {NO_FIGURE}"
     assert all(line.startswith("printed for another engine or use:") for line in shown[1:])
 
@@ -146,7 +146,7 @@ def test_a_clearance_is_judged_by_the_journals_size() -> None:
 def test_the_aim_of_a_pushrod_v8_judges_no_other_engine() -> None:
     task = BOOK.tasks["main_clearance_fitted"]
     for layout, decides in (("distributor_v8", True), ("overhead_cam_four", False)):
-        first = bands_in(engine(layout), task)[0][0]
+        first = bands_of(task, EngineFigures.of(engine(layout)))[0][0]
         assert (first.says == "usual aim for a pushrod V8") is decides
 
 
@@ -182,7 +182,7 @@ def test_end_float_goes_by_the_journal() -> None:
     task = BOOK.tasks["crank_end_float_set"]
     for size, low in (("2 in", 0.003), ("3 in", 0.005), ("4 in", 0.007)):
         case = engine("unknown", f'[engine.dimensions]\nmain_diameter = "{size}"')
-        first = bands_in(case, task)[0][0]
+        first = bands_of(task, EngineFigures.of(case))[0][0]
         assert first.low == pytest.approx(low * INCH)
 
 
@@ -205,8 +205,12 @@ def test_the_relief_opens_at_the_stated_setting(
 
 
 def test_a_cam_clearance_of_a_petrol_v8_is_no_diesels() -> None:
-    first = bands_in(engine("distributor_v8"), BOOK.tasks["cam_clearance_fitted"])[0][0]
+    first = bands_of(
+        BOOK.tasks["cam_clearance_fitted"], EngineFigures.of(engine("distributor_v8"))
+    )[0][0]
     assert first.high == pytest.approx(0.006 * INCH)
     assert first.source.trust == "memory"
-    diesel = bands_in(engine("tractor_diesel"), BOOK.tasks["cam_clearance_fitted"])[0][0]
+    diesel = bands_of(
+        BOOK.tasks["cam_clearance_fitted"], EngineFigures.of(engine("tractor_diesel"))
+    )[0][0]
     assert "diesel" in diesel.says

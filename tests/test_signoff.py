@@ -14,7 +14,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
-from diagnose.signoff.judging import Verdict, judged, judged_in, own_band
+from diagnose.signoff.judging import NOTHING_KNOWN, EngineFigures, Verdict, judged, own_band
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
@@ -35,7 +35,7 @@ def with_work(task: str, value: str, more: str = "") -> Case:
 
 def verdict(task: str, value: str, more: str = "") -> tuple[Verdict, str]:
     case = with_work(task, value, more)
-    found = judged_in(case, BOOK.tasks[task], case.task_records[0])
+    found = judged(BOOK.tasks[task], case.task_records[0], EngineFigures.of(case))
     return found.verdict, found.because
 
 
@@ -98,7 +98,7 @@ def test_the_engines_own_figure_goes_first() -> None:
     assert verdict("main_clearance_fitted", "0.0022 in")[0] is GOOD
     assert verdict("main_clearance_fitted", "0.0024 in", own)[0] is BAD
     case = with_work("main_clearance_fitted", "0.0022 in", own)
-    band = own_band(BOOK.tasks["main_clearance_fitted"], dict(case.limits))
+    band = own_band(BOOK.tasks["main_clearance_fitted"], EngineFigures.of(case))
     assert band is not None
     assert band.high == pytest.approx(0.0018 * 0.0254)
 
@@ -113,13 +113,13 @@ def test_nothing_outside_every_source_passes(task: Task, share: float) -> None:
     value = share * 2.0 * max(ends)
     entry = f'[[work]]\nno = 1\nwhat = "{task.id}"\nstate = "done"\n'
     worked = from_text(ENGINE + entry, None, BOOK).task_records[0]
-    found = judged(task, type(worked)(worked.entry, task, value), {})
-    fits = [h.fits for h in found.held]
+    found = judged(task, type(worked)(worked.entry, task, value), NOTHING_KNOWN)
+    fits = [h.fits for h in found.compared]
     if not any(fits):
         assert found.verdict is not Verdict.PASSED
     if all(fits):
         assert found.verdict is not Verdict.FAILED
-    assert len(found.held) == len(task.bands), "every source is shown, none averaged"
+    assert len(found.compared) == len(task.bands), "every source is shown, none averaged"
 
 
 @pytest.mark.parametrize(

@@ -15,7 +15,7 @@ from diagnose.case.loading import from_text
 from diagnose.case.schema import WorkEntry
 from diagnose.inference.chaining import Facts, WorkingMemory
 from diagnose.signoff import closing
-from diagnose.signoff.judging import Verdict, _held, figures, judged
+from diagnose.signoff.judging import NOTHING_KNOWN, Verdict, compare, figures, judged
 from diagnose.signoff.parts import OUTSIDE_IN, parts_list
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import DueTask
@@ -32,7 +32,7 @@ from tests.test_judging import FIRST, MM, OFF, TASK, WIDER, judge
 BOOK = the_book()
 
 
-# ------------------------------------------------------------------------ held against a band
+# ------------------------------------------------------------------------ compared with a band
 
 
 @pytest.mark.parametrize(
@@ -44,7 +44,7 @@ BOOK = the_book()
 )  # fmt: skip
 def test_near_is_within_the_error_of_an_end(value: float, spread: float, near: bool) -> None:
     """Exactly one error away is no longer near; figures exact in binary."""
-    assert _held(value, Band(low=1.0, high=2.0, source=JUDGEMENT), spread).near is near
+    assert compare(value, Band(low=1.0, high=2.0, source=JUDGEMENT), spread).near is near
 
 
 @pytest.mark.parametrize(("past", "right"), [(1e-12, Verdict.PASSED), (1e-7, Verdict.FAILED)])
@@ -89,7 +89,7 @@ def test_the_right_torque_is_stated_in_the_unit_that_was_typed(
     task: str, value: str, which: str
 ) -> None:
     text = f'schema = 1\n[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
-    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).task_records[0], {})
+    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).task_records[0], NOTHING_KNOWN)
     right = re.search(r"twelve times too \w+: (.+?) would fit", found.because)
     assert right
     assert which in found.because
@@ -99,7 +99,7 @@ def test_the_right_torque_is_stated_in_the_unit_that_was_typed(
 def test_a_torque_without_a_figure_of_its_own_is_judged_by_its_word() -> None:
     task = BOOK.tasks["pump_bolts_torqued"]
     entry = WorkEntry.model_validate({"no": 1, "what": task.id, "state": "done", "note": "by ear"})
-    assert judged(task, TaskRecord(entry, task), {}).verdict is Verdict.PASSED
+    assert judged(task, TaskRecord(entry, task), NOTHING_KNOWN).verdict is Verdict.PASSED
 
 
 # ------------------------------------------------------------------------ a band in words

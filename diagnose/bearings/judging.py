@@ -49,7 +49,7 @@ RANK: Mapping[Flag, int] = {flag: i for i, flag in enumerate(Flag)}
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """One thing that is wrong: the value [m], what it is held against [m], and how sure."""
+    """One thing that is wrong: the value [m], what it is compared with [m], and how sure."""
 
     flag: Flag
     value: float = 0.0

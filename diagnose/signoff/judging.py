@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
-from types import MappingProxyType
-from typing import TypeAlias
 
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, TaskRecord
@@ -36,8 +34,8 @@ UNSETTLED = (Verdict.OPEN, Verdict.FAILED, Verdict.BORDERLINE)
 
 
 @dataclass(frozen=True, slots=True)
-class Held:
-    """A value held against one source's figures."""
+class Comparison:
+    """A value compared with one source's figures."""
 
     band: Band
     fits: bool
@@ -50,13 +48,41 @@ class Judged:
 
     verdict: Verdict
     because: str
-    held: tuple[Held, ...] = ()
+    compared: tuple[Comparison, ...] = ()
 
 
 NO_FIGURE = "no figure for this engine: enter yours"
 OWN = Source("own", "this engine's own figure")
-NOTHING: Mapping[Limit, Figure] = MappingProxyType({})
-NO_SIZES: Mapping[str, float] = MappingProxyType({})
+
+
+def no_feature(feature: Finding) -> bool:
+    """Know no feature of the engine."""
+    return False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EngineFigures:
+    """What is known of one engine to judge its values by; figures in SI."""
+
+    limits: Mapping[Limit, float] = field(default_factory=dict)  #: its own
+    usual: Mapping[Limit, Figure] = field(default_factory=dict)  #: of its layout and sizes
+    has: Callable[[Finding], bool] = no_feature  #: whether it is known to have a feature
+    on_card: Mapping[str, Sequence[CardValue]] = field(default_factory=dict)  #: by id of the task
+    sizes: Mapping[str, float] = field(default_factory=dict)  #: of its parts, by id
+
+    @classmethod
+    def of(cls, case: Case) -> EngineFigures:
+        """Of the engine of a case."""
+        return cls(
+            limits=case.limits,
+            usual=case.usual_limits,
+            has=case.has,
+            on_card=case.own_figures,
+            sizes=case.sizes,
+        )
+
+
+NOTHING_KNOWN = EngineFigures()
 
 
 def usual_band(task: Task, usual: Mapping[Limit, Figure]) -> Band | None:
@@ -73,21 +99,13 @@ def usual_band(task: Task, usual: Mapping[Limit, Figure]) -> Band | None:
     return Band(low=ends[0], high=ends[1], source=known[0].source, says=known[0].says)
 
 
-Features: TypeAlias = Callable[[Finding], bool]  #: whether the engine is known to have a feature
-
-
-def no_feature(feature: Finding) -> bool:
-    """Know no feature of the engine."""
-    return False
-
-
-def card_band(task: Task, own: Sequence[CardValue]) -> Band | None:
+def card_band(task: Task, on_card: Sequence[CardValue]) -> Band | None:
     """What the engine's card accepts for this task, SI; None where the card says nothing of it.
 
     One figure alone of a torque or setting stands for a band either side of it; where only a wear
     limit is printed, that is the widest.
     """
-    value = next((v for v in own if v.figure.dimension == task.dimension), None)
+    value = next((v for v in on_card if v.figure.dimension == task.dimension), None)
     if value is None:
         return None
     low, high = value.low, value.high if value.high is not None else value.worn
@@ -96,8 +114,9 @@ def card_band(task: Task, own: Sequence[CardValue]) -> Band | None:
     return Band(low=low, high=high, source=OWN, says=OWN.title)
 
 
-def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature) -> Band | None:
+def own_band(task: Task, engine: EngineFigures) -> Band | None:
     """The engine's own figures from the case, where it has any for this task."""
+    limits = engine.limits
     low, high = task.limits
     ends = [limits.get(limit) if limit else None for limit in (low, high)]
     if low is STOP_RUNNING_PRESSURE and HOT_RUNNING_PRESSURE in limits:
@@ -106,90 +125,57 @@ def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature)
         ends = [(1 - EITHER_SIDE) * ends[0], (1 + EITHER_SIDE) * ends[0]]
     if ends == [None, None]:
         return None
-    printed = [limit.printed(has) if limit else () for limit in (low, high)]
+    printed = [limit.printed(engine.has) if limit else () for limit in (low, high)]
     usual = [each[0].value if each else None for each in printed]
     return Band(
         low=ends[0] if ends[0] is not None else usual[0],
         high=ends[1] if ends[1] is not None else usual[1],
         source=OWN,
-        says="this engine's own figure",
+        says=OWN.title,
     )
 
 
-def bands_of(
-    task: Task,
-    limits: dict[Limit, float],
-    usual: Mapping[Limit, Figure] = NOTHING,
-    has: Features = no_feature,
-    own: Sequence[CardValue] = (),
-    sizes: Mapping[str, float] = NO_SIZES,
-) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
+def bands_of(task: Task, engine: EngineFigures) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
     """What may decide, the first before the others, and what was printed for other engines.
 
     First come the engine's own figures, from its card or the case, then those of its layout or
-    sizes, those for its kind and those for no kind in particular. ``has`` tells which features the
-    engine is known to have; ``own``: what its card says for this task; ``sizes``: of its parts, SI.
+    sizes, those for its kind and those for no kind in particular.
     """
-    first = card_band(task, own) or own_band(task, limits, has), usual_band(task, usual)
-    of_size = {id(b): b.of_size.holds(sizes) if b.of_size else None for b in task.bands}
-    fitting = [b for b in task.bands if b.fits(has) and of_size[id(b)] is not False]
+    own = card_band(task, engine.on_card.get(task.id, ())) or own_band(task, engine)
+    first = own, usual_band(task, engine.usual)
+    of_size = {id(b): b.of_size.holds(engine.sizes) if b.of_size else None for b in task.bands}
+    fitting = [b for b in task.bands if b.fits(engine.has) and of_size[id(b)] is not False]
     kind = [b for b in fitting if b.only_with or of_size[id(b)]]
     general = [b for b in fitting if b not in kind]
     others = tuple(b for b in task.bands if b not in fitting)
     return (*(band for band in first if band), *kind, *general), others
 
 
-def judged(
-    task: Task,
-    worked: TaskRecord | None,
-    limits: dict[Limit, float],
-    usual: Mapping[Limit, Figure] = NOTHING,
-    has: Features = no_feature,
-    own: Sequence[CardValue] = (),
-    sizes: Mapping[str, float] = NO_SIZES,
-) -> Judged:
-    """What was recorded of a task, judged. Without a value, the person's own word.
-
-    ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI;
-    ``has``: whether the engine is known to have a feature; ``own``: what its card says; ``sizes``:
-    of its parts by id, SI.
-    """
+def judged(task: Task, worked: TaskRecord | None, engine: EngineFigures) -> Judged:
+    """What was recorded of a task, judged. Without a value, the person's own word."""
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    bands, others = bands_of(task, limits, usual, has, own, sizes)
-    held = tuple(_held(worked.value, band, task.spread) for band in (*bands, *others))
+    bands, others = bands_of(task, engine)
+    compared = tuple(compare(worked.value, band, task.spread) for band in (*bands, *others))
     if not bands:
-        return _by_none(task, worked, held)
+        return _by_none(task, worked, compared)
     first = bands[0]
-    by_size = first.of_size is not None and first.of_size.holds(sizes) is True
+    by_size = first.of_size is not None and first.of_size.holds(engine.sizes) is True
     alone = first.source is OWN or (by_size and task.dimension == "torque")
-    return _by_value(task, worked, held, len(bands), alone)
+    return _by_value(task, worked, compared, len(bands), alone)
 
 
-def judged_in(case: Case, task: Task, worked: TaskRecord | None) -> Judged:
-    """A task record of a case, judged by what is known of the case's engine."""
-    own = case.own_figures.get(task.id, ())
-    known = (dict(case.limits), case.usual_limits, case.has, own, case.sizes)
-    return judged(task, worked, *known)
-
-
-def bands_in(case: Case, task: Task) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
-    """As ``bands_of``, by what is known of the case's engine."""
-    own = case.own_figures.get(task.id, ())
-    return bands_of(task, dict(case.limits), case.usual_limits, case.has, own, case.sizes)
-
-
-def _by_none(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> Judged:
+def _by_none(task: Task, worked: TaskRecord, compared: tuple[Comparison, ...]) -> Judged:
     """No source prints a figure for this kind of engine."""
-    if twelve := off_by_twelve(task, worked, held):
-        return Judged(Verdict.FAILED, twelve, held)
+    if twelve := off_by_twelve(task, worked, compared):
+        return Judged(Verdict.FAILED, twelve, compared)
     says = NO_FIGURE
-    if held:
-        fits = "fits" if held[0].fits else "is outside"
-        says += f"; it {fits} {_named(held[0].band)}"
-    return Judged(Verdict.BORDERLINE, says, held)
+    if compared:
+        fits = "fits" if compared[0].fits else "is outside"
+        says += f"; it {fits} {_named(compared[0].band)}"
+    return Judged(Verdict.BORDERLINE, says, compared)
 
 
 def _by_word(worked: TaskRecord) -> Judged:
@@ -216,64 +202,65 @@ def _fits(value: float, band: Band) -> bool:
     return low - slack <= value <= high + slack
 
 
-def _held(value: float, band: Band, spread: float) -> Held:
+def compare(value: float, band: Band, spread: float) -> Comparison:
+    """A value with one band, all SI; ``spread``: the measuring error, one standard deviation."""
     low, high = _ends(band)
     fits = _fits(value, band)
     error = min(spread, (high - low) / 4)  # a band as narrow as the error would leave nothing sound
     near = min(abs(value - low), abs(value - high)) < error
-    return Held(band, fits, near)
+    return Comparison(band, fits, near)
 
 
 def _by_value(
-    task: Task, worked: TaskRecord, held: tuple[Held, ...], deciding: int, alone: bool
+    task: Task, worked: TaskRecord, compared: tuple[Comparison, ...], deciding: int, alone: bool
 ) -> Judged:
     """Judge by the first band, which may decide ``alone``.
 
     Else the other ``deciding`` ones are named, and those printed for one engine keep a value from
     failing, as the engine may be that one; the rest are only shown.
     """
-    first, others = held[0], held[1:deciding]
-    if twelve := off_by_twelve(task, worked, held):
-        return Judged(Verdict.FAILED, twelve, held)
+    first, others = compared[0], compared[1:deciding]
+    if twelve := off_by_twelve(task, worked, compared):
+        return Judged(Verdict.FAILED, twelve, compared)
     if first.fits:
         if first.near:
             return Judged(
                 Verdict.BORDERLINE,
                 "within the measuring error of the limit: measure again another way",
-                held,
+                compared,
             )
-        against = [h for h in others if not h.fits]
+        against = [c for c in others if not c.fits]
         says = f"; {_named(against[0].band)} would refuse it" if against and not alone else ""
-        return Judged(Verdict.PASSED, f"fits {_named(first.band)}{says}", held)
+        return Judged(Verdict.PASSED, f"fits {_named(first.band)}{says}", compared)
     if first.near:
         return Judged(
             Verdict.BORDERLINE,
             "just outside, within the measuring error: measure again another way",
-            held,
+            compared,
         )
-    of_one = [h for h in held[deciding:] if h.band.of_one]
-    agrees = [h for h in (*others, *of_one) if h.fits]
+    of_one = [c for c in compared[deciding:] if c.band.of_one]
+    agrees = [c for c in (*others, *of_one) if c.fits]
     if agrees and not alone:
         return Judged(
             Verdict.BORDERLINE,
             f"outside {_named(first.band)}, but fits {_named(agrees[0].band)}: sources differ, "
             "the engine maker's figure decides",
-            held,
+            compared,
         )
-    return Judged(Verdict.FAILED, f"outside {_named(first.band)}", held)
+    return Judged(Verdict.FAILED, f"outside {_named(first.band)}", compared)
 
 
 def _named(band: Band) -> str:
     return band.says or band.source.title
 
 
-def off_by_twelve(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> str:
+def off_by_twelve(task: Task, worked: TaskRecord, compared: tuple[Comparison, ...]) -> str:
     """A torque that would fit if inch-pounds and foot-pounds had been mixed up; else empty."""
-    if task.dimension != "torque" or worked.value is None or any(h.fits for h in held):
+    if task.dimension != "torque" or worked.value is None or any(c.fits for c in compared):
         return ""
     dimension = DIMENSIONS["torque"]
     for factor, missed in ((TWELVE, "little"), (1.0 / TWELVE, "much")):
-        meant = next((h for h in held if _fits(worked.value * factor, h.band)), None)
+        meant = next((c for c in compared if _fits(worked.value * factor, c.band)), None)
         if meant is None:
             continue
         written = worked.entry.value or ""

@@ -1,4 +1,4 @@
-"""A measured value or a gauge reading held against every figure that is printed for the engine."""
+"""A measured value or a gauge reading compared with every figure that is printed for the engine."""
 
 from __future__ import annotations
 

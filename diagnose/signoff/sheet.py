@@ -11,7 +11,7 @@ from functools import cached_property
 
 from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
-from diagnose.signoff.judging import Judged, Verdict, judged_in
+from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.applying import applies
@@ -121,5 +121,6 @@ _GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED
 
 def _worst(task: Task, worked: tuple[TaskRecord, ...], case: Case) -> Judged:
     """Judge a task done in several places by its worst result."""
-    every = [judged_in(case, task, w) for w in worked or (None,)]
+    engine = EngineFigures.of(case)
+    every = [judged(task, w, engine) for w in worked or (None,)]
     return min(every, key=lambda j: _GRAVEST.index(j.verdict))

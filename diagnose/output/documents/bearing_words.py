@@ -34,7 +34,7 @@ SHORT = {
     Flag.CRUSH: "crush {value}",
     Flag.SPREAD: "spread {value}",
 }
-#: what the value of a flag is held against, for the long form
+#: what the value of a flag is compared with, for the long form
 AGAINST = {
     Flag.IMPOSSIBLE: "clearance {value} cannot be: a reading or a unit is wrong",
     Flag.GRIND: "the journal must be ground",

@@ -21,7 +21,7 @@ from diagnose.case.writing import Appended
 from diagnose.output.documents.report_entries import day
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
-from diagnose.signoff.judging import Verdict, judged
+from diagnose.signoff.judging import EngineFigures, Verdict, judged
 from diagnose.signoff.measured import measured_bounds, reading_bounds
 from knowledge.book import Book
 
@@ -40,7 +40,7 @@ class EntryLine:
     kind: str  #: the table it stands in
     says: str
     verdict: str  #: on a value or reading
-    fits: bool | None  #: whether it keeps its limits; None: nothing to hold it against
+    fits: bool | None  #: whether it keeps its limits; None: nothing to compare it with
     day: str
     by: str
     note: str
@@ -118,5 +118,5 @@ def _fits(case: Case, book: Book) -> Iterator[tuple[int, bool]]:
         if bounds := reading_bounds(read.reading, case):
             yield read.entry.no, not any(each[0].broken for each in bounds)
     for work in case.task_records:
-        verdict = judged(work.task, work, dict(case.limits), case.usual_limits, case.has).verdict
+        verdict = judged(work.task, work, EngineFigures.of(case)).verdict
         yield work.entry.no, verdict not in BAD

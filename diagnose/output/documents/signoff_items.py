@@ -11,7 +11,15 @@ from diagnose.case.units import units_of
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.limits import source_title, usual_units
-from diagnose.signoff.judging import NO_FIGURE, OWN, UNSETTLED, Verdict, bands_in, figures
+from diagnose.signoff.judging import (
+    NO_FIGURE,
+    OWN,
+    UNSETTLED,
+    EngineFigures,
+    Verdict,
+    bands_of,
+    figures,
+)
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Hold, Phase
@@ -41,7 +49,7 @@ BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_
 
 @dataclass(frozen=True, kw_only=True)
 class HeldFigure:
-    """A value held against what one source accepts; SI units."""
+    """A value compared with what one source accepts; SI units."""
 
     low: float | None
     high: float | None
@@ -138,7 +146,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
                 near=h.near,
                 source=h.band.source.key,
             )
-            for h in item.judged.held
+            for h in item.judged.compared
         ),
         values=tuple(w.entry.value or w.entry.state for w in item.worked),
         remedy=task.remedy,
@@ -174,7 +182,7 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
             yield f"this engine: {value.figure.says} {value.text}"
         return
     unit = _unit_used(item, case)
-    deciding, others = bands_in(case, task)
+    deciding, others = bands_of(task, EngineFigures.of(case))
     if not deciding and task.bands:
         yield f"limit: {NO_FIGURE}"
     for i, band in enumerate((*deciding, *others)):
@@ -190,8 +198,8 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    deciding, others = bands_in(case, task)
-    for band, found in zip_longest((*deciding, *others), item.judged.held):
+    deciding, others = bands_of(task, EngineFigures.of(case))
+    for band, found in zip_longest((*deciding, *others), item.judged.compared):
         yield Accepted(
             accepts=figures(band, task, unit),
             says="" if band.source is OWN else band.says,

@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
-from diagnose.signoff.judging import NO_FIGURE, OWN, figures, judged_in
+from diagnose.signoff.judging import NO_FIGURE, OWN, EngineFigures, figures, judged
 from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
@@ -37,11 +37,11 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             found[measured.entry.no] = _sentence(every, dimension, unit) if every else nothing
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
-            answer = judged_in(after, work.task, work)
+            answer = judged(work.task, work, EngineFigures.of(after))
             found[work.entry.no] = f"{answer.verdict.value}: {answer.because}"
-            if answer.held:
+            if answer.compared:
                 unit = unit_in(work.entry.value or "", DIMENSIONS[work.task.dimension])
-                accepted = figures(answer.held[0].band, work.task, unit)
+                accepted = figures(answer.compared[0].band, work.task, unit)
                 found[work.entry.no] += f" ({accepted})"
     for reading in after.readings:
         if reading.entry.no >= first:
