@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
-from diagnose.case.looks import as_given
+from diagnose.case.looks import as_given, said
 from diagnose.case.pressures import pressure_of
+from diagnose.case.schema import ReadingEntry
 from diagnose.entry.readings import ReadingInput, parse_reading
 from knowledge.book import the_book
 from knowledge.engines.features import DIESEL
@@ -300,3 +301,31 @@ def test_a_baseline_takes_words() -> None:
 def test_never_holds_at_every_speed(text: str, ever: bool) -> None:
     """Without a speed, "never above" is said of all of them: a ceiling."""
     assert read(text).at_all_speeds is ever
+
+
+@pytest.mark.parametrize(
+    ("text", "psi"),
+    [
+        ("1/4 of the 80 psi scale", 20.0),
+        ("3/4 of the 80 psi scale", 60.0),
+        ("50% of the 80 psi scale", 40.0),
+    ],
+)
+def test_a_share_of_a_known_scale(text: str, psi: float) -> None:
+    assert pressure_of(text).value / PSI == pytest.approx(psi)
+
+
+def test_nothing_is_shared_among_none() -> None:
+    with pytest.raises(UnitError, match="no share of a dial"):
+        pressure_of("1/0 of the dial")
+
+
+@pytest.mark.parametrize(
+    ("usual", "words"),
+    [(None, "10 psi at hot idle"), ("40 psi", "10 psi, usually 40 psi, at hot idle")],
+)
+def test_a_reading_is_said_with_its_usual_pressure(usual: str | None, words: str) -> None:
+    entry = ReadingEntry.model_validate(
+        {"no": 1, "rpm": "idle", "oil": "hot", "pressure": "10 psi", "usual": usual}
+    )
+    assert said(entry) == words

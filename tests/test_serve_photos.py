@@ -62,10 +62,10 @@ def test_nothing_of_place_time_or_person_stays(data: bytes) -> None:
 @pytest.mark.parametrize("turned", [1, 3, 6, 8])
 def test_a_photo_stays_the_right_way_up(turned: int, order: str) -> None:
     """The way it is turned is all that is left of its metadata, and reads as before."""
-    from diagnose.serve.pictures import _orientation, _segments
+    from diagnose.serve.pictures import orientation, segments
 
     _, clean = cleaned(jpeg(turned, order))
-    found = [_orientation(part) for marker, part in _segments(clean) if marker == 0xE1]
+    found = [orientation(part) for marker, part in segments(clean) if marker == 0xE1]
     assert found == ([turned] if turned > 1 else [])
     assert cleaned(clean)[1] == clean, "cleaning twice changes nothing"
 

@@ -19,7 +19,7 @@ PATIENCE = 30.0  #: seconds to wait for another command that is writing
 _PREFIX, _SUFFIX = ".diagnose-", ".new"
 NO_FOLDER = "there is no such folder"
 #: what file systems without such locks answer: there the rename alone keeps files whole
-_NO_LOCKS = (errno.ENOLCK, errno.EBADF, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS)
+NO_LOCKS = (errno.ENOLCK, errno.EBADF, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +68,7 @@ def _lock(handle: int, path: Path) -> bool:
                 raise _cannot(path, "another command keeps writing there") from None
             time.sleep(0.005)
         except OSError as error:
-            if error.errno not in _NO_LOCKS:
+            if error.errno not in NO_LOCKS:
                 raise _cannot(path, error.strerror) from None
             return False
 

@@ -63,9 +63,9 @@ def _png(data: bytes) -> bytes:
 def _jpeg(data: bytes) -> bytes:
     out: list[bytes] = [b"\xff\xd8"]
     turned, sized, scanned = 1, False, False
-    for marker, part in _segments(data):
+    for marker, part in segments(data):
         if marker == _EXIF:
-            turned = _orientation(part) or turned
+            turned = orientation(part) or turned
         elif marker in _SIZES:
             _check_size(*struct.unpack_from(">HH", part, 5))
             sized = True
@@ -87,7 +87,7 @@ def _jpeg(data: bytes) -> bytes:
     return b"".join((*out, b"\xff\xd9"))
 
 
-def _segments(data: bytes) -> Iterator[tuple[int, bytes]]:
+def segments(data: bytes) -> Iterator[tuple[int, bytes]]:
     """Every marker with its bytes, scans with their data, up to the end of the picture."""
     at = 2
     while True:
@@ -122,7 +122,7 @@ def _scan_end(data: bytes, at: int) -> int:
         at += 1 if data[at + 1] == 0xFF else 2
 
 
-def _orientation(part: bytes) -> int:
+def orientation(part: bytes) -> int:
     """How an Exif segment says the picture is turned, 1 to 8; 0 where it does not say."""
     tiff = part[10:]
     if part[4:10] != b"Exif\0\0" or tiff[:2] not in (b"II", b"MM"):

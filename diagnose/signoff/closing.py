@@ -54,13 +54,13 @@ def open_points(answer: Diagnosis, until: float) -> tuple[Obstacle, ...]:
     failed = [id_ for id_ in failed if id_ not in held]
     if failed:
         found.append(Obstacle(f"sign-off failed: {_some(failed)}"))
-    if _falls_short(answer):
+    if falls_short(answer):
         less = "the first start read less than was predicted"
         found.append(Obstacle(less, Way.FIRST_START))
     return tuple(found)
 
 
-def _falls_short(answer: Diagnosis) -> bool:
+def falls_short(answer: Diagnosis) -> bool:
     """Whether the repaired engine shows less than it should; loads the physics where it was read."""
     if not answer.case.start_readings:
         return False

@@ -81,14 +81,14 @@ class Signoff:
         found = []
         for phase in Phase:
             for task in self.answer.book.tasks.values():
-                why = self._why(task, due) if task.phase is phase else ""
+                why = self.called_for(task, due) if task.phase is phase else ""
                 if why:
                     mine = tuple(worked.get(task, ()))
                     found.append(Item(task, why, _worst(task, mine, case), mine))
         return tuple(found)
 
-    def _why(self, task: Task, due: dict[Task, DueTask]) -> str:
-        """Why the task is called for; empty where it is not."""
+    def called_for(self, task: Task, due: dict[Task, DueTask]) -> str:
+        """Why the task is called for; empty where it is not. ``due``: what the findings call for."""
         if task.phase is Phase.CLEANING:
             found = due.get(task)
             return ", ".join(f.says for f in found.because[:2]) if found else ""

@@ -39,11 +39,11 @@ class Area:
 
 
 _HYDRAULICS = (
-    "test_survivors_hydraulics.py",
+    "test_hydraulics_defaults.py",
     *(
         f"test_hydraulics_{name}.py"
         for name in (
-            "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks", "oil",
+            "tables", "published_films", "published_pump", "circuit", "circuit_solvers", "leaks", "oil",
             "laws", "circuit_limits", "reynolds",
         )
     ),
@@ -57,7 +57,7 @@ AREAS = {
             "diagnose/diagnosis.py",
         ),
         (
-            "test_survivors_ranking.py",
+            "test_ranking_when_large.py",
             "test_evidence.py",
             "test_ranking.py",
             "test_ranking_limits.py",
@@ -69,7 +69,7 @@ AREAS = {
     "planning": Area(
         ("diagnose/planning", "diagnose/check_planner.py"),
         (
-            "test_survivors_planning.py",
+            "test_planning_by_hand.py",
             "test_case_facts.py",
             "test_covers.py",
             "test_planning.py",
@@ -87,7 +87,7 @@ AREAS = {
         ),
         (
             "test_gauge_limits.py",
-            "test_survivors_alarms.py",
+            "test_alarms_at_limits.py",
             "test_alarms.py",
             "test_case_facts.py",
             "test_rule_examples.py",
@@ -96,9 +96,8 @@ AREAS = {
     "judging": Area(
         ("diagnose/signoff", "knowledge/judging.py"),
         (
-            "test_survivors_signoff.py",
-            "test_survivors_judging.py",
-            "test_survivors_start.py",
+            "test_judging_and_closing.py",
+            "test_first_start.py",
             "test_judging.py",
             "test_gauge_limits.py",
             "test_case_facts.py",
@@ -119,11 +118,10 @@ AREAS = {
     "case": Area(
         ("diagnose/case",),
         (
-            "test_survivors_signoff.py",
-            "test_survivors_case.py",
-            "test_survivors_words.py",
-            "test_survivors_entries.py",
-            "test_survivors_disk.py",
+            "test_case_at_limits.py",
+            "test_readings_in_words.py",
+            "test_entries_at_limits.py",
+            "test_disk.py",
             "test_case_facts.py",
             "test_case_faults.py",
             "test_casefile.py",
@@ -154,7 +152,7 @@ AREAS = {
         (
             "test_review_shown.py",
             "test_review_printed.py",
-            "test_survivors_report.py",
+            "test_review_documents.py",
             "test_found_faults.py",
             "test_contradictions_named.py",
             "test_alarms.py",

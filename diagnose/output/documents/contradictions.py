@@ -49,7 +49,7 @@ def rests_on(diagnosis: Diagnosis, contradiction: Contradiction) -> dict[int, st
 
 def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tuple[int, str]]:
     case = diagnosis.case
-    findings, measures, read = _behind(diagnosis, contradiction)
+    findings, measures, read = entries_behind(diagnosis, contradiction)
     for seen in case.finding_records:
         if seen.finding in findings and seen.observation is not None:
             said = "yes" if seen.entry.state == "present" else "no"
@@ -61,7 +61,7 @@ def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tup
         yield one.entry.no, as_given(one.entry)
 
 
-def _behind(
+def entries_behind(
     diagnosis: Diagnosis, contradiction: Contradiction
 ) -> tuple[set[Finding], set[Measure], bool]:
     """The findings, measures and readings it comes from, also through derived findings."""

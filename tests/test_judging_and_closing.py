@@ -1,4 +1,4 @@
-"""Judging, the sheet and closing, where a small change of the code could pass unnoticed."""
+"""Judging, the sheet of tasks and closing, at their limits and piece by piece."""
 
 from __future__ import annotations
 
@@ -22,10 +22,11 @@ from diagnose.teardown.loose_ends import DueTask
 from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.book import the_book
 from knowledge.judging import beyond_limit, sure_beyond
+from knowledge.judging import judged as derived_of
 from knowledge.model import State
 from knowledge.reassembly.scope import OPENED_FOR
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
-from knowledge.units import DIMENSIONS, show, unit_in
+from knowledge.units import DIMENSIONS, PSI, show, unit_in
 from knowledge.work import Access, Band, Phase, Task
 from tests.test_judging import FIRST, MM, OFF, TASK, WIDER, judge
 
@@ -203,7 +204,7 @@ def sheet(
 
 
 def why(sheet_: Signoff, task: Task, due: Any = None) -> str:
-    return sheet_._why(task, due or {})
+    return sheet_.called_for(task, due or {})
 
 
 def of_phase(phase: Phase) -> Task:
@@ -325,7 +326,7 @@ def test_what_keeps_a_job_open(
     monkeypatch.setattr(
         closing, "Signoff", lambda *_: SimpleNamespace(blocking=blocking, items=items)
     )
-    monkeypatch.setattr(closing, "_falls_short", lambda _: weak)
+    monkeypatch.setattr(closing, "falls_short", lambda _: weak)
     named = [SimpleNamespace(says=says) for says in ("the cause", "another", "the last")]
     ranking = [
         SimpleNamespace(cause=c, probability=p)
@@ -344,4 +345,41 @@ def test_a_first_start_without_a_circuit_falls_short_of_nothing() -> None:
     case = from_text(text, None, BOOK)
     assert case.start_readings
     answer: Any = SimpleNamespace(case=case, book=BOOK)
-    assert closing._falls_short(answer) is False
+    assert closing.falls_short(answer) is False
+
+
+# ------------------------------------------------------------------------ findings and bands
+
+OPENS = BOOK.tasks["relief_opens_at"]
+
+
+@pytest.mark.parametrize(
+    ("probability", "state", "sure"),
+    [(0.2, State.ABSENT, 0.8), (0.49, State.ABSENT, 0.51), (0.5, State.PRESENT, 0.5),
+     (0.9, State.PRESENT, 0.9)],
+)  # fmt: skip
+def test_likelier_than_not_is_present(probability: float, state: State, sure: float) -> None:
+    derived = derived_of(BOOK.findings["needle_flickers"], probability)
+    assert derived.state is state
+    assert derived.sure == pytest.approx(sure)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "words"),
+    [(40 * PSI, 60 * PSI, "40 psi to 60 psi"), (40 * PSI, None, "at least 40 psi"),
+     (None, 60 * PSI, "at most 60 psi")],
+)  # fmt: skip
+def test_a_band_may_be_open_at_one_end(low: float | None, high: float | None, words: str) -> None:
+    assert figures(Band(low=low, high=high, source=JUDGEMENT), OPENS, "psi") == words
+
+
+@pytest.mark.parametrize("below", [False, True])
+@pytest.mark.parametrize("stop", [False, True])
+def test_either_fault_of_a_first_start_falls_short(
+    below: bool, stop: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Less than predicted, or under a stop limit: one is enough."""
+    start = SimpleNamespace(compared=[SimpleNamespace(below=below, stop=stop)])
+    monkeypatch.setattr("diagnose.signoff.start.first_start", lambda *_: start)
+    answer: Any = SimpleNamespace(case=SimpleNamespace(start_readings=(1,)), book=BOOK)
+    assert closing.falls_short(answer) is (below or stop)

@@ -9,13 +9,14 @@ import pytest
 
 from diagnose.case import writing
 from diagnose.case.case import Case
-from diagnose.case.loading import LARGEST, from_tables, load
+from diagnose.case.loading import LARGEST, from_tables, from_text, load
 from diagnose.case.schema import Engine, Job, quoted, seen
 from diagnose.case.writing import Appended, NewEntry, append, start, table_text
 from diagnose.errors import BadCaseError, CannotWriteError
 from knowledge.book import the_book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import State
+from knowledge.units import PSI
 
 BOOK = the_book()
 FLICKERS = {"what": "needle_flickers", "state": "present"}
@@ -242,3 +243,8 @@ def test_what_is_appended_is_numbered_on_from_the_last(tmp_path: Path) -> None:
     append(path, BOOK, [("finding", {**FLICKERS, "replaces": 2, "state": "withdrawn"})])
     case = append(path, BOOK, [("finding", {**FLICKERS, "what": "bearing_knock"})])
     assert [r.entry.no for r in case.finding_records] == [1, 4]
+
+
+def test_the_engines_own_limit_is_kept() -> None:
+    case = from_text('schema = 1\n[engine.limits]\nhot_idle_pressure = "12 psi"\n', None, BOOK)
+    assert case.limits == {BOOK.limits["hot_idle_pressure"]: pytest.approx(12 * PSI)}

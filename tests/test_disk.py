@@ -87,7 +87,7 @@ def test_a_lock_refused_for_another_reason_stops_the_writing(
             pass
 
 
-@pytest.mark.parametrize("number", disk._NO_LOCKS)
+@pytest.mark.parametrize("number", disk.NO_LOCKS)
 def test_a_file_system_without_locks_is_written_to_alone_by_nobody(
     tmp_path: Path, number: int, monkeypatch: pytest.MonkeyPatch
 ) -> None:

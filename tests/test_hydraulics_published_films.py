@@ -1,4 +1,4 @@
-"""Oil, bearings and leaks against published values. The other elements: ..._published_b."""
+"""Oil, bearings and leaks against published values; all else in ``test_hydraulics_published_pump``."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from diagnose.hydraulics import bearing, leaks, oil, raimondi_boyd
 from diagnose.hydraulics.clearance import Diametral, Radial
 from diagnose.hydraulics.viscosity_index import viscosity_index
 from tests.support.published import Check, assert_meets, cases, check, checks, unclaimed
-from tests.test_hydraulics_published_b import FORMULAS as THE_OTHERS
+from tests.test_hydraulics_published_pump import FORMULAS as THE_OTHERS
 
 SHIGLEY_RHO_CP = 861.0 * 1760.0  #: J/(m3·K), behind Shigley's temperature charts
 METRIC_RHO_CP = 1.5 / 978e6 * 1e15  #: J/(m3·K), what the printed 978e6 of kN, kPa, mm implies

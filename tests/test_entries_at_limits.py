@@ -11,7 +11,7 @@ from diagnose.case.writing import append_engine, start
 from diagnose.errors import OutOfScopeError, UsageError
 from knowledge.model import Finding, Kind, Stage, State
 from knowledge.units import DIMENSIONS, PSI
-from tests.test_survivors_case import BOOK, faults, finding, read
+from tests.test_case_at_limits import BOOK, faults, finding, read
 
 # ------------------------------------------------------------------------ values at their bounds
 
