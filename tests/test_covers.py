@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.planning.covers import Block, Job, blocks, expected_cost, order
+from diagnose.planning.covers import Block, Job, blocks, order
 from tests.support.examples import examples
 
 
@@ -23,6 +23,15 @@ def every_order(
     for job in jobs:
         if job not in done and (job.behind is None or job.behind in open_):
             yield from every_order(jobs, (*done, job))
+
+
+def expected_cost(jobs: Sequence[Job[str]]) -> float:
+    """Expected cost until the fault is found or all is done: Σ cost × P(not found before)."""
+    left, total = 1.0, 0.0
+    for job in jobs:
+        total += job.cost * left
+        left -= job.chance
+    return total
 
 
 def planned(jobs: Sequence[Job[str]]) -> tuple[Job[str], ...]:

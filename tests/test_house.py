@@ -12,6 +12,7 @@ from pathlib import Path
 import networkx as nx
 import pytest
 
+import diagnose
 from diagnose.cli.app import COMMANDS
 from tests.support.every import every
 
@@ -319,6 +320,38 @@ def test_each_command_has_the_module_of_its_name() -> None:
     assert set(homes) == {m for m in MODULES if m.startswith(f"{package}.")}
     for module in homes:
         assert not [n for n in imports()[module] if within(n, package)], module
+
+
+def test_what_is_defined_is_used() -> None:
+    """Each function, class and constant of ``diagnose`` is named where it is not defined."""
+    defined: dict[str, list[str]] = {}
+    used = set(diagnose.__all__)
+    for path in [*FILES, *ROOT.glob("tests/**/*.py")]:
+        tree = ast.parse(path.read_text("utf-8"))
+        if path.is_relative_to(ROOT / "diagnose"):
+            for statement in tree.body:
+                for word in _defined(statement):
+                    defined.setdefault(word, []).append(name(path))
+        for node in ast.walk(tree):
+            match node:
+                case ast.Name(id=word, ctx=ast.Load()) | ast.Attribute(attr=word):
+                    used.add(word)
+                case ast.ImportFrom(names=names):
+                    used.update(each.name for each in names)
+    assert len(defined) > 2000
+    assert {word: homes for word, homes in defined.items() if word not in used} == {}
+
+
+def _defined(node: ast.stmt) -> list[str]:
+    """The names that a statement at the top of a module defines."""
+    match node:
+        case ast.FunctionDef(name=word) | ast.ClassDef(name=word):
+            return [word]
+        case ast.Assign(targets=targets):
+            return [t.id for t in targets if isinstance(t, ast.Name) and not t.id.startswith("__")]
+        case ast.AnnAssign(target=ast.Name(id=word)):
+            return [word]
+    return []
 
 
 def test_top_level_holds_only_what_is_listed() -> None:

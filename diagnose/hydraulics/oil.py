@@ -122,16 +122,6 @@ def density(temperature: Floats, rho15: Floats) -> Floats:
     return rho15 * (1 - EXPANSION * (temperature - T15))
 
 
-def heat_capacity(temperature: Floats) -> Floats:
-    """Heat capacity [J/(kg·K)]: 1909 + 4.26 (T - 300), a line through the tabulated values.
-
-    temperature: [K], 273 to 430; within 1 % of the table.
-
-    Source: Incropera & DeWitt, Table A.5, engine oil.
-    """
-    return 1909 + 4.26 * (temperature - 300)
-
-
 @dataclass(frozen=True, slots=True)
 class Oil:
     """An oil by what its sheet prints: viscosity at 40 and 100 °C [m2/s], density at 15 °C

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from diagnose.hydraulics.leaks import radial_slot_flow, slot_flow
+from diagnose.hydraulics.leaks import slot_flow
 from diagnose.hydraulics.ranges import Floats, refuse_outside, refuse_unless_positive
 
 
@@ -119,22 +119,6 @@ def slip_end(
     Source: laminar slot, Massey & Ward-Smith; the effective width is a judgement.
     """
     return faces * slot_flow(dp, mu, end_clearance, width_over_length, 1.0)
-
-
-def slip_end_radial(
-    dp: Floats, mu: Floats, end_clearance: Floats, radius_ratio: Floats, arc: Floats = 2 * np.pi
-) -> Floats:
-    """Oil that runs radially over one face, ``Q = pi h^3 dp/(6 mu ln(R2/R1)) arc/2pi`` [m3/s].
-
-    ``dp`` [Pa], ``mu`` [Pa·s], ``end_clearance`` ``h`` [m], ``radius_ratio`` of outer to inner
-    edge, above 1 [1], ``arc`` of the face that leaks [rad].
-
-    >>> round(float(slip_end_radial(15e3, 0.6, 1e-3, 6.0)) * 1e6, 2)
-    7.31
-
-    Source: Massey & Ward-Smith, Mechanics of Fluids, Example 6.2.
-    """
-    return radial_slot_flow(dp, mu, end_clearance, radius_ratio) * arc / (2 * np.pi)
 
 
 def fill_share(inlet_pressure: Floats, least: Floats, rho: Floats, tip_speed: Floats) -> Floats:

@@ -85,32 +85,6 @@ def lift(
     return np.minimum(np.maximum(spring, 0.0) + stuck_lift, travel)
 
 
-def port_area(lift: Floats, port_width: Floats) -> Floats:
-    """Area of a port a plunger uncovers, ``A = w x`` [m2]; ``lift`` and ``port_width`` [m].
-
-    >>> round(float(port_area(0.5e-3, 9e-3)) * 1e6, 2)
-    4.5
-
-    Source: geometry.
-    """
-    return port_width * lift
-
-
-def seat_area(lift: Floats, seat_bore: Floats, half_angle: Floats) -> Floats:
-    """Area under a lifted ball or cone, ``A = pi d x sin(theta)`` [m2].
-
-    ``lift`` and ``seat_bore`` ``d`` [m], ``half_angle`` of the cone [rad]. For lifts well below
-    the bore; capped at the bore itself.
-
-    >>> from math import pi
-    >>> [round(float(seat_area(x, 10e-3, pi / 4)) * 1e6, 1) for x in (0.5e-3, 9e-3)]
-    [11.1, 78.5]
-
-    Source: geometry; form recalled.
-    """
-    return np.minimum(np.pi * seat_bore * lift * np.sin(half_angle), np.pi / 4 * seat_bore**2)
-
-
 def port_flow(
     p: Floats, lift: Floats, port_width: Floats, rho: Floats, mu: Floats, cd: Floats = 0.65
 ) -> Floats:

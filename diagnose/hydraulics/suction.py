@@ -48,19 +48,6 @@ def gap_drop(
     return curtain + slot
 
 
-def least_gap(tube_diameter: Floats, rim: Floats) -> Floats:
-    """The gap that leaves twice the tube's area under the rim, ``h = d^2/(2 D)`` [m].
-
-    ``tube_diameter`` ``d`` and ``rim`` ``D`` [m].
-
-    >>> round(float(least_gap(0.016, 0.065)) * 1e3, 1)
-    2.0
-
-    Source: area rule, ``pi D h >= 2 pi d^2/4``.
-    """
-    return tube_diameter**2 / (2 * rim)
-
-
 def screen_drop(
     q: Floats,
     mu: Floats,

@@ -101,12 +101,3 @@ def _merged(heaps: Sequence[list[_Entry[Key]]]) -> list[_Entry[Key]]:
 def order(jobs: Collection[Job[Key]]) -> list[Key]:
     """List the jobs in the order of least expected cost."""
     return [job for block in blocks(jobs) for job in block.jobs]
-
-
-def expected_cost(jobs: Sequence[Job[Key]]) -> float:
-    """Expected cost until the fault is found or all is done: Σ cost × P(not found before)."""
-    left, total = 1.0, 0.0
-    for job in jobs:
-        total += job.cost * left
-        left -= job.chance
-    return total
