@@ -79,8 +79,8 @@ class FoundFaults:
         """The pressure budget of the case, or None where it cannot be drawn up; loads the physics."""
         from diagnose.circuit.budget import budget, can_be_drawn_up
 
-        case, book = self.inference.case, self.inference.book
-        return budget(case, book) if can_be_drawn_up(case, seen=True) else None
+        case = self.inference.case
+        return budget(case) if can_be_drawn_up(case, seen=True) else None
 
     @cached_property
     def contaminated(self) -> tuple[str, ...]:

@@ -179,9 +179,8 @@ def budget(case: Case) -> Budget:
     Raises UsageError without figures for the circuit of this layout.
     """
     from diagnose.circuit.budget import budget as budget_of
-    from knowledge.book import the_book
 
-    return budget_of(case, the_book())
+    return budget_of(case)
 
 
 def judge_bearings(case: Case) -> Bearings:
@@ -194,9 +193,8 @@ def judge_bearings(case: Case) -> Bearings:
     layout has no figures for the circuit.
     """
     from diagnose.bearings.table import bearings_of
-    from knowledge.book import the_book
 
-    return bearings_of(case, the_book())
+    return bearings_of(case)
 
 
 def forecast(
@@ -218,11 +216,10 @@ def forecast(
     """
     from diagnose.circuit.forecast import forecast as forecast_of
     from diagnose.entry.requests import parse_changes, parse_fixes, parse_target
-    from knowledge.book import the_book
 
     settings, plans = parse_changes(changes), parse_fixes(fixes, case)
     wanted = parse_target(target, case) if target else None
-    return forecast_of(case, the_book(), settings, wanted, plans=plans)
+    return forecast_of(case, settings, wanted, plans=plans)
 
 
 def sizing(
@@ -253,13 +250,12 @@ def sizing(
     """
     from diagnose.circuit.sizing import sizing as sizing_of
     from diagnose.entry.requests import parse_changes, parse_target, parse_wanted
-    from knowledge.book import the_book
 
     aim = parse_target(target, case) if target else None
     wanted = parse_wanted(
         relief=relief, pump=pump, oils=oils, hot=hot, cold=cold, plunger=plunger, springs=springs
     )
-    return sizing_of(case, the_book(), parse_changes(changes), aim, wanted)
+    return sizing_of(case, parse_changes(changes), aim, wanted)
 
 
 def read_words(text: str) -> Understanding:

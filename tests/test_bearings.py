@@ -15,7 +15,6 @@ from diagnose.bearings.table import Bearings, Step, bearings_of
 from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind, Place
 from diagnose.signoff.judging import EngineFigures, Verdict, judged
-from knowledge.book import the_book
 from knowledge.units import INCH, MM
 from tests.support.examples import examples
 
@@ -37,7 +36,7 @@ def case_of(*entries: str, head: str = HEAD) -> Case:
 
 def judged_alone(case: Case) -> Bearings:
     """The bearings judged without their pressures, for which the circuit is solved."""
-    return bearings_of(case, the_book(), with_pressure=False)
+    return bearings_of(case, with_pressure=False)
 
 
 def flags(case: Case) -> dict[str, set[Flag]]:

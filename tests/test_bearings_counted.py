@@ -34,7 +34,7 @@ where = "rod 2"
 
 
 def table(text: str) -> Bearings:
-    return bearings_of(parse_case(text), the_book(), with_pressure=False)
+    return bearings_of(parse_case(text), with_pressure=False)
 
 
 def counts(case: Case) -> tuple[int | None, int | None]:

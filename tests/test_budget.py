@@ -33,7 +33,7 @@ def middles(account: Account) -> np.ndarray:
 
 def test_the_shares_add_up_and_so_does_the_rest() -> None:
     """Efficiency: shares to what is explained, explained and unexplained to what is missing."""
-    drawn = budget(a_case(WORN | {"fuel_share": "3 %"}, (IDLE, CRUISE)), BOOK)
+    drawn = budget(a_case(WORN | {"fuel_share": "3 %"}, (IDLE, CRUISE)))
     assert drawn.exact
     for account in drawn.accounts:
         assert middles(account).sum() == pytest.approx(account.explained.mean)
@@ -48,7 +48,7 @@ def test_shares_do_not_depend_on_the_order_of_the_findings() -> None:
     found = WORN | {"pump_end_clearance": "0.008 in", "cam_bearing_clearance": "0.006 in"}
     seen = []
     for order in list(permutations(found))[::7]:
-        drawn = budget(a_case({k: found[k] for k in order}, (IDLE,)), BOOK)
+        drawn = budget(a_case({k: found[k] for k in order}, (IDLE,)))
         by = {d.id: s.mean for d, s in zip(drawn.findings, drawn.accounts[0].shares, strict=True)}
         seen.append([by[k] for k in sorted(by)])
     assert np.ptp(np.array(seen), axis=0) == pytest.approx(0, abs=1.0)
@@ -58,7 +58,7 @@ def test_shares_are_the_mean_over_every_order_of_mending() -> None:
     """Against the definition: put right one after the other, in every order, solved one by one."""
     case = a_case(WORN | {"pump_end_clearance": "0.008 in"}, (IDLE,))
     n, rng = module.ENGINES, np.random.default_rng(module.SEED)
-    sound = sound_engines(case, BOOK, n, rng)
+    sound = sound_engines(case, n, rng)
     found = deviations(case, n, rng)
     warmer = TEMPERATURE_ERROR * evenly_drawn(n, rng)
     gain = np.zeros(len(found))
@@ -74,7 +74,7 @@ def test_shares_are_the_mean_over_every_order_of_mending() -> None:
             after = solve(engine, 700.0, 368.15 + warmer).gallery_pressure
             gain[i] += float(np.mean(np.asarray(before) - after))
             before = after
-    account = budget(case, BOOK).accounts[0]
+    account = budget(case).accounts[0]
     assert middles(account) == pytest.approx(gain / len(orders), rel=1e-6)
 
 
@@ -98,7 +98,7 @@ def test_alike_findings_get_alike_shares() -> None:
 def test_thicker_oil_explains_no_missing_pressure() -> None:
     """It raises the pressure, so that more is missing than the gauge shows."""
     case = load(ROOT / "cases" / "tern.toml", BOOK)
-    says = still_missing(budget(case, BOOK), case)
+    says = still_missing(budget(case), case)
     assert says.startswith("What was found raises the pressure by ")
     assert "explains" not in says
 
@@ -106,7 +106,7 @@ def test_thicker_oil_explains_no_missing_pressure() -> None:
 def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     """The sentence the workshop needs, both ways."""
     open_case = a_case(WORN, (IDLE, CRUISE))
-    drawn = budget(open_case, BOOK)
+    drawn = budget(open_case)
     assert drawn.accounts[0].closed is False
     assert drawn.unexplained is not None
     rest = drawn.unexplained[1].mean / PSI
@@ -114,7 +114,7 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     assert f"{rest:.0f} psi still missing: not settled" in still_missing(drawn, open_case)
     explained = 32 - drawn.accounts[0].explained.mean / PSI
     full = a_case(WORN, (f"700 rpm, 95 C, {explained:.0f} psi",))
-    drawn = budget(full, BOOK)
+    drawn = budget(full)
     assert drawn.unexplained is not None
     assert abs(drawn.unexplained[1].mean) < 2 * PSI, "what was found is what is missing"
     assert drawn.accounts[0].closed is not False
@@ -122,7 +122,7 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     assert said.startswith("What was found explains")
     assert ": not settled" not in said
     more = a_case(WORN, (f"700 rpm, 95 C, {explained + 8:.0f} psi",))
-    drawn = budget(more, BOOK)
+    drawn = budget(more)
     assert drawn.accounts[0].closed is True, "less is missing than was found"
     assert still_missing(drawn, more) == "What was found explains the pressure missing at hot idle."
 
@@ -130,7 +130,7 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
 def test_a_wide_bearing_explains_more_than_a_tight_one() -> None:
     """Direction: wider explains more, at standard next to nothing, and hardly any at speed."""
     wide, wider, same = (
-        budget(a_case({"main_clearance": c}, (IDLE, CRUISE)), BOOK).accounts
+        budget(a_case({"main_clearance": c}, (IDLE, CRUISE))).accounts
         for c in ("0.0032 in", "0.0045 in", "0.0025 in")
     )
     assert wider[0].explained.mean > wide[0].explained.mean > 3 * PSI
@@ -141,7 +141,7 @@ def test_a_wide_bearing_explains_more_than_a_tight_one() -> None:
 def test_seen_but_not_measured_is_marked() -> None:
     """Debris on the seat counts, over a range, and says so."""
     case = a_case(WORN, (IDLE,), more="debris_on_relief_seat")
-    drawn = budget(case, BOOK)
+    drawn = budget(case)
     seat = next(i for i, d in enumerate(drawn.findings) if d.id == "relief_seat_gap")
     assert drawn.findings[seat].assumed
     share = drawn.accounts[0].shares[seat]
@@ -150,7 +150,7 @@ def test_seen_but_not_measured_is_marked() -> None:
 
 def test_the_laboratory_stands_for_fuel_and_grade() -> None:
     """One observation counts once: measured viscosity leaves nothing for fuel to explain again."""
-    both = budget(a_case({"fuel_share": "5 %", "viscosity_at_100c": "10 cSt"}, (IDLE,)), BOOK)
+    both = budget(a_case({"fuel_share": "5 %", "viscosity_at_100c": "10 cSt"}, (IDLE,)))
     assert [d.id for d in both.findings] == ["viscosity_at_100c"]
 
 
@@ -187,7 +187,7 @@ def test_thinner_oil_than_usual_is_a_deviation() -> None:
     """Where it is not stated to be right and no baseline is known."""
     thin = text(baseline=()).replace("10W-40", "5W-20")
     case = from_text(thin, None, BOOK)
-    drawn = budget(case, BOOK)
+    drawn = budget(case)
     assert [d.id for d in drawn.findings] == ["oil_grade"]
     assert drawn.accounts[0].explained.mean > 3 * PSI
     assert drawn.accounts[0].shortfall is None
@@ -207,7 +207,7 @@ def test_more_findings_than_can_be_worked_out_still_add_up() -> None:
     for word in ("debris_on_relief_seat", "relief_bench_opens_low", "screen_blocked"):
         extra = a_case({}, (), (), more=word)
         case = replace(case, finding_records=(*case.finding_records, *extra.finding_records))
-    drawn = budget(case, BOOK, engines=6)
+    drawn = budget(case, engines=6)
     assert len(drawn.findings) == 11
     assert not drawn.exact
     account = drawn.accounts[0]

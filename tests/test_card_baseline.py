@@ -64,7 +64,7 @@ def test_what_the_card_knows_calibrates_the_circuit(tmp_path: Path) -> None:
     states = [Point(700, 363.15, 0.0), Point(2500, 363.15, 0.0)]
 
     def mean(case: Case) -> FloatArray:
-        engines = sound_engines(case, BOOK, 32, np.random.default_rng(3))
+        engines = sound_engines(case, 32, np.random.default_rng(3))
         return np.asarray(shown(engines, states).mean(0) / PSI)
 
     low, high = (

@@ -85,9 +85,9 @@ def documents(name: str) -> dict[str, object]:
     return {
         "review": review_document(diagnosis, "case.toml", for_json=True),
         "survey": survey_document(survey(case, BOOK), case),
-        "budget": budget_document(budget(case, BOOK), case),
-        "bearings": bearings_document(bearings_of(case, BOOK), "case.toml"),
-        "forecast": forecast_document(forecast(case, BOOK, repairs)),
+        "budget": budget_document(budget(case), case),
+        "bearings": bearings_document(bearings_of(case), "case.toml"),
+        "forecast": forecast_document(forecast(case, repairs)),
         "graph": leading_causes_graph(diagnosis),
         "report": report_document(plan, Signoff(diagnosis, SURE)),
         "teardown": teardown_document(

@@ -38,14 +38,14 @@ def job(
 
 
 @pytest.mark.parametrize(
-    ("pressure", "value", "right", "wrong"),
+    ("pressure", "right", "wrong"),
     [
-        ("12 psi", "", ("lb-ft", "lbf", " in plunger"), ("N·m", "mm")),
-        ("0.8 bar", "", ("N·m", " N on a ", "mm plunger"), ("lb-ft", "lbf", " in plunger")),
+        ("12 psi", ("lb-ft", "lbf", " in plunger"), ("N·m", "mm")),
+        ("0.8 bar", ("N·m", " N on a ", "mm plunger"), ("lb-ft", "lbf", " in plunger")),
     ],
 )
 def test_torque_force_and_length_go_with_the_pressure(
-    pressure: str, value: str, right: tuple[str, ...], wrong: tuple[str, ...], tmp_path: Path
+    pressure: str, right: tuple[str, ...], wrong: tuple[str, ...], tmp_path: Path
 ) -> None:
     path = tmp_path / "job.toml"
     path.write_text(TRACTOR.format(pressure, "x", "").split("[[finding]]")[0], "utf-8")

@@ -36,7 +36,7 @@ def idle(each: Forecast, *, after: bool = True) -> float:
 
 def repaired(*plans: str, measured: dict[str, str] | None = None, more: str = "") -> Forecast:
     case = a_case(measured, LOW, more=more)
-    return forecast(case, BOOK, [], engines=12, plans=[planned(p) for p in plans])
+    return forecast(case, [], engines=12, plans=[planned(p) for p in plans])
 
 
 # --------------------------------------------------------------------------------- what is typed
@@ -174,7 +174,7 @@ def test_oil_and_pump_in_trade_words() -> None:
 
 def test_the_smallest_repairs_are_ranked_with_parts_and_minutes() -> None:
     """Those that treat no symptom first, then by hands-on minutes."""
-    each = forecast(load(CASES / "petrel.toml", BOOK), BOOK, [])
+    each = forecast(load(CASES / "petrel.toml", BOOK), [])
     (first, *_), target = forecast_document(each).targets[0].enough, each.targets[0]
     assert first.fixes == ("relief",)
     assert first.met >= ENOUGH
@@ -188,7 +188,7 @@ def test_the_smallest_repairs_are_ranked_with_parts_and_minutes() -> None:
 def test_several_repairs_where_no_single_one_is_enough() -> None:
     """Each named set meets the target, and no part of it does."""
     wide = {"main_clearance": "0.0045 in", "rod_clearance": "0.0040 in"}
-    each = forecast(a_case(wide), BOOK, [], engines=16)
+    each = forecast(a_case(wide), [], engines=16)
     now = float(np.mean(each.hot_pressure(each.before, 700)))
     target = Target(700.0, now + 14 * PSI, "wanted")
     change = minimum_change(each, target)
@@ -198,7 +198,7 @@ def test_several_repairs_where_no_single_one_is_enough() -> None:
     for r in change.together:
         assert len(r.fixes) == 2
         assert r.met >= ENOUGH
-        again = forecast(each.case, BOOK, [], target, 16, plans=[planned(f.id) for f in r.fixes])
+        again = forecast(each.case, [], target, 16, plans=[planned(f.id) for f in r.fixes])
         assert again.chance(target, again.after) == pytest.approx(r.met)
 
 
@@ -225,7 +225,7 @@ def test_minutes_are_the_planners_and_the_work_is_counted_once() -> None:
 
 def test_the_usual_limit_comes_with_its_source_and_the_engines_own_goes_first() -> None:
     (usual, _), (own, _) = (
-        forecast_document(forecast(a_case(WORN, engine=e), BOOK, [], engines=8)).targets
+        forecast_document(forecast(a_case(WORN, engine=e), [], engines=8)).targets
         for e in ("", '[engine.limits]\nhot_idle_pressure = "17 psi"')
     )
     assert usual.source

@@ -29,7 +29,7 @@ AT = ((700, 95), (1500, 95), (3000, 95))
 
 def reads(condition: str, severity: float) -> tuple[str, ...]:
     """What the sample engine shows with a condition, as readings."""
-    engine = FAULTS[condition].apply(healthy(a_case(), BOOK), severity)
+    engine = FAULTS[condition].apply(healthy(a_case()), severity)
     points = [Point(n, t + 273.15, 0.0) for n, t in AT]
     every = zip(AT, shown(engine, points) / PSI, strict=True)
     return tuple(f"{n} rpm, {t} C, {p:.0f} psi" for (n, t), p in every)
@@ -43,7 +43,7 @@ def reads(condition: str, severity: float) -> tuple[str, ...]:
 def test_before_is_what_the_gauge_reads_whatever_is_wrong(condition: str) -> None:
     """Nothing was found, yet the table starts from the readings, with a loss nobody has found."""
     readings = reads(condition, 0.5)
-    each = forecast(a_case(readings=readings), BOOK, [], engines=24)
+    each = forecast(a_case(readings=readings), [], engines=24)
     assert each.fits
     assert each.unlisted is not None
     for fit in each.state.readings:
@@ -55,7 +55,7 @@ def test_before_is_what_the_gauge_reads_whatever_is_wrong(condition: str) -> Non
 @pytest.mark.parametrize("name", one_in(4, [p.stem for p in sorted(CASES.glob("*.toml"))]))
 def test_every_case_starts_from_its_readings_or_says_that_it_cannot(name: str) -> None:
     case = load(CASES / f"{name}.toml", BOOK)
-    document = forecast_document(forecast(case, BOOK, [], engines=24))
+    document = forecast_document(forecast(case, [], engines=24))
     assert document.fits == all(r.fits for r in document.readings)
     if document.fits:
         assert document.speeds
@@ -80,7 +80,7 @@ def test_readings_no_engine_shows_give_no_figures(tmp_path: Path) -> None:
 
 def test_the_misfit_in_words() -> None:
     impossible = ("700 rpm, 95 C, 40 psi", "1500 rpm, 95 C, 8 psi", "3000 rpm, 95 C, 62 psi")
-    each = forecast(a_case(WORN, impossible), BOOK, [], engines=16)
+    each = forecast(a_case(WORN, impossible), [], engines=16)
     out = " ".join(forecast_brief(forecast_document(each)).split())
     assert "The model does not fit these readings" in out
     assert "1500 rpm" in out
@@ -93,7 +93,7 @@ def test_a_gauge_that_reads_high_is_named_as_what_could_explain_it() -> None:
     """Measured clearances that pass more oil than the pressure allows: the gauge, or thick oil."""
     wide = {"main_clearance": "0.006 in", "rod_clearance": "0.006 in"}
     document = forecast_document(
-        forecast(a_case(wide, ("700 rpm, 95 C, 45 psi", "2500 rpm, 95 C, 50 psi")), BOOK, [])
+        forecast(a_case(wide, ("700 rpm, 95 C, 45 psi", "2500 rpm, 95 C, 50 psi")), [])
     )
     assert document.misfit is not None
     assert "gauge_reads_high" in {c.id for c in document.misfit.could_be}
@@ -116,8 +116,8 @@ def test_one_hot_idle_for_budget_forecast_and_sign_off(
     case = a_case(WORN, readings, baseline)
     kelvin = pytest.approx(hot + 273.15)
     assert hot_of(case) == kelvin
-    assert budget(case, BOOK, engines=4).accounts[0].point.temperature == kelvin
-    assert forecast(case, BOOK, [], engines=8).hot_temperature == kelvin
+    assert budget(case, engines=4).accounts[0].point.temperature == kelvin
+    assert forecast(case, [], engines=8).hot_temperature == kelvin
     assert max(e.temperature for e in first_start(case, BOOK).expected) == kelvin
 
 

@@ -296,7 +296,7 @@ def test_a_cause_the_layout_cannot_have(tmp_path: Path) -> None:
     assert found.factor[cause] > 1.0
 
 
-def test_the_first_entries_of_a_case(tmp_path: Path) -> None:
+def test_the_first_entries_of_a_case() -> None:
     """Up to the first thing looked at, done, or closed; what was corrected later stands again."""
     reading = '[[reading]]\nno = 2\nrpm = "700 rpm"\npressure = "8 psi"\n{}'
     later = '[[finding]]\nno = 3\nwhat = "needle_flickers"\nstate = "absent"\nreplaces = 1\n'

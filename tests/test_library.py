@@ -162,7 +162,7 @@ def test_survey_budget_and_forecast_of_a_built_case() -> None:
     found = api.survey(case)
     assert sum(row.share for row in found.rows) == pytest.approx(1.0)
     accounts = api.budget(case).accounts
-    assert [a.explained for a in accounts] == [a.explained for a in budget_of(case, BOOK).accounts]
+    assert [a.explained for a in accounts] == [a.explained for a in budget_of(case).accounts]
     assert 0 < accounts[0].explained.mean < accounts[0].healthy.mean < 1e6  # Pa
     result = api.forecast(case, ["main_clearance=0.0025 in"], target="20 psi")
     after, before = result.hot_pressure(result.after, 700), result.hot_pressure(result.before, 700)

@@ -117,7 +117,7 @@ def test_figures_of_the_case_override_the_profile() -> None:
         '[engine.limits]\nrelief_setting = "60 psi"\n'
         '[engine.dimensions]\nmain_clearance = "0.003 in"\npump_displacement = "25 ml"\n'
     )
-    engine = healthy(stated, BOOK)
+    engine = healthy(stated)
     assert engine.mains[0].clearance_diametral == pytest.approx(0.003 * INCH)
     assert engine.pump_displacement == pytest.approx(25e-6)
     assert engine.relief_setting == pytest.approx(60 * PSI)
@@ -144,9 +144,9 @@ def test_an_error_names_the_nearest_right_word(text: str, says: str) -> None:
 
 def test_no_circuit_goes_with_a_dry_sump() -> None:
     with pytest.raises(UsageError, match="not computed"):
-        healthy(case('[engine]\nlayout = "dry_sump_race"'), BOOK)
+        healthy(case('[engine]\nlayout = "dry_sump_race"'))
     named = case('[engine]\nlayout = "dry_sump_race"\nprofile = "large_v8"')
-    assert healthy(named, BOOK).pump_displacement == LARGE_V8.numbers["pump_displacement"][0]
+    assert healthy(named).pump_displacement == LARGE_V8.numbers["pump_displacement"][0]
 
 
 def test_a_baseline_entry_is_corrected_like_any_other() -> None:

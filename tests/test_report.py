@@ -154,7 +154,7 @@ def test_an_open_job_shows_alarms_and_what_is_next() -> None:
 def test_bars_lead_from_the_sound_engine_to_the_gauge(name: str) -> None:
     """Each begins where the one before ended; the last is what was read, nothing is lost between."""
     case = load(CASES / f"{name}.toml", BOOK)
-    document = budget_document(budget(case, BOOK), case)
+    document = budget_document(budget(case), case)
     scale = document.scale
     for account in document.accounts:
         first, *steps, last = bars_of(account, scale)

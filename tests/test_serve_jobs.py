@@ -272,9 +272,9 @@ def test_a_slider_shows_what_the_command_computes(tmp_path: Path) -> None:
     """Other changes to an engine that is solved already come to the same document."""
     case = load(jobs_in(tmp_path, "dunlin") / "dunlin.toml", the_book())
     changes = parse_changes(["main_clearance=2.5 thou", "oil=20W-50", "pump_displacement=+10 %"])
-    before = forecast(case, the_book(), [], engines=ENGINES)
+    before = forecast(case, [], engines=ENGINES)
     quick = forecast_document(with_other_changes(before, changes), forecast_document(before))
-    whole = forecast_document(forecast(case, the_book(), changes, engines=ENGINES))
+    whole = forecast_document(forecast(case, changes, engines=ENGINES))
     assert as_json(quick) == as_json(whole)
     assert quick.plot == whole.plot
 

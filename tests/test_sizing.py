@@ -47,7 +47,7 @@ TERN = ROOT / "cases" / "tern.toml"
 @cache
 def of_v8(**wanted: Any) -> Sizing:
     """A sound V8, compared in some way."""
-    return sizing(a_case(baseline=()), BOOK, wanted=Wanted(**wanted), engines=FEW)
+    return sizing(a_case(baseline=()), wanted=Wanted(**wanted), engines=FEW)
 
 
 def one(clearance: float = 0.0025 * inch) -> Engine:
@@ -272,7 +272,7 @@ def test_the_grade_follows_clearance_and_heat() -> None:
 
 def test_the_card_gives_spring_plunger_and_tolerance() -> None:
     asked = Wanted(relief=70 * psi, springs=(SpringTest(11.2 * lbf, 1.75 * inch),))
-    found = sizing(load(TERN, BOOK), BOOK, engines=FEW, wanted=asked)
+    found = sizing(load(TERN, BOOK), engines=FEW, wanted=asked)
     valve = found.spring
     assert (valve.least, valve.most) == pytest.approx((58 * psi, 62 * psi))
     assert valve.plunger == pytest.approx(0.5 * inch)
@@ -293,7 +293,7 @@ def test_the_card_gives_spring_plunger_and_tolerance() -> None:
 def test_a_leak_is_no_reason_for_a_larger_pump() -> None:
     """A low gauge that nothing explains: the row as it leaks stands beside the leak put right."""
     case = a_case(baseline=(), readings=("700 rpm, 95 C, 7 psi",))
-    found = sizing(case, BOOK, engines=FEW)
+    found = sizing(case, engines=FEW)
     rows = {c.id: c for c in found.choices}
     assert rows["now"].idle.mean < 10 * psi
     assert rows["put_right"].idle.mean > rows["now"].idle.mean + 5 * psi
@@ -337,5 +337,5 @@ def test_bad_words_are_one_line(words: tuple[str, ...], says: str) -> None:
 
 def test_a_planned_change_counts() -> None:
     planned = [setting("main_clearance=0.0015 in")]
-    tight = sizing(a_case(baseline=()), BOOK, planned, engines=FEW)
+    tight = sizing(a_case(baseline=()), planned, engines=FEW)
     assert tight.supply.spare.mean > of_v8().supply.spare.mean

@@ -70,7 +70,7 @@ def example(*words: object, **more: object) -> Case:
 
 def sounds(condition: str | None, severity: float, count: int = 7) -> list[float]:
     """What this engine shows with a condition [psi]."""
-    engine = healthy(from_text(BASE, None, BOOK), BOOK)
+    engine = healthy(from_text(BASE, None, BOOK))
     if condition:
         engine = FAULTS[condition].apply(engine, severity)
     points = [Point(n, t + 273.15, 0.0) for n, t in AT[:count]]
@@ -146,7 +146,7 @@ def test_the_next_reading_separates_the_leaders() -> None:
     assert next_one is not None
     assert 0.03 < next_one.separates <= 1.0
     assert set(next_one.would_show) <= {r.id for r in few.rows[:5]}
-    engine = FAULTS["pump_slip"].apply(healthy(from_text(BASE, None, BOOK), BOOK), 0.6)
+    engine = FAULTS["pump_slip"].apply(healthy(from_text(BASE, None, BOOK)), 0.6)
     (shows,) = shown(engine, [Point(next_one.rpm, next_one.temperature, 0.0)])
     psi = float(shows) / PSI
     more = (

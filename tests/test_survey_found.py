@@ -32,12 +32,12 @@ def read_from(made: object) -> tuple[str, ...]:
 
 
 def sound() -> tuple[str, ...]:
-    return read_from(healthy(a_case(), BOOK))
+    return read_from(healthy(a_case()))
 
 
 def worn_mains() -> tuple[str, ...]:
     """What the engine shows with mains of 0.0045 in and nothing else wrong."""
-    engine = healthy(a_case(), BOOK)
+    engine = healthy(a_case())
     wide = tuple(replace(g, clearance_diametral=0.0045 * INCH) for g in engine.mains)
     return read_from(replace(engine, mains=wide))
 
@@ -67,7 +67,7 @@ def test_thin_oil_is_blamed_where_the_mains_are_as_they_should_be() -> None:
 
     Priors as wide as real engines leave less to the oil than narrow ones did.
     """
-    engine = FAULTS["oil_thin"].apply(healthy(a_case(), BOOK), 0.7)
+    engine = FAULTS["oil_thin"].apply(healthy(a_case()), 0.7)
     tight = {"main_clearance": "0.0025 in", "rod_clearance": "0.0025 in"}
     got = surveyed(read_from(engine), tight)
     assert got.share("oil_thin") > 5 * got.share("clearances_wide")
@@ -77,7 +77,7 @@ def test_thin_oil_is_blamed_where_the_mains_are_as_they_should_be() -> None:
 
 def test_a_further_condition_is_named_where_the_mains_explain_too_little() -> None:
     """Mains a little wide, and a relief valve that bleeds far more than that."""
-    engine = healthy(a_case(), BOOK)
+    engine = healthy(a_case())
     wide = tuple(replace(g, clearance_diametral=0.0032 * INCH) for g in engine.mains)
     both = FAULTS["relief_bleeds"].apply(replace(engine, mains=wide), 0.8)
     got = surveyed(read_from(both), {"main_clearance": "0.0032 in"})
@@ -88,7 +88,7 @@ def test_a_further_condition_is_named_where_the_mains_explain_too_little() -> No
 @pytest.mark.parametrize(("poured", "condition"), [("5W-20", "oil_thin"), ("10W-40", HEALTHY)])
 def test_the_oil_in_the_engine_counts(poured: str, condition: str) -> None:
     """Thin oil that somebody found to be the wrong grade explains the loss by itself."""
-    engine = replace(healthy(a_case(), BOOK), oil=Oil.of_grade(poured))
+    engine = replace(healthy(a_case()), oil=Oil.of_grade(poured))
     more = "oil_grade_too_thin" if poured == "5W-20" else ""
     case = from_text(
         text({}, read_from(engine), sound(), more).replace("10W-40", poured), None, BOOK

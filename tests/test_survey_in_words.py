@@ -51,7 +51,7 @@ def moment(when: str, *, vague: bool) -> Reading:
 
 def shows(condition: str | None, severity: float, look: Reading) -> float:
     """What the engine with a condition shows at the middle of a reading [Pa]."""
-    engine = healthy(CASE, BOOK)
+    engine = healthy(CASE)
     if condition:
         engine = FAULTS[condition].apply(engine, severity)
     return float(shown(engine, [point_of(look, 0.0)])[0])

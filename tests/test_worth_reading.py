@@ -23,7 +23,7 @@ from diagnose.circuit.worth_reading import (
 from diagnose.output.documents.forecast import forecast_document
 from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.units import PSI
-from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
+from tests.support.circuits import KNOWN_GOOD, WORN, a_case, saved, text
 from tests.support.command_line import call
 from tests.support.examples import one_in
 
@@ -34,7 +34,7 @@ IDLE = Target(700.0, 10 * PSI, "wanted")
 @cache
 def fast_only() -> Forecast:
     """The forecast of a case of which only one fast reading is known."""
-    return forecast(a_case(readings=(FAST,)), BOOK, [], IDLE)
+    return forecast(a_case(readings=(FAST,)), [], IDLE)
 
 
 def half(each: Forecast) -> float:
@@ -52,7 +52,7 @@ def test_the_reading_narrows_the_figure_by_about_as_much_as_it_says() -> None:
     assert found.half == pytest.approx(half(before))
     mean = float(np.mean(before.hot_pressure(before.before, 700))) / PSI
     named = f"{found.rpm:.0f} rpm, {found.temperature - 273.15:.0f} C, {mean:.0f} psi"
-    after = forecast(a_case(readings=(FAST, named)), BOOK, [], IDLE)
+    after = forecast(a_case(readings=(FAST, named)), [], IDLE)
     assert found.rpm == pytest.approx(700, rel=0.15)
     assert half(after) < 0.6 * half(before)
     assert found.narrowed(half(before)) == pytest.approx(half(after), abs=2 * PSI)
@@ -64,10 +64,10 @@ def test_the_reading_narrows_the_figure_by_about_as_much_as_it_says() -> None:
 )
 def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
     case = a_case(readings=readings)
-    state = engines_as_read(case, BOOK)
+    state = engines_as_read(case)
     read = [state_of(r.reading) for r in latest_readings(case)]
     for found in (
-        forecast(case, BOOK, [], IDLE, engines=24).further.now,
+        forecast(case, [], IDLE, engines=24).further.now,
         further_for_missing(case, state).now,
     ):
         if found is not None:
@@ -78,8 +78,8 @@ def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
 def test_what_it_says_follows_what_is_asked() -> None:
     """A pressure that differs with one state only is narrowed by reading that state."""
     case = a_case()
-    state = engines_as_read(case, BOOK)
-    each = forecast(case, BOOK, [])
+    state = engines_as_read(case)
+    each = forecast(case, [])
     for rpm in (700.0, 2500.0):
         asked = each.hot_pressure(each.before, rpm).reshape(-1, 1)
         found = each.reach.further(asked).now
@@ -95,7 +95,7 @@ def test_a_remembered_pressure_settles_what_is_missing() -> None:
 
     def asked(*baseline: str) -> WorthReading | None:
         case = a_case(readings=readings, baseline=baseline)
-        return further_for_missing(case, engines_as_read(case, BOOK)).best(may_run=False)
+        return further_for_missing(case, engines_as_read(case)).best(may_run=False)
 
     found = asked()
     assert found is not None

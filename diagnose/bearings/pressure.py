@@ -22,7 +22,6 @@ from diagnose.errors import UsageError
 from diagnose.fits.bearing import Kind
 from diagnose.hydraulics.circuit import solve
 from diagnose.ways import Way, to
-from knowledge.book import Book
 
 PARAMETERS: Mapping[Kind, str] = {Kind.MAIN: "main_clearance", Kind.ROD: "rod_clearance"}
 
@@ -54,7 +53,7 @@ class Pressures:
     why_not: str = ""
 
 
-def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
+def pressures(case: Case, options: Sequence[Option]) -> Pressures:
     """Compute the hot idle pressure of each option, everything else as the case has it.
 
     The engine before is that of ``forecast``.
@@ -63,7 +62,7 @@ def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
         return Pressures()
     rng = np.random.default_rng(SEED)
     try:
-        sound = sound_engines(case, book, ENGINES, rng)
+        sound = sound_engines(case, ENGINES, rng)
     except UsageError as fault:
         return Pressures(why_not=str(fault))
     state = as_read(case, sound, deviations(case, ENGINES, rng), rng)

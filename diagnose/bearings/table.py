@@ -15,7 +15,6 @@ from diagnose.bearings.targets import Target, target_of, use_of
 from diagnose.case.bearing_counts import count_of
 from diagnose.case.case import Case, MeasuredBearing
 from diagnose.fits.bearing import Kind, Place, mean_leak
-from knowledge.book import Book
 from knowledge.stations.bearings.sizes import Use
 
 
@@ -67,7 +66,6 @@ def _in_order(one: Judged) -> Place:
 
 def bearings_of(
     case: Case,
-    book: Book,
     *,
     counts: Mapping[Kind, int | None] | None = None,
     with_pressure: bool = True,
@@ -100,7 +98,7 @@ def bearings_of(
         counts=counts,
         targets=targets,
         orders=orders,
-        pressures=pressures(case, book, options),
+        pressures=pressures(case, options),
         next_step=step,
         next_places=places,
     )

@@ -32,7 +32,6 @@ from diagnose.circuit.operating_points import OperatingPoint, points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
-from knowledge.book import Book
 from knowledge.pressure.gauge import at_pump, spread_of
 from knowledge.units import PSI
 
@@ -90,10 +89,10 @@ class Budget:
         return next(iter([*surely, *perhaps, *rests]), None)
 
 
-def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> Budget:
+def budget(case: Case, engines: int = ENGINES, seed: int = SEED) -> Budget:
     """Draw up the budget of a case over ``engines`` plausible engines."""
     rng = np.random.default_rng(seed)
-    sound = sound_engines(case, book, engines, rng)
+    sound = sound_engines(case, engines, rng)
     found = deviations(case, engines, rng)
     points = points_of(case)
     warmer = TEMPERATURE_ERROR * evenly_drawn(engines, rng)

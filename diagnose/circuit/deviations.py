@@ -22,7 +22,6 @@ from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Fuel, Oil, diluted
 from diagnose.hydraulics.ranges import FloatArray
-from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import Finding, State
 from knowledge.pressure.gauge import runs
@@ -113,13 +112,13 @@ def oil_grade(case: Case) -> str:
     return case.engine.oil.strip() if same or right else usual
 
 
-def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> Engine:
+def sound_engines(case: Case, n: int, rng: np.random.Generator) -> Engine:
     """Return ``n`` plausible engines without fault as columns.
 
     Calibrated to the pressures known of the engine; where there are none, as usual for its kind.
     Raises UsageError where the case names no circuit.
     """
-    engine = replace(healthy(case, book), oil=Oil.of_grade(oil_grade(case)))
+    engine = replace(healthy(case), oil=Oil.of_grade(oil_grade(case)))
     looked = [r.reading for r in case.readings if runs(r.reading)]
     points = sound_points(case, looked) or usual_points(case)
     return calibrated(engine, points, n, rng, widths(case, calibrated=True))

@@ -19,7 +19,6 @@ from diagnose.hydraulics.engine import Cam, Engine, Jet, Lifter, Main, Rod
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.ways import Way, to
-from knowledge.book import Book
 from knowledge.model import Reading
 from knowledge.pressure.gauge import USUAL_HOT, at_pump, is_bound
 from knowledge.reports.when import UNKNOWN_HEAT_SD
@@ -85,9 +84,8 @@ def grade_name(case: Case) -> str:
     return f"{named.winter.name}-{named.hot.name}" if named.winter else named.hot.name
 
 
-def healthy(case: Case, book: Book) -> Engine:
+def healthy(case: Case) -> Engine:
     """Return the case's engine without fault. Raises UsageError where the case names no circuit."""
-    del book  # the case's words are resolved already
     return engine_of(numbers(case), Oil.of_grade(grade_name(case)))
 
 

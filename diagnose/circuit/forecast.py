@@ -34,7 +34,6 @@ from diagnose.hydraulics.circuit import State, solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.pump import drive_torque, shaft_power
 from diagnose.hydraulics.ranges import FloatArray
-from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
 from knowledge.model import Source
@@ -139,7 +138,6 @@ class Forecast:
 
 def forecast(
     case: Case,
-    book: Book,
     settings: Sequence[Setting],
     target: Target | None = None,
     engines: int = ENGINES,
@@ -151,7 +149,7 @@ def forecast(
     ``plans``: repairs in trade words; ``settings``: quantities by name, set after those.
     """
     rng = np.random.default_rng(seed)
-    sound = sound_engines(case, book, engines, rng)
+    sound = sound_engines(case, engines, rng)
     state = as_read(case, sound, deviations(case, engines, rng), rng)
     point = points_of(case)[0]
     limits = {x: case.limit(x) for x in LIMITS} | dict(case.limits)

@@ -41,7 +41,6 @@ from diagnose.circuit.settings import Setting
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.pump import drive_torque, shaft_power
-from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import State as FeatureState
 from knowledge.units import PSI
@@ -145,7 +144,6 @@ MORE_PUMP = 1.25  #: usual step of a pump: a high-volume one (common practice)
 
 def sizing(
     case: Case,
-    book: Book,
     settings: Sequence[Setting] = (),
     target: Target | None = None,
     wanted: Wanted | None = None,
@@ -158,7 +156,7 @@ def sizing(
     case names no circuit.
     """
     asked = wanted or Wanted()
-    found = forecast(case, book, settings, target, engines)
+    found = forecast(case, settings, target, engines)
     aim = target or found.targets[0]
     hot, cold = asked.hot or found.hot_temperature, asked.cold or COLD_START
     engine = with_settings(put_right(found.state), settings)

@@ -102,7 +102,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
             "no gauge reading of the running engine; "
             + to(Way.READING, case=case.path.name if case.path else "CASE")
         )
-    engine, rng = healthy(case, book), np.random.default_rng(SEED)
+    engine, rng = healthy(case), np.random.default_rng(SEED)
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
     idle = case.idle_speed
     looked = tuple(m for r in given for m in moments(r, idle))

@@ -28,7 +28,6 @@ from diagnose.circuit.operating_points import (
 from diagnose.circuit.pressure_law import CANDIDATE_ERROR
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.ranges import FloatArray
-from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import State
 from knowledge.pressure.gauge import state_of, states_agree
@@ -114,10 +113,10 @@ def within_reach(case: Case, state: AsRead) -> WithinReach:
     )
 
 
-def engines_as_read(case: Case, book: Book) -> AsRead:
+def engines_as_read(case: Case) -> AsRead:
     """Return plausible engines of a case as they are now. Raises UsageError without a circuit."""
     rng = np.random.default_rng(SEED)
-    sound = sound_engines(case, book, ENGINES, rng)
+    sound = sound_engines(case, ENGINES, rng)
     return as_read(case, sound, deviations(case, ENGINES, rng), rng)
 
 

@@ -158,7 +158,7 @@ def first_start(
 ) -> FirstStart:
     """The repaired engine. Raises UsageError where there is no circuit, or ``left`` names nothing."""
     rng = _rng()
-    engine = sound_engines(case, book, ENGINES, rng)
+    engine = sound_engines(case, ENGINES, rng)
     found = {d.id: d for d in deviations(case, ENGINES, rng)}
     for name in left:
         if name not in found:

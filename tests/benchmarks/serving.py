@@ -99,7 +99,7 @@ def _replied(interview: Interview, answer: str) -> None:
 
 def _moves(tab: Browser, beside: Path, many: int) -> tuple[list[float], list[float]]:
     """Seconds of each slider move, as the script of the page asks for it, and of its forecast."""
-    before = forecast(load(beside / JOB, the_book()), the_book(), [])
+    before = forecast(load(beside / JOB, the_book()), [])
     now = forecast_document(before)
     slider = re.search(r"<input[^>]*main_clearance[^>]*>", tab.get(f"/job/{JOB}/forecast").text)
     assert slider

@@ -87,7 +87,7 @@ def bearings(
     counts = {Kind.MAIN: mains, Kind.ROD: rods}
     bad = _saved(case, book, readings or [], sheet, details, counts, fitted=fitted)
     loaded = load(case, book)
-    found = bearings_of(loaded, book, counts=counts, with_pressure=form in (Form.TEXT, Form.JSON))
+    found = bearings_of(loaded, counts=counts, with_pressure=form in (Form.TEXT, Form.JSON))
     if html is not None:
         from diagnose.output.html.bearings_page import bearings_html
 

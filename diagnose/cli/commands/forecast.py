@@ -70,14 +70,14 @@ def forecast(
     loaded = load(case, book)
     wanted = parse_target(target, loaded) if target else None
     if fix and "" in fix:
-        _list_fixes(forecast_of(loaded, book, ()), json)
+        _list_fixes(forecast_of(loaded, ()), json)
         return
     try:
         plans = parse_fixes(fix or (), loaded)
     except UnknownFixError:
-        _list_fixes(forecast_of(loaded, book, ()), json)
+        _list_fixes(forecast_of(loaded, ()), json)
         raise
-    found = forecast_of(loaded, book, settings, wanted, plans=plans)
+    found = forecast_of(loaded, settings, wanted, plans=plans)
     may_run = found.further.now is None or Diagnosis(book, loaded).may_run
     document = forecast_document(found, may_run=may_run)
     printing.document(document, forecast_text if whole else forecast_brief, json=json)

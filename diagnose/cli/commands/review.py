@@ -65,13 +65,15 @@ def review(
             raise UsageError("with-history: reviews one case at a time; name a case file")
         if why:
             raise UsageError("why: needs one case; name a case file")
-        return _review_folder(case, print_json=json, check=check, jobs=jobs)
+        _review_folder(case, print_json=json, check=check, jobs=jobs)
+        return
     book = the_book()
     loaded = load(case, book)
     shop = shop_learning(with_history, book, case, "review")
     answer = Diagnosis(book, loaded, learned=shop.factors)
     if why:
-        return _print_why(answer, why, case, json=json)
+        _print_why(answer, why, case, json=json)
+        return
     document = review_document(
         answer, str(case), history=shop.note, for_json=json, cause_sets=json or full
     )

@@ -78,9 +78,10 @@ def signoff(
 
     form = form_of(json=json, markdown=markdown, blanks=blanks)
     if after is not None:
-        return _print_later(case, after, opened or (), form, whole_engine=whole_engine)
+        _print_later(case, after, opened or (), form, whole_engine=whole_engine)
+        return
     if start and html is None:
-        return _print_start(
+        _print_start(
             case,
             opened or (),
             changes or (),
@@ -89,11 +90,13 @@ def signoff(
             brief=not whole,
             json=json,
         )
+        return
     printing.check_page(html, case, form)
     sheet = _sheet(case, opened or (), whole_engine=whole_engine)
     if html is not None:
         page = _page(sheet, case, changes or (), left or (), open_only=open_only)
-        return printing.write_page(html, page, case)
+        printing.write_page(html, page, case)
+        return
     document = signoff_document(sheet, _parts(sheet), str(case))
     printing.sheet(
         document,

@@ -76,5 +76,5 @@ def sizing(
     book = the_book()
     loaded = load(case, book)
     aim = parse_target(target, loaded) if target else None
-    document = sizing_document(sizing_of(loaded, book, settings, aim, wanted))
+    document = sizing_document(sizing_of(loaded, settings, aim, wanted))
     printing.document(document, lambda d: sizing_text(d, full=full), json=json)

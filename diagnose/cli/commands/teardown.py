@@ -97,7 +97,8 @@ def teardown(
     if html is not None:
         from diagnose.output.html.teardown_page import teardown_html
 
-        return printing.write_page(html, teardown_html(document), case)
+        printing.write_page(html, teardown_html(document), case)
+        return
     text = teardown_text if whole else teardown_brief
     printing.sheet(
         document,

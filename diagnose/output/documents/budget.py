@@ -18,7 +18,6 @@ from diagnose.output.documents.worth_reading import (
     further_reading,
 )
 from diagnose.output.scale import Scale, scale_of
-from knowledge.book import Book
 
 MOST_OF_IT = 0.7  #: share of what is explained from which one finding is named
 
@@ -106,16 +105,14 @@ def budget_document(
     )
 
 
-def with_further_reading(
-    document: BudgetDocument, case: Case, book: Book, *, may_run: bool
-) -> BudgetDocument:
+def with_further_reading(document: BudgetDocument, case: Case, *, may_run: bool) -> BudgetDocument:
     """Add the further reading that would settle most what is missing at hot idle.
 
     ``may_run``: whether the engine may be run to read it. Raises UsageError without a circuit.
     """
     if document.closed:
         return document
-    state = engines_as_read(case, book)
+    state = engines_as_read(case)
     worth = further_for_missing(case, state).best(may_run=may_run)
     left = document.accounts[0].unexplained
     further = further_reading(

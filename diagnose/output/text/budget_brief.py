@@ -25,7 +25,7 @@ def budget_brief(document: BudgetDocument) -> str:
         Block(_verdict(document)),
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
         Block(wrapped(document.read_next, 0, 2) if document.read_next else [], space=False),
-        Block(_trust(document), spare=2, space=False),
+        Block(_trust(), spare=2, space=False),
         Block(_next(document, first)),
     ]
     return on_screen(blocks)
@@ -89,7 +89,7 @@ def _verdict(document: BudgetDocument) -> list[str]:
     return wrapped(f"{first.verdict.rstrip('.')} ({first.at}).")
 
 
-def _trust(document: BudgetDocument) -> list[str]:
+def _trust() -> list[str]:
     return wrapped("Good for trends: single figures may be off by 40 % without a [[baseline]].")
 
 

@@ -60,7 +60,7 @@ def _bearings(
     known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()
 ) -> Answer:
     def made() -> BearingsDocument:
-        return bearings_document(bearings_of(known.case, the_book()), known.path.name)
+        return bearings_document(bearings_of(known.case), known.path.name)
 
     return job_screen(
         "bearings.html",

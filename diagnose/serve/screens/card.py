@@ -77,9 +77,9 @@ def save(site: Site, asked: Asked) -> Answer:
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
         try:
             if asked.text("start"):
-                return _named(site, known, asked, _begun(site, known, asked))
+                return _named(site, asked, _begun(site, known, asked))
             if asked.text("choose"):
-                return _named(site, known, asked, _chosen(site, asked))
+                return _named(site, asked, _chosen(site, asked))
         except (CannotWriteError, UsageError) as fault:
             faults = fault_lines(fault, site.folder.root)
             return _card(site, known, asked, status=400, faults=faults)
@@ -125,7 +125,7 @@ def _chosen(site: Site, asked: Asked) -> str:
     return file
 
 
-def _named(site: Site, known: Known, asked: Asked, file: str) -> Answer:
+def _named(site: Site, asked: Asked, file: str) -> Answer:
     """Let the job go by a card."""
     path = site.folder.path(asked.job)
     if path.is_symlink():

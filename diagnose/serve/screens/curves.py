@@ -49,10 +49,10 @@ def _budget(known: Known) -> BudgetDocument:
     """The budget of a case. Raises UsageError."""
 
     def made() -> BudgetDocument:
-        drawn_up = known.answer.found.budget or budget_of(known.case, the_book())
+        drawn_up = known.answer.found.budget or budget_of(known.case)
         document = budget_document(drawn_up, known.case, headline(known.answer))
         may_run = known.answer.may_run
-        return with_further_reading(document, known.case, the_book(), may_run=may_run)
+        return with_further_reading(document, known.case, may_run=may_run)
 
     return kept(known, "budget", made)
 

@@ -22,7 +22,6 @@ from diagnose.serve.exchange import Answer, Asked, NotHereError
 from diagnose.serve.screens.curves import drawn
 from diagnose.serve.screens.job import kept
 from diagnose.serve.site import Site, job_screen, screen
-from knowledge.book import the_book
 from knowledge.units import LENGTH, METRIC_LENGTHS, MM, PRESSURE, PSI, THOU, unit_named
 
 GRADES = ("10W-30", "10W-40", "15W-40", "20W-50", "SAE 30", "SAE 40", "SAE 50")
@@ -132,7 +131,7 @@ def _grade(query: Mapping[str, str]) -> str:
 
 def _before(known: Known) -> Forecast:
     """The engine as it is. Raises UsageError where its circuit is not in figures."""
-    return kept(known, "forecast before", lambda: forecast_of(known.case, the_book(), [], None))
+    return kept(known, "forecast before", lambda: forecast_of(known.case, [], None))
 
 
 def _sliders(known: Known, query: Mapping[str, str]) -> list[Slider]:
