@@ -1,14 +1,27 @@
-"""Noises and lamps that are denied: "no knock" says that there is none."""
+"""Noises and lamps that are denied, "no knock", and what is only said of the lamp itself."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, new_now
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.other_things import (
+    GOES_OUT,
+    KEY,
+    KEY_OFF,
+    LAMP_WORKS,
+    LIT_LATER,
+    NOT_RUNNING,
+    WARNS,
+)
 from knowledge.lexicon.pressure_words import DENY, FINDING_OF
-from knowledge.reports.words import NOISES
+from knowledge.lexicon.stance import NEGATION
+from knowledge.reports.words import NOISES, Shows
+
+_WITH_THE_KEY = 8  #: words before the lamp in which the key is named: "with the key on and ..."
 
 
 def denied(line: Line) -> Iterator[Fact]:
@@ -39,3 +52,21 @@ def denied(line: Line) -> Iterator[Fact]:
             spans,
             line.stances.surety(mark),
         )
+
+
+def says_how_it_works(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it is said how the lamp works, not that it is lit: "oil warning light is fine"."""
+    if _at_the_key(line, mark):
+        return True
+    cut_off = line.word(mark.last - 1) == "warning" and line.word(mark.last) in WARNS
+    after = {line.word(k) for k in range(mark.last + 1, mark.last + 4)}
+    return cut_off and bool(after & LAMP_WORKS.union(NEGATION)) and not after & GOES_OUT
+
+
+def _at_the_key(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it is lit before the start, as it should be: "the lamp is lit with the key on"."""
+    last = line.clause(mark.first).last
+    words = [line.word(k) for k in range(max(0, mark.first - _WITH_THE_KEY), last)]
+    pairs = set(pairwise(words))
+    before_start = bool(pairs & NOT_RUNNING) or bool(KEY & set(words))
+    return before_start and not (LIT_LATER & set(words) or pairs & KEY_OFF)

@@ -6,9 +6,10 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, Value, reader
-from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.service import ran_well
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.work_words import CARRIED_OUT, LOOKS, MENDS, REUSED
@@ -22,6 +23,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 @reader(
     {
         "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt 2 weeks"],
+        "rebuilt 50 miles ago": ["earlier whole_engine rebuilt straight before"],
         "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
         "new engine, low pressure": [],
         "a new engine is five grand": [],
@@ -56,6 +58,14 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "1300 hours since overhaul": [],
         "transferred my pan over": ["earlier sump taken off and refitted"],
         "pulled the pan": [],
+        "fitted a new pump and it was fine for about 35,000 miles. Now it is low": [
+            "earlier oil_pump renewed 3 years"
+        ],
+        "fitted a new pump. Ran perfectly for two years": ["earlier oil_pump renewed 2 years"],
+        "fitted a new pump, it ran fine for ten minutes": [],
+        "pump rebuilt with a kit": ["earlier oil_pump rebuilt"],
+        "turbo rebuilt by a shop last year": ["earlier turbo rebuilt 1 years"],
+        "I have a spare pump on the shelf": [],
         "infrequent oil changes": [],
         "oil changed every 250 hours": [],
         "the pump came from a parts bin, never opened it": [],
@@ -73,10 +83,13 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
     }
     lines = paragraph.lines
-    for line, ahead in zip(lines, (None, *lines), strict=False):
+    for line, ahead, behind in zip(lines, (None, *lines), (*lines[1:], None), strict=False):
         own = jobs(line, ahead)
         for job in own:
             before, words = job.before()
+            ran = served(job, [line, behind] if behind else [line])
+            if ran and not [m for m in words if m not in (*job.lead, *job.then_now)]:
+                before = ran[1].value  # what is said of its age goes before
             hands = _hands(line, job)
             if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue
@@ -94,11 +107,36 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if hands:
                 fields["hands"] = hands.value.value
             marks = [*job.marks, *words, *([hands] if hands else [])]
-            yield Fact("earlier", fields, line.span(marks))
+            spans = line.span(marks) if not ran else (*line.span(marks), *ran[0].span([ran[1]]))
+            yield Fact("earlier", fields, spans)
         for mark in line.stated(line.lexicon.nothing_done):
             of_a_part = any(m.last <= mark.first for m in line.find(line.lexicon.parts))
             if not own and not of_a_part:
                 yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
+
+
+@reader(
+    {
+        "rebuilt it, ran well for two months, then low when hot": [
+            "finding low_from_first_start absent"
+        ],
+        "ran well for two months after the rebuild": ["finding low_from_first_start absent"],
+        "fitted a new pump and it was fine for two years": [
+            "finding low_from_first_start absent"
+        ],
+        "it ran well for two months": [],
+        "rebuilt it, never ran well for two months": [],
+    }
+)
+def well_at_first(paragraph: Paragraph) -> Iterator[Fact]:
+    """Good pressure for a time after work on the engine: it is no fault of the first start."""
+    worked = any(j.area for line in paragraph.lines for j in jobs(line))
+    for line in paragraph.lines if worked else ():
+        for mark in filter(line.is_stated, ran_well(line.tokens)):
+            yield Fact(
+                "finding", {"what": "low_from_first_start", "state": "absent"}, line.span([mark])
+            )
+            return
 
 
 def _off_for(job: Job) -> bool:

@@ -1,4 +1,4 @@
-"""Read what kind of engine it is, "flathead six", "sterndrive V8", and the grade of its oil."""
+"""Read what kind of engine it is: "flathead six", "sterndrive V8"."""
 
 from __future__ import annotations
 
@@ -17,7 +17,6 @@ from knowledge.lexicon.engine import (
     FEATURES_ALONE,
     LACKS,
     LAYOUTS,
-    NOT_IN_IT,
     OF_A_BOAT,
     TUBE,
     Trait,
@@ -180,39 +179,3 @@ def cylinders(paragraph: Paragraph) -> Iterator[Fact]:
         if line.word(mark.first - 1) in ("on", "of"):  # "ran on three cylinders"
             return
         yield Fact("bearing", {"what": "rods", "count": str(count)}, line.span([mark]))
-
-
-@reader(
-    {
-        "running 20w50 in it": ["oil 20W-50"],
-        "Fresh SAE 30 and a new filter.": ["oil SAE 30"],
-        "went from 10w30 to 20w50": ["oil 20W-50"],
-        "20w50, 5 psi at hot idle": ["oil 20W-50"],
-        "the manual says 10w40": [],
-        "it was on 10w40 before": [],
-        "should I try 20w50?": [],
-        "15w40 in one and 20w50 in the other": [],
-        "my brother runs 20w50 in his": [],
-    }
-)
-def oil_in_use(paragraph: Paragraph) -> Iterator[Fact]:
-    """The grade of the oil in the engine; none where two of them may be meant."""
-    found: dict[str, tuple[Line, Mark[bool]]] = {}
-    for line in paragraph.lines:
-        for mark in line.stated(line.lexicon.oil_in_it):
-            place = next(k for k in range(mark.first, mark.last) if "grade" in line.tokens[k].kinds)
-            if not line.denied(mark) and not line.usual(mark) and _is_in_it(line, place):
-                found.setdefault(line.tokens[place].value, (line, mark))
-    if len(found) == 1:
-        grade, (line, mark) = found.popitem()
-        yield Fact("oil", {"grade": grade}, line.span([mark]))
-
-
-def _is_in_it(line: Line, place: int) -> bool:
-    """Whether no word before the grade, back to another grade or the start of its clause, denies it."""
-    for k in range(place - 1, line.clause(place).first - 1, -1):
-        if "grade" in line.tokens[k].kinds:
-            break
-        if line.word(k) in NOT_IN_IT:
-            return False
-    return True

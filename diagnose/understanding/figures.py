@@ -75,6 +75,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),
     ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
+    ("rpm", r"(?<=\bidle )(?P<a>[4-9]\d0|1[01]\d0)(?P<k>)\b(?!\s*(?:psi|kpa|bar|miles|h|rpm))"),
     (
         "rpm",
         r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=past ))(?P<a>[1-6](?:\.\d)?)(?P<k>k|\sgrand)\b",

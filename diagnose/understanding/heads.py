@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
 
+from diagnose.understanding.denied import says_how_it_works
+from diagnose.understanding.other_systems import made_elsewhere
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.instruments_named import PANEL_WORDS
@@ -242,6 +244,9 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True  # "great heat"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
+    words_in_order = [t.word for t in line.tokens]
+    if mark.value in NOISES and made_elsewhere(words_in_order, mark.first, mark.last):
+        return True
     match mark.value:
         case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):
             return after == "as"  # "goes as low as 2 bar"
@@ -251,7 +256,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return bool(after) and not line.tokens[mark.last].is_mark  # "then the light."
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
-            return "lights" in named and not named & WARNS
+            return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
         case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
             return True  # "slowly getting lower"
         case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:

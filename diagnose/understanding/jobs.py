@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.service import driven_in, ran_well
 from diagnose.understanding.stance import Stance
-from diagnose.understanding.text import Token
 from knowledge.lexicon.joints import UNTIL
-from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK, OTHER_CIRCUITS, SENDERS
+from knowledge.lexicon.work_words import DRILLED, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -35,6 +35,7 @@ _DAYS = frozenset(
     ]
 )
 _HABIT = frozenset(["every", "regularly", "religiously", "annually", "yearly"])
+_KEEPS = frozenset(["have", "has", "got", "had", "keep", "carry"])
 _ZERO = frozenset(
     ["zero", "0", "nil"]
 )  #: shown by a gauge, no age: "gauge zero since the oil change"
@@ -143,7 +144,7 @@ class Job:
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
                 return token.value, (Mark(True, k, k + 2),)
             if "distance" in token.kinds and self.line.word(k + 1) in _AGO:
-                return _driven_in(token), (Mark(True, k, k + 2),)
+                return driven_in(token), (Mark(True, k, k + 2),)
             if token.word in _UNTIMED and self.line.word(k + 1) in _AGO:
                 return _UNTIMED[token.word], (Mark(True, k, k + 2),)
             if token.word in _DAYS:
@@ -162,19 +163,13 @@ class Job:
         return "", ()
 
 
-def _driven_in(distance: Token) -> str:
-    """The time in which a distance is driven, as a case file writes it: "500 miles" is 2 weeks."""
-    number = re.search(r"[\d,.]+", distance.word)
-    miles = float(number[0].replace(",", "").rstrip(".") or 0) if number else 1.0
-    if re.search(r"\d\s*k(?!m)", distance.word):
-        miles *= 1000
-    if "km" in distance.word or "kilom" in distance.word:
-        miles /= 1.6
-    weeks = miles / MILES_A_WEEK
-    for unit, length in (("years", 52.0), ("months", 4.3), ("weeks", 1.0)):
-        if weeks >= length:
-            return f"{weeks / length:.0f} {unit}"
-    return f"{max(1.0, weeks * 7):.0f} days"
+def served(job: Job, lines: Iterable[Line]) -> tuple[Line, Mark[str]] | None:
+    """How long the engine ran well after work, in these sentences of it; None where unsaid."""
+    for line in lines:
+        for mark in ran_well(line.tokens):
+            if line is not job.line or mark.first >= job.last:
+                return line, mark
+    return None
 
 
 def jobs(line: Line, before: Line | None = None) -> list[Job]:
@@ -197,8 +192,8 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
                 longer = longer or (len(mark) == len(same.whole) and mark.value != same.area)
                 if is_trial and len(mark) < same.last - same.first and not _refines(mark, same):
                     continue
-                if not is_trial and not longer:
-                    continue
+                if not is_trial and (not longer or any(m.last == mark.first for m in same.marks)):
+                    continue  # "pump rebuilt with a kit" is no rebuilt engine
                 found.remove(same)
                 kept = same.area if is_trial else None
                 made = same.trial if same.area in (None, mark.value) else None
@@ -288,6 +283,10 @@ def _states(job: Job) -> bool:
         return False  # it was out of the way of the drill
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
         return False  # "new sender is on the way"
+    if job.line.word(mark.first) == "spare" and _KEEPS & {
+        job.line.word(k) for k in range(max(0, mark.first - 2), mark.first)
+    }:
+        return False  # "I have a spare pump"
     if job.line.word(mark.last) in _HABIT:
         return False  # "oil changed every 250 hours"
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:

@@ -15,6 +15,7 @@ from knowledge.lexicon.joints import (
     LINKS,
     OF_IT,
     PARTS_OF,
+    SEALS,
     STOPS,
     TAKEN_OUT,
 )
@@ -71,6 +72,12 @@ def listed(
             return  # "no oil on the stick, and the belly was black"
         yield other
         at = other
+
+
+def sealed_with(line: Line, sealer: Mark[object]) -> bool:
+    """Whether it is what a joint was put together with: "resealed the sump with silicone"."""
+    clause = line.clause(sealer.first)
+    return any(line.word(k) in SEALS for k in range(clause.first, sealer.first))
 
 
 def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:

@@ -28,6 +28,7 @@ from knowledge.lexicon.stance_words import (
 #: fears that a reason may follow
 FEARS = frozenset(["worried", "afraid", "scared", "nervous", "paranoid", "worry"])
 _BY_HAND = 4  #: words behind what was done to a part in which it is said with what
+_BEFORE_A_MONTH = frozenset(["in", "since", "last", "this", "of", "until", "by", "late", "early"])
 _BEHIND = 5  #: words in which it is said for how long
 
 
@@ -43,10 +44,12 @@ AS_NEW = frozenset(["new", "brand", "glass", "mirrors"])
 
 
 def is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
-    """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
+    """Whether a doubt is of how much, when or what name: "maybe 5 psi", "what looks like sealer"."""
     after = tokens[hedge.last : hedge.last + 2]
     if after and after[0].is_figure:
         return True
+    if tokens[hedge.first].word == "may" and tokens[hedge.first - 1].word in _BEFORE_A_MONTH:
+        return True  # "rebuilt in May"
     if hedge.first and tokens[hedge.first - 1].word == "what":
         return True
     words = [t.word for t in after]

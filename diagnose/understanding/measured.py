@@ -23,6 +23,7 @@ from knowledge.book import Book
 from knowledge.lexicon.values import (
     BOUND,
     MACHINED,
+    MEASURES,
     NEW_ONE,
     NOT_MEASURED_AFTER,
     NOT_MEASURED_BEFORE,
@@ -118,6 +119,7 @@ class _Found:
         ],
         "the crank moved 40 thou front to back": ["finding crank_end_float 40 thou"],
         "valve clearances 12 thou": [],
+        "never checked the clearance on the mains, rods .0020": ["finding rod_clearance 0.0020 in"],
     }
 )
 def measured(paragraph: Paragraph) -> Iterator[Fact]:
@@ -128,7 +130,7 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
     last: list[_Found] = []
     for line in paragraph.lines:
         every = amounts(paragraph.text, line.tokens)
-        names = [*names_in(line, book, part)]
+        names = [n for n in names_in(line, book, part) if not _unmeasured(line, n)]
         every = with_bare(line, every, names, unit)
         goes_on = bool(last) and last[-1].line == line.number - 1
         for amount in every:
@@ -144,6 +146,13 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
         yield from _compared(line, names)
     for group in found.values():
         yield _fact(group, book)
+
+
+def _unmeasured(line: Line, name: Name) -> bool:
+    """Whether it is said that nobody measured it: "never checked the clearance on the mains"."""
+    clause = line.clause(name.mark.first)
+    before = {line.word(k) for k in range(clause.first, name.mark.first)}
+    return line.denied(name.mark) and bool(before & MEASURES)
 
 
 def _compared(line: Line, names: list[Name]) -> Iterator[Fact]:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
+from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
-from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED
+from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, WHY
 
 _BEHIND = 5  #: words from a fault to what was done to it
+_REASON = 6  #: words before a fault in which it is said to be the reason for work
 
 
 def without_mended(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
@@ -27,8 +29,19 @@ def _is_mended(fact: Fact, paragraph: Paragraph) -> bool:
         places = [k for k, t in enumerate(line.tokens) if first <= t.start and t.end <= last]
         if not places or any(line.word(k) in MENDED for k in places):
             continue
-        return _behind(line, places[-1] + 1) or _before(line, places[0] - 1)
+        return (
+            _behind(line, places[-1] + 1)
+            or _before(line, places[0] - 1)
+            or _of_the_old_part(line, places[0])
+        )
     return False
+
+
+def _of_the_old_part(line: Line, at: int) -> bool:
+    """Whether it is why a part was renewed: "new sender, because the old one leaked"."""
+    lead = [line.word(k) for k in range(max(0, at - _REASON), at)]
+    why = next((n for n, word in enumerate(lead) if word in WHY), None)
+    return why is not None and "old" in lead[why:] and bool(jobs(line))
 
 
 def _behind(line: Line, at: int) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.heads import APART, Head
-from diagnose.understanding.jobs import jobs
+from diagnose.understanding.jobs import jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
@@ -68,6 +68,8 @@ def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[
     if line.word(0) == "now":  # "changed the pump. Now no pressure"
         near = (x for x in paragraph.lines if 0 < line.number - x.number <= _LINES_AGO)
         done = [j for x in near for j in jobs(x) if j.area]
+        between = paragraph.lines[max(0, line.number - _LINES_AGO) : line.number]
+        done = [j for j in done if not served(j, (x for x in between if x.number >= j.line.number))]
         if done and not any(_is_before(h, done[0].line, done[0].first) for h in heads):
             yield Mark(done[-1].since, 0, 1)
 

@@ -170,9 +170,10 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     )
     figures = [Mark(t.kinds, k, k + 1) for k, t in enumerate(line.tokens) if t.is_figure]
     others = any("pressure" in f.value for f in figures)
-    if line.usual(mark) and (others or line.find(line.lexicon.instrument)):
+    when = any(m.value in _LISTED for m in beside)
+    if line.usual(mark) and (others or when or line.find(line.lexicon.instrument)):
         return True
-    listed = spoken_of or any(m.value in _LISTED for m in beside)
+    listed = spoken_of or when
     near = near or (listed and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
     if listed and _follows_what_was(line, i):
         return True

@@ -9,12 +9,13 @@ from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.checked import checked_parts
 from diagnose.understanding.confirmed import confirmed_directly
-from diagnose.understanding.earlier import earlier_work
-from diagnose.understanding.engine import cylinders, engine_kind, oil_in_use
+from diagnose.understanding.earlier import earlier_work, well_at_first
+from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_mended
+from diagnose.understanding.oils import oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
@@ -38,11 +39,13 @@ RULES: tuple[Reader, ...] = (
     engine_kind,
     cylinders,
     oil_in_use,
+    thinner_than_before,
     readings,
     behaviours,
     trials,
     confirmed_directly,
     earlier_work,
+    well_at_first,
     parts_and_places,
     checked_parts,
     sights,

@@ -19,6 +19,7 @@ from diagnose.understanding.manner import (
     searched_in_vain,
     stated_again,
 )
+from diagnose.understanding.other_systems import of_other_systems
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
@@ -143,6 +144,8 @@ def stances(
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
     for first, last in of_others(sentence, lexicon, elsewhere, side, theirs):
+        _set(of, first, last, Stance.ELSEWHERE)
+    for first, last in of_other_systems(sentence):
         _set(of, first, last, Stance.ELSEWHERE)
     return Stances(tuple(of), tuple(sure))
 

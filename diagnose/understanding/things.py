@@ -8,7 +8,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, reader
-from diagnose.understanding.joining import acted, head_of, joined, linked, listed
+from diagnose.understanding.joining import acted, head_of, joined, linked, listed, sealed_with
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.parts_named import things_in
 from diagnose.understanding.phrases import Mark
@@ -325,6 +325,8 @@ def _substances(
     for mark in line.lexicon.substances.find(line.tokens):
         if any(t.overlaps(mark) for t in things) or line.word(mark.last) in CANS:
             continue  # "crushed like a coke can"
+        if mark.value is Substance.SEALER and sealed_with(line, mark):
+            continue
         if mark.value is Substance.OIL and line.word(mark.last) in COMPOUNDS:
             continue  # "oil lamp came on and the engine died"
         before = [p for p in places if p.last <= mark.first]

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.service import ran_well
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from knowledge.lexicon.numbers import ABOUT, SAYS
 from knowledge.lexicon.results_words import WAS
@@ -48,6 +49,7 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
             clause_at(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
         )
         yield first, now
+    yield from ((m.first, m.last) for m in ran_well(tokens))
     for clause in clauses:
         words = tokens[clause.first : clause.last]
         if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):

@@ -37,7 +37,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "=idles|=idled|=idling|=idle",
         "at|on|in|to tickover|tick-over|low revs|revs|rpm|rpms",
         "low|slow revs|rpm|speed|speeds|running|turns|rotations",
-        "at|every|each|when|stopped|waiting|sat|sitting|in at|for|a|the|in|every|each? traffic|red|stop? light|lights|jam|jams|signals|junction|junctions|crossing",
+        "in|when at|in? a|the|every? traffic jam|jams|light|lights",
+        "at|every|each|stopped|waiting|sat|sitting at|for|a|the|in|every|each? traffic|red|stop? light|lights|jam|jams|signals|junction|junctions|crossing",
         "stop and|& go|start",
         "in|town|city|slow|heavy town|city|traffic driving|traffic?",
         "foot off|lifted",
@@ -279,7 +280,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "in drive|gear|forward",
     ),
     Circumstance.ELECTRICAL: (
-        "with|when lights on?",
+        "with|when =lights on?",
         "=headlights|=headlamps|=wipers|=indicators|=indicator|=blinkers|=blinker|=heater|=horn|=blower|=turn-signal|=turn-signals|=flasher|=flashers|=sidelights|=headlight|=fan|=defroster",
         "with|when|if|switch|turn|put the|on|my? =lights|heater|wipers|radio|fan|indicators|blower|switch|accessory|accessories|dash|nav on|off|is|are?",
         "turn signals|signal|indicator|indicators",

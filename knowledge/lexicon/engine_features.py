@@ -44,9 +44,17 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "piston cooling? =jets|=jet|=squirters",
         "under-piston|oil =jets|=squirters",
     ),
-    "spin_on_filter": ("spin-on|screw-on|canister oil? =filter", "spin on oil? filter"),
+    "spin_on_filter": (
+        "spin-on|screw-on|canister oil? =filter",
+        "spin on oil? filter",
+        "filter is|was a|an|the? modern|newer|cheap|ordinary? spin-on|spinon|screw-on|canister",
+    ),
     "cartridge_filter": ("cartridge|felt|paper-element|replaceable-element oil? filter",),
-    "filter_adapter": ("sandwich plate", "filter adapter|adaptor"),
+    "filter_adapter": (
+        "sandwich plate",
+        "filter adapter|adaptor",
+        "filter|spin-on|spinon|canister on|with|and an|its|a|the? adapter|adaptor|conversion",
+    ),
     "roller_crankshaft": ("roller|ball bearing? crank|crankshaft|bottom-end|mains",),
     "tank_tap": (
         "oil? tank tap|cock",
@@ -55,6 +63,9 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "relief_outside": (
         "relief plug|cap|adjuster|valve on|at the? side|outside of? the? block|engine|case?",
+        "relief valve? is|sits|under|behind|lives? under|behind|in|on|at a|the? .. hex|plug|cap|bolt|dome|domed on|at|in|outside|easy|near .. front|side|outside|block|case|timing|get|reach|filter|crankcase",
+        "relief valve? is|sits on|at|from? the? outside|external|externally|reachable|accessible from? the? outside?",
+        "outside|external|externally mounted? oil? pressure? relief valve",
     ),
     "dry_sump": (
         "separate|remote|external|outside oil? tank|reservoir",

@@ -114,3 +114,23 @@ OPENINGS = _set(
     "plug filter bolt dipstick stick filler sender switch gauge oil drain distributor dizzy feed threaded empty "
     "mounting dowel screw stud port relief adjuster breather"
 )
+#: before a sealer: somebody put a joint together with it
+SEALS = frozenset(
+    [
+        "sealed",
+        "resealed",
+        "seal",
+        "reseal",
+        "sealing",
+        "fitted",
+        "refitted",
+        "put",
+        "glued",
+        "bonded",
+        "stuck",
+        "smeared",
+        "gooped",
+        "used",
+        "assembled",
+    ]
+)

@@ -18,3 +18,5 @@ BETWEEN = _set(
 )
 #: before "for a gasket leak": that is why it was opened, and was put right then
 OPENED = _set("opened off out apart down dropped removed stripped in")
+#: lead to the reason why a part was renewed
+WHY = _set("because as since")

@@ -201,6 +201,8 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "sender_wrong_on_air": ("sender_not_for_gauge",),
     "oil_line_was_disturbed": ("oil_line_fitting_wet",),
     "level_slightly_high": ("level_high",),
+    "level_correct": ("dipstick_low",),  # "just under the full mark"
+    "oil_hoses_aged": ("oil_overdue",),
     "breather_found_blocked": ("cooler_found_blocked",),
     "cooling_duct_amiss": (
         "oil_line_found_broken",
@@ -334,6 +336,6 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "piece_found_inside",
         "leftover_found",
     ),
-    "cooler_found_blocked": ("hard_chips",),
+    "cooler_found_blocked": ("hard_chips", "oil_hoses_aged"),
     "overfill_steadies_it": ("level_high", "too_much_poured_in", "level_slightly_high"),
 }

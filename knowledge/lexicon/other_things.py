@@ -182,8 +182,74 @@ PRESSURES = frozenset(
 WARNS = frozenset(
     ["oil", "warning", "pressure", "red", "lamp", "light", "alarm", "buzzer", "telltale", "symbol"]
 )
+#: after "warning light": how the lamp works
+LAMP_WORKS = frozenset(["fine", "ok", "okay", "works", "working", "good", "tested", "longer"])
+#: what a lit lamp fails to do: "warning light not going out"
+GOES_OUT = frozenset(["out", "off", "away", "go", "going"])
 #: a sender or its lead is taken off to try the gauge: what the needle does then is no behaviour
 UNPLUGGED = frozenset(["unplugged", "unplug", "unplugging", "disconnected", "disconnect"])
 CIRCUIT = frozenset(["sender", "sensor", "wire", "lead", "plug", "connector", "switch"])
 #: after "the gauge is at the top of": it is built in there
 PLACES = frozenset(["dash", "dashboard", "panel", "console", "windscreen", "block", "engine"])
+#: with these a lamp is lit before the start
+KEY = frozenset(["key", "ignition"])
+NOT_RUNNING = frozenset(
+    [("before", "starting"), ("before", "start"), ("engine", "stopped"), ("engine", "off")]
+)
+KEY_OFF = frozenset([("key", "off"), ("ignition", "off"), ("switched", "off")])
+#: beside them: it is lit at another time as well, or at the wrong one
+LIT_LATER = frozenset(
+    ["running", "runs", "idle", "idling", "driving", "still", "stays", "stayed", "started"]
+)
+#: as the subject of a clause: it is said of no engine
+OTHER_SYSTEMS = frozenset(
+    [
+        "gearbox",
+        "transmission",
+        "tranny",
+        "trans",
+        "axle",
+        "diff",
+        "differential",
+        "steering",
+        "brake",
+        "brakes",
+        "sterndrive",
+        "outdrive",
+        "saildrive",
+        "tyre",
+        "tyres",
+        "radio",
+        "heater",
+    ]
+)
+#: before that subject
+LEADS_IN = frozenset(
+    ["the", "my", "our", "its", "and", "but", "also", "a", "rear", "front", "power"]
+)
+#: make noises of their own
+NOISY_THINGS = OTHER_SYSTEMS | frozenset(
+    [
+        "exhaust",
+        "manifold",
+        "door",
+        "doors",
+        "alternator",
+        "belt",
+        "injector",
+        "injectors",
+        "tailgate",
+        "dash",
+        "dashboard",
+        "heatshield",
+        "shield",
+        "wheel",
+        "wheels",
+        "suspension",
+        "trim",
+        "bonnet",
+        "hood",
+        "prop",
+        "propeller",
+    ]
+)

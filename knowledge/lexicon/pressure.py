@@ -31,7 +31,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "down|back|off|away to zero|nothing|nil|0|nought",
         "@not =register|=registers|=registering at all",
         "@not =register|=registers|=registering anything",
-        "read|reads|reading|showing|shows|showed zero|nothing|nil",
+        "read|reads|reading|showing|shows|showed nearly|almost|practically|virtually|near|next-to|close-to? zero|nothing|nil",
         "@not build|make|get|have|getting|making|building any? oil? pressure",
         "@not any oil? pressure",
         "without any? oil? pressure",

@@ -55,6 +55,8 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "dumped|dumps|shed|sheds the|its|all|my oil? pressure",
     ),
     Shows.HIGH: (
+        f"{_P} shows|showed|reads|gives|gave|registers far|much|way|well? too high|large|great a figure|reading|value",
+        "far|much|way too high a figure|reading|pressure",
         f"{_P} is|was|goes|went|got|reads so|that =high",
         f"{_P} well|far|way|much|miles? above|over|past|beyond the? book|spec|manual|handbook|figure|figures|usual",
         f"higher|more oil? {_P} than the? book|spec|manual|normal|usual|before|it",

@@ -20,6 +20,8 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
         "pressure oil reading through past from"
     ),
     "dipstick_dry": _set("the"),
+    "several_alike": _set("engine motor block model unit make"),
+    "lamp_dead_with_key_on": _set("off"),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
         "goes went creeps crept drifts"

@@ -115,6 +115,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "lamp_dead_with_key_on": (
         "lamp|light|alarm|bulb|buzzer works|comes|lights|working|sounds|work|come fully|fine|on|ok|properly|normally? with|at|when .. key|ignition",
         "lamp|light|alarm|bulb .. works|comes|lights .. key|ignition",
+        "lamp|light|alarm|bulb is|was? =lit|on|glows with|at|when|before .. key|ignition|starting",
     ),
     "other_gauges_also_wrong": (
         "all|every|both of? the|my? gauges|gauge|instruments|dials|needles|readings is|are|was|were|read|reading|looked|showed|stayed|normal|all? in|where|fine|normal|ok|good|green|right|clear|steady",

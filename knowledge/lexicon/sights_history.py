@@ -171,7 +171,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     ),
     "idles_long": (
         "never|rarely|hardly|seldom|doesnt|dont|not gets|get|sees|see|had|has|goes|go|been a|the|any|on|for|given? proper|decent|good|real|long|motorway|"
-        "motorways|highway|the? blast|run|drive|motorway|motorways|highway|thrash|workout",
+        "motorways|highway|the? blast|=run|=runs|drive|motorway|motorways|highway|thrash|workout",
         "mostly|only|just|mainly|all|did|does|used-for|do|of? @distance|two|three|four|five|one|mile|short|couple|few|local mile|kilometre|km|of-a-mile|miles|"
         "local|town? trips|runs|journeys|trip|hops|drives|each-way",
         "used|use for|on|to|it? the? school|nursery|shopping|shops|church|station|commute|paper|post run|runs|rounds|round|drop",

@@ -248,7 +248,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil? filler cap|lid|neck|o-ring|seal? was|had|been|is|not|found? off|missing|left|gone|loose|open|unlatched|"
         "unseated|out",
         "oil cap|lid was|had|been|is|not? off|missing|left|gone|loose|on|seated",
-        "dipstick|dip-stick was|is|had|been|found|not|came? missing|unlatched|unseated|loose|gone|off|left",
+        "dipstick|dip-stick was|is|had|been|found|not|came? missing|unlatched|unseated|loose|gone|off",
+        "dipstick|dip-stick was|had|been? been? =left out|off|loose|up|half|unlatched",
         "cap|lid|dipstick @not seated|secured|latched|tightened|refitted|screwed|fitted|on|properly|fully|replaced",
         "forgot|left|lost|leaving|forgotten .. oil? filler? cap|lid|dipstick off|out|on?",
         "no oil? filler cap",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-_LEVEL = "level|levels|dipstick|stick"
+_LEVEL = "level|levels|dipstick|=stick"
 _IS = "is|was|are|were|looks|looked|checks|checked|reads|read|seems|seemed|shows|showed|showing|has|been|stays|and|always"
 _MARK = "mark|marks|line|lines"
 _FULL = "full|max|maximum|top|upper|high"
@@ -258,7 +258,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
     "oil_overdue": (
         "oil has|had|was|is never|not|hadnt|hasnt been? changed or|and|nor? topped|filter|checked|looked? up|at? for|in a? ages|long|years|while",
         "oil|service .. overdue|ancient",
-        "oil is|was|in|it? .. @years old",
+        "oil is|was|in|it|which|thats|over|about|now? is|was|in|it|over|about? @years old",
         "never changed the|its? oil",
         "oil? never changed since|from|in new|@years|years|ages",
         "oil was|has|had never|not|hadnt|hasnt been? changed .. @years|years|ages|while|long|@distance",

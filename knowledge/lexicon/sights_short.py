@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 _P = "pressure|gauge|needle|psi|reading|it"
+_LAMP = "lamp|light|buzzer|alarm|warning"
 _REVS = "=revs|=rpm|=revved|=rev|=revving|=speed|=throttle|=gas|=accelerate|=faster"
 _NO_MATTER = "however|whatever|regardless|no|irrespective|matter"
 _BACK = "came|comes|returned|returns|recovered|recovers"
@@ -21,6 +22,18 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
         f"hardly|barely|scarcely =goes|=go|=rises|=rise|=climbs|=any up|higher|higher? when|with|as|if .. {_REVS}",
         f"{_P} stays|stayed|remains|is|was low|down {_NO_MATTER} .. {_REVS}",
         f"no|little =rise|=increase|=more in? pressure? with|when|as .. {_REVS}",
+    ),
+    "needle_follows_loads": (
+        "when|with|if|as|whenever|once|every-time .. headlamps|headlights|=lights|wipers|heater|fan|blower|indicators|radio on? the|my|its? oil? pressure? needle|gauge|reading|pressure moves|drops|drop|jumps|swings|falls|rises|dips|kicks|changes|flicks|goes|twitches",
+    ),
+    "lamp_dead_with_key_on": (
+        f"{_LAMP} should|ought|supposed to? come|light|glow|sound|work on|up? .. but|and|now|, .. doesnt|didnt|isnt|wont|neither|@not do|does|work|light|come?",
+        f"neither {_LAMP} nor the? {_LAMP} works|work|comes|come|lights|sounds .. key|ignition|switch|turn",
+    ),
+    "tank_empties_running": (
+        "scavenge|return pump|gears|stage? @not =bring|=bringing|=return|=returning|=pull|=pulling|=lift|=lifting|=send|=sending|=pick|=picking|=draw|=drawing|=pump|=pumping",
+        "oil|it @not being|getting? =brought|=returned|=pumped|=sent|=lifted|=coming|=scavenged|=returning back? to|into the? tank",
+        "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? from|out .. sump|crankcase|case|pan .. scavenge?",
     ),
     "back_when_slowed": (
         f"{_P} {_BACK} back? up? again? at|on|in|with idle|tickover",

@@ -282,6 +282,7 @@ OTHER_ENGINE = (
     "my last|previous|other|former|earlier|spare|donor|wifes|brothers|friends|dads|mates "
     "one|engine|motor|truck|car|boat|tractor|bike|van|v8",
     "my|the old one",
+    "the|its previous|former engine|motor",
     "old|previous|former engine|motor ran|had|made|showed|gave|held @pressure|@number|@range",
     "my old truck|car|boat|tractor|bike|van|engine had|was|used|did|ran|always|would",
     f"my|a|his|her|our|the {_OF_PERSON}",

@@ -166,7 +166,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "left|forgot|forgotten + plug|drain_plug|sump_plug + loose|tighten|nip|undone|finger|out - gallery|spark|core|magnet|oilway|days|hours|overnight|drained|refitting",
     ),
     "nothing_warned": (
-        "never|no|not_one|without|@not + got_a_warning|get_a_warning|warning_light|warning_at_all|a_warning|any_warning|warning_whatsoever|prior_warning|warning_of_any|a_flicker_of_warning - key|fitted|lit_at|stopped|ignition|bulletin",
+        "never|no|not_one|without|@not + got_a_warning|get_a_warning|warning_at_all|a_warning|any_warning|warning_whatsoever|prior_warning|warning_of_any|a_flicker_of_warning - going_out|go_out|key|fitted|lit_at|stopped|ignition|bulletin",
     ),
     "engine_seized": (
         f"{_IT}|crank + is_locked|locked|froze_solid|=frozen|@not_turn_over_at_all|@not_turn_at_all|solid_as|rock_solid|tied_up|gone_tight|welded_solid|stuck_solid - pressure|needle|gauge|pump|rotor|diff|brake|relief|valve|thermostat|water|breather|overnight|ice|night|turbo|plunger|bolt|"

@@ -36,7 +36,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "no|without|@not_any|not_any + loss_of_performance|odd_noise|odd_noises|unusual_noise|unusual_noises|strange_noise|strange_noises|abnormal_noise|"
         "abnormal_noises|funny_noises|untoward_noise|untoward_noises|vibration_or_noise|noise_or_vibration|bad_noises|mechanical_noise|noises_at_all - yet",
         "never|@not + missed_a_beat|miss_a_beat|missed_a_stroke|put_a_foot_wrong",
-        "quiet_as_a_mouse|quiet_as_ever|sweet_as_a_nut|like_a_swiss_watch|without_any_complaint|no_change_in_the_way|as_it_should|never_sounded_better",
+        "quiet_as_a_mouse|quiet_as_ever|sweet_as_a_nut|like_a_swiss_watch|without_any_complaint|no_change_in_the_way|never_sounded_better",
     ),
     "engine_banged_or_shook": (
         "loud|series|heavy|sharp|violent|severe|sudden|almighty + report|bang|bangs|clank|crash|crack|shuddering|shudder|vibration|shaking|thud - no|not|without|"

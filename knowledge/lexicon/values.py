@@ -380,3 +380,7 @@ NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
 MACHINED = _set("ground grind reground undersize oversize polished machined turned")
 #: before a figure: a bound, not a value
 BOUND = _set("under below over above within than least most up upto")
+#: what somebody does who measures
+MEASURES = frozenset(
+    ["checked", "check", "measured", "measure", "plastigaged", "plastigauged", "miked", "gauged"]
+)

@@ -54,7 +54,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "topped|topping",
     ),
     Done.REFITTED: (
-        "refitted|resealed|reseated|reinstalled|removed|pulled|dropped|=transferred|=transferring|=reused|=reusing",
+        "refitted|resealed|=reseal|=resealing|reseated|reinstalled|removed|pulled|dropped|=transferred|=transferring|=reused|=reusing",
         "taken|took off|out",
         "re-stabbed|restabbed|restab|unseated",
         "dropped|put|popped it|them back in|on",

@@ -9,6 +9,13 @@ def _set(text: str) -> frozenset[str]:
 
 #: miles that a car is driven in a week, about 12,000 in a year (judgement)
 MILES_A_WEEK = 250.0
+#: said of an engine that ran as it should for a time
+RAN_WELL = _set(
+    "fine good great well ok okay perfect perfectly lovely sweetly faultlessly happy happily "
+    "flawlessly beautifully strong ran lasted held worked behaved"
+)
+#: between "for" and how long
+ABOUT = _set("about nearly almost over some around roughly the like maybe a at least another good")
 #: after a part that begins a statement of its own and goes on no list
 SAYS_OF_IT = frozenset(
     [

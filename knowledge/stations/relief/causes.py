@@ -94,6 +94,7 @@ PLUNGER_THAT_DOES_NOT_COME_BACK = LinkGroup(
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings.RELIEF_VALVE_STAYED_OPEN: (MOSTLY, sources.PRESSURIZED_BLACK_GOLD),
         findings.RELIEF_PLUNGER_STICKS: (MOSTLY, sources.RELIEF_FREE_FALL),
+        findings.RELIEF_SEAT_SCORED: (SOMETIMES, COMMON_PRACTICE),  # a plunger that jams is scored
     },
     matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_VALVE_STAYED_OPEN)],
     non_matches=[

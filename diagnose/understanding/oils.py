@@ -1,0 +1,108 @@
+"""Read the grade of the oil in the engine, and whether it is thinner than what it had before."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.engine import NOT_IN_IT
+
+_THINNER = 10  #: least step of the hot grade that counts: 50 to 40
+_SURE = 0.75  #: that the old grade was the right one
+
+
+@reader(
+    {
+        "running 20w50 in it": ["oil 20W-50"],
+        "Fresh SAE 30 and a new filter.": ["oil SAE 30"],
+        "went from 10w30 to 20w50": ["oil 20W-50"],
+        "20w50, 5 psi at hot idle": ["oil 20W-50"],
+        "the manual says 10w40": [],
+        "it was on 10w40 before": [],
+        "should I try 20w50?": [],
+        "15w40 in one and 20w50 in the other": [],
+        "my brother runs 20w50 in his": [],
+    }
+)
+def oil_in_use(paragraph: Paragraph) -> Iterator[Fact]:
+    """The grade of the oil in the engine; none where two of them may be meant."""
+    if (now := _now(paragraph)) is not None:
+        grade, line, mark = now
+        yield Fact("oil", {"grade": grade}, line.span([mark]))
+
+
+@reader(
+    {
+        "put 5w30 in it, always had 20w50 before": ["finding oil_grade_too_thin present"],
+        "changed the oil to 5w30 instead of the usual 20w50": [
+            "finding oil_grade_too_thin present"
+        ],
+        "switched from 20w50 to 5w30": ["finding oil_grade_too_thin present"],
+        "went from 10w30 to 20w50": [],
+        "put 15w40 in, 10w40 before": [],
+        "switched to 5w30, my brother runs 20w50": [],
+        "should I go from 20w50 to 5w30?": [],
+    }
+)
+def thinner_than_before(paragraph: Paragraph) -> Iterator[Fact]:
+    """Oil of a thinner grade than the engine had before."""
+    now = _now(paragraph)
+    before = [_before(line, k) for line in paragraph.lines for k in _grades(line)]
+    stated = [b for b in before if b is not None]
+    if now is None or len(stated) != 1:
+        return
+    grade, line, mark = now
+    ((old, where, place),) = stated
+    if _hot(grade) + _THINNER <= _hot(old):
+        spans = dict.fromkeys((*line.span([mark]), *where.span([place])))
+        yield Fact(
+            "finding", {"what": "oil_grade_too_thin", "state": "present"}, tuple(spans), _SURE
+        )
+
+
+def _now(paragraph: Paragraph) -> tuple[str, Line, Mark[bool]] | None:
+    """The one grade that is said to be in the engine."""
+    found: dict[str, tuple[Line, Mark[bool]]] = {}
+    for line in paragraph.lines:
+        for mark in line.stated(line.lexicon.oil_in_it):
+            place = next(k for k in range(mark.first, mark.last) if "grade" in line.tokens[k].kinds)
+            if not line.denied(mark) and not line.usual(mark) and _is_in_it(line, place):
+                found.setdefault(line.tokens[place].value, (line, mark))
+    if len(found) != 1:
+        return None
+    ((grade, (line, mark)),) = found.items()
+    return grade, line, mark
+
+
+def _grades(line: Line) -> Iterator[int]:
+    """The places of grades in a sentence."""
+    return (k for k, token in enumerate(line.tokens) if "grade" in token.kinds)
+
+
+def _before(line: Line, place: int) -> tuple[str, Line, Mark[bool]] | None:
+    """The grade at a place, where it is what the engine had before."""
+    mark = Mark(True, place, place + 1)
+    lead = {line.word(k) for k in range(max(0, place - 3), place)}
+    instead = "instead" in {line.word(k) for k in range(place)} and bool(lead & {"usual", "of"})
+    if not (line.is_stated(mark) or instead):
+        return None
+    usual = line.usual(mark) or instead or line.word(place - 1) == "from"
+    return (line.tokens[place].value, line, mark) if usual else None
+
+
+def _hot(grade: str) -> int:
+    """The number of a grade that says how thick it is hot: 50 of 20W-50."""
+    return int(re.findall(r"\d+", grade)[-1])
+
+
+def _is_in_it(line: Line, place: int) -> bool:
+    """Whether no word before the grade, back to another grade or the start of its clause, denies it."""
+    for k in range(place - 1, line.clause(place).first - 1, -1):
+        if "grade" in line.tokens[k].kinds:
+            break
+        if line.word(k) in NOT_IN_IT:
+            return False
+    return True

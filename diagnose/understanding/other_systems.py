@@ -1,0 +1,34 @@
+"""What is said of another part of the machine than its engine: "the gearbox oil was low"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.text import Clause, Sentence
+from knowledge.lexicon.other_things import LEADS_IN, NOISY_THINGS, OTHER_SYSTEMS
+
+_SUBJECT = 3  #: words of a clause in which its subject is named
+_SOURCE = 3  #: words between a noise and what makes it
+
+
+def of_other_systems(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """The first token, and the one behind the last, of each clause about another system."""
+    for clause in sentence.clauses:
+        if any(sentence.tokens[k].word in OTHER_SYSTEMS for k in _subject(sentence, clause)):
+            yield clause.first, clause.last
+
+
+def _subject(sentence: Sentence, clause: Clause) -> Iterator[int]:
+    """The places at the head of a clause that may name what it is about."""
+    for k in range(clause.first, min(clause.last, clause.first + _SUBJECT)):
+        yield k
+        if sentence.tokens[k].word not in LEADS_IN:
+            return
+
+
+def made_elsewhere(words: list[str], at: int, after: int) -> bool:
+    """Whether a noise, tokens ``at`` to before ``after``, comes from no part of the engine."""
+    if at and words[at - 1] in NOISY_THINGS:
+        return True  # "the door rattles"
+    behind = words[after : after + _SOURCE]
+    return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))

@@ -1,0 +1,72 @@
+"""How long an engine is said to have run well: "fine for 35,000 miles", "ran great for two years"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Token
+from knowledge.lexicon.work_words import ABOUT, MILES_A_WEEK, RAN_WELL
+
+_WELL_BEFORE = 6  #: words from "fine" to its figure
+_ABOUT_MOST = 3  #: words between "for" and its figure
+_RUN_IN = 25.0  #: hours of running that count as service (judgement)
+_AT_ONCE = 200.0  #: miles after which work is no longer just before (judgement)
+_UNTIMED = {"years": "3 years", "months": "3 months", "weeks": "3 weeks", "ages": "3 years"}
+_DENIES = frozenset(["not", "never", "no"])
+
+
+def ran_well(tokens: Sequence[Token]) -> Iterator[Mark[str]]:
+    """Each stretch of service in a sentence, its length as a case file writes it: "2 years"."""
+    for k, token in enumerate(tokens):
+        if token.word != "for":
+            continue
+        at = k + 1
+        while at < min(len(tokens) - 1, k + 1 + _ABOUT_MOST) and tokens[at].word in ABOUT:
+            at += 1
+        length = _length(tokens[at]) if at < len(tokens) else ""
+        first = min((n for n in _before(tokens, k) if tokens[n].word in RAN_WELL), default=None)
+        if length and first is not None:
+            yield Mark(length, first, at + 1)
+
+
+def _before(tokens: Sequence[Token], k: int) -> list[int]:
+    """The words shortly before a place, back to a mark; none where one of them denies."""
+    found: list[int] = []
+    for n in range(k - 1, max(0, k - _WELL_BEFORE) - 1, -1):
+        if tokens[n].is_mark:
+            break
+        if tokens[n].word in _DENIES:
+            return []
+        found.append(n)
+    return found
+
+
+def _length(token: Token) -> str:
+    """The time of service that a figure says; empty where it is minutes or a run-in."""
+    if "distance" in token.kinds:
+        driven = driven_in(token)
+        return "" if driven == "straight before" else driven
+    if "time" not in token.kinds:
+        return _UNTIMED.get(token.word, "")
+    amount, _, unit = token.value.partition(" ")
+    hours = unit == "h" and float(amount) >= _RUN_IN
+    return token.value if hours or unit in ("weeks", "months", "years") else ""
+
+
+def driven_in(distance: Token) -> str:
+    """The time in which a distance is driven, as a case file writes it: "500 miles" is 2 weeks."""
+    number = re.search(r"[\d,.]+", distance.word)
+    miles = float(number[0].replace(",", "").rstrip(".") or 0) if number else 1.0
+    if re.search(r"\d\s*k(?!m)", distance.word):
+        miles *= 1000
+    if "km" in distance.word or "kilom" in distance.word:
+        miles /= 1.6
+    if miles < _AT_ONCE:
+        return "straight before"
+    weeks = miles / MILES_A_WEEK
+    for unit, length in (("years", 52.0), ("months", 4.3), ("weeks", 1.0)):
+        if weeks >= length:
+            return f"{weeks / length:.0f} {unit}"
+    return f"{max(1.0, weeks * 7):.0f} days"
