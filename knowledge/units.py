@@ -2,7 +2,7 @@
 
 Imported by input parsing and output; imports nothing of ours. A general units library that was
 tried read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here a unit outside the table is refused
-with three right spellings.
+with three right spellings, and so is a comma that may mean tenths or thousands.
 """
 
 from __future__ import annotations
@@ -17,6 +17,8 @@ _NUMBER = re.compile(
     r"^\s*([+-]?(?:(?:\d+\s+)?\d+/\d+(?!\.|\d|e[+-]?\d)|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?))\s*(.*?)\s*$",
     re.I,
 )
+_COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?![\d.,])")
+_THOUSANDS = 3  #: digits behind a comma that may part thousands
 _LONGEST = 100  #: characters; a real quantity is far shorter
 
 
@@ -223,9 +225,12 @@ def parse(text: str, dimension: Dimension) -> float:
     >>> parse("1 1/4 in", LENGTH) == 1.25 * 0.0254
     True
 
-    Raises UnitError for an unknown unit, a decimal comma or a missing unit.
+    >>> round(parse("0,55 bar", PRESSURE)), parse("1,500 rpm", SPEED)
+    (55000, 1500.0)
+
+    Raises UnitError for an unknown unit, a missing one, or a comma that may mean two things.
     """
-    number, name = _split(text)
+    number, name = _split(_without_comma(text, dimension))
     unit = unit_named(name, dimension)
     figure = _with_fraction(number) if number and unit is not None else None
     if figure is None or unit is None:
@@ -234,6 +239,32 @@ def parse(text: str, dimension: Dimension) -> float:
     if not abs(value) < 1e16:
         raise UnitError(_refusal(text, dimension))
     return value
+
+
+def pointed(text: str) -> str:
+    """A text with a point for each comma that can only be a decimal one; as long as before.
+
+    >>> pointed("1,5 bar at 1,500 rpm"), pointed("5,40,60 psi"), pointed("0,045 mm")
+    ('1.5 bar at 1,500 rpm', '5,40,60 psi', '0.045 mm')
+    """
+
+    def point(found: re.Match[str]) -> str:
+        whole, part = found[1], found[2]
+        either = len(part) == _THOUSANDS and whole.strip("0")
+        return found[0] if either else f"{whole}.{part}"
+
+    return _COMMA.sub(point, text)
+
+
+def _without_comma(text: str, dimension: Dimension) -> str:
+    """The text of one quantity without a comma, where it is clear what that means.
+
+    With three digits behind it it parts thousands of revolutions; a length has no thousands.
+    """
+    clear = pointed(text) if len(text) <= _LONGEST else text
+    if dimension is SPEED:
+        return _COMMA.sub(r"\1\2", clear)
+    return _COMMA.sub(r"\1.\2", clear) if dimension is LENGTH else clear
 
 
 def _with_fraction(number: str) -> float | None:
@@ -264,7 +295,7 @@ def unit_in(text: str, dimension: Dimension) -> str | None:
     >>> unit_in("0.3 mm", LENGTH)
     'mm'
     """
-    name = _split(text)[1]
+    name = _split(_without_comma(text, dimension))[1]
     return name if unit_named(name, dimension) else None
 
 
@@ -317,5 +348,5 @@ def _figure(value: float, digits: int) -> str:
 def _refusal(text: str, dimension: Dimension) -> str:
     a, b, c = dimension.spellings
     typed = " ".join("".join(c if c.isprintable() else " " for c in text[:80]).split())[:40]
-    comma = ", with a point for the comma" if re.search(r"\d,\d", typed) else ""
+    comma = ", without a comma" if re.search(r"\d,\d", typed) else ""
     return f"'{typed}' is no {dimension.id} here; write it like {a}, {b} or {c}{comma}"

@@ -54,13 +54,16 @@ def test_typed_readings_are_kept_as_typed_and_answered(typed: Callable[..., Done
         ("main 3 jurnal 2.44 in", "Did you mean 'journal'?"),
         ("main 3 strip 2.5 in", "Did you mean 2.5 thou?"),
         ("main 3 journal 2.4 2.5 2.6 2.7 2.8 in", "5 figures"),
-        ("main 3 strip 2,5 thou", "write it like"),
+        ("main 3 strip 2,5,1 thou", "write it like"),
         ("main 3", "nothing of main 3"),
         ("mains journal 62 mm", "write main 1 journal"),
         ("rod 1 use hard", "use is of all rods"),
         ("mains use gentle", "is not road or hard"),
         ("mains wanted 2 thou", "write the least and the most"),
         ("main 3 strip 2.2 furlongs", "furlongs"),
+        ("main 3 .0045mm", "0.0045 mm cannot be the clearance by gauge strip"),
+        ("main 3 .0045mm", "Did you mean 0.0045 in?"),
+        ("main 3 40 thou", "expected 0.394 thou to 15.7 thou"),
     ],
 )
 def test_bad_words_are_one_clear_line_and_nothing_is_saved(

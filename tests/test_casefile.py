@@ -51,7 +51,7 @@ BAD: list[tuple[str, str, list[str]]] = [
     ("value of no measure", finding(what="bearing_knock", value="3"), ["is not measured"]),
     ("measure without value", finding(what="main_clearance"), ["is measured", "0.0045 in"]),
     ("wrong unit", finding(what="main_clearance", value="4 psi"), ["'4 psi' is no length", "mm"]),
-    ("comma", finding(what="main_clearance", value="0,1 mm"), ["'0,1 mm' is no length"]),
+    ("comma", finding(what="drained_volume", value="1,500 l"), ["'1,500 l' is no volume"]),
     ("below zero", finding(what="main_clearance", value="-0.001 in"), ["cannot be", "0.0787 in"]),
     ("too wide", finding(what="main_clearance", value="9 mm"), ["expected 0 mm to 2 mm"]),
     ("limit of nothing", HEAD + '[engine.limits]\nidle_speed = "0 rpm"\n', ["above zero"]),
@@ -184,7 +184,7 @@ replaces = 1
 [[finding]]
 no = 3
 what = "main_clearance"
-value = "4,2 mm"
+value = "4,2,1 mm"
 when = "2026-05-01"
 [[reading]]
 no = 4
@@ -202,8 +202,8 @@ presure = "9 psi"
         "finding no = 1.state: 'presnt' is not 'present', 'absent', 'unknown' or 'withdrawn'. "
         "Did you mean 'present'?",
         "finding no = 2.stat: no such field. Did you mean 'state'?",
-        "finding no = 3: '4,2 mm' is no length here; write it like 0.0045 in, 0.11 mm or 4.5 thou, "
-        "with a point for the comma",
+        "finding no = 3: '4,2,1 mm' is no length here; write it like 0.0045 in, 0.11 mm or 4.5 thou, "
+        "without a comma",
         "finding no = 3.when: '2026-05-01' must be a date, written 2026-05-01 without quotes",
         "reading no = 4: rpm '9 rpm' cannot be right; expected 50 rpm to 20000 rpm",
         "reading no = 4.presure: no such field. Did you mean 'pressure'?",

@@ -182,8 +182,8 @@ WRONG_FACTS = [
     ("bearing_knock=perhaps", "bearing_knock: 'perhaps' is no answer"),
     ("relief_debris=yes", "is a cause, no finding: record what was seen of it"),
     (
-        "main_clearance=0,1 mm",
-        "main_clearance: '0,1 mm' is no length here; write it like 0.0045 in",
+        "main_clearance=0,1,2 mm",
+        "main_clearance: '0,1,2 mm' is no length here; write it like 0.0045 in",
     ),
     ("main_clearance=0.05", "'0.05' is no length here"),
     ("main_clearance=4 psi", "'4 psi' is no length here"),
@@ -237,7 +237,7 @@ def test_a_reading_in_si() -> None:
 WRONG_READINGS = [
     ("", "needs a pressure"),
     ("700 95 8", "'700' is not understood"),
-    ("700 rpm 4,2 bar", "'4,2' is not understood"),
+    ("700 rpm 4,2,1 bar", "'4,2,1' is not understood"),
     ("700 rpm 95 C", "needs a pressure"),
     ("hot idle", "needs a pressure"),
     ("5 at hot idle", "'5' is not understood"),

@@ -74,6 +74,7 @@ def test_a_value_without_a_unit_is_in_the_one_a_workshop_would_use(
     [
         ("mains=3 apples", "no length"),
         ("mains=40", "from 0.0005 in to 0.008 in"),
+        ("mains=.0025mm", "Did you mean .0025 in"),
         ("mains=", "missing"),
         ("filter=3", "takes no value"),
         ("shim", "how thick"),

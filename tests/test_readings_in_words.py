@@ -329,3 +329,12 @@ def test_a_reading_is_said_with_its_usual_pressure(usual: str | None, words: str
         {"no": 1, "rpm": "idle", "oil": "hot", "pressure": "10 psi", "usual": usual}
     )
     assert said(entry) == words
+
+
+@pytest.mark.parametrize(
+    "text", ["1,5 bar at idle", "1,500 rpm 95 C 2,5 bar", "2,5 - 3,5 bar idle"]
+)
+def test_a_reading_with_a_decimal_comma(text: str) -> None:
+    """It is the reading with a point; "1,500 rpm" has thousands."""
+    pointed = text.replace("1,500", "1500").replace(",", ".")
+    assert parse_reading(text).in_si() == parse_reading(pointed).in_si()

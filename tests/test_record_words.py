@@ -52,6 +52,8 @@ RECORDED = {
     "relief opens at 45 psi on the bench": ["relief_opens_at 45 psi"],
     "5 psi at hot idle": ["reading 5 psi"],
     "2.5 bar cold": ["reading 2.5 bar"],
+    "hot idle 0,8 bar, 3,5 at 3000 rpm": ["reading 3.5 bar", "reading 0.8 bar"],
+    "mains 0,06 mm": ["main_clearance 0.06 mm"],
     "new sender made no difference": ["new_sender no difference"],
     "lifters ticking": ["behaviour ticking"],
     "needle_flickers=yes": ["needle_flickers present"],

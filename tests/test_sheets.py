@@ -157,7 +157,7 @@ WRONG = [
     ("- `@ main 3`: yes", "write it like needle_flickers=yes"),
     ("- `main_clearance`: 4 psi", "'4 psi' is no length here; write it like 0.0045 in"),
     ("- `main_clearance`: 0.05", "'0.05' is no length here"),
-    ("- `main_clearance`: 0,08 mm", "'0,08 mm' is no length here"),
+    ("- `main_clearance`: 0,0,8 mm", "'0,0,8 mm' is no length here"),
     ("- `main_clearance`: 9 mm", "'9 mm' cannot be a main bearing clearance"),
     ("- `main_clearance`: -1 mm", "expected 0 mm to 2 mm"),
     ("- `main_clearance`: yes", "'yes' is no length here"),

@@ -21,6 +21,7 @@ _PLACE = re.compile(
     re.IGNORECASE,
 )
 _NUMBERS = re.compile(r"\s*((?:[-+\d./]|(?<=\d)e-?\d|\s)*?)\s*([^\d\s./+-].*)?")
+_COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?![\d.,])")  #: decimal: no part has thousands of mm
 #: how many figures stand for which places along the part, with one or two angles at each
 _SHAPES: Mapping[int, tuple[int, ...]] = {1: (1,), 2: (1, 1), 3: (1, 1, 1), 4: (2, 2), 6: (2, 2, 2)}
 
@@ -43,7 +44,7 @@ FIELDS: Mapping[str, Field] = {
     "inside": Field("bore with the shells in", sizes.PLAUSIBLE_SIZE, 6, grid=True),
     "journal": Field("journal", sizes.PLAUSIBLE_SIZE, 6, grid=True),
     "shell": Field("wall of upper and lower shell", sizes.PLAUSIBLE_SHELL, 2, group=True),
-    "strip": Field("clearance by gauge strip", sizes.PLAUSIBLE_CLEARANCE, 3),
+    "strip": Field("clearance by gauge strip", sizes.PLAUSIBLE_STRIP, 3),
     "crush": Field("height of a shell above the joint", sizes.PLAUSIBLE_CRUSH, 2, group=True),
     "spread": Field("width of a loose shell over its bore", sizes.PLAUSIBLE_SPREAD, 2, group=True),
     "undersize": Field(
@@ -106,7 +107,7 @@ def numbers_and_unit(text: str) -> tuple[list[list[str]], str]:
     >>> numbers_and_unit("2.4480/2.4478 2.4479 in")
     ([['2.4480', '2.4478'], ['2.4479']], 'in')
     """
-    found = _NUMBERS.fullmatch(text) if len(text) <= 200 and "," not in text else None
+    found = _NUMBERS.fullmatch(_COMMA.sub(r"\1.\2", text)) if len(text) <= 200 else None
     if not found or not found[1]:
         return [], ""
     return [[n for n in group.split("/") if n] for group in found[1].split()], found[2] or ""

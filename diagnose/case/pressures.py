@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from knowledge.reports.when import ABOUT_SD, Spread, between, dial_share, off_the_top
 from knowledge.reports.words import Bound
-from knowledge.units import PRESSURE, PSI, UnitError, parse, unit_named
+from knowledge.units import PRESSURE, PSI, UnitError, parse, pointed, unit_named
 
 NUMBER = r"(?:\d+(?:\.\d*)?|\.\d+)"
 UNIT = r"[^\W\d_][\w/²]*"  #: a unit of pressure; ``unit_named`` says whether it is one
@@ -70,6 +70,7 @@ def pressure_of(text: str) -> Pressure:
     """
     if len(text) > LONGEST:
         return _figure(text)  # which refuses it
+    text = pointed(text)
     wanted = " ".join(text.lower().split())
     if wanted in NOTHING:
         return Pressure(0.0)
@@ -126,7 +127,7 @@ def pressure_unit(text: str) -> str | None:
     >>> pressure_unit("3 to 4 bar")
     'bar'
     """
-    for found in re.finditer(rf"(?:{NUMBER}) ?({UNIT}\d?)", text):
+    for found in re.finditer(rf"(?:{NUMBER}) ?({UNIT}\d?)", pointed(text)):
         if unit_named(found[1], PRESSURE):
             return found[1]
     return None

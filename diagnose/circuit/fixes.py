@@ -6,7 +6,7 @@ Imported by the rest of ``circuit``, ``cli``, ``entry``, ``signoff`` and ``outpu
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -19,7 +19,7 @@ from diagnose.circuit.settings import Setting, setting, value_of
 from diagnose.errors import UsageError, nearest_word, plain
 from diagnose.hydraulics.engine import Engine
 from knowledge.circuit.fixes import FIX_NAMES, OIL, PUMP, SHIM, Fix
-from knowledge.units import FRACTION, LENGTH, UnitError, parse
+from knowledge.units import FRACTION, LENGTH, UnitError, parse, pointed, unit_in
 
 _ALIKE = 0.7  #: how alike two names are that are mixed up
 _BARE = re.compile(r"\d*\.?\d+")
@@ -104,7 +104,7 @@ def planned(text: str, units: Mapping[str, str] = NO_UNITS) -> Planned:
 
     Raises UnknownFixError for no such name, UsageError for a value that cannot be.
     """
-    name, equals, typed = (part.strip() for part in text.partition("="))
+    name, equals, typed = (part.strip() for part in pointed(text).partition("="))
     wanted = _plain(name)
     fix = next((f for n, f in FIX_NAMES.items() if _plain(n) == wanted), None)
     if fix is None:
@@ -139,25 +139,51 @@ def _with_value(fix: Fix, typed: str, units: Mapping[str, str]) -> Planned:
         typed = typed if typed[0] in "+-" else f"+{typed}"
     if _BARE.fullmatch(typed):
         typed = _in_likely_unit(fix, parameter, typed, units)
-    return Planned(fix=fix, text=typed, setting=value_of(parameter, typed, f"--fix {fix.id}"))
+    made = value_of(parameter, typed, f"--fix {fix.id}")
+    if not (made.relative or made.added or fix.least <= made.value <= fix.most):
+        raise UsageError(_out_of_range(fix, parameter, typed))
+    return Planned(fix=fix, text=typed, setting=made)
+
+
+def _out_of_range(fix: Fix, parameter: CircuitParameter, typed: str) -> str:
+    """What is wrong with a value nobody would set, and the unit in which it could be right."""
+    unit = unit_in(typed, parameter.dimension)
+    low, high = (parameter.shown(v, unit) for v in (fix.least, fix.most))
+    says = f"--fix {fix.id}: '{plain(typed)}' cannot be; write a value from {low} to {high}"
+    figure = typed.removesuffix(unit or "").strip()
+    if other := next(iter(_units_for(fix, parameter, figure, _usual_units(parameter))), ""):
+        says += f". Did you mean {figure} {other}?"
+    return says
+
+
+def _usual_units(parameter: CircuitParameter) -> list[str]:
+    return [s.split(" ", 1)[1] for s in parameter.dimension.spellings if " " in s]
+
+
+def _units_for(
+    fix: Fix, parameter: CircuitParameter, figure: str, tried: Iterable[str]
+) -> Iterator[str]:
+    """The units in which a workshop would set this figure."""
+    for unit in tried:
+        try:
+            value = parse(f"{figure} {unit}", parameter.dimension)
+        except UnitError:
+            continue
+        if fix.least <= value <= fix.most:
+            yield unit
 
 
 def _in_likely_unit(
     fix: Fix, parameter: CircuitParameter, typed: str, units: Mapping[str, str]
 ) -> str:
     """Return a bare figure with the first unit in which a workshop would set it."""
-    usual = [s.split(" ", 1)[1] for s in parameter.dimension.spellings if " " in s]
+    usual = _usual_units(parameter)
     own = units.get(parameter.dimension.id)
     tried = [own, *usual] if own else usual
     if parameter.dimension is LENGTH and len(typed.partition(".")[2]) >= MANY_DECIMALS:
         tried = ["in", *tried]
-    for unit in tried:
-        try:
-            value = parse(f"{typed} {unit}", parameter.dimension)
-        except UnitError:
-            continue
-        if fix.least <= value <= fix.most:
-            return f"{typed} {unit}"
+    for unit in _units_for(fix, parameter, typed, tried):
+        return f"{typed} {unit}"
     low, high = (parameter.shown(v, own) for v in (fix.least, fix.most))
     raise UsageError(
         f"--fix {fix.id}: '{plain(typed)}' cannot be; write a value from {low} to {high}"

@@ -6,7 +6,16 @@ import re
 
 from diagnose.case.units import JobUnits
 from knowledge.model import Measure
-from knowledge.units import COUNT, DIMENSIONS, LENGTH, PRESSURE, Dimension, UnitError, parse
+from knowledge.units import (
+    COUNT,
+    DIMENSIONS,
+    LENGTH,
+    PRESSURE,
+    Dimension,
+    UnitError,
+    parse,
+    pointed,
+)
 from knowledge.work import Task
 
 NO_UNITS = JobUnits({})  #: of a job that has no figure yet
@@ -30,7 +39,7 @@ def with_unit(text: str, word: Measure | Task, units: JobUnits) -> str:
     >>> with_unit("0.11", clearance, JobUnits({"length": "mm"}))
     '0.11 mm'
     """
-    figure, dimension = text.strip(), DIMENSIONS.get(word.dimension)
+    figure, dimension = pointed(text.strip()), DIMENSIONS.get(word.dimension)
     if dimension is None or dimension is COUNT or not _BARE.fullmatch(figure):
         return text
     if dimension is LENGTH and _FINE.fullmatch(figure):

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.errors import UsageError
-from knowledge.units import PRESSURE, PSI, unit_named
+from knowledge.units import PRESSURE, PSI, pointed, unit_named
 
 _NUMBER = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
 _NOT_KNOWN = ("-", "?", "x", "d", "--")
@@ -62,6 +62,7 @@ def parse_numbers(line: str, slots: tuple[Slot, ...], usual: str = USUAL_UNIT) -
     >>> [(r.rpm, r.pressure) for r in parse_numbers("5 at idle", SLOTS).given]
     [('idle', '5 psi')]
     """
+    line = pointed(line)
     readings = _in_order(line, slots, usual)
     if readings is None:
         readings = _in_words(line, usual)

@@ -33,11 +33,11 @@ from diagnose.errors import UsageError, nearest_word, plain
 from knowledge.model import Reading
 from knowledge.reports.when import Speeds
 from knowledge.reports.words import Circumstance, Heat, Speed
-from knowledge.units import PRESSURE, SPEED, TEMPERATURE, unit_named
+from knowledge.units import PRESSURE, SPEED, TEMPERATURE, pointed, unit_named
 
 LONGEST_READING = 500  #: characters of one reading
 _ERROR = re.compile(rf"(?:\+/?-|±)\s*({NUMBER})\s*([^\d\s]\S*)")
-_FIGURE = re.compile(rf"([+-]?{NUMBER})\s*([^\d\s]\S*)")
+_FIGURE = re.compile(rf"([+-]?(?:\d{{1,3}},\d{{3}}|{NUMBER}))\s*([^\d\s]\S*)")
 _FIELDS = (("rpm", SPEED), ("oil", TEMPERATURE), ("pressure", PRESSURE))
 _FIGURE_OF = rf"{NUMBER} ?{UNIT}"
 _USUALLY = "usually|usual|normally|normal|used to show|used to be|was always"
@@ -142,7 +142,7 @@ class _Typed:
         if len(self.text) > LONGEST_READING:
             fault = f"{len(self.text):,} characters; at most {LONGEST_READING}"
             raise UsageError(f"reading '{plain(self.text)}': {fault}; {_LIKE}")
-        rest = re.sub(r"(?<!\d)[,;]|[,;](?!\d)", " ", self.text)
+        rest = re.sub(r"(?<!\d)[,;]|[,;](?!\d)", " ", pointed(self.text))
         rest = _ERROR.sub(self._error, rest)
         for pattern, take in _PHRASES:
             rest = pattern.sub(lambda piece, take=take: take(self, piece), rest)  # type: ignore[misc]

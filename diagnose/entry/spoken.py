@@ -17,7 +17,7 @@ from diagnose.entry.facts import normal_id
 from diagnose.errors import UsageError, plain
 from diagnose.lookup.finder import finder_of
 from diagnose.understanding.facts import Fact, Understanding, Value
-from diagnose.understanding.reader import read, states, values_in
+from diagnose.understanding.reader import read, states, values_in, without_unit
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.lexicon.stance import NEGATION
@@ -172,6 +172,11 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
     if not states(text, book):
         raise UsageError(
             f"'{plain(text)}': a question, a plan or of another engine; say what was seen"
+        )
+    if strange := without_unit(text, book):
+        figure, unit = strange.split()
+        raise UsageError(
+            f"'{plain(text)}': no unit is called '{plain(unit)}'; write it like {figure} psi"
         )
     choice = Choice(text, candidates(text, book), tuple(values_in(text, book)))
     place = choose(choice) if choose and choice.candidates else None

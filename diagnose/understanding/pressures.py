@@ -33,6 +33,7 @@ from knowledge.lexicon.numbers import (
     NAMES,
     NEARLY,
     NEVER,
+    NO_UNITS,
     OR_LESS,
     OR_MORE,
     OTHER_GAUGES,
@@ -149,7 +150,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if _is_of_the_road(line, i) or is_a_size(line, i):
+    if _is_of_the_road(line, i) or is_a_size(line, i) or has_another_unit(line, i):
         return False
     if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i)):
         return True
@@ -191,6 +192,13 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def has_another_unit(line: Line, i: int) -> bool:
+    """Whether what a number counts follows it and is no word of the trade: "5 apples"."""
+    word = line.word(i + 1)
+    counted = word.isalpha() and word.endswith("s") and word not in FOLLOWS
+    return counted and (word in NO_UNITS or not line.lexicon.spelling.knows(word))
 
 
 def _of_a_side(line: Line, i: int) -> bool:

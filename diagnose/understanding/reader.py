@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.checked import checked_parts
+from diagnose.understanding.commas import with_points
 from diagnose.understanding.confirmed import confirmed_directly
 from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
@@ -17,6 +18,7 @@ from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_mended
 from diagnose.understanding.oils import oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.pressures import has_another_unit
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
 from diagnose.understanding.stance import UNTRUE
@@ -80,7 +82,7 @@ def read(text: str, book: Book) -> Understanding:
     Nothing is guessed: each fact names the words it came from, and every word of weight that no
     fact came from is among ``unread``.
     """
-    paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
+    paragraph = _paragraph(text, book)
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
     found = _without_denials_of_what_shows(found)
     found = without_mended(_without_what_is_of_others(found), paragraph)
@@ -98,16 +100,36 @@ def read(text: str, book: Book) -> Understanding:
     return Understanding(text, facts, tuple(unread))
 
 
+def _paragraph(text: str, book: Book) -> Paragraph:
+    """As much of a text as is read, its decimal commas as points in the same places."""
+    return Paragraph(with_points(text[:LONGEST]), lexicon_of(book))
+
+
+def without_unit(text: str, book: Book) -> str:
+    """The first figure of a text that counts what is no unit, with that word; empty: none does.
+
+    >>> from knowledge.book import the_book
+    >>> without_unit("oil pressure 5 apples", the_book()), without_unit("oil pressure 5", the_book())
+    ('5 apples', '')
+    """
+    for line in _paragraph(text, book).lines:
+        for i, token in enumerate(line.tokens):
+            if token.kinds == {"number"} and has_another_unit(line, i):
+                return f"{token.word} {line.word(i + 1)}"
+    return ""
+
+
 def states(text: str, book: Book) -> bool:
     """Whether a text says anything of this engine that is not asked, planned or feared."""
-    lines = Paragraph(text[:LONGEST], lexicon_of(book)).lines
+    lines = _paragraph(text, book).lines
     return any(not s & UNTRUE for line in lines for s in line.stances.of)
 
 
 def values_in(text: str, book: Book) -> list[str]:
     """Every figure with a unit, whatever it is of: "12 thou", as a case file writes it."""
-    lines = Paragraph(text[:LONGEST], lexicon_of(book)).lines
-    return [t for line in lines for a in amounts(text[:LONGEST], line.tokens) for t in a.texts]
+    paragraph = _paragraph(text, book)
+    every = (a for line in paragraph.lines for a in amounts(paragraph.text, line.tokens))
+    return [t for a in every for t in a.texts]
 
 
 def _without_measured(facts: list[Fact]) -> list[Fact]:

@@ -114,6 +114,8 @@ OTHER_GAUGES = _set(
     "temp temperature water coolant fuel boost amps volts voltmeter ammeter compression cht egt"
 )
 #: after a number: it counts something else
+#: words known for something else ("it went bananas") that are no unit either
+NO_UNITS = _set("bananas nuts")
 COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "
     "volt degrees hp main mains rod rods bearing bearings quart quarts owners engines engine "

@@ -12,9 +12,10 @@ from diagnose.signoff.judging import NO_FIGURE, OWN, EngineFigures, figures, jud
 from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
-from knowledge.units import DIMENSIONS, Dimension, show, unit_in, unit_named
+from knowledge.units import DIMENSIONS, LENGTH, Dimension, show, unit_in, unit_named
 
 NO_LIMIT = "no limit in the book; the engine maker's figure decides"
+FAR = 5.0  #: times a limit: a wrong unit or a slip of the pen is likelier (judgement)
 _BRACKETS = re.compile(r"\s*\([^()]*\)")
 _PAST = {Side.LEAST: "under", Side.MOST: "over", Side.NOMINAL: "off"}
 _BOUNDS = {Side.LEAST: "at least", Side.MOST: "at most", Side.NOMINAL: "should be"}
@@ -76,6 +77,8 @@ def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> 
     )
     if first.near:
         says += ", within the measuring error"
+    if _is_far(first):
+        says += "; so far off is rare: check the figure and its unit"
     if passing := [b for b in bounds[1:] if not b.broken]:
         other = passing[0]
         says += (
@@ -83,6 +86,13 @@ def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> 
             f"({_named(other)}): the engine maker's figure decides"
         )
     return says
+
+
+def _is_far(bound: Bound) -> bool:
+    """Whether a length is so many times above or below its limit that a slip is likelier."""
+    value = bound.figure + (bound.beyond if bound.limit.side is Side.MOST else -bound.beyond)
+    less, more = sorted((value, bound.figure))
+    return bound.limit.dimension == LENGTH.id and more >= FAR * less
 
 
 def _kept(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> str:

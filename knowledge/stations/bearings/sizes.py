@@ -158,6 +158,7 @@ SPREAD_SOURCE = sources.ARMY_TM_255_BEARING_FIT
 PLAUSIBLE_SIZE = (10 * MM, 300 * MM)  #: of journals and bores
 PLAUSIBLE_SHELL = (0.8 * MM, 15 * MM)  #: wall of one shell
 PLAUSIBLE_CLEARANCE = (0.0, 1 * MM)
+PLAUSIBLE_STRIP = (0.01 * MM, 0.4 * MM)  #: a strip shows no less and no more
 PLAUSIBLE_CRUSH = (0.0, 0.5 * MM)
 PLAUSIBLE_SPREAD = (0.0, 5 * MM)
 PLAUSIBLE_UNDERSIZE = (-0.1 * MM, 2 * MM)

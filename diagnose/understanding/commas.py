@@ -1,0 +1,34 @@
+"""Decimal commas of a text written as points: "0,8 bar at idle", "3,5 at 3000"."""
+
+from __future__ import annotations
+
+import re
+
+_NO_LIST = r"(?<![\w.,])"  #: "60,40,20" are three figures
+_LENGTHS = r"mm|cm|in|inch|inches|thou|microns?"
+_UNITS = (
+    r"psi|bars?|kpa|mpa|kgf?(?:/cm2)?|litres?|liters?|l|ml|volts?|v|ohms?|deg|°|c|f|%|s|sec|cst|nm"
+)
+#: figures that can only have a decimal comma: below one, or with a unit behind them
+_SURE = re.compile(
+    rf"{_NO_LIST}(?:0,\d+(?![\w,])"
+    rf"|\d{{1,4}},(?:\d{{1,2}}|\d{{4}})(?=\s?(?:{_UNITS}|{_LENGTHS})(?!\w))"
+    rf"|\d{{1,3}},\d{{3}}(?=\s?(?:{_LENGTHS})(?!\w)))",
+    re.I,
+)
+_PERHAPS = re.compile(rf"{_NO_LIST}\d{{1,3}},\d{{1,2}}(?![\w,])")
+
+
+def with_points(text: str) -> str:
+    """A text with a point for each decimal comma; as long as before.
+
+    A comma between figures without a unit is decimal only in a text that has decimal commas.
+
+    >>> with_points("0,8 bar at idle, 3,5 at 3000"), with_points("60,40,20 psi, rods 2,3")
+    ('0.8 bar at idle, 3.5 at 3000', '60,40,20 psi, rods 2,3')
+    """
+    if not _SURE.search(text):
+        return text
+    for pattern in (_SURE, _PERHAPS):
+        text = pattern.sub(lambda found: found[0].replace(",", "."), text)
+    return text

@@ -1,0 +1,31 @@
+"""Figures that can hardly be right as typed: no unit of that name, or far off every limit."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.support.command_line import call
+
+
+@pytest.mark.parametrize("words", ["oil pressure 5 bananas", "hot idle 5 apples"])
+def test_a_figure_with_what_is_no_unit_is_refused_in_one_line(words: str, tmp_path: Path) -> None:
+    case = tmp_path / "job.toml"
+    case.write_text("schema = 1\n", "utf-8")
+    code, _, said = call("record", str(case), words)
+    unit = words.rpartition(" ")[2]
+    assert (code, said) == (2, f"'{words}': no unit is called '{unit}'; write it like 5 psi\n")
+    assert case.read_text("utf-8") == "schema = 1\n"
+
+
+@pytest.mark.parametrize(
+    ("words", "doubted"),
+    [("mains 40 thou", True), ("mains 0.0004 thou", True), ("mains 6 thou", False)],
+)
+def test_a_value_far_off_its_limit_is_doubted(words: str, doubted: bool, tmp_path: Path) -> None:
+    case = tmp_path / "job.toml"
+    case.write_text("schema = 1\n", "utf-8")
+    out = " ".join(call("record", str(case), words)[1].split())
+    assert "the limit of" in out
+    assert ("check the figure and its unit" in out) is doubted
