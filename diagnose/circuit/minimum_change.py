@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import combinations
+from typing import TypeVar
 
 import numpy as np
 
@@ -38,6 +40,7 @@ MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump si
 DONE_IN_FULL = (k.RELIEF, k.PLUG, k.PICKUP, k.OIL_FILTER)
 NOT_ON_A_GUESS = (k.LEAK, k.OIL)
 
+T = TypeVar("T")
 Make = Callable[[Floats], Engine]  #: the engine with a share of a change made
 
 
@@ -136,38 +139,46 @@ def _found(forecast: Forecast) -> Iterator[_Change]:
         found = rights_of(fix, wrong_here)
         ends = [_ends(forecast, p) for p in dict.fromkeys(d.parameter for d in found) if p]
         off = [e for e in ends if not np.allclose(e.start, e.goal, rtol=LESS, atol=0)]
-        if not off or fix is k.OIL:
-            continue
-        yield _Change(
-            what=off[0].parameter.id if len(off) == 1 else fix.id,
-            fix=fix,
-            says=off[0].parameter.says if len(off) == 1 else fix.says,
-            make=_towards(forecast.before.engine, off),
-            start=", ".join(e.shown(forecast, 0.0) for e in off),
-            end=lambda way, off=off: ", ".join(  # type: ignore[misc]
-                e.shown(forecast, way) for e in off
-            ),
-            put_right=found,
-            whole=fix in DONE_IN_FULL,
-        )
+        if off and fix is not k.OIL:
+            yield _restored(forecast, fix, off, found)
+
+
+def _restored(
+    forecast: Forecast, fix: Fix, off: Sequence[_Ends], found: tuple[Deviation, ...]
+) -> _Change:
+    return _Change(
+        what=off[0].parameter.id if len(off) == 1 else fix.id,
+        fix=fix,
+        says=off[0].parameter.says if len(off) == 1 else fix.says,
+        make=_towards(forecast.before.engine, off),
+        start=", ".join(e.shown(forecast, 0.0) for e in off),
+        end=lambda way: ", ".join(e.shown(forecast, way) for e in off),
+        put_right=found,
+        whole=fix in DONE_IN_FULL,
+    )
 
 
 def _guessed(forecast: Forecast) -> Iterator[_Change]:
     """Close the loss nobody has found, if it is where a repair is made."""
     for fix in k.ALL:
         closed = closed_by(fix, forecast.state)
-        if not closed or fix in NOT_ON_A_GUESS:
-            continue
-        yield _Change(
-            what=fix.id,
-            fix=fix,
-            says=fix.says,
-            make=lambda _, closed=closed: forecast.state.engine(closed=closed),  # type: ignore[misc]
-            start="as it is",
-            end=lambda _: "as it should be",
-            closed=closed,
-            assumed=True,
-        )
+        if closed and fix not in NOT_ON_A_GUESS:
+            engine = forecast.state.engine(closed=closed)
+            yield _Change(
+                what=fix.id,
+                fix=fix,
+                says=fix.says,
+                make=_always(engine),
+                start="as it is",
+                end=_always("as it should be"),
+                closed=closed,
+                assumed=True,
+            )
+
+
+def _always(value: T) -> Callable[[object], T]:
+    """A function that gives ``value`` whatever it is asked."""
+    return lambda _: value
 
 
 def _leak(forecast: Forecast) -> Iterator[_Change]:
@@ -195,17 +206,16 @@ def _oil(forecast: Forecast) -> Iterator[_Change]:
         thickness = float(np.asarray(oil.kv100))
         if thickness <= 1.05 * now:
             continue
-        end = f"{grade} ({show(thickness, viscosity.dimension, 'cSt')})"
         thick = thickness > THICK * usual
         yield _Change(
             what="oil",
             fix=k.OIL,
             says="thicker oil" if thick else "fresh oil",
-            make=lambda _, oil=oil: replace(engine, oil=oil),  # type: ignore[misc]
+            make=_always(replace(engine, oil=oil)),
             start=viscosity.shown(now),
-            end=lambda _, end=end: end,  # type: ignore[misc]
+            end=_always(f"{grade} ({show(thickness, viscosity.dimension, 'cSt')})"),
             put_right=() if thick else found,
-            then=lambda e, oil=oil: replace(e, oil=oil),  # type: ignore[misc]
+            then=partial(replace, oil=oil),
             symptom=thick,
         )
 
@@ -226,8 +236,8 @@ def _more_pressure(forecast: Forecast) -> Iterator[_Change]:
             says=parameter.says,
             make=_towards(engine, [ends]),
             start=ends.shown(forecast, 0.0),
-            end=lambda way, ends=ends: ends.shown(forecast, way),  # type: ignore[misc]
-            then=lambda e, ends=ends: ends.parameter.apply(e, ends.at(1.0)),  # type: ignore[misc]
+            end=partial(ends.shown, forecast),
+            then=ends.applied_to,
             symptom=True,
         )
 
@@ -244,6 +254,9 @@ class _Ends:
         value = self.start + way * (self.goal - self.start)
         return np.clip(value, *self.parameter.plausible)
 
+    def applied_to(self, engine: Engine, way: Floats = 1.0) -> Engine:
+        return self.parameter.apply(engine, self.at(way))
+
     def shown(self, forecast: Forecast, way: float) -> str:
         return self.parameter.shown(self.at(way), forecast.units.get(self.parameter.id))
 
@@ -259,7 +272,7 @@ def _towards(engine: Engine, ends: Sequence[_Ends]) -> Make:
     def made(way: Floats) -> Engine:
         changed = engine
         for each in ends:
-            changed = each.parameter.apply(changed, each.at(way))
+            changed = each.applied_to(changed, way)
         return changed
 
     return made
