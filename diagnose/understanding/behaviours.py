@@ -6,11 +6,17 @@ from collections.abc import Iterator
 
 from diagnose.understanding.at_odds import at_odds
 from diagnose.understanding.denied import denied
-from diagnose.understanding.endings import ends_then, set_lengths, set_only
+from diagnose.understanding.endings import (
+    ends_then,
+    falls_with_revs,
+    fell_slowly,
+    set_lengths,
+    set_only,
+)
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, by_starter, heads_of, set_gauge
 from diagnose.understanding.modifiers import modifiers, since_then
-from diagnose.understanding.paragraph import Line, Paragraph, over_months
+from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
 from diagnose.understanding.then_now import left_behind
@@ -18,10 +24,9 @@ from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     CRANKED,
     DENY,
-    FALLS,
     FINDING_OF,
     PASSED,
-    REVVED,
+    STEADY,
     TIMES,
 )
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, Speed
@@ -162,9 +167,9 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
     _give_to_neighbours(heads, loose)
     set_only(heads)
     for head in heads:
-        if _falls_with_revs(head):
+        if falls_with_revs(head):
             head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
-        elif head.mark.value is Shows.FALLING and over_months(head.line, head.mark.first):
+        elif fell_slowly(head):
             head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
     yield from at_odds(heads)
     for head in _merged(heads):
@@ -261,6 +266,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     match value:
         case Circumstance():
             denied = any(line.word(k) in DENY for k in range(mark.first - 2, mark.first))
+            denied = denied or (head.mark.value is Shows.UNSTEADY and _is_steady(line, mark))
             into = head.never if denied and line.tokens else head.during
             other = head.during if denied else head.never
             if value.value in other:
@@ -279,6 +285,11 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
         case _:
             return
     head.used.append((line, mark))
+
+
+def _is_steady(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is said to be steady then: "bounces at 2200 rpm, steady at idle"."""
+    return any(line.word(k) in STEADY for k in range(mark.first - 2, mark.first))
 
 
 def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]]) -> None:
@@ -305,20 +316,6 @@ def _of_persons(line: Line, mark: Mark[object]) -> bool:
 def _only_that(line: Line) -> bool:
     """Whether a sentence adds to the one before: "Only when hot." """
     return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
-
-
-def _falls_with_revs(head: Head) -> bool:
-    """Whether it is seen to fall as the engine is revved."""
-    if head.mark.value is not Shows.LOW or head.during != [Circumstance.SPEED.value]:
-        return False
-    said = {head.line.word(k) for k in range(head.mark.first, head.mark.last)}
-    when = {
-        line.word(k)
-        for line, mark in head.used
-        if mark.value is Circumstance.SPEED
-        for k in range(mark.first, mark.last)
-    }
-    return bool(said & FALLS) and bool(when & REVVED)
 
 
 def _merged(heads: list[Head]) -> list[Head]:

@@ -12,10 +12,11 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import ran_well
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.work_words import CARRIED_OUT, LOOKS, MENDS, REUSED
+from knowledge.lexicon.work_words import APART_FROM, CARRIED_OUT, LOOKS, MENDS, REUSED
 from knowledge.reports.words import Done, Hands, Result
 
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
+_WHO = frozenset(["i", "we", "ive", "weve", "of"])  #: "nothing I have done helped"
 _CARRIED = 4  #: words from "not" to "carried out"
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
@@ -111,7 +112,9 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             yield Fact("earlier", fields, spans)
         for mark in line.stated(line.lexicon.nothing_done):
             of_a_part = any(m.last <= mark.first for m in line.find(line.lexicon.parts))
-            if not own and not of_a_part:
+            apart = any(line.word(k) in APART_FROM for k in range(mark.last, mark.last + _CARRIED))
+            apart = apart or any(line.word(k) in _WHO for k in range(mark.first, mark.last))
+            if not own and not of_a_part and not apart:
                 yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
 
 
@@ -121,9 +124,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             "finding low_from_first_start absent"
         ],
         "ran well for two months after the rebuild": ["finding low_from_first_start absent"],
-        "fitted a new pump and it was fine for two years": [
-            "finding low_from_first_start absent"
-        ],
+        "fitted a new pump and it was fine for two years": ["finding low_from_first_start absent"],
         "it ran well for two months": [],
         "rebuilt it, never ran well for two months": [],
     }

@@ -5,17 +5,20 @@ from __future__ import annotations
 from itertools import pairwise
 
 from diagnose.understanding.heads import Head
-from diagnose.understanding.paragraph import Line
+from diagnose.understanding.paragraph import Line, over_months
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.pressure_words import (
     AWAY,
     COMES_BACK,
+    FALLS,
     GOES,
+    REVVED,
+    SLOWLY,
     STEADIES,
     STOPS_THEN,
     TIMES,
 )
-from knowledge.reports.words import NOISES, Shows
+from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
 _UNTIL_THEN = frozenset(["gone", "for"])
 _GONE = 3  #: words between "goes away" and when
@@ -54,3 +57,25 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
     return bool(gone) or back or bool(set(words) & STEADIES)
+
+
+def fell_slowly(head: Head) -> bool:
+    """Whether it fell over months, while nobody watched: "lost pressure gradually over two years"."""
+    if head.mark.value is Shows.LOST and head.onset != Onset.SUDDEN.value:
+        said = {t.word for t in head.line.tokens} & SLOWLY
+        return bool(said) and over_months(head.line, head.mark.first)
+    return head.mark.value is Shows.FALLING and over_months(head.line, head.mark.first)
+
+
+def falls_with_revs(head: Head) -> bool:
+    """Whether it is seen to fall as the engine is revved."""
+    if head.mark.value is not Shows.LOW or head.during != [Circumstance.SPEED.value]:
+        return False
+    said = {head.line.word(k) for k in range(head.mark.first, head.mark.last)}
+    when = {
+        line.word(k)
+        for line, mark in head.used
+        if mark.value is Circumstance.SPEED
+        for k in range(mark.first, mark.last)
+    }
+    return bool(said & FALLS) and bool(when & REVVED)

@@ -21,6 +21,7 @@ from knowledge.lexicon.engine import (
     TUBE,
     Trait,
 )
+from knowledge.lexicon.engine_features import CONFIRMS, INSTRUMENTS_BESIDE
 from knowledge.lexicon.stance import NEGATION
 
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
@@ -112,10 +113,12 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     meant = FEATURES | FEATURES_ALONE
     wanted, layout = _layout(said)
     if layout:
-        meant = FEATURES
+        meant = FEATURES if Trait.V_TWIN not in said else meant
         spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
         yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
     known = paragraph.lexicon.book.findings
+    if Trait.BOAT in said and Trait.CYCLE in said and _is_a_cycle(said):
+        del said[Trait.BOAT]  # "cruiser v twin"
     for trait, (line, mark) in said.items():
         feature = meant.get(trait)
         if feature in known:
@@ -124,10 +127,17 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
             yield Fact("finding", {"what": LACKS[trait], "state": "absent"}, line.span([mark]))
     if Trait.DIESEL not in said:
         yield from _no_diesel(said, _said(paragraph, denied=True), alone=not layout)
+    beside = any(t.word in INSTRUMENTS_BESIDE for x in paragraph.lines for t in x.tokens)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
-            if not line.denied(own) and own.value in known and not _put_on(line, own):
+            if not line.denied(own) and own.value in known and not _put_on(line, own, beside):
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
+
+
+def _is_a_cycle(said: Said) -> bool:
+    """Whether the word for a boat is part of the name of a motorcycle."""
+    (line, boat), (other, cycle) = said[Trait.BOAT], said[Trait.CYCLE]
+    return line is other and boat.overlaps(cycle)
 
 
 def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
@@ -145,8 +155,13 @@ def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
             yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
 
 
-def _put_on(line: Line, feature: Mark[str]) -> bool:
-    """Whether a gauge was put on for a trial: it is no part of the engine."""
+def _put_on(line: Line, feature: Mark[str], beside: bool) -> bool:
+    """Whether a gauge was put on for a trial: it is no part of the engine.
+
+    ``beside``: the text names another instrument, which this one only confirms.
+    """
+    if feature.value == "direct_gauge" and beside and line.word(feature.last) in CONFIRMS:
+        return True
     return feature.value == "direct_gauge" and any(
         job.trial == "other_gauge" and job.whole.overlaps(feature) for job in jobs(line)
     )

@@ -46,13 +46,14 @@ _OR_TWO = r"\s+or\s+(?:two|three|2|3)(?!\s*(?:psi|bar|lbs?|pounds|later))\b"  #:
 _UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
 _UNIT = (
     r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
-    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:\.(?=\s*(?-i:[a-z,;:)])))?|#)"
+    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:(?:(?<=lb)|(?<=lbs)|(?<=kg)|(?<=kgs)|(?<=in))\.(?=\s*(?-i:[a-z,;:)])))?|#)"
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
 _ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
 _PATTERNS: tuple[tuple[str, str], ...] = (
     ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
     ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
+    ("grade", r"(?P<high>[2-6]0)[\s-]?(?:weight|wt)\b"),
     ("pressure", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\s*{_UNIT}"),
     ("pressure", rf"(?P<a>{_NUM}){_UPTO}(?P<b>{_NUM}){_ISH}{_UNIT}"),
     ("pressure", rf"(?P<half>(?:a )?half(?: a)?|1/2)\s*(?:a )?{_UNIT}"),

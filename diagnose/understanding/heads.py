@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from diagnose.understanding.denied import says_how_it_works
-from diagnose.understanding.other_systems import made_elsewhere
+from diagnose.understanding.manner import moved_from
+from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.instruments_named import PANEL_WORDS
@@ -16,7 +17,6 @@ from knowledge.lexicon.other_things import (
     BLOW,
     CIRCUIT,
     DARES_NOT,
-    DROPPED,
     EXHAUST,
     GOES_THEN,
     HEAT_GAUGE,
@@ -26,7 +26,6 @@ from knowledge.lexicon.other_things import (
     MOVED_TO,
     NOT_MISSING,
     NOT_TOO_HIGH,
-    OBJECTS,
     OTHER_INSTRUMENTS,
     OTHER_LAMPS,
     OTHER_POWER,
@@ -168,7 +167,7 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
             at += 1
         begins.add(at)
     bare = [m for m in line.stated(line.lexicon.bare) if m.first in begins]
-    yield from (m for m in bare if not _takes_an_object(line, m))
+    yield from (m for m in bare if not takes_an_object(line.tokens, m))
     for clause in line.sentence.clauses:
         words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
         when = {k for m in line.circumstances for k in range(m.first - 1, m.last)}
@@ -176,11 +175,6 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
         led = len(words) > 1 and lead <= _LEADS and "still" not in lead
         if led and line.word(words[-1]) in NO_PRESSURE:
             yield Mark(Shows.NONE, words[-1], words[-1] + 1)  # "60 at first, then zero"
-
-
-def _takes_an_object(line: Line, mark: Mark[Shows]) -> bool:
-    """Whether somebody did so to a thing: "dropped the sump"."""
-    return line.word(mark.last - 1) in DROPPED and line.word(mark.last) in OBJECTS
 
 
 def by_starter(head: Head, paragraph: Paragraph) -> bool:
@@ -226,8 +220,8 @@ def _says_since(line: Line, mark: Mark[Shows]) -> bool:
 def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     """Whether the words mean something else here: "no pressure gauge", "smoke in the cabin"."""
     after = line.word(mark.last)
-    if after in _LATE_NOT:
-        return True
+    if after in _LATE_NOT or line.word(mark.first - 1) == "as":
+        return True  # "clean as a whistle"
     words = {t.word for t in line.tokens}
     words |= {f"{a.word} {b.word}" for a, b in pairwise(line.tokens)}
     clause = line.clause(mark.first)
@@ -261,6 +255,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "slowly getting lower"
         case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:
             return True  # "ground the wire and it goes to zero"
+        case Shows.NONE if moved_from(line.tokens, mark):
+            return True
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if "of" in {line.word(k) for k in range(mark.first, mark.last + 1)} and (

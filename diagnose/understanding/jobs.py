@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
-from diagnose.understanding.paragraph import Line
+from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import driven_in, ran_well
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import UNTIL
-from knowledge.lexicon.work_words import DRILLED, OTHER_CIRCUITS, SENDERS
+from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -91,6 +91,8 @@ class Job:
             if token.word in _DAY and self.line.word(k - 1) in _THAT_DAY:
                 return (Mark(True, k - 1, k + 1),)  # "the day the new pump went in"
             if token.word in _SINCE:
+                if self.line.word(k - 1) in EVEN:
+                    break  # "low even after a new pump"
                 before = self.line.tokens[k - 1]
                 aged = before.kinds & {"time", "distance", "number"} and before.word not in _ZERO
                 if k and aged:
@@ -278,6 +280,8 @@ def _states(job: Job) -> bool:
     mark = job.whole
     if _says_where(job) or _of_another_circuit(job):
         return False
+    if job.area == "storage" and reads_a_value(job.line, mark):
+        return False  # "it sat at 45 for years"
     words = {t.word for t in job.line.tokens}
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.checked import LOOKED
 from knowledge.lexicon.joints import (
     ACTORS,
     ARTICLES,
@@ -14,6 +15,7 @@ from knowledge.lexicon.joints import (
     JOINS,
     LINKS,
     OF_IT,
+    OPENINGS,
     PARTS_OF,
     SEALS,
     STOPS,
@@ -87,3 +89,18 @@ def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
     if {line.word(k) for k in range(part.first)} & TAKEN_OUT:
         words -= OF_IT  # "pulled the relief spring and it's fine"
     return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
+
+
+def is_the_rest(line: Line, thing: Mark[Thing]) -> bool:
+    """Whether it is said of what is left of a part in which something was found: "rest of the pump"."""
+    return any(line.word(k) in ("rest", "remainder") for k in range(thing.first - 3, thing.first))
+
+
+def is_opening(line: Line, mark: Mark[object]) -> bool:
+    """Whether a hole is one that belongs there: "through the filter hole"."""
+    return line.word(mark.first) in ("hole", "holes") and line.word(mark.first - 1) in OPENINGS
+
+
+def looked_for(line: Line, at: int) -> bool:
+    """Whether a sentence says before a word that things of a list were checked."""
+    return line.word(at + 1) in ("and", ",") and any(line.word(k) in LOOKED for k in range(at))

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
+from knowledge.lexicon.other_things import AT_THE_PIN, MOVED_OFF, MOVES
 from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
     ASIDES,
@@ -24,11 +25,13 @@ from knowledge.lexicon.stance_words import (
     SHOULD_BE,
     STATED_AGAIN,
 )
+from knowledge.reports.words import Shows
 
 #: fears that a reason may follow
 FEARS = frozenset(["worried", "afraid", "scared", "nervous", "paranoid", "worry"])
 _BY_HAND = 4  #: words behind what was done to a part in which it is said with what
 _BEFORE_A_MONTH = frozenset(["in", "since", "last", "this", "of", "until", "by", "late", "early"])
+_NEAR_PIN = 4  #: words behind "moved" that may name the end of the scale
 _BEHIND = 5  #: words in which it is said for how long
 
 
@@ -124,3 +127,11 @@ def known_why(tokens: Sequence[Token]) -> Iterator[int]:
         before = {t.word for t in tokens[max(0, k - _BEHIND) : k]}
         if token.word == "why" and before & KNOWN_WHY and tokens[k + 1].word not in WOULD:
             yield k
+
+
+def moved_from(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
+    """Whether a needle only did not move from what it showed: "25 psi, it never moved off that"."""
+    words = [t.word for t in tokens[mark.first : mark.last]]
+    behind = [t.word for t in tokens[mark.last : mark.last + _NEAR_PIN]]
+    leads = bool(MOVED_OFF & {words[-1], *behind[:1]})
+    return leads and bool(MOVES & set(words)) and not AT_THE_PIN & set(behind)

@@ -41,6 +41,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
         within = within or (mark.value is Course.UNCHANGED and _of_a_fall(line, mark))
         within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
+        within = within or (mark.value is Circumstance.TOUCHED and _all_the_same(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
@@ -72,6 +73,12 @@ def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[
         done = [j for j in done if not served(j, (x for x in between if x.number >= j.line.number))]
         if done and not any(_is_before(h, done[0].line, done[0].first) for h in heads):
             yield Mark(done[-1].since, 0, 1)
+
+
+def _all_the_same(line: Line, mark: Mark[object]) -> bool:
+    """Whether it shows though a lead was touched: "pulled the wire off, the light still on"."""
+    behind = range(mark.last, len(line.tokens))
+    return any(line.word(k) in ("still", "stays", "stayed", "remains") for k in behind)
 
 
 def _no_recovery(line: Line, mark: Mark[object]) -> bool:

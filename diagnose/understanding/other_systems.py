@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from diagnose.understanding.text import Clause, Sentence
-from knowledge.lexicon.other_things import LEADS_IN, NOISY_THINGS, OTHER_SYSTEMS
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Clause, Sentence, Token
+from knowledge.lexicon.other_things import DROPPED, LEADS_IN, NOISY_THINGS, OBJECTS, OTHER_SYSTEMS
+from knowledge.reports.words import Shows
 
 _SUBJECT = 3  #: words of a clause in which its subject is named
 _SOURCE = 3  #: words between a noise and what makes it
@@ -32,3 +34,9 @@ def made_elsewhere(words: list[str], at: int, after: int) -> bool:
         return True  # "the door rattles"
     behind = words[after : after + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))
+
+
+def takes_an_object(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
+    """Whether somebody did so to a thing: "dropped the sump"."""
+    after = tokens[mark.last].word if mark.last < len(tokens) else ""
+    return tokens[mark.last - 1].word in DROPPED and after in OBJECTS

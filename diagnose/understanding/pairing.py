@@ -8,8 +8,10 @@ from typing import NamedTuple
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
+from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
+    DONE_TO,
     FOR_A_TEST,
     JOINED_TO,
     NAMES_ANOTHER,
@@ -17,6 +19,7 @@ from knowledge.lexicon.work_words import (
     NOT_OIL,
     NUMBERED,
     SAYS_OF_IT,
+    UNTOUCHED,
 )
 from knowledge.reports.words import Done
 
@@ -73,6 +76,7 @@ _CHECKS = frozenset(
 )
 _PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
+_ALL = frozenset(["all", "both", "also", "brand"])
 _COPULA = frozenset(["was", "is", "were", "are"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
@@ -119,6 +123,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
         and not names_another(line, p)
+        and not untouched(line, p)
     ]
     done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
     done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
@@ -195,7 +200,7 @@ def _named_before(
             continue
         if before:
             yield Mark(action.value, action.first, end), before[-1]
-        elif last is not None:
+        elif last is not None and (last.value.area != "oil_change" or after in _NAMED):
             yield Mark(action.value, action.first, end), last
 
 
@@ -256,6 +261,16 @@ def names_another(line: Line, mark: Mark[object]) -> bool:
     if line.tokens[mark.first].stem == "top" and after in NOT_OIL:
         return True  # "topping up coolant"
     return after in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
+
+
+def untouched(line: Line, part: Mark[PartWorked]) -> bool:
+    """Whether a part of a list is said to be left as it was: "new rings, mains not touched"."""
+    at = part.last
+    while line.word(at) in _COPULA | {"have", "has", "been", "i", "we", "ive"}:
+        at += 1
+    return line.word(at) in UNTOUCHED or (
+        line.word(at) in NEGATION and line.word(at + 1) in DONE_TO | {"been"}
+    )
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
@@ -342,7 +357,7 @@ def _action_of(
         if action.first > part.first and line.word(action.first) in _NEW:
             ends = action.last in (line.clause(part.first).last, len(line.tokens))
             ends = ends or line.tokens[action.last].is_mark
-            if not words & _COPULA and not (ends and not between):
+            if not words & _COPULA and not (ends and words <= _ALL):
                 continue
         if _relative(line, action, words) and not _has_object(line, action, parts):
             words -= _RELATIVE

@@ -18,6 +18,7 @@ from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     LONG_KINDS,
     LONG_TIMES,
+    STOPS_ITSELF,
 )
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import LEADS_TO_IT, MACHINES, OF_PERSONS
@@ -117,6 +118,10 @@ class Line:
             inside = {self.word(k) for k in range(mark.first, mark.last)}
             if mark.value is Circumstance.AFTER_REST and "itself" in inside:
                 continue  # "switches itself off after a few minutes"
+            if mark.value is Circumstance.AFTER_REST and self.word(mark.first) in STOPS_ITSELF:
+                if "after" not in inside:
+                    continue
+                mark = Mark(Circumstance.MINUTES, mark.first, mark.last)  # "shuts off after 40 min"
             if mark.value is Circumstance.SPEED and _idles(self, mark):
                 mark = Mark(Circumstance.IDLE, mark.first, mark.last)
             found.append(mark)
@@ -226,6 +231,18 @@ def _names_own(tokens: Sequence[Token]) -> bool:
     own = [k for k, t in enumerate(tokens) if t.word in ("my", "our")]
     near = ([t.word for t in tokens[k + 1 : k + 1 + _EARLY]] for k in own)
     return any(MACHINES & set(words) and not OF_PERSONS & set(words) for words in near)
+
+
+def reads_a_value(line: Line, mark: Mark[object]) -> bool:
+    """Whether a number that is no time stands in a phrase: "it sat at 45 for years"."""
+    inside = line.tokens[mark.first : mark.last]
+    return any(t.kinds & {"number", "pressure", "range"} and "time" not in t.kinds for t in inside)
+
+
+def what_is_measured(line: Line, finding: str) -> bool:
+    """Whether the book's word on a reading is in truth on a clearance: "mains .003, within spec"."""
+    sizes = any("length" in t.kinds or t.word.startswith((".0", "0.0")) for t in line.tokens)
+    return finding == "maker_calls_it_normal" and sizes
 
 
 def new_now(line: Line, first: int, last: int) -> bool:

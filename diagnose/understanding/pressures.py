@@ -7,7 +7,8 @@ from itertools import pairwise
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.sizes import is_a_size
+from diagnose.understanding.rows import row_of
+from diagnose.understanding.sizes import NO_PRESSURES
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import (
     beside_what_was,
@@ -24,6 +25,7 @@ from knowledge.lexicon.numbers import (
     CHANGED,
     COMPARED,
     COUNTS,
+    DASH,
     DRIVES,
     FOLLOWS,
     IS,
@@ -33,7 +35,8 @@ from knowledge.lexicon.numbers import (
     NAMES,
     NEARLY,
     NEVER,
-    NO_UNITS,
+    ON_THE,
+    ONCE,
     OR_LESS,
     OR_MORE,
     OTHER_GAUGES,
@@ -54,6 +57,8 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
     VOLTS,
+    WAS_AT,
+    WHICH_FALL,
 )
 from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
@@ -150,9 +155,12 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if _is_of_the_road(line, i) or is_a_size(line, i) or has_another_unit(line, i):
+    if _is_of_the_road(line, i) or any(f(line, i) for f in NO_PRESSURES):
         return False
-    if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i)):
+    if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i) or i in row_of(line)):
+        return True
+    shown = (line.word(i + 1), line.word(i + 2)) in ON_THE and line.word(i + 3) in DASH
+    if spoken_of and shown:
         return True
     named = line.word(i - 1) in NAMES and not (
         line.word(i - 1) == "of" and line.word(i - 2) in ("pressure", "reading", "psi")
@@ -172,7 +180,9 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     figures = [Mark(t.kinds, k, k + 1) for k, t in enumerate(line.tokens) if t.is_figure]
     others = any("pressure" in f.value for f in figures)
     when = any(m.value in _LISTED for m in beside)
-    if line.usual(mark) and (others or when or line.find(line.lexicon.instrument)):
+    said_was = spoken_of and (line.word(i - 1) in WAS_AT or line.word(i + 1) in ONCE)
+    known = others or when or said_was
+    if line.usual(mark) and (known or line.find(line.lexicon.instrument)):
         return True
     listed = spoken_of or when
     near = near or (listed and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
@@ -192,13 +202,6 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
-
-
-def has_another_unit(line: Line, i: int) -> bool:
-    """Whether what a number counts follows it and is no word of the trade: "5 apples"."""
-    word = line.word(i + 1)
-    counted = word.isalpha() and word.endswith("s") and word not in FOLLOWS
-    return counted and (word in NO_UNITS or not line.lexicon.spelling.knows(word))
 
 
 def _of_a_side(line: Line, i: int) -> bool:
@@ -370,7 +373,11 @@ def _is_difference(line: Line, i: int) -> bool:
         before = ""
     if before == "about" and line.word(i - 2) == "down":
         return True  # "it's been down about 10 psi everywhere"
-    if before in CHANGED or (line.word(at - 1), before) in (("drop", "of"), ("fall", "of")):
+    autumn = before == "fall" and line.word(at - 1) in WHICH_FALL
+    if (before in CHANGED and not autumn) or (line.word(at - 1), before) in (
+        ("drop", "of"),
+        ("fall", "of"),
+    ):
         return True
     if after in ("each", "either") and then in ("way", "side"):
         return True

@@ -18,9 +18,10 @@ from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_mended
 from diagnose.understanding.oils import oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
-from diagnose.understanding.pressures import has_another_unit
 from diagnose.understanding.readings import readings
+from diagnose.understanding.rows import fell_in_steps
 from diagnose.understanding.sights import sights
+from diagnose.understanding.sizes import has_another_unit
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
@@ -44,6 +45,7 @@ RULES: tuple[Reader, ...] = (
     thinner_than_before,
     readings,
     behaviours,
+    fell_in_steps,
     trials,
     confirmed_directly,
     earlier_work,

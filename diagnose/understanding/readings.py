@@ -20,7 +20,7 @@ from diagnose.understanding.gauges_compared import (
 )
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import value_at
+from diagnose.understanding.pressures import MOST_BAR, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
@@ -177,7 +177,19 @@ def _unit_of(paragraph: Paragraph) -> str:
         for token in line.tokens:
             if "pressure" in token.kinds and "share" not in token.kinds:
                 return token.value.rpartition(" ")[2]
-    return "psi"
+    return "bar" if _all_small(paragraph) else "psi"
+
+
+def _all_small(paragraph: Paragraph) -> bool:
+    """Whether the figures that may be pressures are those of bar: "1.2 hot, 3.5 cold"."""
+    told = paragraph.speaks_of_pressure
+    figures = [
+        token.word
+        for line in paragraph.lines
+        for k, token in enumerate(line.tokens)
+        if token.kinds == {"number"} and value_at(line, k, "psi", told) is not None
+    ]
+    return any("." in f for f in figures) and all(float(f) <= MOST_BAR for f in figures)
 
 
 def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
@@ -220,6 +232,10 @@ def _share_out(line: Line, found: list[Pressure]) -> None:
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
+        if _is_heat(mark) and line.word(mark.first - 1) in ("all", "both") and not found[0].left:
+            for each in found:
+                each.near += [mark] * (not any(_is_heat(m) for m in each.near))
+            continue
         best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or _of_none(line, heads[best], whole):
             continue

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
 
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.jobs import Job
 from diagnose.understanding.pairing import names_another
 from diagnose.understanding.paragraph import Line
@@ -12,16 +13,21 @@ from diagnose.understanding.stance import Stance
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.results_words import (
     ANSWERS,
+    CAME_TO,
     IN_TURN,
     LISTS_WORK,
+    PLENTY,
     ROW_JOINS,
     ROW_LEADS,
     SETS_OFF,
+    WHERE,
 )
-from knowledge.reports.words import Done, Result
+from knowledge.lexicon.work_words import EVEN, IN_VAIN_JOINS, THAT_IS
+from knowledge.reports.words import Done, Result, Shows
 
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
 _LONGEST = 3  #: words of a short answer
+_TO_COLON = 6  #: words between "no change" and the colon before the parts
 Row = tuple[Mark[PartWorked], ...]
 
 
@@ -33,13 +39,15 @@ def recaps(
     ``seen``: the trials that sentences before name in full; then the part alone recalls one.
     """
     for row in _rows(line, own):
-        found = _behind(line, row[-1].last, results)
-        if found is None:
+        found = _ahead(line, row, results) or _behind(line, row[-1].last, results)
+        if found is None or _says_where(line, row[0].first):
             continue
         mark, set_off = found
         trials = [_trial(part.value, seen) for part in row]
         known = any(t in seen for t in trials)
-        if not (known or (set_off and mark not in results) or _in_turn(line, row[0].first)):
+        brief = set_off and (mark not in results or _is_an_answer(line, mark))
+        brief = brief or (set_off and mark.last <= row[0].first)
+        if not (known or brief or _in_turn(line, row[0].first)):
             continue
         for part, trial in zip(row, trials, strict=True):
             if trial and not line.stances.at(part) & _UNTRUE:
@@ -85,12 +93,56 @@ def _behind(
         return near, set_off
     if not set_off:
         return None
+    if (figure := _came_to(line, first)) is not None:
+        return figure, True
     for size in range(_LONGEST, 0, -1):
         said = " ".join(line.word(k) for k in range(first, first + size))
         ends = first + size >= len(line.tokens) or line.tokens[first + size].is_mark
         if ends and said in ANSWERS:
             return Mark(ANSWERS[said], first, first + size), True
     return None
+
+
+def _ahead(
+    line: Line, row: Row, results: Sequence[Mark[Result]]
+) -> tuple[Mark[Result], bool] | None:
+    """The result that a colon sets off before a row: "no change from any of these: pump, sender"."""
+    colon = row[0].first - 1
+    while line.word(colon) in ROW_JOINS - {","}:
+        colon -= 1
+    if line.word(colon) != ":":
+        return None
+    near = [r for r in results if r.last <= colon <= r.last + _TO_COLON]
+    return (near[-1], True) if near and near[-1].value is Result.NO_DIFFERENCE else None
+
+
+def _says_where(line: Line, at: int) -> bool:
+    """Whether a part only says where something was put: "a gauge in place of the switch and got 4"."""
+    while line.word(at - 1) in ("the", "my", "its", "that", "old"):
+        at -= 1
+    return line.word(at - 1) in WHERE
+
+
+def _is_an_answer(line: Line, mark: Mark[Result]) -> bool:
+    """Whether a result is one of the short answers: "pump - nope"."""
+    return " ".join(line.word(k) for k in range(mark.first, mark.last)) in ANSWERS
+
+
+def brought(line: Line, job: Job) -> Mark[Result] | None:
+    """What is set off behind the work: "fitted a new pump (up to 14)", "swapped the gauge: zero"."""
+    set_off = line.word(job.last) in SETS_OFF and not _is_list(line)
+    found = _behind(line, job.last, ()) if set_off else None
+    return found[0] if found is not None else None
+
+
+def _came_to(line: Line, first: int) -> Mark[Result] | None:
+    """The pressure that a part brought, set off behind it: "new pump (up to 14)"."""
+    at = first
+    while line.word(at) in CAME_TO:
+        at += 1
+    if at == first or at >= len(line.tokens) or not (values := pressures_at(line, at)):
+        return None
+    return Mark(Result.CURED if values[0] >= PLENTY else Result.HELPED, first, at + 1)
 
 
 def _in_turn(line: Line, first: int) -> bool:
@@ -106,3 +158,20 @@ def _is_list(line: Line) -> bool:
     """Whether a sentence begins a list of what was done: "Replaced: sender (no), pump (a bit)"."""
     words = [line.word(k) for k in range(3)]
     return ":" in words and bool(LISTS_WORK & set(words[: words.index(":")]))
+
+
+def even_with(line: Line, job: Job, own: list[Job], trouble: bool) -> Mark[Result] | None:
+    """The words "even with", "and that's with" before trials, where the trouble is named all the same."""
+    taken = {k for j in own for k in range(j.first, j.last)}
+    at = job.first - 1
+    while at >= 0 and (at in taken or line.word(at) in IN_VAIN_JOINS):
+        at -= 1
+    near = range(at, max(-1, at - 2), -1) if at >= job.first - 3 else (at,)
+    even = next((k for k in near if line.word(k) in EVEN), None)
+    if even is None and line.word(at) in THAT_IS and line.word(at + 1) == "with":
+        return Mark(Result.NO_DIFFERENCE, at, at + 2) if trouble else None
+    rest = range(job.last, len(line.tokens))
+    shown = any(m.value is not Shows.NORMAL for m in line.stated(line.lexicon.shows))
+    if even is None or not (shown or any(pressures_at(line, k) for k in rest)):
+        return None
+    return Mark(Result.NO_DIFFERENCE, even, even + 1)

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from diagnose.understanding.changes import changes, pressures_at
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_PSI
 from diagnose.understanding.stance import Stance
+from knowledge.lexicon.numbers import STARTED
 from knowledge.lexicon.results_words import (
     ABOUT,
     ALONE,
@@ -31,12 +34,15 @@ from knowledge.lexicon.results_words import (
     NOT_THE_PRESSURE,
     OF_THE_OIL,
     PLENTY,
+    PUT_ON,
     RETURNS,
     RIGHT_AGAIN,
     TRAILS,
 )
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
+
+RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
 def results_of(line: Line) -> list[Mark[Result]]:
@@ -68,8 +74,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "no more than 10 psi"
         if words == {"a", "better"} and not _ends_clause(line, mark):
             continue  # "a better filter"
-        if better and _of_the_oil(line, mark):
-            continue  # "the level is perfect"
+        if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
+            continue  # "the level is perfect", "now it shuts off after 5 seconds"
         if _is_no_pressure(line, mark.last - 1):
             continue  # "set it back up to 800"
         if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):
@@ -99,10 +105,25 @@ def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:
     return len(mark) == 1 and at < mark.first - 1 and line.word(at) in OF_THE_OIL
 
 
+def read_by_a_gauge(line: Line, mark: Mark[Result]) -> bool:
+    """Whether a pressure is what a gauge showed that was put on to look: "put a gauge on and got 20"."""
+    before = [line.word(k) for k in range(mark.first)]
+    put = bool({"gauge", "gage"} & set(before)) and bool(PUT_ON & set(before))
+    return put and mark.value in BETTER and line.tokens[mark.last - 1].is_figure
+
+
+def _is_a_trip(line: Line, mark: Mark[Result]) -> bool:
+    """Whether the words say that the engine stops: "changed the oil and now it shuts off"."""
+    stops = (Shows.TRIPS, Shows.LOST_POWER)
+    return any(m.value in stops and m.overlaps(mark) for m in line.find(line.lexicon.shows))
+
+
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:
     """Whether a drill made the pressure, which the engine has not shown yet."""
     beside = range(line.clause(mark.first).first, mark.last + 3)
-    return any(line.word(k) in BY_DRILL for k in beside)
+    before = [line.word(k) for k in range(mark.first)]
+    started = bool(STARTED & set(before))
+    return any(line.word(k) in BY_DRILL for k in beside) or ("drill" in before and not started)
 
 
 def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:
@@ -175,6 +196,12 @@ def relapse(line: Line, first: int) -> int | None:
             if (trouble or said & DID_IT) and not said & (RIGHT_AGAIN | NEGATED):
                 return k
     return None
+
+
+def says_again(lines: Sequence[Line]) -> bool:
+    """Whether "again" or "back" says within the reach of a result that the trouble was there before."""
+    near = lines[: RELAPSE + 1]
+    return any(t.word in RETURNS | {"back"} for line in near for t in line.tokens)
 
 
 def _is_low_again(line: Line, at: int) -> bool:

@@ -9,7 +9,7 @@ from itertools import zip_longest
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
-from knowledge.lexicon.stance_words import GOOD_ONE, IN_TROUBLE, SIDES
+from knowledge.lexicon.stance_words import GOOD_ONE, IN_TROUBLE, IS_FINE, OPPOSITE, SIDES
 from knowledge.reports.words import Shows
 from knowledge.units import PRESSURE, PSI, unit_named
 
@@ -30,6 +30,7 @@ def this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
     """
     named: set[str] = set()
     troubled: set[str] = set()
+    good: set[str] = set()
     least: dict[str, float] = {}
     for sentence in cut:
         tokens = sentence.tokens
@@ -41,8 +42,12 @@ def this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
             said = {t.word for t in tokens[mark.first : last]}
             if said & IN_TROUBLE or any(mark.first <= m.first < last for m in shown):
                 troubled.add(side)
+            if {t.word for t in tokens[mark.last - 1 : mark.last + 2]} & IS_FINE:
+                good.add(side)
             for value in _pressures(tokens[mark.first : last]):
                 least[side] = min(value, least.get(side, value))
+    if len(good) == 1 and not good & troubled:
+        return OPPOSITE[good.pop()]
     if len(named) > 1:
         if len(troubled) == 1:
             return troubled.pop()

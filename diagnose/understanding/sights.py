@@ -9,7 +9,14 @@ from dataclasses import dataclass
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import acted
 from diagnose.understanding.lexicon import book_stem
-from diagnose.understanding.paragraph import Line, Paragraph, new_now, over_months
+from diagnose.understanding.paragraph import (
+    Line,
+    Paragraph,
+    new_now,
+    over_months,
+    reads_a_value,
+    what_is_measured,
+)
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
@@ -266,6 +273,10 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None
     if line.word(mark.first) in _BEARINGS and line.word(mark.first - 1) in _NOT_OF_THE_CRANK:
         return None  # "cam bearings look good"
+    if what_is_measured(line, mark.value):
+        return None
+    if mark.value == "stood_long" and reads_a_value(line, mark):
+        return None  # "it sat at 45 for years"
     within = {line.word(k) for k in range(mark.first, mark.last)}
     other = NOT_INSIDE.get(mark.value, frozenset())
     if sight.there and within & other and not within & _NEGATION - other:

@@ -6,7 +6,7 @@ import re
 
 from diagnose.understanding.paragraph import Line
 from knowledge.lexicon.engine import KINDS
-from knowledge.lexicon.numbers import SIZED, WHOSE
+from knowledge.lexicon.numbers import FOLLOWS, NO_UNITS, OTHER_GAUGES, SIZED, WHOSE
 
 
 def is_a_size(line: Line, i: int) -> bool:
@@ -30,3 +30,22 @@ def _stands_alone(line: Line, i: int) -> bool:
 def _named_ahead(line: Line, i: int) -> bool:
     """Whether an instrument or a pressure is named before a number in its sentence."""
     return any(m.first < i for m in line.find(line.lexicon.instrument))
+
+
+def is_in_another_row(line: Line, i: int) -> bool:
+    """Whether figures before it lead back to what another gauge shows: "compression 150, 140, 130"."""
+    at = i - 1
+    while at >= 0 and (line.tokens[at].is_figure or line.word(at) in (",", "and", "/")):
+        at -= 1
+    return at < i - 1 and line.word(at) in OTHER_GAUGES
+
+
+def has_another_unit(line: Line, i: int) -> bool:
+    """Whether what a number counts follows it and is no word of the trade: "5 apples"."""
+    word = line.word(i + 1)
+    counted = word.isalpha() and word.endswith("s") and word not in FOLLOWS
+    return counted and (word in NO_UNITS or not line.lexicon.spelling.knows(word))
+
+
+#: each says of a number that it is no pressure
+NO_PRESSURES = (is_a_size, has_another_unit, is_in_another_row)

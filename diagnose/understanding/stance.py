@@ -39,6 +39,7 @@ from knowledge.lexicon.stance import (
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
+    WHAT_WAS,
     WORK_ENDS,
     WORK_LEADS,
 )
@@ -210,6 +211,7 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         and not _what_was(sentence, m)
         and not _goes_on_with_has(sentence, m)
         and not _did_work(sentence, lexicon, m.first)
+        and not _did_it_again(sentence, m)
         and not _in_a_result(sentence, lexicon, m)
     ]
 
@@ -218,13 +220,19 @@ def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "what" begins what was, in a sentence that asks nothing: "what used to be 40 is 20"."""
     after = sentence.tokens[mark.first + 1 : mark.first + 2]
     what = sentence.tokens[mark.first].word == "what"
-    return what and not sentence.asks and any(t.word in ("used", "was") for t in after)
+    return what and not sentence.asks and any(t.word in WHAT_WAS for t in after)
 
 
 def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "has" goes on about what was named: "it misfires and has the oil light on"."""
     has = sentence.tokens[mark.first].word in ("has", "have")
     return has and mark.first > 0 and not sentence.asks and not ANYBODY & _words(sentence, mark)
+
+
+def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "did it again" says that the trouble came back."""
+    after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
+    return not sentence.asks and after[:2] == ["did", "it"] and "again" in after
 
 
 def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:

@@ -23,6 +23,31 @@ _FULL = 40  #: characters of a line that may have been broken because it was ful
 _COMMAS = frozenset(",:()-–—")
 #: words that begin a clause of their own
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
+#: before "now" these are of the present as well: "is now 30"
+_BEFORE_NOW = frozenset(
+    [
+        "is",
+        "its",
+        "was",
+        "are",
+        "and",
+        "but",
+        "then",
+        "just",
+        "right",
+        "only",
+        "to",
+        "at",
+        "reads",
+        "read",
+        "shows",
+        "until",
+        "till",
+        "by",
+        "up",
+        "for",
+    ]
+)
 #: after "and", these begin a clause of their own
 _NEW_SUBJECT = frozenset(
     [
@@ -252,13 +277,24 @@ def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
             cuts.append(i + 1)
         elif i and (
             token.word in _BEGINS
-            or (token.word == "now" and kept[i - 1].is_figure)  # "was 25 now 12"
+            or (token.word == "now" and _turns_to_now(kept, cuts[-1], i))
             or (token.word in ("and", "then", "so") and nxt in _NEW_SUBJECT)
         ):
             cuts.append(i)
     cuts.append(len(kept))
     pairs = pairwise(cuts)
     return Sentence(kept, tuple(Clause(a, b) for a, b in pairs if b > a), asks)
+
+
+def _turns_to_now(tokens: Sequence[Token], first: int, now: int) -> bool:
+    """Whether "now" turns from one figure to another: "was 25 now 12", "50 last season now 30"."""
+    if tokens[now - 1].is_figure:
+        return True
+    after = tokens[now + 1 : now + 3]
+    verb = tokens[now - 1].word in _BEFORE_NOW
+    return (
+        not verb and any(t.is_figure for t in after) and any(t.is_figure for t in tokens[first:now])
+    )
 
 
 def clause_at(clauses: Iterable[Clause], at: int) -> Clause:

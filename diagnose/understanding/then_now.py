@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.rows import goes_by, was_first
 from knowledge.lexicon.numbers import (
     ABOUT,
     DATES,
@@ -88,8 +90,11 @@ def is_dated(line: Line, at: int) -> bool:
 def is_a_step(line: Line, i: int) -> bool:
     """Whether a figure was shown on the way to a later one: 70 of "became 70, then 64, now 58"."""
     before = line.word(i - 1)
-    if is_dated(line, i):
+    if goes_by(line, i):
         return True
+    if is_dated(line, i):
+        usual = line.usual(Mark(True, i, i + 1))
+        return not usual or any(is_dated(line, k) for k in range(i))
     led = before in STEPS or (before in TOWARDS and line.word(i - 2) in STEPS)
     later = range(i + 1, len(line.tokens))
     return led and any(line.word(k) == "now" for k in later)
@@ -99,7 +104,7 @@ def left_behind(line: Line, i: int) -> bool:
     """Whether a pressure is where one came from: "dropped from 60 to 20", "20 from 60"."""
     if " to " in line.tokens[i].value and line.word(i - 1) == "from":
         return False  # "rose from 20 to 35" names both
-    if is_first_of_fall(line, i):
+    if is_first_of_fall(line, i) or was_first(line, i):
         return True
     start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
     return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))

@@ -8,12 +8,22 @@ from functools import lru_cache
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, reader
-from diagnose.understanding.joining import acted, head_of, joined, linked, listed, sealed_with
+from diagnose.understanding.joining import (
+    acted,
+    head_of,
+    is_opening,
+    is_the_rest,
+    joined,
+    linked,
+    listed,
+    looked_for,
+    sealed_with,
+)
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.parts_named import things_in
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.checked import LEAKS, LOOKED
+from knowledge.lexicon.checked import LEAKS
 from knowledge.lexicon.joints import (
     ACTED,
     AMOUNT,
@@ -33,8 +43,8 @@ from knowledge.lexicon.joints import (
     NONE,
     OFF,
     OPENED,
-    OPENINGS,
     OUT_OF,
+    RUNS_DRY,
     SOUNDS_SO,
     STARTS,
     WETTED,
@@ -165,19 +175,22 @@ def _states(
         inside = [t for t in things if t.overlaps(mark)]
         if any(not _is_word_of(t, mark) for t in inside) or line.word(mark.first - 1) in ACTED:
             continue
-        if line.word(mark.first) in LEAKS and _looked_for(line, mark.first):
+        if line.word(mark.first) in LEAKS and looked_for(line, mark.first):
             continue  # "checked the pipes, leaks and the level"
         if line.word(mark.first) == "sound" and line.word(mark.last) in SOUNDS_SO:
             continue  # "the big ends sound quiet"
-        if _is_opening(line, mark) or _of_what_follows(line, mark):
+        if is_opening(line, mark) or _of_what_follows(line, mark):
             continue
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
         if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
             continue  # "the dipstick came out clean", "the filter came off hard"
         those = _parts_of(line, mark, [t for t in things if t not in inside])
-        if State.FINE in meanings and those and not linked(line, those[0], mark):
+        fine = State.FINE in meanings and bool(those)
+        if fine and (not linked(line, those[0], mark) or is_the_rest(line, those[0])):
             continue
+        if line.word(mark.first) == "dry" and line.word(mark.first - 1) in RUNS_DRY:
+            continue  # "ran dry when the drain plug fell out"
         marks: tuple[Mark[object], ...] = (mark,)
         if not those:
             back = _named_before(line, mark, things, known)
@@ -195,22 +208,12 @@ def _is_word_of(thing: Mark[Thing], state: Mark[object]) -> bool:
     return within and thing.value.family == "other" and len(state) > len(thing)
 
 
-def _is_opening(line: Line, mark: Mark[object]) -> bool:
-    """Whether a hole is one that belongs there: "through the filter hole"."""
-    return line.word(mark.first) in ("hole", "holes") and line.word(mark.first - 1) in OPENINGS
-
-
 def _of_what_follows(line: Line, mark: Mark[object]) -> bool:
     """Whether a state is of the stuff named straight after it: "full of broken nylon teeth"."""
     if line.word(mark.last - 1) in ("of", "with"):
         return False
     found = line.lexicon.substances.find(line.tokens)
     return any(s.first == mark.last and len(s) > 1 for s in found)
-
-
-def _looked_for(line: Line, at: int) -> bool:
-    """Whether a sentence says before a word that things of a list were checked."""
-    return line.word(at + 1) in ("and", ",") and any(line.word(k) in LOOKED for k in range(at))
 
 
 def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:

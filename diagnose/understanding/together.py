@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
-from diagnose.understanding.paragraph import Line, Paragraph, new_now
+from diagnose.understanding.paragraph import Line, Paragraph, new_now, what_is_measured
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
@@ -20,6 +20,8 @@ from knowledge.model import Kind, Stage
 _DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
 _DRILL_LEAST, _DRILL_PLENTY = 25.0, 45.0  #: psi: less is little, more is not (judgement)
 
+_PANELS = frozenset(["panel_reads_too_low", "panel_reads_too_high"])
+_APART, _LEAST_APART = 0.25, 3.0  #: share, psi: two gauges that differ by less agree (judgement)
 _NEGATION = frozenset(NEGATION)
 
 
@@ -50,6 +52,12 @@ def together(paragraph: Paragraph) -> Iterator[Fact]:
                 yield fact
 
 
+def _near_each_other(line: Line) -> bool:
+    """Whether two pressures of a sentence are as good as the same."""
+    made = [v for k in range(len(line.tokens)) for v in pressures_at(line, k)]
+    return len(made) > 1 and max(made) - min(made) < max(_APART * max(made), _LEAST_APART)
+
+
 def _fact(line: Line, found: Together) -> Fact | None:
     finding = line.lexicon.book.findings.get(found.finding)
     if finding is None:
@@ -72,6 +80,10 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if {line.word(k) for k in lead} & OF_ANOTHER.get(found.finding, frozenset()):
         return None  # "took the filler cap off"
     inside = finding.stage is Stage.OPENED
+    if what_is_measured(line, found.finding):
+        return None
+    if found.finding in _PANELS and _near_each_other(line):
+        return None  # "the mechanical gauge says 10, the dash shows 9"
     if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):
         return None
     denied = bool(stance & Stance.DENIED) and not found.negates

@@ -93,12 +93,18 @@ def _readings(stretch: Sequence[Piece]) -> Iterator[int]:
         order = order[1:]
     first = order[0][1] if order else ""
     for (a, kind), (b, following) in pairwise(order):
-        if kind != following and following == first:
+        if kind != following and following == first and not _idles_at(stretch, a, b):
             place = b
             while place - 1 > a and stretch[place - 1].word in words.LEADING:
                 place -= 1
             if all(stretch[k].word in words.AROUND for k in range(a + 1, place)):
                 yield place
+
+
+def _idles_at(stretch: Sequence[Piece], a: int, b: int) -> bool:
+    """Whether "idle" is what it does: "it used to idle at 20"."""
+    does = a > 0 and stretch[a - 1].word in words.IDLES_AFTER
+    return stretch[a].word == "idle" and does and b == a + 2 and stretch[a + 1].word == "at"
 
 
 def _heads_a_list(kinds: Sequence[str]) -> bool:

@@ -18,6 +18,9 @@ _NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
 #: what stands before these in the clause is of that time as well
 _BACK = frozenset(["before", "prior"])
+#: end a clause of few words that says what was
+_ONCE = frozenset(["before", "previously", "originally", "formerly", "beforehand"])
+_SHORT = 6
 #: after "and": what was goes on
 _STILL_THEN = frozenset(
     ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
@@ -56,6 +59,8 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
             yield clause.first, clause.last
         if (at := _was_then(sentence, clause)) is not None:
             yield at, clause.last
+        if _ends_before(words):
+            yield clause.first, clause.last
 
 
 def _list_of_figures(tokens: Sequence[Token], first: int, last: int) -> int:
@@ -88,6 +93,15 @@ def _is_manner(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
         return False
     after = tokens[mark.last : mark.last + 3]
     return not any(t.is_figure for t in after)
+
+
+def _ends_before(words: Sequence[Token]) -> bool:
+    """Whether a clause is no more than a figure and "before": "12 at idle now, 40 before"."""
+    said = [t for t in words if not t.is_mark]
+    figures = [t for t in said if t.is_figure and _may_be_read(t)]
+    ends = bool(said) and said[-1].word in _ONCE
+    compared = any(t.word == "than" for t in said)
+    return ends and bool(figures) and len(said) <= _SHORT and not compared
 
 
 def _may_be_read(token: Token) -> bool:

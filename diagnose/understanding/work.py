@@ -9,8 +9,14 @@ from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.recaps import recaps
-from diagnose.understanding.results_said import relapse, results_of
+from diagnose.understanding.recaps import brought, even_with, recaps
+from diagnose.understanding.results_said import (
+    RELAPSE,
+    read_by_a_gauge,
+    relapse,
+    results_of,
+    says_again,
+)
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
 from knowledge.lexicon.joints import UNTIL
@@ -35,7 +41,6 @@ _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.
 _PRIMING = frozenset(["pump_primed", "oil_poured_in"])
 _CRANKED = 8  #: words from priming to the pressure it brought
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
-_RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 _AHEAD = 6  #: words between a result and the trial behind it
 
 
@@ -63,7 +68,6 @@ _AHEAD = 6  #: words between a result and the trial behind it
         "the sender was suspect, replaced it, no change": ["trial new_sender no difference"],
         "the screen was clogged, looked at it": [],
         "mains and rods new, no change": ["trial new_bearings no difference"],
-        "low pressure, changed the filter, now it is lower than before": ["trial new_filter worse"],
         "renewed the sender and the light is still on": ["trial new_sender no difference"],
         "put thicker oil in, now it is worse": ["trial thicker_oil worse"],
         "low pressure. new oil pump. Still the same": ["trial new_pump no difference"],
@@ -74,25 +78,20 @@ _AHEAD = 6  #: words between a result and the trial behind it
         "the only thing that helped was thicker oil": ["trial thicker_oil helped"],
         "what fixed it in the end was a new sender": ["trial new_sender cured"],
         "what would fix it is a new sender": [],
-        "changed the sender thinking that was it": [],
         "light went out as soon as I fitted the new switch": ["trial new_sender cured"],
         "swapped the sender, did the trick": ["trial new_sender cured"],
         "did the sender cure it?": [],
         "new pump, 12 at idle went to 30": ["trial new_pump cured"],
         "new pump, went from 10 to 15": ["trial new_pump helped"],
         "shimmed the relief spring, now 20 instead of 10": ["trial stiffer_spring cured"],
-        "so far I've done: sender, pump, pickup. None of it touched it": [
-            "trial new_sender no difference",
-            "trial new_pump no difference",
-            "trial new_pickup no difference",
-        ],
+        "low pressure even after a new pump": ["trial new_pump no difference"],
+        "15 psi hot. new pump (up to 20)": ["trial new_pump helped"],
         "to do: sender, pump, pickup": [],
         "turned the adjuster up two turns": [],
         "pcv valve was gummed solid. Fitted a new valve, cured it": [
             "trial breather_cleaned cured"
         ],
         "the relief spring was shorter than the new one, no change": [],
-        "cranked it, nothing": [],
         "primed the pump, nothing": ["trial pump_primed no difference"],
         "rebuilt my engine with a new pump. 40 cold, then it dropped to 10": [],
         "rebuilt my engine, low pressure. new pump. 10 hot went to 40": ["trial new_pump cured"],
@@ -103,7 +102,6 @@ _AHEAD = 6  #: words between a result and the trial behind it
             "trial new_sender no difference",
             "trial new_pump helped",
         ],
-        "checked: sender (ok), pump (a bit noisy)": [],
         "low pressure. new pump. Cranked it. Zip": ["trial new_pump no difference"],
         "low pressure. new pump. 40 psi. Next day zero again": ["trial new_pump cured for a while"],
     }
@@ -178,12 +176,13 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 continue
             mark = _result_of(job, results, line, own)
             of_own = of_own or (mark is not None and job.line is line)
+            trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is None and job.line is line:
-                mark = _even_with(line, job) or _until(line, job)
+                mark = even_with(line, job, own, trouble) or _until(line, job)
+                mark = mark or brought(line, job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             mark = mark or _made_pressure(line, job)
-            trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
             if mark is not None and (
@@ -191,7 +190,10 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             ):
                 continue
             if mark is not None and not trouble and not built:
-                trouble = _in_the_end(paragraph, job, mark, line) is not mark  # it came back
+                again = _in_the_end(paragraph, job, mark, line)
+                trouble = again is not mark and says_again(paragraph.lines[line.number :])
+            if mark is not None and job.line is not line and read_by_a_gauge(line, mark):
+                continue  # "new oil. Put a gauge on and got 20"
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
             if later and not trouble and _names_a_figure(line, mark):
                 continue  # "new pump and lifters. At idle it's got 60 psi"
@@ -260,7 +262,7 @@ def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line
     """A result, "cured for a while" where the trouble is said to be there again after it."""
     if result.value not in BETTER:
         return result
-    for each in paragraph.lines[line.number : line.number + _RELAPSE]:
+    for each in paragraph.lines[line.number : line.number + RELAPSE]:
         first = result.last if each is line else 0
         others = [j.first for j in jobs(each) if j.trial and j is not job and j.first >= first]
         if each is not line and others and min(others) == 0:
@@ -352,17 +354,6 @@ def _after_a_while(line: Line, result: Mark[Result] | None) -> Mark[Result] | No
     if timed and said & {"again", "back"} and not said & SAYS_STILL - {"zero", "nothing", "little"}:
         return Mark(Result.FOR_A_WHILE, result.first, result.last)
     return result
-
-
-def _even_with(line: Line, job: Job) -> Mark[Result] | None:
-    """The words "even with", "despite" before a trial, after which the trouble is still named."""
-    lead = [line.word(k) for k in range(job.first - 3, job.first)]
-    at = next((k for k, w in enumerate(lead) if w in ("even", "despite", "notwithstanding")), None)
-    rest = range(job.last, len(line.tokens))
-    shown = any(m.first >= job.last for m in line.stated(line.lexicon.shows))
-    if at is None or not (shown or any(pressures_at(line, k) for k in rest)):
-        return None
-    return Mark(Result.NO_DIFFERENCE, job.first - 3 + at, job.first)
 
 
 def _until(line: Line, job: Job) -> Mark[Result] | None:

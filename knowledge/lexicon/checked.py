@@ -22,6 +22,8 @@ LOOKED = frozenset(
         "verified",
         "measured",
         "looked",
+        "look",
+        "check",
         "been",
         "gone",
         "went",
@@ -31,6 +33,7 @@ LOOKED = frozenset(
 #: the same, where these follow
 LOOKED_AT = {
     "looked": frozenset(["at", "over", "through"]),
+    "look": frozenset(["at", "over", "through"]),
     "been": frozenset(["through", "over"]),
     "gone": frozenset(["over", "through"]),
     "went": frozenset(["over", "through"]),

@@ -13,6 +13,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "when i? start|fire it|her|up? up?",
         "first fired|fire up",
         "startup|start-up",
+        "=starting =up",
         "=cranking|=cranked|=cranks",
         "on the starter",
         "cold|hot|every|each|first|initial|morning start|starts|startup|start-up|starting",

@@ -83,6 +83,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "whenever",
         "same thing|place|spot|point every|each time|lap|corner|run",
         "the same again",
+        "same again? at|in|under|on|with the? exact|very? same",
         "same alarm|warning|thing again|came|happened|back|later",
         "repeatable|repeatably|consistently|predictably|reproducible|like-clockwork",
         "like clockwork",

@@ -85,7 +85,10 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "four|all wheel drive",
     ),
     Trait.CYCLE: (
-        "motorcycle|motorbike|bike|cruiser-bike|scooter|sidecar",
+        "motorcycle|motorbike|bike|cruiser-bike|scooter|sidecar|sportbike|sportsbike|superbike|dirtbike|trike",
+        "cruiser v-twin|vtwin|bike|motorcycle",
+        "cruiser v twin",
+        "touring|sport|sports|dirt|adventure|trail bike",
         "british|classic|vintage|old parallel? =twin",
     ),
     Trait.GENERATOR: (
@@ -102,8 +105,13 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "compressor|welder|irrigation|pumping set",
     ),
     Trait.RACE: ("race|racing|drag|race-car", "track car"),
-    Trait.V8: ("v8|v-8|eight-cylinder", "v 8", "small|big block", "small-block|big-block|sbc|bbc"),
-    Trait.V6: ("v6|v-6",),
+    Trait.V8: (
+        "v8|v-8|eight-cylinder|v8s",
+        "v 8",
+        "small|big block",
+        "small-block|big-block|sbc|bbc",
+    ),
+    Trait.V6: ("v6|v-6|v6s",),
     Trait.V_TWIN: ("v-twin|vtwin", "v twin"),
     Trait.FLAT_FOUR: ("flat-four|flat-4|boxer", "flat four|4", "boxer four"),
     Trait.FLAT_SIX: ("flat-six|flat-6", "flat six|6", "opposed|boxer six", "horizontally opposed"),
@@ -262,6 +270,7 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
         "idiot light only",
     ),
     "direct_gauge": (
+        "line|pipe|tube from|to|between the? block|engine|gauge|dash to|and|is|thats? the? gauge|that|a|thin|small? thin|small? copper|plastic|nylon|capillary",
         "mechanical|capillary oil? pressure? gauge",
         "direct reading oil? pressure? gauge",
         "gauge is|was? screwed|plumbed|piped|connected|threaded straight|direct|directly in|into|to|off",

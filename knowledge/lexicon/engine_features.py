@@ -2,6 +2,44 @@
 
 from __future__ import annotations
 
+#: behind a mechanical gauge beside one of these instruments: it was put on to see
+CONFIRMS = frozenset(
+    [
+        "says",
+        "said",
+        "reads",
+        "read",
+        "shows",
+        "showed",
+        "showing",
+        "agrees",
+        "agreed",
+        "confirms",
+        "confirmed",
+        "(",
+        "gives",
+        "gave",
+    ]
+)
+INSTRUMENTS_BESIDE = frozenset(
+    [
+        "sender",
+        "senders",
+        "sensor",
+        "switch",
+        "dash",
+        "panel",
+        "monitor",
+        "display",
+        "controller",
+        "light",
+        "lamp",
+        "alarm",
+        "buzzer",
+        "ecu",
+        "needle",
+    ]
+)
 _PUMP = "oil? pump|gear-pump|gerotor|rotor-pump"
 _TANK = (
     "oil tank|bag is? under|behind|below|between|inside|in|on|beside the|my? frame|seat|scuttle|boot|saddle|cockpit|"
@@ -61,6 +99,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "shut-off|anti-sump|check tap|cock|valve in|on the? oil? line|tank|feed",
         "tap|cock|stopcock in|on|under the|my|its? oil? line|feed|tank|supply",
     ),
+    "relief_in_pump": (
+        "relief valve? is|sits|lives|was in|inside the oil? pump",
+        "relief valve? in|inside the oil? pump body|cover|housing|itself",
+    ),
     "relief_outside": (
         "relief plug|cap|adjuster|valve on|at the? side|outside of? the? block|engine|case?",
         "relief valve? is|sits|under|behind|lives? under|behind|in|on|at a|the? .. hex|plug|cap|bolt|dome|domed on|at|in|outside|easy|near .. front|side|outside|block|case|timing|get|reach|filter|crankcase",
@@ -85,6 +127,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "stationary|static engine|motor|diesel|plant|v8",
         "irrigation|drainage|borehole|sawmill|compressor|welder|mill pump? engine|motor|diesel",
         "irrigation pump|set",
+        "compressor|sawmill|saw-mill|welder|pump|dryer|chipper|crusher|screener power unit|pack",
+        "power unit|pack",
+        "air|screw|site|portable|towable compressor",
+        "light|lighting plant|tower",
         "water pump engine",
         "run|runs|running|drive|drives|driving a|my|the|our sawmill|saw-mill|irrigation|thresher|crusher",
     ),

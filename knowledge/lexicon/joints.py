@@ -64,6 +64,8 @@ LEFT = _set("left leaving forgot forgotten omitted")
 FORGOT_TO = _set("one two both of the a an his my to fit put in refit back replace")
 OFF = _set("off out")
 #: the place named last
+#: before "dry": the engine ran without oil
+RUNS_DRY = frozenset(["ran", "run", "runs", "running", "went", "gone"])
 IT = _set("it there them")
 NONE = _set("no any not without zero")
 #: all that may stand between a part and the word that it is sound

@@ -160,3 +160,22 @@ DATES = _set(
 )
 #: shortly before a pressure: it came down to it
 FALLS = _set("down drops dropped falls fell falling dropping sinks sank sagged sags")
+#: in the sentence of figures one after another: they are no pressures
+NOT_IN_A_ROW = _set(
+    "compression torque torqued tightened nm ft volts amps ohms temp temperature degrees thou mm gap gapped serial cylinders "
+    "leakdown jets jet plugs gears litres liters quarts hp bhp kw"
+)
+#: the same: they were read on several days or runs; within one
+ROW_OF_RUNS = _set(
+    "day days daily start starts outing outings each every trips runs drives rides next weekend weekends saturday sunday "
+    "monday tuesday wednesday thursday friday week tanks races shift shifts sessions flights"
+)
+ROW_OF_ONE_RUN = _set("minutes minute hour hours afternoon watch while heats warms miles")
+#: straight before a figure of the time before, and straight behind it
+WAS_AT = _set("was were had ran read showed made held at about around had be")
+ONCE = _set("before previously originally formerly beforehand last")
+#: behind a number: an instrument shows it
+ON_THE = frozenset([("on", "the"), ("on", "my"), ("on", "its")])
+DASH = _set("dash panel gauge gage needle dial screen display meter")
+#: before "fall": it is the season
+WHICH_FALL = _set("last this the in by that each every next late early during since")

@@ -128,3 +128,5 @@ FRONTING = _words(
     "years year months weeks days when while after before once since until if on at in with during for within from "
     "next last one every as by and but then so about almost just only over"
 )
+#: before "idle at 20": it is what the engine does
+IDLES_AFTER = _words("to it would will she always does now")

@@ -253,3 +253,7 @@ NOISY_THINGS = OTHER_SYSTEMS | frozenset(
         "propeller",
     ]
 )
+#: behind "the needle never moves": from where; behind "off the": it shows nothing
+AT_THE_PIN = frozenset(["peg", "pin", "stop", "stops", "zero", "bottom", "nothing", "rest"])
+MOVED_OFF = frozenset(["off", "from", "above", "past", "beyond"])
+MOVES = frozenset(["move", "moves", "moved", "moving", "budge", "budges", "budged", "movement"])

@@ -97,8 +97,9 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "oil? pressure? relief valve?",
+            "oil? pump? pressure? relief valve?",
             "pressure regulator",
+            "prv|oprv|pressure-regulator",
             "ball and|& spring|seat|plunger",
             "relief valve|plunger|ball|piston",
             "oil regulator",
@@ -185,7 +186,12 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(names=("main bearings", "mains"), trials={_R: "new_main_bearings"}, area="bearings"),
     PartWorked(
-        names=("rod|big-end|conrod bearings|shells", "big end bearings|shells?", "big ends"),
+        names=(
+            "rod|big-end|conrod bearings|shells",
+            "big end bearings|shells?",
+            "big ends",
+            "=rods",
+        ),
         trials={_R: "new_rod_bearings"},
         area="bearings",
     ),

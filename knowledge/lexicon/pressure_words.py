@@ -91,3 +91,9 @@ LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winte
     *("easter", "christmas", "january", "february", "april", "june", "july", "august"),
     *("september", "october", "november", "december", "autumn"),
 }
+#: beside "lost pressure" and months: it went little by little
+SLOWLY = frozenset(["slowly", "gradually", "steadily", "progressively", "little", "bit", "gradual"])
+#: begin what a machine does by itself: "shuts off after 40 minutes" is no rest
+STOPS_ITSELF = frozenset(["shuts", "stops", "switches", "turns", "cuts", "trips"])
+#: before when the needle does not waver: "steady at idle"
+STEADY = frozenset(["steady", "solid", "still", "stable", "fine", "ok", "good"])

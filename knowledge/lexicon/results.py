@@ -20,7 +20,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "same|identical reading|readings|result|results|thing|problem|pressure|after|figures",
         f"little|hardly|barely|much|not|scarcely any? {_ADJ}? difference|change|improvement|effect",
         "it|that|they|which didnt|wasnt|hasnt|havent",
-        "still|stays|stayed|remains|remained dead|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong|pegged|pinned|maxed|erratic|jumping|flickering|stuck",
+        "still|stays|stayed|remains|remained dead|down|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong|pegged|pinned|maxed|erratic|jumping|flickering|stuck",
         "reads|read|reading|shows|showed|showing exactly|still|just? the? same|identical",
         "still|exactly|just|reads|stayed|stays|all|about|is|was|remained|remains|much the|about? same|identical|unchanged",
         "still low|nothing|none|zero|nil|nada|no|flickers|on|there|@pressure|flickering|reads|drops|bad|does|doing|clatters|knocks|rose|rises|rising|"

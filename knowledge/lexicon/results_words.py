@@ -118,9 +118,33 @@ LISTS_WORK = _set("replaced changed renewed swapped tried done new")
 ROW_JOINS = _set(", and & + plus / then the a my new oil both")
 #: between a part and a short answer
 SETS_OFF = _set(": ( - – — = ->")
+WHERE = _set("of at into onto off from where under behind beside near by in")
+CAME_TO = _set("up went gone came raised to it got now about")
 ANSWERS = {
     **dict.fromkeys(
-        ("no", "nope", "nothing", "nada", "zip", "none", "same", "no good", "no use", "not it"),
+        [
+            "no",
+            "nope",
+            "nothing",
+            "nada",
+            "zip",
+            "none",
+            "same",
+            "no good",
+            "no use",
+            "not it",
+            "nowt",
+            "naw",
+            "zilch",
+            "zero",
+            "still zero",
+            "still low",
+            "still nothing",
+            "dead",
+            "low",
+            "nil",
+            "no pressure",
+        ],
         Result.NO_DIFFERENCE,
     ),
     **dict.fromkeys(
@@ -128,3 +152,5 @@ ANSWERS = {
         Result.HELPED,
     ),
 }
+#: before a gauge: it was put on to look
+PUT_ON = _set("put hooked screwed stuck teed fitted plumbed connected rigged tapped threaded")

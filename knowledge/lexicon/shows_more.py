@@ -78,6 +78,8 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} has|got|a|with? got? the? jitters|twitch|shakes|dt's|wobbles|flutter|quiver",
     ),
     Shows.SLOW: (
+        f"{_P} reads|shows|says|registers|at|on|stays|sits|is|showed|read nothing|zero|nil|none|dead|low until|till its|it|engine|has|has-been|is been? running|run|ran|warmed .. @minutes|@seconds|minute|minutes|while|seconds|bit",
+        "no|zero|nothing oil? pressure? on|showing? the? gauge|needle? until|till its|it|has|is been? running|run|ran for? about|around|over|a|two|three? @minutes|@seconds|minute|minutes|while|seconds|bit",
         f"{_P}|it|and .. takes|took its|their time coming|to come? back|up",
         f"{_P} crawls|crawled|creeps|crept|inches|climbs|climbed|rises up? over|in|within about|some|nearly? half? a|@seconds|@minutes minute?",
         f"{_LAMP} =lingers|=lingered|=lingering|=dawdles on?",
@@ -91,6 +93,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"then|and the|an oil? {_LAMP}",
     ),
     Shows.TRIPS: (
+        "quits|quit|stops|stopped|dies|cuts|cut|shuts|shut|faults|faulted out|off|down|itself? on|with|for a|the? low oil fault|code|shutdown|alarm|message|trip",
         "shut|shuts|shutting itself? down|off on|for|with|by low oil pressure?",
         "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
         "low oil|oil-pressure shutdown|shut-down|shutdowns|trip",

@@ -8,6 +8,7 @@ from knowledge.lexicon.sights_brief import SIGHTS_BRIEF
 from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS, SIGHTS_DEBRIS_ABSENT
 from knowledge.lexicon.sights_delivery import SIGHTS_DELIVERY
 from knowledge.lexicon.sights_denied import SIGHTS_DENIED, SIGHTS_NOTHING
+from knowledge.lexicon.sights_found import SIGHTS_FOUND, SIGHTS_FOUND_ABSENT
 from knowledge.lexicon.sights_history import SIGHTS_HISTORY, SIGHTS_HISTORY_ABSENT
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS, SIGHTS_LEAKS_ABSENT
@@ -41,7 +42,7 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 #: the finding, by what is said when it is there
 SIGHTS: dict[str, tuple[str, ...]] = {k: v for table in TABLES for k, v in table.items()}
 #: further phrases for the same ids
-BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (SIGHTS_BRIEF, SIGHTS_SHORT)
+BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (SIGHTS_BRIEF, SIGHTS_SHORT, SIGHTS_FOUND)
 for _table in BESIDE:
     for _id, _said in _table.items():
         SIGHTS[_id] = SIGHTS.get(_id, ()) + _said
@@ -57,3 +58,5 @@ ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
     k: v for table in ABSENT_TABLES for k, v in table.items()
 }
+for _id, _said in SIGHTS_FOUND_ABSENT.items():
+    SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said

@@ -33,7 +33,7 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
-    "engine_ran_hot": _set("smoked smokes smoking"),
+    "engine_ran_hot": _set("smoked smokes smoking oil pressure"),
     "earlier_breakage": _set(
         "sender senders sensor sensors gauge gauges switch filter battery alternator"
     ),
@@ -48,9 +48,10 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     ),
     "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
     "bores_or_pistons_scored": _set("housing pump relief rotor gear valve"),
+    "pump_found_sound": _set("rest remainder"),
     "maker_calls_it_normal": _set(
         "pump gears rotor rotors clearance clearances mains rods scratches everything plastigauge plastigage all "
-        "bearings journals crank spring"
+        "bearings journals crank spring measured main rod shells thou"
     ),
     "screen_torn": _set("filter plug drain"),
     "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),

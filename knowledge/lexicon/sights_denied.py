@@ -11,6 +11,7 @@ SIGHTS_NOTHING: tuple[str, ...] = (
     "ran|run|running|runs|was|drove very|perfectly|really|absolutely? well|fine|good|great|ok|okay|normally|perfectly|perfect|flawlessly|lovely|sweet|strong|beautifully ,? for|until|till|then|before|up|and",
     "just|freshly|recently? rebuilt|rebuilding|overhauled|reconditioned|refurbished the|my|a|its|both? turbo|turbocharger|head|heads|carb|carbs|carburettor|carburetor|gearbox|transmission|alternator|starter|brakes|clutch|diff|axle|suspension|injectors",
     "steam train|engine|loco|locomotive",
+    "=bang =on the? line|mark|max|full|level|money|top|spec|nail|half|right|correct",
     "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly , then|until|when|suddenly",
     "ran|running|been well|fine|good|great|ok|normally to|since|after|all",
     "no noise|noises|engine .. mentioned|reported|recorded|told",

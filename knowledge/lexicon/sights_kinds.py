@@ -118,6 +118,13 @@ VAGUE_SIGHTS = frozenset(
 COMPOUNDS = frozenset(
     [
         "fire",
+        "fault",
+        "code",
+        "shutdown",
+        "cutout",
+        "trip",
+        "alarm",
+        "message",
         "pressure",
         "pressures",
         "filter",

@@ -128,6 +128,8 @@ ENDS_NEGATION = frozenset(
         "until",
         "before",
         "because",
+        "apart",
+        "besides",
     ]
 )
 #: less sure, by how sure that leaves it, 0 to 1 (judgement)
@@ -313,11 +315,11 @@ OTHER_ENGINE = (
 OTHER_SIDE = (
     "port|starboard|stbd engine|motor|main|diesel|one|only|runs|has|is|reads|had|shows|side|used|was|still|oil|gauge|makes|"
     "made|sits|fell|drops|dropped|holds|went|stayed|engine's|flickers|wavers|bounces|swings|goes|comes|came|stays|keeps|lost|loses|"
-    "needle|alarm|light|lamp|buzzer|pressure|side's|trips|tripped|knocks|smokes|fine|ok|good",
+    "needle|alarm|light|lamp|buzzer|pressure|side's|trips|tripped|knocks|smokes|fine|ok|okay|good|low|normal|perfect|healthy|:",
     "port|starboard|stbd @pressure|@number|@range",
     "the port|starboard|stbd ,",
     "on the? port|starboard|stbd",
-    "left|right|left-hand|right-hand engine|motor|main|diesel",
+    "left|right|left-hand|right-hand engine|motor|main|diesel fine|ok|good|normal?",
     "the left|right one? @pressure|@number|@range|has|reads|shows|only|runs|is",
 )
 #: a pressure of something else than the oil
@@ -366,6 +368,11 @@ USUALLY = (
     "before it|this|that was|read|showed|ran|had|held|would|made|always",
     "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil|=stripped|=pulled|=opened",
     "was|had|ran @number|@pressure|@range last|before|previously",
+    "had|was|ran|showed|held|read|made @number|@pressure|@range all my|its|her|his life|days",
+    "@number|@pressure|@range all its|her|his life",
+    "had|was|ran|showed|held|read|made @number|@pressure|@range for|all years|ages|these|along",
+    "had|was|ran|showed|held|read|made @number|@pressure|@range as|ever long|since",
+    "it|she|they|pressure|gauge sat|stood|stayed|hovered at|on|around|near|about|just @number|@pressure|@range for|all years|ages|@years|these",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
     "where|when it|they starts|started out? at|on|with",
     "has|had|have|its|it's had|read|run|made|held|been|got @pressure|@range .. since new|i|the",

@@ -79,10 +79,13 @@ SIDES = {
     "right": "right",
     "righthand": "right",
 }
+OPPOSITE = {"port": "starboard", "starboard": "port", "left": "right", "right": "left"}
+#: straight behind a side: its engine is the sound one
+IS_FINE = _set("fine ok okay good normal perfect healthy spot")
 #: say that the engine of one side is the sound one
 GOOD_ONE = _set("mine whereas compared comparison")
 #: said of the one of two engines that is in question
-IN_TROUBLE = _set("problem trouble culprit bad suspect faulty poorly")
+IN_TROUBLE = _set("problem trouble culprit bad suspect faulty poorly low zero nothing dead")
 #: before "port": it is a hole
 HOLES = _set("test gauge sender oil sensor pressure gallery inlet outlet switch front rear tapping")
 #: after the figure of this engine: what comes is of the other
@@ -171,3 +174,5 @@ PASSERS_BY = _set(
 )
 #: behind "could be turned by": it was done so
 HANDS = _set("hand hands finger fingers")
+#: behind "what", in a sentence that asks nothing: what was, or what was seen
+WHAT_WAS = _set("used was came ran drained poured looked looks dripped fell")

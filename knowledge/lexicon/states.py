@@ -110,6 +110,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "wiped|smeared|melted|burnt|burned|blued|fried|cooked|overheated|blackened",
         "turned|gone|went blue",
         "run|ran metal",
+        "heat marks|marked|marking|discolouration|discoloration|staining",
     ),
     State.COPPER: (
         "worn|down|through|showing|into|to|gone|out to|through|into|down? the? =copper|=brass|=pink|=backing|=steel",
@@ -120,7 +121,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "overlay|babbitt|lining|whitemetal worn off|through|away",
     ),
     State.RUINED: (
-        "ruined|destroyed|trashed|toast|wrecked|finished|shot|gone|mangled|buggered|rooted|stuffed|hammered|knackered|"
+        "ruined|destroyed|trashed|toast|wrecked|finished|shot|gone|mangled|buggered|rooted|stuffed|=hammered|knackered|"
         "junk|scrap|pounded|beat|stuffed out|up?",
         "done for",
         "had it",
@@ -324,7 +325,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "wrong way|hole|place|position|side round|around|up?",
         "upside down",
         "in? back to front",
-        "faces|facing|faced|went|put|is|was in|inwards|the? the? wrong|other way|side up|out|in?",
+        "faces|facing|faced|went|put|is|was the wrong|other way|side? up|out|in?",
         "faces|facing|faced in|inwards|inward",
         "in|fitted|installed backwards",
         "swapped over|around|round",

@@ -22,8 +22,10 @@ OTHER = Thing(
         "head|heads|manifold|gearbox|transmission|door|bolt|bolts|nut|washer|spring|bearing|tank|switch",
         "water|injection|hydraulic|fuel|lift|feed|vacuum|bilge|steering|air|coolant|hand|foot|raw|sea|primer|grease pump",
         "air|fuel filter",
+        "clutch|friction plate|plates|basket|lining|linings",
         "wheel|alternator|release|pilot|pulley|supercharger|clutch|gearbox|thrust-release|water-pump|balance|layshaft "
         "shaft? bearing|bearings|bush|bushes|bushing|bushings",
+        "idler|timing|intermediate gear|shaft bush|bushing|bushes|bearing",
         "vvt|ocv|solenoid|phaser solenoid? screen|filter|strainer|gauze",
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",

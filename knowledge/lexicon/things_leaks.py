@@ -24,7 +24,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
     Thing(
         family="gasket",
         names=(
-            "sump|pan|timing|head|valve|rocker|tappet|cam|pushrod|side|inspection cover? gasket|gaskets|seal|seals|"
+            "sump|pan|timing|valve|rocker|tappet|cam|pushrod|side|inspection cover? gasket|gaskets|seal|seals|"
             "joint",
             "oil pan|sump gasket|seal",
             "cylinder|barrel base gasket|seal|joint",
@@ -32,6 +32,12 @@ THINGS_LEAKS: tuple[Thing, ...] = (
             "seals|gaskets|gasket|seal",
         ),
         shows=_WEATHER,
+        rules_out={State.DRY: _SEAL},
+    ),
+    Thing(
+        family="gasket",
+        names=("cylinder? head gasket|gaskets", "headgasket"),
+        shows={State.LEAKING: _SEAL},
         rules_out={State.DRY: _SEAL},
     ),
     Thing(

@@ -33,6 +33,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             "oil regulator valve|plunger|piston?",
             "=regulator|pressure-regulator",
             "oprv|prv",
+            "=relief",
             "blow off valve",
         ),
         later=("plunger", "piston", "ball", "poppet", "valve", "regulator"),

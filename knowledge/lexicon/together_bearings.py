@@ -13,7 +13,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_BRG}|white_metal|whitemetal|babbitt|lining + wiped|smeared|melted|blue|blued|=run_=out|burnt|fried|picked_up|squeezed|polished_away - not|no|cam|pipe|looked|run_in|running_fine|others",
     ),
     "one_bearing_wiped": (
-        f"one|only|single|just|number|@number|no + {_BRG}|rod|main + wiped|run|gone|melted|ruined|black|burnt & others|rest|remaining|other_five|other_three & perfect|fine|good|ok|sound|unmarked|like_new - cam",
+        f"one|only|single|just|number|@number|no + {_BRG}|rod|main + wiped|run|gone|melted|ruined|black|burnt|blue|blued|heat_marks|picked_up|bad & others|rest|remaining|other_five|other_three & perfect|fine|good|ok|sound|unmarked|like_new|mint|lovely|beautiful|spotless - cam",
     ),
     "all_bearings_wiped": (
         f"all|every + {_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam|oil|running",
@@ -88,7 +88,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "seized|locked|solid|siezed|nipped & then|after|later|once|when|cooling|cooled|cold & turn|turned|free|freed|freed_off|let_go|unstuck|came_free|restarted|rotated|spun - pump|relief|valve|plunger|@not_free|bolt|never",
     ),
     "engine_banged_or_shook": (
-        f"{_ENGINE}|there_was + bang|hammered|hammering|shook|shaking|shuddered|vibrating|vibration|thumped|clattered_loudly|juddered|banging - no|not|needle|gauge|baffle|hand|mount|wire|by_hand",
+        f"{_ENGINE}|there_was + bang|hammered|hammering|shook|shaking|shuddered|vibrating|vibration|thumped|clattered_loudly|juddered|banging - bang_on|no|not|needle|gauge|baffle|hand|mount|wire|by_hand",
     ),
     "rod_through_block": (
         "rod|conrod|con-rod|con_rod|leg + block|crankcase|side|through|window|out_of + through|out|hole|window|ventilated|leg|kicked|exit|exited|poking - no|not|push|dip|rodded|gallery|passage|welding|drain|threaded|tie|put_a_rod",

@@ -132,7 +132,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "gallery|galleries|oilway|oilways|oil_passage|feed_hole|oil_hole + blocked|plugged|full|packed|solid|bunged|choked + crud|sludge|swarf|solid|with|muck|carbon|dirt|completely|up - no|not|cleaned|clear|plug_out|gallery_plug",
     ),
     "sealer_on_screen": (
-        "rtv|silicone|sealant|sealer|gasket_goo|goo|instant_gasket + strainer|pickup|screen|gauze|pick-up - no|not",
+        "rtv|silicone|sealant|sealer|gasket_goo|goo|instant_gasket + strainer|pickup|screen|gauze|pick-up - no|not|black_goo|brown_goo|oily_goo",
     ),
     "returns_blocked": (
         "drainbacks|drainback|drain_backs|oil_returns|returns|drain_holes|return_holes + plugged|blocked|clogged|choked|full|gunged|sludged - no|not|clear|cleared",

@@ -91,7 +91,11 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER}|port|tapping & out|removed|open|off|unscrewed & {_CRANK} & {_NO_OIL}",
         f"port|sender_hole|switch_hole|tapping & {_CRANK} & {_NO_OIL}",
     ),
+    "gauge_line_sludged": (
+        "gauge_end|at_the_gauge|gauge_side|end_of_the_line & dribble|dribbles|trickle|trickles|ooze|oozes|hardly|barely & block_end|block|engine_end|other_end & squirts|gushes|spurts|squirt|gush|plenty|jets - union_leaks|leak|leaks",
+    ),
     "no_oil_at_line_end": (
+        "line|pipe|tube|capillary + off|undone|disconnected & gauge_end|at_the_gauge & nothing|=no|=not|=dry|dribble|hardly|barely & cranked|cranking|running|block|comes|spun|starter - filter|sender|cooler",
         f"line|pipe|tube & gauge|dash|capillary & {_CRANK} & {_NO_OIL} - sender|filter",
     ),
     "test_gauge_doubtful": (

@@ -179,7 +179,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "oil_temp|oil_temperature|oil_temps|oil + pegged|150|140|145|135|130|through_the_roof|way_too_hot|far_too_hot|too_hot|cooking_hot|boiling_hot|red_hot|off_the_clock - below|never|no|not|normal|steady|when|pressure|at_90|at_80|80|90|95|85|100|70|60|hot_oil|coolant|grade|after|w",
     ),
     "needle_steps_at_once": (
-        "jumps|jumped|goes|flicks|went|leaps|snaps|flips + straight|blink|instantly|nothing_in_between|instant|snap|bang + zero|0|full|nothing|80|60|max|scale - bumps|switch|road|then_slowly|revs|stays|engine|first_start|start_up|suddenly_dropped|pressure_went",
+        "jumps|jumped|goes|flicks|went|leaps|snaps|flips + straight|blink|instantly|nothing_in_between|instant|snap|bang + zero|0|full|nothing|80|60|max|scale - drill|primed|priming|fired|bumps|switch|road|then_slowly|revs|stays|engine|first_start|start_up|suddenly_dropped|pressure_went",
     ),
     "switch_opens_wrong": (
         "switch|pressure_switch + old_one_bad|was_duff|was_bad|was_the_fault|was_the_culprit|turned_out_bad|turned_out_faulty|proved_faulty|sticking|gone_bad|had_failed - ignition|light_switch|master|dash_switch|starter|battery|think|wiring",
@@ -249,6 +249,6 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "filter + tight|done_up|secure|firmly|torqued - not|@not|loose|hand|finger|never",
     ),
     "drain_plug_found_loose": (
-        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - not|@not|loose|hand|finger|never|gallery|core|spark|found",
+        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found",
     ),
 }

@@ -74,7 +74,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "coolant|water|temp|temperature|engine|motor|it|needle + boiled|boiled_over|overheated|overheating|at_the_red|in_the_red|into_the_red|cooked|boiling_over|ran_hot|runs_hot|running_hot|red_line|steaming|boiling - no|not|never|oil_temp|oil_temperature|pressure|@not|cylinder_head_temp|cold|hasnt",
     ),
     "oil_temperature_high": (
-        "oil_temp|oil_temperature|oil_temps|oil + too_hot|very_hot|sky_high|in_the_red|into_the_red|off_the_clock|off_the_scale|through_the_roof|way_up|cooking - all_the_way|trail|light|lamp|can|message|diesel|no|not|normal|pressure|never|coolant|@not",
+        "oil_temp|oil_temperature|oil_temps|oil + too_hot|very_hot|sky_high|in_the_red|into_the_red|off_the_clock|off_the_scale|through_the_roof|way_up|cooking - half|glass|window|dipstick|stick|all_the_way|trail|light|lamp|can|message|diesel|no|not|normal|pressure|never|coolant|@not",
     ),
     "lab_fuel_high": (
         f"{_SAMPLE} + fuel|dilution + %|percent|high|excess|dilution|found|showed|says - no|not|low|zero|filter|pump",
@@ -98,7 +98,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         f"{_SAMPLE} + water + high|present|found|percent|trace|% - no|not|pump|jacket",
     ),
     "water_at_the_drain": (
-        "water|coolant + drain|drained|plug|drain_plug + before|first|ahead|came_out|ran_out|cupful|cup|pint|litre - no|not|jacket|radiator|block_drain|pump",
+        "water|coolant + drain|drained|plug|drain_plug + before|first|ahead|came_out|ran_out|cupful|cup|pint|litre - like|no|not|jacket|radiator|block_drain|pump",
         "water & oil & plug|drain|drained & first|before|ahead - no|pump|radiator",
     ),
     "drained_volume_low": (

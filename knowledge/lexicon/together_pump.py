@@ -95,6 +95,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_DRILL} & plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no_oil|no_pressure|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",
     ),
     "no_oil_when_cranked": (
+        "gallery_bolt|gallery_plug|gallery_union|banjo|feed_pipe|feed_union|filter_union|outlet_union & cranked|cranking|spun|starter|turned_over & =nothing|not_a_drop|=dry|no_oil|nowt - gauge|squirt|squirts|came_out|comes_out_fine|good|rockers|seal|washer",
         "cranked|crank|cranking|starter|=spun_it|spun_her|turned_it_over & no_oil|no_sign_of_oil|not_a_drop|not_a_drip - pressure|gauge|needle|leak|leaks|stick|dipstick|drill|sender|port|union|gallery|line|rockers|level|light",
         "crank|cranked|cranking|spun|starter|turned & filter_off|filter_out|pump_outlet|outlet|filter_boss|filter_head|filter_mount|filter_housing & no_oil|nothing|not_a_drop|dry|@not_a_drop|no_flow",
     ),

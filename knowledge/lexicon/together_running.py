@@ -9,6 +9,9 @@ _LIT = "lit|appeared|glowed|beeped|came|showed|warned|on|flashed|sounded|illumin
 _SEEN = "warning|light|lamp|alarm|buzzer"
 #: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
 TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
+    "sags_as_oil_heats": (
+        "let|left|leave|gave|once|when|after + cool|cool_down|cooled|cooled_off|cooled_down|cool_off & @pressure|@number|fine|normal|pressure & again|back|returned|returns|came_back - coolant|temperature|temp|weather|mornings|cooler",
+    ),
     "stopped_with_loss_of_power": (
         "engine|motor|power_plant|powerplant|propeller|prop + =stopped|=stops|=died|=dies|=quit|=stalled|=failed|dead|conked|expired|gave_up|packed_up|"
         "cut_out|of_its_own|ceased|went_dead|gave_out|windmilled|windmilling|coughed_and_stopped|faltered - i|we|he|driver|pilot|pressed|switched|shut|with_the_"
@@ -83,7 +86,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "never|@not_been + apart|overhauled|rebuilt|opened|touched|stripped + years|life|miles|hours|long|@longtime|decades|since_new|thirty|twenty|forty - checked|yet|pump|sender|gauge|relief|filter",
     ),
     "raced_or_heeled": (
-        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally_car|rally_stage|forest_rally|special_stage|rallied|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
+        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally_car|rally_stage|forest_rally|special_stage|rallied|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
         "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
         "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
@@ -134,7 +137,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "run|driven|flown|ran|running|drove|flew & without_oil_pressure|without_pressure|no_oil_pressure|zero_pressure|with_the_light_on|with_the_lamp|with_the_alarm|with_the_red|with_no_pressure & minutes|miles|hours|@minutes|@distance|home|laps - cold_start|no_damage|no_harm|distress|without_harm|fine|without_damage",
     ),
     "stood_in_frost": (
-        "minus|frost|frosty|freezing|snow|ice|icy|sub-zero|coldest|@frost|arctic|deep_freeze|blizzard|cold_snap + night|day|morning|parked|outside|winter|temperature|deep|hard|weather|start|year|overnight|in|on|a|after|of - ice_cream|ice_at|"
+        "minus|frost|frosty|freezing|snow|ice|icy|sub-zero|coldest|@frost|arctic|deep_freeze|blizzard|cold_snap + night|day|morning|parked|outside|winter|temperature|deep|hard|weather|start|year|overnight|in|on|a|after|of - freeze_plug|freeze_plugs|frost_plug|ice_cream|ice_at|"
         "screen|pickup|never|no|cold_room|drops_to_minus|gauge|minus_sign|battery_minus|terminal",
     ),
     "service_neglected": (

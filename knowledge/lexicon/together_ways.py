@@ -68,7 +68,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "pressure_test|pressure_tested|pressurised|pressurized|tested + coolant|water|cooling + sump|oil|crankcase|past|bore|getting|leaking|dripping|into - holds|held|fine|ok|dry|no|not",
     ),
     "water_at_the_drain": (
-        "water|coolant + came_out|came|drained|out_of_the_sump|out_of_the_pan|ran_out + before|first|ahead|load|cupful|drain|lot - pump|radiator|block|no|not|filter",
+        "water|coolant + came_out|came|drained|out_of_the_sump|out_of_the_pan|ran_out + before|first|ahead|load|cupful|drain|lot - like_water|like_black|like_dirty|like|pump|radiator|block|no|not|filter",
     ),
     "drained_volume_low": (
         "barely|hardly|only_half|less_than_half|hardly_anything|scarcely + came|drained|got|out + @volume|oil|litres|quarts|should|anything|half|it - no_pressure|gauge|rockers|pump|crank",
@@ -77,7 +77,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "too_much|double|twice|nearly_double|extra|more_than_it_should + came|drained|out|got + out|drained|hold|holds|should|it|gallon - only|barely|in_it|poured",
     ),
     "copper_and_lead_high": (
-        "copper & lead & sample|analysis|report|lab|roof|@number|high|up|elevated|ppm - low|normal|flakes|filter|bearing_metal",
+        "copper & lead & sample|analysis|report|lab|roof|@number|high|up|elevated|ppm - low|normal|flakes|filter|bearing_metal|iron|=no",
     ),
     "oil_not_checked_long": (
         "never|@not|hadnt|havent|hasnt + thought_to_check|dipped|checked|looked_at|pulled_the_dipstick + oil|it|level|stick|ages|months|since|weeks|spring - gauge|today|yet|pressure|sender|wiring",
@@ -86,7 +86,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
     ),
     "needle_stuck_at_one_value": (
-        "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i_got|since_i_bought|constantly|regardless|=frozen|no_matter - idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
+        "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i_got|since_i_bought|constantly|regardless|=frozen|no_matter - less|port|starboard|since_i_bought_the|idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
         "=frozen|=stuck + at|on + @number|@pressure - idle|throttle|minus|thermostat|temp|valve|relief|plunger|below|drops",
     ),
     "needle_off_zero_at_rest": (
@@ -129,7 +129,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge",
     ),
     "second_instrument_disagrees": (
-        "two|both|three|different|second|other + gauge|gauges|instruments|sensors + different|disagree|two_different|conflicting|opposite|@not_agree - on_two|with_two|by_two|so_its|real|confirmed|sender|port|engine|location|same",
+        "two|both|three|different|second|other + gauge|gauges|instruments|sensors + different|disagree|two_different|conflicting|opposite|@not_agree - both_say|both_read|both_show|both_reading|agree|all_say|all_read|on_two|with_two|by_two|so_its|real|confirmed|sender|port|engine|location|same",
     ),
     "panel_reads_too_low": (
         "real_pressure|actual_pressure|true_pressure|test_gauge|mechanical & dash|panel & says|reads|shows|lower|only|thinks & @pressure|@number - optimistic|high|over|same|too",

@@ -13,6 +13,10 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "new_relief_valve": (
         "swapped|replaced|changed|renewed|new|another|different the|a|my? relief|steel? =ball|=balls",
     ),
+    "stiffer_spring": (
+        "relief|regulator valve? spring? was|is? now? =shimmed|=stretched|=packed",
+        "=new|=another|=replacement|=different =spring",
+    ),
     "bolts_tightened": (
         f"{_TIGHT} .. cap|main|mains|rod|bearing|through|crankcase|internal|inside bolts|bolt|caps|nuts",
         f"{_TIGHT} everything|all up|down|the",

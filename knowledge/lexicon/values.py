@@ -326,7 +326,7 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
         ("end clearance",),
         {"pump": "pump_end_clearance", "crank": "crank_end_float", "": "pump_end_clearance"},
     ),
-    "side clearance": (("side clearance",), {"pump": "pump_side_clearance"}),
+    "side clearance": (("side clearance|play",), {"pump": "pump_side_clearance"}),
     "play": (("play|slop",), {"bush": "pump_bush_clearance"}),
     "backlash": (("backlash",), {"pump": "pump_backlash"}),
     "groove": (("groove|hollow deep?",), {"pump": "pump_cover_hollow"}),
@@ -372,14 +372,14 @@ NOT_MEASURED_AFTER = _set(
 BETWEEN = _set(
     "between is was are were at of about around came come comes out to measured measures measure mic mics "
     "checked reads read with no number num # = : - , the a on up roughly worst clearance gap has have "
-    "had got show shows showed free length long per on in each all i did done last year time"
+    "had got show shows showed free length long per on in each all i did done last year time within"
 )
 #: beside the length of a second spring: whose it is
 NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
 #: anywhere in the clause: the figure is of metal taken off, a size bought, or a torque
 MACHINED = _set("ground grind reground undersize oversize polished machined turned")
 #: before a figure: a bound, not a value
-BOUND = _set("under below over above within than least most up upto")
+BOUND = _set("under below over above than least most up upto")
 #: what somebody does who measures
 MEASURES = frozenset(
     ["checked", "check", "measured", "measure", "plastigaged", "plastigauged", "miked", "gauged"]

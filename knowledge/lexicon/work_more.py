@@ -88,8 +88,12 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "block|cylinders|crank bored|ground|blasted and|& bored|honed|ground|polished|balanced|decked",
         f"plugs fitted|driven|put|knocked by|at|in the|a? {_SHOP}",
     ),
+    "camshaft": (
+        "did|set|adjusted|reset|shimmed|doing|setting|done the|my|its? valve|tappet|rocker clearances|clearance|lash|gaps|shims",
+    ),
     "cylinder_head": (
         "head|heads came|came-back|back|returned|is|was|straight back? from",
+        "had|got|have the|my|both? head|heads =skimmed|=refaced|=decked|=surfaced|=planed|=milled|=pressure-tested",
         "head|heads refitted|rebuilt|reconditioned|exchanged|skimmed|pressure-tested",
         "reconditioned|recon|exchange|rebuilt|refurbished|skimmed|another|new head|heads",
         "since|after refitting|changing|doing|skimming the? head|heads",
@@ -97,7 +101,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     "accessory": (
         "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
         "fitted|fitting|added|adding|put|installed|mounted|swapped a|an|the|new|another? vacuum|hydraulic|power-steering pump",
-        "blanking|blanked|cover plate|pad put|fitted|made|on|after|and|over",
+        "blanking|blanked plate|pad put|fitted|made|on|after|and|over",
+        "cover plate|pad put|fitted|made|on|over",
         "new|exchange|replacement|rebuilt governor|magneto|starter|dynamo|compressor|alternator",
         "governor|magneto|compressor put|fitted|changed|exchanged|back on?",
     ),

@@ -109,3 +109,15 @@ OTHER_CIRCUITS = frozenset(
         "level",
     ]
 )
+#: before "after" or "with" and work that was in vain: "low even after a new pump"; before "with" only
+EVEN = _set("even despite notwithstanding")
+THAT_IS = _set("thats this and is")
+#: between the parts of a row of new ones
+IN_VAIN_JOINS = _set("a an the my new fresh and , with after & + all both both-the oil")
+#: behind "nothing was done": something was
+APART_FROM = _set("apart except besides other bar save but")
+#: behind a part: nothing was done to it; behind "not" the same
+UNTOUCHED = _set("untouched unmolested unopened")
+DONE_TO = _set(
+    "touched done changed renewed replaced looked opened checked apart disturbed measured"
+)
