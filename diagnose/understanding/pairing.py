@@ -12,12 +12,15 @@ from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
     DONE_TO,
+    FITTINGS,
     FOR_A_TEST,
     JOINED_TO,
     NAMES_ANOTHER,
     NO_WORK_BEHIND,
     NOT_OIL,
     NUMBERED,
+    SAVE,
+    SAVE_FROM,
     SAYS_OF_IT,
     UNTOUCHED,
 )
@@ -114,6 +117,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
         and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
         and line.word(a.first) != "thirds"
+        and not (line.word(a.first) == "fitting" and line.word(a.first - 1) in FITTINGS)
         and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
         and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))
         and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
@@ -265,6 +269,11 @@ def names_another(line: Line, mark: Mark[object]) -> bool:
 
 def untouched(line: Line, part: Mark[PartWorked]) -> bool:
     """Whether a part of a list is said to be left as it was: "new rings, mains not touched"."""
+    before = part.first - 1
+    while line.word(before) in _ARTICLES:
+        before -= 1
+    if line.word(before) in SAVE or (line.word(before), line.word(before - 1)) in SAVE_FROM:
+        return True  # "new everything bar the crank"
     at = part.last
     while line.word(at) in _COPULA | {"have", "has", "been", "i", "we", "ive"}:
         at += 1

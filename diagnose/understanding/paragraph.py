@@ -122,6 +122,8 @@ class Line:
                 if "after" not in inside:
                     continue
                 mark = Mark(Circumstance.MINUTES, mark.first, mark.last)  # "shuts off after 40 min"
+            if self.word(mark.first) in ("below", "under") and _is_fast(self, mark):
+                continue  # "under 3000 rpm"
             if mark.value is Circumstance.SPEED and _idles(self, mark):
                 mark = Mark(Circumstance.IDLE, mark.first, mark.last)
             found.append(mark)
@@ -291,6 +293,13 @@ class Paragraph:
             line.find(self.lexicon.instrument) or any("pressure" in t.kinds for t in line.tokens)
             for line in self.lines
         )
+
+
+def _is_fast(line: Line, mark: Mark[Circumstance]) -> bool:
+    """Whether a speed in figures is more than that of any idle."""
+    said = line.tokens[mark.first : mark.last]
+    speeds = [float(t.value.split()[0]) for t in said if "rpm" in t.kinds]
+    return bool(speeds) and max(speeds) > _FASTEST_IDLE
 
 
 def _idles(line: Line, mark: Mark[Circumstance]) -> bool:

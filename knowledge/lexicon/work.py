@@ -10,7 +10,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "in|at|to|into the|a|my|local? shop|garage|dealer|dealers|workshop|mechanic|mechanics for|to-have|to-get a|an|the|my|new",
         "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped",
         "changed|changing|change",
-        "put in|on a?",
+        "put|rolled in|on a?",
         "threw a",
         "stuck a new",
         "brand? new|another|different|second|third|fresh|replacement|spare|borrowed|reproduction|repro",

@@ -121,3 +121,8 @@ UNTOUCHED = _set("untouched unmolested unopened")
 DONE_TO = _set(
     "touched done changed renewed replaced looked opened checked apart disturbed measured"
 )
+#: before a part: all but this; "apart from", "other than"
+SAVE = _set("bar except excepting besides barring")
+SAVE_FROM = frozenset([("from", "apart"), ("from", "aside"), ("than", "other")])
+#: before "fitting": it is a part
+FITTINGS = _set("line pipe hose union compression banjo oil cooler gauge tee brass block elbow")
