@@ -21,7 +21,9 @@ from knowledge.lexicon.joints import (
     STOPS,
     TAKEN_OUT,
 )
+from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.states import Thing
+from knowledge.lexicon.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
 
 _IN, _OR = (
     frozenset(["in", "on"]),
@@ -104,3 +106,18 @@ def is_opening(line: Line, mark: Mark[object]) -> bool:
 def looked_for(line: Line, at: int) -> bool:
     """Whether a sentence says before a word that things of a list were checked."""
     return line.word(at + 1) in ("and", ",") and any(line.word(k) in LOOKED for k in range(at))
+
+
+def untouched(line: Line, part: Mark[object]) -> bool:
+    """Whether a part of a list is said to be left as it was: "new rings, mains not touched"."""
+    before = part.first - 1
+    while line.word(before) in ARTICLES:
+        before -= 1
+    if line.word(before) in SAVE or (line.word(before), line.word(before - 1)) in SAVE_FROM:
+        return True  # "new everything bar the crank"
+    at = part.last
+    while line.word(at) in HELPING:
+        at += 1
+    return line.word(at) in UNTOUCHED or (
+        line.word(at) in NEGATION and line.word(at + 1) in DONE_TO | {"been"}
+    )

@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from diagnose.understanding.joining import untouched
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
-from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
-    DONE_TO,
     FITTINGS,
     FOR_A_TEST,
     JOINED_TO,
@@ -19,10 +18,7 @@ from knowledge.lexicon.work_words import (
     NO_WORK_BEHIND,
     NOT_OIL,
     NUMBERED,
-    SAVE,
-    SAVE_FROM,
     SAYS_OF_IT,
-    UNTOUCHED,
 )
 from knowledge.reports.words import Done
 
@@ -265,21 +261,6 @@ def names_another(line: Line, mark: Mark[object]) -> bool:
     if line.tokens[mark.first].stem == "top" and after in NOT_OIL:
         return True  # "topping up coolant"
     return after in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
-
-
-def untouched(line: Line, part: Mark[PartWorked]) -> bool:
-    """Whether a part of a list is said to be left as it was: "new rings, mains not touched"."""
-    before = part.first - 1
-    while line.word(before) in _ARTICLES:
-        before -= 1
-    if line.word(before) in SAVE or (line.word(before), line.word(before - 1)) in SAVE_FROM:
-        return True  # "new everything bar the crank"
-    at = part.last
-    while line.word(at) in _COPULA | {"have", "has", "been", "i", "we", "ive"}:
-        at += 1
-    return line.word(at) in UNTOUCHED or (
-        line.word(at) in NEGATION and line.word(at + 1) in DONE_TO | {"been"}
-    )
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:

@@ -126,3 +126,5 @@ SAVE = _set("bar except excepting besides barring")
 SAVE_FROM = frozenset([("from", "apart"), ("from", "aside"), ("than", "other")])
 #: before "fitting": it is a part
 FITTINGS = _set("line pipe hose union compression banjo oil cooler gauge tee brass block elbow")
+#: between a part and "not touched"
+HELPING = _set("was is were are have has been i we ive")
