@@ -11,7 +11,7 @@ from diagnose.case.case import Case
 from diagnose.circuit.survey_evidence import drop_reading_findings, enough_for_survey
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
-from diagnose.inference.chaining import Facts, InferenceResult, infer
+from diagnose.inference.chaining import Facts, InferenceResult, Observation, infer
 from diagnose.inference.elimination import (
     Posterior,
     TooEntangledError,
@@ -21,6 +21,7 @@ from diagnose.inference.elimination import (
 )
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
+from diagnose.pressure_since import shown_since
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,
@@ -29,6 +30,7 @@ from knowledge.circuit.conditions import (
     PRESSURE_UNSTEADY,
 )
 from knowledge.model import Cause, Stage, State
+from knowledge.pressure.direct_gauge import PRESSURE_SHOWN_SINCE
 from knowledge.pressure.proof_of_loss import PROOF_OF_LOSS
 
 if TYPE_CHECKING:
@@ -81,8 +83,15 @@ class CaseInference:
 
     @cached_property
     def facts(self) -> Facts:
-        """Observations, readings and measurements of the case up to its stage, in SI units."""
-        return self.case.facts(self.up_to)
+        """Observations, readings and measurements of the case up to its stage, in SI units.
+
+        A trusted gauge that showed enough after the fall counts as pressure shown since.
+        """
+        facts = self.case.facts(self.up_to)
+        if PRESSURE_SHOWN_SINCE in facts.observations or not shown_since(self.case):
+            return facts
+        shown = {PRESSURE_SHOWN_SINCE: Observation(State.PRESENT)}
+        return replace(facts, observations={**facts.observations, **shown})
 
     @cached_property
     def result(self) -> InferenceResult:

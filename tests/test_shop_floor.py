@@ -143,15 +143,39 @@ def grave(text: str) -> set[str]:
     return {a.severity.name for a in Diagnosis(BOOK, from_text(text, None, BOOK)).alarms}
 
 
+def panel(text: str) -> str:
+    """The same reading on the panel gauge."""
+    return text.replace('"direct"', '"panel"')
+
+
 def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
-    """By a statement, not a reading: whether it came before or after is unknown."""
     shown = finding(3, "pressure_shown_since", 'state = "present"')
     assert "STOP" in grave(ZERO)
-    assert "STOP" in grave(ZERO + reading(2, 1500, 85, 52))
-    assert grave(ZERO + reading(2, 1500, 85, 52) + shown) == {"CARE"}
+    assert "STOP" in grave(ZERO + panel(reading(2, 1500, 85, 52))), "a panel gauge proves nothing"
+    assert grave(ZERO + panel(reading(2, 1500, 85, 52)) + shown) == {"CARE"}
     assert "STOP" in grave(ZERO + shown + finding(4, "direct_gauge_low", 'state = "present"'))
     assert "STOP" in grave(ZERO + shown + reading(5, 700, 85, 3)), "a later low reading stops it"
     assert "STOP" in grave(ZERO + finding(3, "pressure_shown_since", 'state = "absent"'))
+
+
+def test_a_reading_of_a_trusted_gauge_after_the_fall_takes_the_stop_back() -> None:
+    fell = HEAD + finding(1, "fell_suddenly", 'state = "present"')
+    for reported in (ZERO, fell):
+        assert grave(reported + reading(2, 2000, 85, 45)) == {"CARE"}
+        assert grave(reported + reading(2, 800, 85, 21) + reading(3, 2500, 85, 59)) == {"CARE"}
+    good = reading(2, 2000, 85, 45)
+    dated = ZERO.replace("no = 1", "no = 1\nwhen = 2025-05-02")
+    for reported in (
+        HEAD + reading(1, 2000, 85, 45) + finding(2, "gauge_reads_zero", 'state = "present"'),
+        ZERO + reading(2, 2000, 20, 45),
+        ZERO + reading(2, 2000, 85, 21),
+        ZERO + good + reading(3, 700, 85, 3),
+        ZERO + good + finding(3, "pressure_shown_since", 'state = "absent"'),
+        ZERO + good + '\n[[behaviour]]\nno = 3\nshows = "lost"\n',
+        dated + reading(2, 2000, 85, 45, "when = 2025-05-01\n"),
+    ):
+        assert "STOP" in grave(reported), reported
+    assert grave(dated + reading(2, 2000, 85, 45, "when = 2025-05-02\n")) == {"CARE"}
 
 
 def test_less_pressure_cold_than_warm_is_explained() -> None:

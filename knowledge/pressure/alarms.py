@@ -81,8 +81,7 @@ def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
 def no_pressure_means_stop_now(known: Known) -> Conclusions:
     """No pressure shown: shut down at once; do not start again until you find the cause.
 
-    The stop ends only when a trusted gauge is recorded as having shown pressure *since*: nobody
-    knows the order of the other reports and readings.
+    The stop ends only when a trusted gauge has shown pressure *since*.
     """
     if known.has(patterns.GAUGE_READS_ZERO):
         yield Alarm(
@@ -99,10 +98,12 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
     source=JUDGEMENT,
     matches=[
         example(patterns.GAUGE_READS_ZERO, direct_gauge.PRESSURE_SHOWN_SINCE),
+        example(patterns.FELL_SUDDENLY, direct_gauge.PRESSURE_SHOWN_SINCE),
         example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
     ],
     non_matches=[
         example(patterns.GAUGE_READS_ZERO),
+        example(patterns.FELL_SUDDENLY),
         example(
             patterns.GAUGE_READS_ZERO,
             direct_gauge.DIRECT_GAUGE_LOW,
@@ -115,12 +116,13 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
 
     Stop where it is reported together with a trusted gauge that reads low or zero.
     """
-    if known.has(patterns.GAUGE_READS_ZERO) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
-        yield Alarm(
-            Severity.CARE,
-            "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge on "
-            "and watched; if it falls too, shut down at once",
-        )
+    for fall in (patterns.GAUGE_READS_ZERO, patterns.FELL_SUDDENLY):
+        if known.has(fall) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
+            yield Alarm(
+                Severity.CARE,
+                f"{fall.says}, a trusted gauge has shown pressure since: run only with that gauge "
+                "on and watched; if it falls too, shut down at once",
+            )
     for low in (direct_gauge.DIRECT_GAUGE_LOW, direct_gauge.DIRECT_GAUGE_ZERO):
         if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
             yield Alarm(
@@ -247,13 +249,18 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
     ],
 )
 def pressure_that_falls_away(known: Known) -> Conclusions:
-    """A sudden fall, or a steady sinking in one run: stop, and do not run until it is explained."""
+    """A sudden fall, or a steady sinking in one run: stop, and do not run until it is explained.
+
+    A trusted gauge that has shown pressure since takes back the sudden fall: the panel fell, not
+    the pressure. It was fitted after the run, so it says nothing of a sinking within it.
+    """
     for fall in (patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING):
         if known.has(fall):
             yield Alarm(
                 Severity.STOP,
                 f"{fall.says}, half the usual is the limit: stop, do not run until you find the "
                 "cause",
+                until=direct_gauge.PRESSURE_SHOWN_SINCE if fall is patterns.FELL_SUDDENLY else None,
             )
 
 
@@ -332,8 +339,8 @@ def lamp_says_stop(known: Known) -> Conclusions:
     if known.has(patterns.LAMP_COMES_ON):
         yield Alarm(
             Severity.STOP,
-            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar): stop, fit a "
-            "trusted gauge before you run it again",
+            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar): stop, run it "
+            "again only with a trusted gauge on and watched",
             low=False,
         )
 
