@@ -72,7 +72,7 @@ class Diagnosis:
     def alarms(self) -> tuple[Alarm, ...]:
         """What must be done now, most severe first; without alarms an observation has cancelled.
 
-        None of the old fault once the job is closed and the mended engine has shown good pressure.
+        None of the old fault once the mended engine has shown good pressure.
         """
         if works_again(self.case):
             return ()

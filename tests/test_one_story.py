@@ -94,7 +94,7 @@ def flat(*words: str | Path) -> str:
 
 
 def test_an_engine_that_works_again_has_no_alarm_of_the_old_fault(tmp_path: Path) -> None:
-    assert "STOP" in flat("review", saved(tmp_path, LOW + started(29)))
+    assert "STOP" in flat("review", saved(tmp_path, LOW))
     path = saved(tmp_path, LOW + started(29) + CLOSED)
     for words in (
         ["review"],
@@ -111,6 +111,25 @@ def test_an_engine_that_works_again_has_no_alarm_of_the_old_fault(tmp_path: Path
     assert call("report", path, "--out", page).code == 0
     assert "repaired, 29 psi at hot idle" in page.read_text("utf-8")
     assert Diagnosis(BOOK, case(LOW + started(29) + CLOSED)).may_run
+
+
+def test_a_repaired_engine_has_no_alarm_though_the_job_is_open(tmp_path: Path) -> None:
+    path = saved(tmp_path, LOW + started(29))
+    for words in (["review"], ["review", "--full"], ["teardown"], ["signoff"], ["budget"]):
+        said = flat(words[0], path, *words[1:])
+        assert "STOP" not in said, words
+        assert "Repaired: 29 psi at hot idle. The job is still open." in said, words
+    assert f"Next: diagnose close {path}" in flat("review", path)
+    page = tmp_path / "page.html"
+    assert call("report", path, "--out", page).code == 0
+    shown = page.read_text("utf-8")
+    assert "Repaired: 29 psi at hot idle. The job is still open." in shown
+    assert "Not repaired yet" not in shown
+    assert "To do:" not in shown
+    for more in (started(4), started(29) + started(4, 9, "")):
+        again = case(LOW + more)
+        assert not Diagnosis(BOOK, again).may_run
+        assert not ended(again)
 
 
 @pytest.mark.parametrize(

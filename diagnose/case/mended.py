@@ -67,9 +67,11 @@ def mended(case: Case) -> Mended:
 
 
 def works_again(case: Case) -> bool:
-    """Whether the job is closed, the mended engine showed good pressure, and nothing came after."""
-    if case.closed is None:
+    """Whether the mended engine showed good pressure, and nothing was reported after that."""
+    if not mended(case).proved:
         return False
-    end = case.closed.entry.no
-    later = [r.entry.no for r in case.readings] + [f.entry.no for f in case.finding_records]
-    return all(number < end for number in later) and mended(case).proved
+    shown = [w.entry.no for w in case.task_records if w.task is PRESSURE_AT_HOT_IDLE]
+    shown += [r.entry.no for r in case.start_readings]
+    end = case.closed.entry.no if case.closed else max(shown)
+    later = (*case.readings, *case.finding_records, *case.behaviours)
+    return all(seen.entry.no < end for seen in later)

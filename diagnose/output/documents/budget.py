@@ -81,7 +81,7 @@ class BudgetDocument:
     headline: str = field(metadata=NOT_IN_JSON)  #: as in the review; may be empty
     differs: str = field(metadata=NOT_IN_JSON)  #: where the ranking differs; may be empty
     read_next: str = field(metadata=NOT_IN_JSON)  #: the further reading; may be empty
-    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
+    closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
 
 
 def budget_document(

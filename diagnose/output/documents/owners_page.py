@@ -7,8 +7,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from diagnose.case.case import Case, Closing
-from diagnose.case.mended import mended
+from diagnose.case.mended import mended, works_again
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.ended import ended
 from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause
@@ -85,6 +86,8 @@ def owners_page(
 
 def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     case = diagnosis.case
+    if case.closed is None and works_again(case):
+        return ended(case)
     if case.closed is None:
         stop = any(a.severity is Severity.STOP for a in diagnosis.alarms)
         return "Not repaired yet: do not run the engine." if stop else "Not repaired yet."
@@ -134,7 +137,7 @@ def _done(sheet: Signoff) -> Iterator[str]:
     closed = sheet.answer.case.closed
     if closed is not None:
         yield from map(_sentence, _remedies(closed, sheet.answer.case, sheet.answer.book))
-    else:
+    elif not works_again(sheet.answer.case):
         yield from (f"To do: {c.remedy}" for c in sheet.causes)
     count = Counter(i.judged.verdict for i in sheet.items)
     passed = count[Verdict.PASSED]

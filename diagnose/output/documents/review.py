@@ -74,7 +74,8 @@ class ReviewDocument:
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
-    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
+    closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
+    to_close: bool = field(metadata=NOT_IN_JSON)  #: the engine is right again, the job still open
     engine: str = field(metadata=NOT_IN_JSON)
     in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
     settled: bool = field(
@@ -128,6 +129,7 @@ def review_document(
         strip=strip_down(diagnosis),
         path=path,
         closed=ended(case),
+        to_close=works_again(case) and case.closed is None,
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),

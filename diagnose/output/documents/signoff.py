@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from diagnose.case.mended import works_again
 from diagnose.errors import UsageError
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
@@ -70,7 +71,8 @@ class SignoffDocument:
     parts: tuple[NeededPart, ...]
     used_parts: tuple[UsedPartEntry, ...]  #: reuse, rework or renew
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
-    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
+    closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
+    to_close: bool = field(metadata=NOT_IN_JSON)  #: the engine is right again, the job still open
     engine: str = field(metadata=NOT_IN_JSON)
     alarms: tuple[AlarmNotice, ...] = field(metadata=NOT_IN_JSON)
     count: str = field(metadata=NOT_IN_JSON)  #: how far it is
@@ -123,6 +125,7 @@ def signoff_document(
         used_parts=used_parts(sheet.answer),
         path=path,
         closed=ended(case),
+        to_close=works_again(case) and case.closed is None,
         engine=case.layout.says,
         alarms=alarm_notices(sheet.answer),
         count=count_in_words(sheet),

@@ -67,7 +67,7 @@ class TeardownDocument:
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
-    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
+    closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
     engine: str = field(metadata=NOT_IN_JSON)
     stop_here: str = field(metadata=NOT_IN_JSON)  #: why looking may end; empty: the plan goes on
     hands_on: str = field(metadata=NOT_IN_JSON)  #: the minutes in a sentence

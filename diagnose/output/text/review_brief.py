@@ -7,7 +7,13 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
 from diagnose.output.text.next_step import first_lines
-from diagnose.output.text.screen import Block, gravest_lines, on_screen, report_lines
+from diagnose.output.text.screen import (
+    Block,
+    command_lines,
+    gravest_lines,
+    on_screen,
+    report_lines,
+)
 
 CAUSES = 3  #: places where it may have begun
 FOUND = 3  #: found faults named
@@ -146,7 +152,9 @@ def _followed(document: ReviewDocument) -> list[Block]:
 
 def _next(document: ReviewDocument) -> list[Block]:
     if document.closed:
-        return [Block(report_lines(document.path))]
+        close = f"diagnose close {as_typed(document.path)}"
+        closing = command_lines("Next", close) if document.to_close else []
+        return [Block([*closing, *report_lines(document.path)])]
     if not document.next:
         return [Block(_after(document))]
     check, *others = document.next

@@ -130,7 +130,7 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
 
 def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
-    if document.closed and now is None:
+    if document.closed and not document.to_close and now is None:
         first_look = command_lines("After an hour", f"diagnose signoff {name} --after 1h")
         return [*report_lines(document.path), *first_look]
     if now is None:
