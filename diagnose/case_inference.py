@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, NamedTuple
 
 from diagnose.case.case import Case
+from diagnose.case.pressure_since import shown_since
 from diagnose.circuit.survey_evidence import drop_reading_findings, enough_for_survey
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
@@ -21,7 +22,6 @@ from diagnose.inference.elimination import (
 )
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
-from diagnose.pressure_since import shown_since
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,

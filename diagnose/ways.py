@@ -26,6 +26,7 @@ class Way(Enum):
     OIL = auto()  #: say the oil in it; {grade}
     DIMENSION = auto()  #: say a dimension of the engine; {name} and {value}
     CIRCUIT = auto()  #: say which oil circuit it has
+    FIGURES = auto()  #: where the engine's own figures go
     PLACES = auto()  #: enter the same thing of several places
     NAME_CAUSE = auto()  #: name a cause at the end of the job; {cause}
     CAUSE = auto()  #: the field of the cause
@@ -56,6 +57,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.DIMENSION: 'write {name} = "{value}" into its [engine.dimensions]',
     Way.CIRCUIT: "review, record and signoff judge it by its own figures: enter them on a card "
     "('diagnose card NAME' starts one) or under [engine.limits]",
+    Way.FIGURES: "'diagnose card NAME' starts a card, or write them under [engine.limits]",
     Way.PLACES: "use --where, one command each",
     Way.NAME_CAUSE: "with diagnose close --cause. Try: diagnose show {cause}",
     Way.CAUSE: "--cause",

@@ -336,16 +336,19 @@ def test_what_keeps_a_job_open(
     assert list(closing.obstacles(answer, 0.9)) == lines
 
 
-def test_a_first_start_without_a_circuit_falls_short_of_nothing() -> None:
+@pytest.mark.parametrize(("psi", "short"), [(1, True), (20, False)])
+def test_a_first_start_without_a_circuit_falls_short_of_the_stop_limits(
+    psi: int, short: bool
+) -> None:
     layout = next(n for n in BOOK.layouts if BOOK.profile_of(n) is None)
     text = (
         f'schema = 1\n[engine]\nlayout = "{layout}"\n[[reading]]\nno = 1\nrpm = "700 rpm"\n'
-        'oil = "90 C"\npressure = "1 psi"\nat = "start"\n'
+        f'oil = "90 C"\npressure = "{psi} psi"\nat = "start"\n'
     )
     case = from_text(text, None, BOOK)
     assert case.start_readings
     answer: Any = SimpleNamespace(case=case, book=BOOK)
-    assert closing.falls_short(answer) is False
+    assert closing.falls_short(answer) is short
 
 
 # ------------------------------------------------------------------------ findings and bands
@@ -380,6 +383,6 @@ def test_either_fault_of_a_first_start_falls_short(
 ) -> None:
     """Less than predicted, or under a stop limit: one is enough."""
     start = SimpleNamespace(compared=[SimpleNamespace(below=below, stop=stop)])
-    monkeypatch.setattr("diagnose.signoff.start.first_start", lambda *_: start)
+    monkeypatch.setattr("diagnose.signoff.start.predicted_start", lambda *_: start)
     answer: Any = SimpleNamespace(case=SimpleNamespace(start_readings=(1,)), book=BOOK)
     assert closing.falls_short(answer) is (below or stop)

@@ -73,5 +73,7 @@ def works_again(case: Case) -> bool:
     shown = [w.entry.no for w in case.task_records if w.task is PRESSURE_AT_HOT_IDLE]
     shown += [r.entry.no for r in case.start_readings]
     end = case.closed.entry.no if case.closed else max(shown)
-    later = (*case.readings, *case.finding_records, *case.behaviours)
-    return all(seen.entry.no < end for seen in later)
+    later = [r.entry.no for r in case.readings]
+    later += [f.entry.no for f in case.finding_records]
+    later += [b.entry.no for b in case.behaviours]
+    return all(number < end for number in later)

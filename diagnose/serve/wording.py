@@ -17,6 +17,7 @@ TAPS: Mapping[Way, str] = {
     Way.LAYOUT: "choose that under Engine’s card",
     Way.OIL: "enter {grade} under Engine’s card",
     Way.DIMENSION: "enter {value} under Engine’s card",
+    Way.FIGURES: "under Engine’s card",
     Way.CIRCUIT: "its own figures judge it: enter them under Engine’s card",
     Way.PLACES: "save one place, then the next",
     Way.NAME_CAUSE: "under Close the job.",

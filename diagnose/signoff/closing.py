@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from diagnose.diagnosis import Diagnosis
-from diagnose.errors import UsageError
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
@@ -64,12 +63,11 @@ def falls_short(answer: Diagnosis) -> bool:
     """Whether the repaired engine shows less than it should; loads the physics where it was read."""
     if not answer.case.start_readings:
         return False
-    from diagnose.signoff.start import first_start
+    from diagnose.signoff.start import predicted_start, stopped_by
 
-    try:
-        start = first_start(answer.case, answer.book)
-    except UsageError:  # no circuit in figures to predict from
-        return False
+    start = predicted_start(answer.case, answer.book)
+    if start is None:
+        return any(stopped_by(answer.case, read) for read in answer.case.start_readings)
     return any(c.below or c.stop for c in start.compared)
 
 

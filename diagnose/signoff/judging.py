@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import partial
 
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, TaskRecord
@@ -13,7 +14,7 @@ from knowledge.figures import EITHER_SIDE
 from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Finding, Source
 from knowledge.pressure.quantities import HOT_RUNNING_PRESSURE, STOP_RUNNING_PRESSURE
-from knowledge.units import DIMENSIONS, TIME, show, unit_in
+from knowledge.units import DIMENSIONS, PRESSURE, PSI, TIME, Dimension, show, unit_in
 from knowledge.work import Band, Task
 
 TWELVE = 12.0  #: inch-pounds in a foot-pound
@@ -278,6 +279,14 @@ def _clock(seconds: float) -> str:
     return "s" if seconds < 120 else "min" if seconds < 7200 else "h"
 
 
+def _shown(value: float, dimension: Dimension, unit: str | None) -> str:
+    """An end of a band: a round figure in psi is no exact one in other units."""
+    in_psi = value / PSI
+    rewritten = dimension is PRESSURE and unit not in (None, "psi")
+    is_round = rewritten and abs(in_psi - round(in_psi)) < 1e-6 * in_psi
+    return show(value, dimension, unit, 2 if is_round else 3)
+
+
 def figures(band: Band, task: Task, unit: str | None = None) -> str:
     """A band in words.
 
@@ -286,8 +295,9 @@ def figures(band: Band, task: Task, unit: str | None = None) -> str:
     dimension = DIMENSIONS[task.dimension]
     if unit is None and dimension is TIME:
         unit = _clock(max(e for e in (band.low, band.high) if e is not None))
-    low = None if band.low is None else show(band.low, dimension, unit)
-    high = None if band.high is None else show(band.high, dimension, unit)
+    figure = partial(_shown, dimension=dimension, unit=unit)
+    low = None if band.low is None else figure(band.low)
+    high = None if band.high is None else figure(band.high)
     if low is not None and high is not None:
         return f"{low} to {high}"
     return f"at least {low}" if low is not None else f"at most {high}"

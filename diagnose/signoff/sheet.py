@@ -13,10 +13,9 @@ from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.teardown.loose_ends import DueTask, follow_up
-from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.applying import applies
 from knowledge.model import Cause
-from knowledge.reassembly.scope import ALWAYS, OPENED_FOR
+from knowledge.reassembly.scope import ALWAYS, OPENED_FOR, called_for_after
 from knowledge.work import Access, Hold, Phase, Task
 
 
@@ -102,7 +101,7 @@ class Signoff:
         opened = self.places & OPENED_FOR.get(task.phase, frozenset())
         if opened:
             return f"opened: {', '.join(sorted(a.value for a in opened))}"
-        if task.phase in ALWAYS and self.places.intersection(task.opened or ENDS_RUNNING):
+        if task.phase in ALWAYS and self.places & called_for_after(task):
             return "the engine has been open"
         return ""
 

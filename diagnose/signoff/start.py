@@ -115,18 +115,8 @@ class FirstStart:
             wide,
             reading.pressure < wide.low and not reading.at_least,
             reading.pressure > wide.high and not reading.at_most,
-            self._stop(read),
+            stopped_by(self.case, read),
         )
-
-    def _stop(self, read: GaugeReading) -> str:
-        reading = read.reading
-        limit = self.case.limit
-        idling = reading.rpm <= 1.3 * self.case.idle_speed
-        if idling and reading.pressure < limit(STOP_IDLE_PRESSURE):
-            return STOP_IDLE_PRESSURE.says
-        if reading.rpm >= 2000 and reading.pressure < limit(STOP_RUNNING_PRESSURE):
-            return STOP_RUNNING_PRESSURE.says
-        return ""
 
     @property
     def deviates(self) -> bool:
@@ -149,8 +139,31 @@ class FirstStart:
         return Diagnosis(self.book, case)
 
 
+def stopped_by(case: Case, read: GaugeReading) -> str:
+    """The stop limit that a reading breaks, in words; empty where it breaks none."""
+    reading = read.reading
+    idling = reading.rpm <= 1.3 * case.idle_speed
+    if idling and reading.pressure < case.limit(STOP_IDLE_PRESSURE):
+        return STOP_IDLE_PRESSURE.says
+    if reading.rpm >= 2000 and reading.pressure < case.limit(STOP_RUNNING_PRESSURE):
+        return STOP_RUNNING_PRESSURE.says
+    return ""
+
+
 def _rng() -> np.random.Generator:
     return np.random.default_rng(SEED)
+
+
+def predicted_start(
+    case: Case, book: Book, settings: Sequence[Setting] = (), left: Sequence[str] = ()
+) -> FirstStart | None:
+    """The same, or None where there is no circuit; then nothing may be asked of it.
+
+    Raises UsageError where ``settings`` or ``left`` ask for a circuit that there is not.
+    """
+    if case.profile is None and not (settings or left):
+        return None
+    return first_start(case, book, settings, left)
 
 
 def first_start(

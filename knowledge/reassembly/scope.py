@@ -6,7 +6,9 @@ Imported by ``diagnose.signoff``. A task that guards against the confirmed cause
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from knowledge.work import Access, Phase
+from knowledge.access.precedence_model import ENDS_RUNNING
+from knowledge.reassembly import first_start, run_in
+from knowledge.work import Access, Phase, Task
 
 _SUMP = frozenset({Access.SUMP_OFF, Access.PICKUP_OFF})
 _PUMP = frozenset({Access.PUMP_OFF, Access.PUMP_COVER_OFF, Access.PUMP_RELIEF_OUT})
@@ -38,6 +40,25 @@ OPENED_FOR: Mapping[Phase, frozenset[Access]] = MappingProxyType(
         },
     }
 )
-#: once anything was opened that ends running, the first start is watched, the job signed off, and
-#: the engine looked at again later
+#: what an oil or filter change opens
+SERVICED: frozenset[Access] = frozenset({Access.DRAINED, Access.FILTER_OFF, Access.FILTER_CUT})
+#: of the first start and after: what an oil or filter change calls for too (judgement)
+AFTER_SERVICE: frozenset[Task] = frozenset(
+    {
+        first_start.FIRST_PRESSURE_TIMED,
+        first_start.PRESSURE_AT_HOT_IDLE,
+        first_start.NO_LEAK_RUNNING,
+        run_in.LEVEL_AND_LEAKS_AFTER_FIRST_STOP,
+    }
+)
+#: once more than that was opened, the first start is watched, the job signed off; after a service
+#: too the engine is looked at again later
 ALWAYS: frozenset[Phase] = frozenset({Phase.FIRST_START, Phase.RUN_IN, Phase.LATER})
+
+
+def called_for_after(task: Task) -> frozenset[Access]:
+    """The places of which one must have been open for a task of the phases above."""
+    if task.opened:
+        return frozenset(task.opened)
+    light = task.phase is Phase.LATER or task in AFTER_SERVICE
+    return ENDS_RUNNING if light else ENDS_RUNNING - SERVICED

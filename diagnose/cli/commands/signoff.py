@@ -174,10 +174,10 @@ def _print_start(
     from diagnose.output.documents.first_start import first_start_document
     from diagnose.output.text.first_start import first_start_text
     from diagnose.output.text.first_start_brief import first_start_brief
-    from diagnose.signoff.start import first_start
+    from diagnose.signoff.start import predicted_start
 
     sheet = _sheet(path, opened, whole_engine=whole_engine)
     answer = sheet.answer
-    start = first_start(answer.case, answer.book, [setting(s) for s in changes], left)
+    start = predicted_start(answer.case, answer.book, [setting(s) for s in changes], left)
     document = first_start_document(start, sheet, str(path))
     printing.document(document, first_start_brief if brief else first_start_text, json=json)

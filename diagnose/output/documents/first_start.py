@@ -2,21 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem, signoff_item
-from diagnose.output.documents.start_table import StartTable, start_table
-from diagnose.output.scale import scale_of
+from diagnose.output.documents.start_table import StartTable, reading_head, start_table
+from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
-from diagnose.signoff.start import FirstStart
+from diagnose.signoff.start import FirstStart, stopped_by
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 from knowledge.units import PSI
 from knowledge.work import Caution, Phase
 
+UNPREDICTED = "no pressure is predicted: no oil circuit in figures for this kind of engine"
 REOPENED = 10  #: causes listed where the diagnosis is open again
 #: of every first start, whatever was opened
 ALWAYS = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.BOAT)
@@ -42,8 +46,8 @@ class StartReading:
     no: int
     rpm: float
     pressure: float
-    low: float
-    high: float
+    low: float | None  #: predicted, with ``high``; None where nothing is
+    high: float | None
     below: bool
     above: bool
     stop: str  #: why the engine must be stopped; empty where it need not
@@ -69,7 +73,10 @@ class FirstStartDocument:
     reopened: tuple[ReopenedCause, ...]  #: empty where nothing reads less than predicted
     title: str = field(metadata=NOT_IN_JSON)
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
-    table: StartTable = field(metadata=NOT_IN_JSON)
+    table: StartTable | None = field(metadata=NOT_IN_JSON)  #: None: no circuit in figures
+    unpredicted: str = field(metadata=NOT_IN_JSON)  #: why no pressure is predicted; may be empty
+    stops: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: when to stop, where none is predicted
+    read_says: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: each reading, in a sentence
     blocking: tuple[Named, ...] = field(metadata=NOT_IN_JSON)  #: tasks that forbid the start
     cautions: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in a few words each
@@ -80,11 +87,16 @@ class FirstStartDocument:
     )  #: an oil temperature and a pressure such as one writes down
 
 
-def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstStartDocument:
-    """Build the document of a first start; ``path``: the case file as typed."""
-    watch = sheet.of([Phase.FIRST_START])
+def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) -> FirstStartDocument:
+    """Build the document of a first start; ``path``: the case file as typed.
+
+    ``start``: None where the engine has no circuit in figures: no pressure is predicted, the stop
+    limits and what to watch stay.
+    """
+    case, watch = sheet.answer.case, sheet.of([Phase.FIRST_START])
     kinds = [*ALWAYS, *(c for i in watch for c in i.task.cautions)]
-    scale = scale_of(start.case)
+    scale, again = scale_of(case), start.reopened if start else None
+    table = start_table(start) if start else None
     return FirstStartDocument(
         predicted=tuple(
             PredictedPressure(
@@ -94,34 +106,68 @@ def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstS
                 mean=e.pressure.mean,
                 high=e.pressure.high,
             )
-            for e in start.expected
+            for e in (start.expected if start else ())
         ),
-        fitted=tuple(start.fitted),
-        left=tuple(start.left),
-        read=tuple(
-            StartReading(
-                no=c.read.entry.no,
-                rpm=c.read.reading.rpm,
-                pressure=c.read.reading.pressure,
-                low=c.predicted.low,
-                high=c.predicted.high,
-                below=c.below,
-                above=c.above,
-                stop=c.stop,
-            )
-            for c in start.compared
-        ),
-        reopened=_reopened(start.reopened),
-        title=start.case.job.title,
+        fitted=start.fitted if start else (),
+        left=start.left if start else (),
+        read=tuple(_compared(start) if start else _read_alone(case)),
+        reopened=_reopened(again),
+        title=case.job.title,
         path=path,
-        table=start_table(start),
+        table=table,
+        unpredicted="" if start else f"{UNPREDICTED} ({case.layout.says})",
+        stops=() if start else tuple(_stops(case, scale)),
+        read_says=table.read if table else tuple(_alone_in_words(case, scale)),
         blocking=named(i.task for i in sheet.blocking if _holds(i)),
         cautions=tuple(cautions(kinds, sheet.answer)),
         care=tuple(short_cautions(kinds, sheet.answer)),
         watch=tuple(signoff_item(i, sheet) for i in watch),
-        look_at=_look_at(start.reopened),
+        look_at=_look_at(again),
         example=f"{scale.heat(EXAMPLE_HEAT)} {scale.one(EXAMPLE)}",
     )
+
+
+def _compared(start: FirstStart) -> Iterator[StartReading]:
+    for one in start.compared:
+        yield StartReading(
+            no=one.read.entry.no,
+            rpm=one.read.reading.rpm,
+            pressure=one.read.reading.pressure,
+            low=one.predicted.low,
+            high=one.predicted.high,
+            below=one.below,
+            above=one.above,
+            stop=one.stop,
+        )
+
+
+def _read_alone(case: Case) -> Iterator[StartReading]:
+    """The readings of an engine of which nothing is predicted."""
+    for read in case.start_readings:
+        yield StartReading(
+            no=read.entry.no,
+            rpm=read.reading.rpm,
+            pressure=read.reading.pressure,
+            low=None,
+            high=None,
+            below=False,
+            above=False,
+            stop=stopped_by(case, read),
+        )
+
+
+def _alone_in_words(case: Case, scale: Scale) -> Iterator[str]:
+    for read in case.start_readings:
+        stop = stopped_by(case, read)
+        then = f"STOP THE ENGINE ({stop})" if stop else "above the stop limits"
+        yield f"{reading_head(read.reading, scale)}: {then}"
+
+
+def _stops(case: Case, scale: Scale) -> Iterator[str]:
+    """The pressures below which the engine is stopped; a general figure says so."""
+    for limit, where in ((STOP_IDLE_PRESSURE, "idling"), (STOP_RUNNING_PRESSURE, "from 2000 rpm")):
+        whose = "" if limit in case.limits else " (a general figure: enter yours)"
+        yield f"{where}, below {scale.one(case.limit(limit))}{whose}"
 
 
 def _holds(item: Item) -> bool:

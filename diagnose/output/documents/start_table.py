@@ -9,6 +9,7 @@ from diagnose.circuit.operating_points import hot_of
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.start import Compared, FirstStart
+from knowledge.model import Reading
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -67,13 +68,15 @@ def cold_in_words(start: FirstStart) -> str:
     )
 
 
+def reading_head(reading: Reading, scale: Scale) -> str:
+    """Say what was read, and when."""
+    heat = scale.heat(reading.oil_temperature) if reading.oil_temperature else "taken as hot"
+    return reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
+
+
 def reading_in_words(one: Compared, scale: Scale) -> str:
     """Say what was read and predicted, and what follows."""
-    reading = one.read.reading
-    heat = scale.heat(reading.oil_temperature) if reading.oil_temperature else "taken as hot"
-    head = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
-    head += "; predicted "
-    text = head + scale.range(one.predicted)
+    text = f"{reading_head(one.read.reading, scale)}; predicted {scale.range(one.predicted)}"
     if one.stop:
         return f"{text}: STOP THE ENGINE ({one.stop})"
     if one.below:

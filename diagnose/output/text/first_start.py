@@ -6,6 +6,7 @@ from diagnose.output.documents.first_start import FirstStartDocument
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, labelled, percent, together, wrapped
+from diagnose.ways import Way, to
 
 BLOCKING, CAUSES = 4, 4  #: shown
 
@@ -38,6 +39,8 @@ def _held_up(document: FirstStartDocument) -> list[str]:
 
 def _predicted(document: FirstStartDocument) -> list[str]:
     table = document.table
+    if table is None:
+        return unpredicted(document)
     lines = [f"Predicted at the gallery, {table.unit}: mean (nine engines in ten)"]
     lines.append("  oil        " + "".join(f"{f'{rpm} rpm':>16}" for rpm in table.speeds))
     for row in table.rows:
@@ -53,6 +56,16 @@ def _predicted(document: FirstStartDocument) -> list[str]:
             "The case has no pressure from when the engine was sound; the bands are wide.", 2, 4
         )
     return lines
+
+
+def unpredicted(document: FirstStartDocument) -> list[str]:
+    """What holds where no pressure is predicted."""
+    says = document.unpredicted
+    lines = wrapped(f"{says[:1].upper()}{says[1:]}.", 0, 2)
+    lines.append("Shut down at once")
+    for stop in document.stops:
+        lines += wrapped(f"- {stop}", 2, 4)
+    return lines + wrapped(f"Enter its own figures: {to(Way.FIGURES)}", 0, 2)
 
 
 def _watch(document: FirstStartDocument) -> list[list[str]]:
@@ -81,7 +94,7 @@ def _limit(item: SignoffItem) -> list[str]:
 
 def _read(document: FirstStartDocument) -> list[str]:
     lines = ["Read so far"] if document.read else []
-    for text in document.table.read:
+    for text in document.read_says:
         lines += wrapped(text, 2, 4)
     lines += wrapped(
         "Write down cold idle, then every few minutes to hot, with speed and oil temperature:"

@@ -9,6 +9,7 @@ from diagnose.output.documents.first_start import FirstStartDocument
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, headed, percent, width, wrapped
+from diagnose.output.text.first_start import unpredicted
 from diagnose.output.text.screen import Block, command_lines, cut, on_screen
 
 BLOCKING, CAUSES = 2, 3  #: shown
@@ -41,6 +42,8 @@ def _held_up(document: FirstStartDocument) -> list[str]:
 
 def _predicted(document: FirstStartDocument) -> list[str]:
     table = document.table
+    if table is None:
+        return unpredicted(document)
     right = "all but what is left put right" if document.left else "all faults put right"
     lines = [f"The gauge should show with {right}, {table.unit}: mean (nine in ten)"]
     lines.append("  oil        " + "".join(f"{f'{rpm} rpm':>16}" for rpm in table.speeds))
@@ -75,7 +78,7 @@ def _limit(item: SignoffItem) -> list[str]:
 
 def _read(document: FirstStartDocument) -> list[str]:
     lines = ["Read so far"] if document.read else []
-    for text in document.table.read:
+    for text in document.read_says:
         lines += wrapped(text, 2, 4)
     return lines
 

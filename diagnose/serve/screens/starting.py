@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from diagnose.errors import UsageError
 from diagnose.output.documents.first_start import (
     FirstStartDocument,
     PredictedPressure,
@@ -15,7 +14,7 @@ from diagnose.serve.screens.fitting import sheet_of
 from diagnose.serve.screens.job import kept
 from diagnose.serve.screens.noting import PRESSURES, WHEN
 from diagnose.serve.site import Site, job_screen
-from diagnose.signoff.start import first_start
+from diagnose.signoff.start import predicted_start
 from knowledge.book import the_book
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
 
@@ -23,10 +22,7 @@ from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
 def show(site: Site, asked: Asked) -> Answer:
     """Predicted pressures in large figures, and a field for each that is read."""
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
-        try:
-            document = _document(known)
-        except UsageError as fault:
-            return job_screen("nothing.html", asked, known, title="First start", says=str(fault))
+        document = _document(known)
         return job_screen(
             "start.html",
             asked,
@@ -45,6 +41,8 @@ def show(site: Site, asked: Asked) -> Answer:
 
 def _rows(document: FirstStartDocument) -> list[tuple[str, list[PredictedPressure]]]:
     """The predictions of each oil temperature, in the order of the speeds."""
+    if document.table is None:
+        return []
     heats = dict.fromkeys(p.oil_kelvin for p in document.predicted)
     return [
         (row.heat, [p for p in document.predicted if p.oil_kelvin == heat])
@@ -53,10 +51,10 @@ def _rows(document: FirstStartDocument) -> list[tuple[str, list[PredictedPressur
 
 
 def _document(known: Known) -> FirstStartDocument:
-    """The first start of a case. Raises UsageError where its circuit is not in figures."""
+    """The first start of a case."""
 
     def made() -> FirstStartDocument:
-        start = first_start(known.case, the_book())
+        start = predicted_start(known.case, the_book())
         return first_start_document(start, sheet_of(known, whole=False), known.path.name)
 
     return kept(known, "start", made)
