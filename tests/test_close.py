@@ -101,7 +101,7 @@ def test_a_failed_check_and_a_weak_first_start_block_closing(tmp_path: Path) -> 
     assert call("record", case, f"{book_task.id}=failed", "--note", "came loose").code == 0
     assert call("record", case, "--reading", "2000 rpm 90 C 9 psi direct start").code == 0
     found = obstacles(Diagnosis(BOOK, load(case, BOOK)), 0.9)
-    assert any(f"sign-off failed: {book_task.id}" in line for line in found)
+    assert any(f"sign-off failed: {book_task.says}" in line for line in found)
     assert any("first start read less" in line for line in found)
     assert "1 failed" in call("signoff", case).out
 

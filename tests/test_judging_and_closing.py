@@ -24,7 +24,10 @@ from knowledge.book import the_book
 from knowledge.judging import beyond_limit, sure_beyond
 from knowledge.judging import judged as derived_of
 from knowledge.model import State
-from knowledge.reassembly.scope import OPENED_FOR
+from knowledge.reassembly.first_start import CAM_RUN_IN_TIMED, FIRST_PRESSURE_TIMED
+from knowledge.reassembly.later import HOT_IDLE_AFTER_1_H
+from knowledge.reassembly.run_in import OLD_PARTS_KEPT
+from knowledge.reassembly.scope import OPENED_FOR, SERVICED
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import DIMENSIONS, PSI, show, unit_in
 from knowledge.work import Access, Band, Phase, Task
@@ -238,6 +241,12 @@ def test_why_a_task_is_called_for() -> None:
     assert why(sheet(Access.SUMP_OFF, Access.PICKUP_OFF), sump) == "opened: pickup_off, sump_off"
     assert why(sheet(Access.SUMP_OFF), start) == "the engine has been open"
     assert why(sheet(Access.FILTER_OFF), sump) == ""
+    for place in SERVICED:
+        assert why(sheet(place), FIRST_PRESSURE_TIMED) == "the engine has been open"
+        assert why(sheet(place), CAM_RUN_IN_TIMED) == ""
+        assert why(sheet(place), OLD_PARTS_KEPT) == "", "an oil or filter change"
+        assert why(sheet(place), HOT_IDLE_AFTER_1_H) == "the engine has been open"
+        assert why(sheet(place, Access.SUMP_OFF), OLD_PARTS_KEPT) == "the engine has been open"
     assert why(sheet(*ENDS_RUNNING), start) == "the engine has been open"
     assert why(sheet(whole=True), sump) == "the whole engine is built"
     guarding = next(
@@ -284,6 +293,7 @@ def item(task: str, verdict: Verdict = Verdict.OPEN) -> Any:
 
 
 TASKS = sorted(BOOK.tasks)[:7]
+SAYS = [BOOK.tasks[t].says for t in TASKS]
 UNSURE = "no cause is confirmed: the cause leads with {} %"
 
 
@@ -298,17 +308,17 @@ UNSURE = "no cause is confirmed: the cause leads with {} %"
          ["some of the missing pressure is not explained (diagnose budget shows how much)"]),
         (ended(explained=None), (), (), 0.95, False, []),
         (ended(open_tasks=TASKS[:2]), [item(TASKS[0]), item(TASKS[2])], (), 0.95, False,
-         [f"debris or damage not followed up: {TASKS[0]}, {TASKS[1]}",
-          f"sign-off not finished: {TASKS[2]}"]),
+         [f"debris or damage not followed up: {SAYS[0]}; {SAYS[1]}",
+          f"sign-off not finished: {SAYS[2]}"]),
+        (ended(), [item(t) for t in TASKS[:3]], (), 0.95, False,
+         ["sign-off not finished: " + "; ".join(SAYS[:3])]),
         (ended(), [item(t) for t in TASKS[:4]], (), 0.95, False,
-         ["sign-off not finished: " + ", ".join(TASKS[:4])]),
+         ["sign-off not finished: " + "; ".join(SAYS[:3]) + "; and 1 more"]),
         (ended(), [item(t) for t in TASKS[:5]], (), 0.95, False,
-         ["sign-off not finished: " + ", ".join(TASKS[:4]) + " and 1 more"]),
-        (ended(), [item(t) for t in TASKS[:6]], (), 0.95, False,
-         ["sign-off not finished: " + ", ".join(TASKS[:4]) + " and 2 more"]),
+         ["sign-off not finished: " + "; ".join(SAYS[:3]) + "; and 2 more"]),
         (ended(), [item(TASKS[0], Verdict.FAILED)],
          [item(TASKS[0], Verdict.FAILED), item(TASKS[1], Verdict.FAILED), item(TASKS[2])],
-         0.95, False, [f"sign-off not finished: {TASKS[0]}", f"sign-off failed: {TASKS[1]}"]),
+         0.95, False, [f"sign-off not finished: {SAYS[0]}", f"sign-off failed: {SAYS[1]}"]),
         (ended(), (), (), 0.95, True,
          ["the first start read less than was predicted (diagnose signoff --start)"]),
     ],

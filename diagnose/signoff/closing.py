@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diagnose.diagnosis import Diagnosis
@@ -9,8 +10,9 @@ from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.ways import Way, to
+from knowledge.work import Task
 
-MOST_NAMED = 4
+MOST_NAMED = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,14 +45,14 @@ def open_points(answer: Diagnosis, until: float) -> tuple[Obstacle, ...]:
     if ends.pressure_closed is False:
         found.append(Obstacle("some of the missing pressure is not explained", Way.BUDGET))
     if ends.open_tasks:
-        named = _some([d.task.id for d in ends.open_tasks])
+        named = _some([d.task for d in ends.open_tasks])
         found.append(Obstacle(f"debris or damage not followed up: {named}"))
     sheet = Signoff(answer, until)
-    held = [i.task.id for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]
+    held = [i.task for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]
     if held:
         found.append(Obstacle(f"sign-off not finished: {_some(held)}"))
-    failed = [i.task.id for i in sheet.items if i.judged.verdict is Verdict.FAILED]
-    failed = [id_ for id_ in failed if id_ not in held]
+    failed = [i.task for i in sheet.items if i.judged.verdict is Verdict.FAILED]
+    failed = [task for task in failed if task not in held]
     if failed:
         found.append(Obstacle(f"sign-off failed: {_some(failed)}"))
     if falls_short(answer):
@@ -71,6 +73,8 @@ def falls_short(answer: Diagnosis) -> bool:
     return any(c.below or c.stop for c in start.compared)
 
 
-def _some(names: list[str]) -> str:
-    more = len(names) - MOST_NAMED
-    return ", ".join(names[:MOST_NAMED]) + (f" and {more} more" if more > 0 else "")
+def _some(tasks: Sequence[Task]) -> str:
+    """The first of the tasks, and how many more."""
+    more = len(tasks) - MOST_NAMED
+    named = "; ".join(task.says for task in tasks[:MOST_NAMED])
+    return f"{named}; and {more} more" if more > 0 else named

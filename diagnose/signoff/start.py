@@ -142,10 +142,11 @@ class FirstStart:
 def stopped_by(case: Case, read: GaugeReading) -> str:
     """The stop limit that a reading breaks, in words; empty where it breaks none."""
     reading = read.reading
+    limit = case.limit
     idling = reading.rpm <= 1.3 * case.idle_speed
-    if idling and reading.pressure < case.limit(STOP_IDLE_PRESSURE):
+    if idling and reading.pressure < limit(STOP_IDLE_PRESSURE):
         return STOP_IDLE_PRESSURE.says
-    if reading.rpm >= 2000 and reading.pressure < case.limit(STOP_RUNNING_PRESSURE):
+    if reading.rpm >= 2000 and reading.pressure < limit(STOP_RUNNING_PRESSURE):
         return STOP_RUNNING_PRESSURE.says
     return ""
 

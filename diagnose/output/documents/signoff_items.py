@@ -90,6 +90,7 @@ class SignoffItem:
     measured: bool = field(metadata=NOT_IN_JSON)  #: a value with a unit is wanted
     unit: str = field(metadata=NOT_IN_JSON)  #: the usual units
     blank: str = field(metadata=NOT_IN_JSON)  #: what belongs into the blank
+    example: str = field(metadata=NOT_IN_JSON)  #: what may be recorded for it
     source: str = field(metadata=NOT_IN_JSON)
     mark: str = field(metadata=NOT_IN_JSON)  #: one character
     stands: str = field(metadata=NOT_IN_JSON)  #: values and verdict in words
@@ -157,6 +158,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         measured=bool(task.dimension),
         unit=usual_units(task.dimension) if task.dimension else "",
         blank=_blank(task.dimension),
+        example=f'"{DIMENSIONS[task.dimension].spellings[0]}"' if task.dimension else "done",
         source=source_title(task.source),
         mark=MARKS[item.judged.verdict],
         stands=verdict_in_words(item),

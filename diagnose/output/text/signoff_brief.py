@@ -137,9 +137,8 @@ def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
         closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
         return command_lines("Next", closing)
     more = "Every task: --all; what is open: --open-only; sheet to fill in: --markdown"
-    example = '"0.002 in"' if now.measured else "done"
     return [
         more,
         *command_lines("What the gauge should show", f"diagnose signoff {name} --start"),
-        *command_lines("Write it down", f"diagnose record {name} {now.task}={example}"),
+        *command_lines("Write it down", f"diagnose record {name} {now.task}={now.example}"),
     ]
