@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+from diagnose.ids import normal_id
+
 _JOINERS = "\u200c\u200d"  #: zero-width characters that the spelling of some scripts needs
 
 
@@ -96,7 +98,7 @@ def _joins(c: str, before: str) -> bool:
 
 def nearest_word(word: str, words: Iterable[str], alike: float = 0.55) -> str | None:
     """Return the word that was most likely meant, or None; ``alike``: at least so much, 0 to 1."""
-    wanted = word[:100].lower().replace("-", "_").replace(" ", "_")
+    wanted = normal_id(word[:100])
     near = get_close_matches(wanted, list(words), 1, alike)
     return near[0] if near else None
 

@@ -11,6 +11,7 @@ import pytest
 from diagnose.case.loading import LARGEST, from_text, load
 from diagnose.case.writing import append, table_text
 from diagnose.errors import BadCaseError, NoCaseError
+from diagnose.output.documents.entries import entry_lines
 from knowledge.book import the_book
 from tests.support.command_line import anyones, as_nobody
 
@@ -294,3 +295,20 @@ def test_odd_files_that_are_cases(tmp_path: Path) -> None:
         append(path, BOOK, [("finding", {"what": "bearing_knock", "state": "present"})])
         assert path.read_bytes().startswith(text.encode())
         assert load(path, BOOK).last_number == 1
+
+
+def test_ids_are_read_in_any_spelling_and_shown_again() -> None:
+    """Capitals, hyphens and spaces in a file written by hand are no difference anywhere."""
+    rows = (
+        '[engine]\nlayout = "{}"\nhas = ["{}"]\n[[finding]]\nno = 1\nwhat = "{}"\nstate = "present"\n'
+        '[[work]]\nno = 2\nwhat = "{}"\nvalue = "50 psi"\n[[closed]]\nno = 3\ncauses = ["{}"]\n'
+    )
+    ids = ("distributor_v8", "diesel", "needle_flickers", "relief_opens_at", "relief_debris")
+    by_hand = ("Distributor-V8", "Diesel", "needle flickers", "Relief-opens-at", " Relief-Debris")
+    one, other = (
+        from_text(f"schema = 1\n{rows.format(*each)}", None, BOOK) for each in (ids, by_hand)
+    )
+    assert other.layout is one.layout
+    assert other.features == one.features
+    assert entry_lines(other, BOOK) == entry_lines(one, BOOK)
+    assert len(entry_lines(one, BOOK)) == 3

@@ -18,7 +18,6 @@ from diagnose.entry.facts import (
     MeasureInput,
     TaskInput,
     find_word,
-    normal_id,
     parse_fact,
     parse_value,
 )
@@ -26,6 +25,7 @@ from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.requests import each_id, parse_certainty, parse_target
 from diagnose.entry.words import parse_kind, words_of_id
 from diagnose.errors import UsageError
+from diagnose.ids import normal_id
 from knowledge.book import the_book
 from knowledge.model import Finding, Measure
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED

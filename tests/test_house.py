@@ -60,12 +60,14 @@ LAYERS = [
     ["diagnose.case", "diagnose.planning"],
     ["diagnose.fits", "diagnose.hydraulics", "diagnose.inference"],
     ["diagnose.errors", "diagnose.ways"],
+    ["diagnose.ids"],
 ]
 
 #: all that these may import of ``knowledge``
 KNOWLEDGE_USED = {
     "diagnose.errors": [],
     "diagnose.ways": [],
+    "diagnose.ids": [],
     "diagnose.fits": ["knowledge.stations.bearings.sizes"],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
     "diagnose.inference": [

@@ -23,11 +23,12 @@ from diagnose.case.faults import Faults, TooManyFaultsError
 from diagnose.case.files import named, parsed, read_text
 from diagnose.case.schema import CardEngine, OilInIt, checked, seen
 from diagnose.errors import BadCaseError, UsageError, nearest, plain
+from diagnose.ids import normal_id
 from knowledge.book import Book
 from knowledge.card import CardFigure, Section
 from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
-from knowledge.model import Finding, Quantity, State
+from knowledge.model import Finding, Kind, Quantity, State
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.reports.when import Speeds, speeds_of
 from knowledge.stations.oil.grades import grade_named
@@ -122,7 +123,7 @@ class Card:
 
     def features(self, book: Book) -> dict[Finding, State]:
         """What it says of how the engine is built: of its layout, then what differs from it."""
-        layout = book.layouts.get(_id(self.engine.layout))
+        layout = book.layouts.get(self.engine.layout)
         known: dict[Finding, State] = {}
         if layout is not None:
             known |= dict.fromkeys(layout.has, State.PRESENT)
@@ -133,7 +134,7 @@ class Card:
         """The features it says the engine has or lacks, whatever its layout."""
         known: dict[Finding, State] = {}
         for words, state in ((self.engine.has, State.PRESENT), (self.engine.lacks, State.ABSENT)):
-            known |= {book.findings[_id(w)]: state for w in words if _id(w) in book.findings}
+            known |= {book.findings[w]: state for w in words if w in book.findings}
         return known
 
     def speeds(self, book: Book) -> Speeds:
@@ -151,10 +152,6 @@ class Card:
 
         open_ = [f for f in book.card_figures.values() if f.id not in self.values and f.fits(has)]
         return tuple(sorted(open_, key=lambda f: f.rank))
-
-
-def _id(word: str) -> str:
-    return word.strip().lower().replace("-", "_").replace(" ", "_")
 
 
 def is_card(raw: Mapping[str, Any]) -> bool:
@@ -205,7 +202,7 @@ def is_grade(oil: str) -> bool:
 def figure_named(name: str, book: Book) -> CardFigure:
     """The figure of that id or other name. Raises UsageError with the nearest."""
     names = _names(book)
-    figure = names.get(_id(name))
+    figure = names.get(normal_id(name))
     if figure is None:
         raise UsageError(f"{plain(name)}: no such figure of a card.{nearest(name, names)}")
     return figure
@@ -246,7 +243,7 @@ class _Reader:
             self.faults.add(f"card: {seen(version)} is unknown here; this is {VERSION}")
         for key in self.raw:
             if key not in ("card", *_TABLES):
-                figure = self.names.get(_id(key))
+                figure = self.names.get(normal_id(key))
                 right = f" It belongs under [{figure.section.value}]." if figure else ""
                 self.faults.add(f"{plain(key)}: no such table.{right or nearest(key, _TABLES)}")
 
@@ -265,17 +262,17 @@ class _Reader:
         self._known(engine.layout, self.book.layouts, "engine.layout", "layout")
         if engine.profile is not None:
             self._known(engine.profile, self.book.profiles, "engine.profile", "profile")
-        features = {f.id: f for f in self.book.findings.values() if f.kind.value == "layout"}
+        features = {f.id: f for f in self.book.findings.values() if f.kind is Kind.LAYOUT}
         for key in ("has", "lacks"):
             for word in getattr(engine, key):
                 self._known(word, features, f"engine.{key}", "feature")
-        both = {_id(w) for w in engine.has} & {_id(w) for w in engine.lacks}
+        both = {*engine.has} & {*engine.lacks}
         for word in sorted(both):
             self.faults.add(f"engine: '{plain(word)}' stands under both has and lacks")
         return engine
 
     def _known(self, word: str, words: Mapping[str, object], where: str, sort: str) -> None:
-        if _id(word) not in words:
+        if word not in words:
             listed = f" 'diagnose lookup --kind {sort}' lists them." if sort == "layout" else ""
             near = nearest(word, words) or listed
             self.faults.add(f"{where}: no such {sort} '{plain(word)}'.{near}")
@@ -311,7 +308,7 @@ class _Reader:
                 if section is Section.OIL and key == "grade":
                     continue
                 where = f"{section.value}.{plain(key)}"
-                figure = self.names.get(_id(key))
+                figure = self.names.get(normal_id(key))
                 if figure is None:
                     self.faults.add(f"{where}: no such figure.{self._near(key, section)}")
                 elif figure.section is not section:

@@ -26,6 +26,7 @@ from diagnose.case.faults import Faults
 from diagnose.case.files import named, read_text
 from diagnose.case.toml_lines import quoted, with_block, with_entry, without_entry
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
+from diagnose.ids import normal_id
 from knowledge.book import Book
 from knowledge.card import CardFigure, Form, Section
 from knowledge.units import DIMENSIONS
@@ -229,7 +230,7 @@ def _entry(figure: CardFigure) -> Iterator[str]:
 
 def _place_of(name: str, book: Book) -> tuple[str, str]:
     """The table and key of a figure, or of the oil's grade and the [engine]. Raises UsageError."""
-    key = name.strip().lower().replace("-", "_").replace(" ", "_")
+    key = normal_id(name)
     if key in ("name", "manual", "layout", "profile", "note"):
         return "engine", key
     if key in (GRADE, "oil", "oil_grade"):

@@ -70,7 +70,7 @@ def trial(each: Checked[TrialEntry], book: Book, faults: Faults) -> Iterator[Tri
     entry, where = each.table, each.where
     if "what" in each.broken:
         return
-    kind = book.trials.get(_key(entry.what))
+    kind = book.trials.get(entry.what)
     if kind is None:
         faults.add(
             f"{where}: no such trial '{plain(entry.what)}'.{nearest(entry.what, book.trials)}"
@@ -91,7 +91,7 @@ def split_retired(
     """Findings of this book; and those of an earlier one, each with the trial it means."""
     current, retired = [], []
     for each in entries:
-        kind = book.retired.get(_key(each.table.what))
+        kind = book.retired.get(each.table.what)
         if kind is None:
             current.append(each)
         else:
@@ -114,7 +114,7 @@ def earlier(each: Checked[EarlierEntry], book: Book, faults: Faults) -> Iterator
     entry, where = each.table, each.where
     if "what" in each.broken:
         return
-    area = book.areas.get(_key(entry.what))
+    area = book.areas.get(entry.what)
     if area is None:
         faults.add(
             f"{where}: no such place '{plain(entry.what)}'.{nearest(entry.what, book.areas)}"
@@ -135,10 +135,6 @@ def earlier(each: Checked[EarlierEntry], book: Book, faults: Faults) -> Iterator
 
 def _stage(learned: str | None) -> Stage:
     return Stage(learned) if learned else Stage.KNOWN
-
-
-def _key(word: str) -> str:
-    return word.lower().replace("-", "_").replace(" ", "_")
 
 
 def _list(kind: type[StrEnum]) -> str:

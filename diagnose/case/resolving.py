@@ -147,7 +147,7 @@ class Resolver:
     def _word(
         self, word: str, words: Mapping[str, AnyWord], where: str, sort: str
     ) -> AnyWord | None:
-        found = words.get(word.lower().replace("-", "_"))
+        found = words.get(word)
         if found is None:
             self.faults.add(f"{where}: no such {sort} '{plain(word)}'.{nearest(word, words)}")
         return found
@@ -181,7 +181,7 @@ class Resolver:
         """The circuit named, else the one that goes with the layout."""
         if engine.profile is not None:
             return self._word(engine.profile, self.book.profiles, "engine.profile", "profile")
-        return self.book.profile_of(engine.layout.lower().replace("-", "_"))
+        return self.book.profile_of(engine.layout)
 
     def _dimensions(self, engine: Engine) -> dict[Quantity, float]:
         out: dict[Quantity, float] = {}
@@ -368,8 +368,7 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
 
 def _idle_stated(engine: Engine, card: Card | None) -> float | None:
     """The idle speed of the case or its card [rpm]; a fault in it is found with the limits."""
-    stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
-    text = stated.get(USUAL_IDLE_SPEED.id)
+    text = engine.limits.get(USUAL_IDLE_SPEED.id)
     if text:
         return limit_value(text, USUAL_IDLE_SPEED, "", Faults())
     return card.limits.get(USUAL_IDLE_SPEED) if card else None

@@ -8,6 +8,7 @@ from datetime import date, datetime
 from typing import Annotated, Any, Generic, Literal, TypeVar
 
 from pydantic import (
+    AfterValidator,
     BaseModel,
     ConfigDict,
     Field,
@@ -18,6 +19,7 @@ from pydantic import (
 )
 
 from diagnose.errors import nearest, nearest_word, plain
+from diagnose.ids import normal_id
 
 VERSION = 1
 LONGEST = 10_000  #: characters of one free text
@@ -26,6 +28,8 @@ MOST_NUMBERED = 2_000  #: entries of one kind; what readings say together grows 
 
 Text = Annotated[str, StringConstraints(max_length=LONGEST)]
 Word = Annotated[str, StringConstraints(min_length=1, max_length=200, strip_whitespace=True)]
+#: of the book, as it writes it; the file may have capitals, hyphens and spaces
+Id = Annotated[Word, AfterValidator(normal_id)]
 Number = Annotated[int, Field(ge=1, le=1_000_000)]
 Learned = Literal["told", "outside", "opened"]
 When = datetime | date
@@ -51,17 +55,17 @@ class Job(Table):
 class Engine(Table):
     """``[engine]``: a layout by name, and what differs from it."""
 
-    layout: Word = "unknown"
-    profile: Word | None = None
+    layout: Id = "unknown"
+    profile: Id | None = None
     card: Word | None = None  #: file of the engine's card, beside this one
     name: Text = ""
     aircraft: bool | None = None  #: installed in a certified aircraft: then nothing is advised
-    has: list[Word] = []
-    lacks: list[Word] = []
+    has: list[Id] = []
+    lacks: list[Id] = []
     oil: Text = ""
     note: Text = ""
-    limits: dict[Word, Text] = {}
-    dimensions: dict[Word, Text] = {}
+    limits: dict[Id, Text] = {}
+    dimensions: dict[Id, Text] = {}
 
 
 class CardEngine(Table):
@@ -69,11 +73,11 @@ class CardEngine(Table):
 
     name: Text = ""
     manual: Text = ""
-    layout: Word = "unknown"
-    profile: Word | None = None
+    layout: Id = "unknown"
+    profile: Id | None = None
     aircraft: bool | None = None
-    has: list[Word] = []
-    lacks: list[Word] = []
+    has: list[Id] = []
+    lacks: list[Id] = []
     note: Text = ""
 
 
@@ -97,7 +101,7 @@ class Entry(Table):
 class FindingEntry(Entry):
     """``[[finding]]``: one observation, or one measured value."""
 
-    what: Word
+    what: Id
     state: Literal["present", "absent", "unknown", "withdrawn"] | None = None
     value: Text | None = None
     sure: Annotated[StrictFloat | StrictInt, Field(ge=0.5, le=1.0)] | None = None
@@ -136,7 +140,7 @@ class BaselineEntry(Entry):
 class WorkEntry(Entry):
     """``[[work]]``: a task of putting together done, failed or left out with the reason."""
 
-    what: Word
+    what: Id
     state: Literal["done", "failed", "skipped", "withdrawn"] | None = None
     value: Text | None = None
     where: Text = ""
@@ -145,7 +149,7 @@ class WorkEntry(Entry):
 class ClosedEntry(Entry):
     """``[[closed]]``: the job is over: what it was, how that was confirmed, what was done."""
 
-    causes: list[Word] = []
+    causes: list[Id] = []
     how: Text = ""  #: how the cause was confirmed
     remedy: Text = ""
     minutes: Text | None = None  #: hands-on, really spent until the cause was confirmed
@@ -174,7 +178,7 @@ class BehaviourEntry(Entry):
 class TrialEntry(Entry):
     """``[[trial]]``: what was tried, and what it did."""
 
-    what: Word
+    what: Id
     result: Word | None = None
     state: Literal["withdrawn"] | None = None
 
@@ -182,7 +186,7 @@ class TrialEntry(Entry):
 class EarlierEntry(Entry):
     """``[[earlier]]``: what was worked on before the trouble began, and how long before."""
 
-    what: Word
+    what: Id
     done: Word | None = None
     before: Text | None = None
     hands: Word | None = None
@@ -218,9 +222,9 @@ class BearingEntry(Entry):
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
-    first: list[Word] = []
-    among_three: list[Word] = []
-    among_five: list[Word] = []
+    first: list[Id] = []
+    among_three: list[Id] = []
+    among_five: list[Id] = []
     alarm: bool | None = None
     contradiction: bool | None = None
 

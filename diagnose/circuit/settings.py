@@ -13,6 +13,7 @@ from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParame
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
+from diagnose.ids import normal_id
 from knowledge.stations.oil.grades import grade_named
 from knowledge.units import FRACTION, UnitError, parse, unit_in
 
@@ -62,7 +63,7 @@ def setting(text: str) -> Setting:
     Raises UsageError with the nearest name, or the right way to write the value.
     """
     name, equals, typed = (part.strip() for part in text.partition("="))
-    id_ = name.lower().replace("-", "_").replace(" ", "_")
+    id_ = normal_id(name)
     if not equals or not typed:
         raise UsageError(f"--set '{plain(text)}': write name=value, main_clearance=\"0.0025 in\"")
     if id_ == "oil":

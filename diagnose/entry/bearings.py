@@ -27,6 +27,7 @@ from diagnose.entry.details import Details
 from diagnose.entry.sheets import FilledBlank
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.fits.bearing import Kind, Place
+from diagnose.ids import normal_id
 from knowledge.book import Book
 from knowledge.stations.bearings.sizes import Use
 from knowledge.units import LENGTH, unit_named
@@ -166,7 +167,7 @@ def _parts(text: str) -> list[tuple[str, str]]:
 def _end_of_value(text: str, begin: int) -> int:
     """Where the next field begins: a word behind a value that is no unit."""
     for word in re.finditer(r"[^\s=:]+", text[begin:]):
-        name = word[0].lower().replace("-", "_")
+        name = normal_id(word[0])
         if word.start() and (name in _NAMES or name in ALSO):
             return begin + word.start()
     return len(text)
@@ -174,7 +175,7 @@ def _end_of_value(text: str, begin: int) -> int:
 
 def field_named(word: str) -> str:
     """The field a word means. Raises UsageError with the nearest."""
-    name = word.strip().lower().replace("-", "_").replace(" ", "_")
+    name = normal_id(word)
     name = ALSO.get(name, name)
     if name not in _NAMES:
         near = nearest(name, [*_NAMES, *ALSO])

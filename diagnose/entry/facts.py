@@ -17,6 +17,7 @@ from diagnose.entry.answers import (
 from diagnose.entry.bare import NO_UNITS, with_unit
 from diagnose.entry.trials import TrialInput, named_result, trial_input
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.ids import normal_id
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.model import Finding, Measure, Stage
@@ -153,15 +154,6 @@ def find_word(name: str, book: Book) -> Finding | Measure | Task | TrialKind:
         raise UsageError(f"'{wanted}' is the result of a trial now; write {right}")
     near = nearest(wanted, [*book.findings, *book.measures, *book.tasks, *book.trials])
     raise UsageError(f"no finding '{plain(name.strip())}'.{near}{lookup_hint(name)}")
-
-
-def normal_id(name: str) -> str:
-    """An id as the book writes it.
-
-    >>> normal_id(" Needle-Flickers")
-    'needle_flickers'
-    """
-    return name.strip().lower().replace("-", "_").replace(" ", "_")
 
 
 def lookup_hint(name: str) -> str:

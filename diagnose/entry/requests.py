@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from diagnose.case.units import units_of
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.ids import normal_id
 from diagnose.planning.access_tree import AccessTree
 from knowledge.reports.when import oil_from_coolant
 from knowledge.units import PRESSURE, SPEED, TEMPERATURE, TIME, UnitError, parse
@@ -213,4 +214,4 @@ def parse_places(texts: Sequence[str], tree: AccessTree) -> frozenset[Access]:
 def each_id(texts: Sequence[str]) -> Iterator[str]:
     """Every id in ``texts``, which may hold several with commas between, as the book writes it."""
     for part in (part for text in texts for part in text.split(",")):
-        yield part.strip().lower().replace("-", "_")
+        yield normal_id(part)

@@ -13,8 +13,8 @@ from diagnose.case.case import Case
 from diagnose.case.schema import LONGEST
 from diagnose.entry.after_repair import is_of_the_repaired, of_the_repaired
 from diagnose.entry.answers import ANSWERS
-from diagnose.entry.facts import normal_id
 from diagnose.errors import UsageError, plain
+from diagnose.ids import normal_id
 from diagnose.lookup.finder import finder_of
 from diagnose.understanding.facts import Fact, Understanding, Value
 from diagnose.understanding.reader import read, states, values_in, without_unit

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 
-from diagnose.entry.facts import lookup_hint, normal_id
+from diagnose.entry.facts import lookup_hint
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.ids import normal_id
 from diagnose.lookup.finder import KINDS, Word, words_of
 from diagnose.lookup.tokens import tokens
 from knowledge.book import Book
@@ -66,7 +67,7 @@ def parse_cause(text: str, causes: Collection[str]) -> str:
 
 def parse_node(text: str, nodes: Collection[str]) -> str:
     """The id of a node of a cause graph. Raises UsageError with the nearest."""
-    wanted = text.strip().lower().replace("-", "_")
+    wanted = normal_id(text)
     if wanted not in nodes:
         raise UsageError(f"no '{plain(text)}' in this graph.{nearest(wanted, nodes)}")
     return wanted

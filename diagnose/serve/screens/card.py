@@ -241,7 +241,7 @@ def _written(card: Card) -> dict[str, str]:
 
 
 def _layout(card: Card) -> str:
-    layout = card.engine.layout.strip().lower().replace("-", "_").replace(" ", "_")
+    layout = card.engine.layout
     return "" if layout == "unknown" else layout
 
 
