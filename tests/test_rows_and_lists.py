@@ -342,8 +342,10 @@ FOUND: dict[str, list[str]] = {
 }
 
 
-@pytest.mark.parametrize("text", {**FIGURES, **TRIALS, **FOUND})
+EVERY = {**FIGURES, **TRIALS, **FOUND}
+
+
+@pytest.mark.parametrize("text", EVERY)
 def test_all_of_it_is_read(text: str) -> None:
     """Everything a text states, and nothing else."""
-    expected = {**FIGURES, **TRIALS, **FOUND}[text]
-    assert sorted(str(fact) for fact in in_tables(by_tell(text))) == sorted(expected)
+    assert sorted(str(fact) for fact in in_tables(by_tell(text))) == sorted(EVERY[text])
