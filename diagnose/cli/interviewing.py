@@ -13,12 +13,12 @@ from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.picking import HELP, YES, Reply
 from diagnose.entry.questions import (
     STORY,
-    ChoiceQuestion,
     ConfirmQuestion,
     EngineQuestion,
     FindingQuestion,
     Question,
     TrialQuestion,
+    is_safety,
 )
 from diagnose.output.documents.alarms import alarm_notices
 from diagnose.output.documents.interview import (
@@ -35,7 +35,6 @@ from diagnose.output.text.review_brief import review_brief
 from diagnose.output.text.tell import changed_lines, told_lines
 from knowledge.book import the_book
 from knowledge.model import Severity
-from knowledge.questions.essentials import SAFETY
 
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
 
@@ -100,7 +99,7 @@ def _after(interview: Interview, question: Question, before: BestGuess | None) -
 
     ``before``: the guess that was shown last.
     """
-    if _is_safety(question):
+    if is_safety(question):
         if any(a.severity is not Severity.CARE for a in interview.new_alarms()):
             remark(STOP_NOW)
         return before
@@ -111,10 +110,6 @@ def _after(interview: Interview, question: Question, before: BestGuess | None) -
     guess = best_guess(interview.diagnosis())
     remark_lines(*guess_lines(guess, before))
     return guess
-
-
-def _is_safety(question: Question) -> bool:
-    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
 
 
 def _explain(interview: Interview, question: Question, reply: Reply, line: str) -> None:
@@ -131,7 +126,7 @@ def _explain(interview: Interview, question: Question, reply: Reply, line: str) 
             remark("There is no question before this one that can be asked again.", 2)
         case Reply.TOO_LONG:
             remark(f"That is too long: at most {LONGEST:,} characters.", 2)
-        case _ if _is_safety(question) and line.lower() in YES:
+        case _ if is_safety(question) and line.lower() in YES:
             remark(f"{STOP_NOW} Which: 1 zero, 2 a knock, 3 both?")
         case _:
             remark(question.hint, 2)

@@ -44,6 +44,7 @@ from diagnose.entry.questions import (
     TextQuestion,
     TrialQuestion,
     TriedQuestion,
+    is_safety,
     read_line,
     uncounted,
 )
@@ -143,7 +144,7 @@ class Interview:
         if answer is Reply.UNCLEAR and isinstance(question, NumbersQuestion):
             answer = read_readings(line, self.book) or answer
         self.taken = ""
-        if answer is Reply.UNCLEAR and _is_safety(question) and is_story(line):
+        if answer is Reply.UNCLEAR and is_safety(question) and is_story(line):
             self._open.pop()
             self._save_story(line)
             return None
@@ -279,10 +280,6 @@ def _is_safe_known(diagnosis: Diagnosis) -> bool:
     known = Known.of(diagnosis)
     said = all(f in known.states or f in known.asked for f in SAFETY.findings)
     return said or known.any_of(SAFETY.findings)
-
-
-def _is_safety(question: Question) -> bool:
-    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
 
 
 def changed_or_none(account: Account, change: Change, book: Book) -> Account | None:

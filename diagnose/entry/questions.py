@@ -13,6 +13,7 @@ from diagnose.entry.telling import Account
 from diagnose.entry.trials import TrialInput, named_result
 from diagnose.errors import UsageError
 from knowledge.model import Finding
+from knowledge.questions.essentials import SAFETY
 from knowledge.questions.shapes import Choice, EngineKind, Menu
 from knowledge.reports.shapes import TrialKind
 from knowledge.reports.words import Result
@@ -332,6 +333,11 @@ STORY = TextQuestion(
     "What is it, and what does it do? In your own words (Enter: skip):",
     "Your words are kept; the engine, readings, noises and work in them are not asked again.",
 )
+
+
+def is_safety(question: Question) -> bool:
+    """Whether it asks for zero pressure or a knock, at which the engine must stop."""
+    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
 
 
 def read_line(question: Question, line: str) -> Said | Reply:

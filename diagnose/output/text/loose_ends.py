@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from diagnose.output.documents.loose_ends import FollowUp, LooseEndsNotice
 from diagnose.output.lines import as_typed, labelled, percent, wrapped
 
@@ -32,6 +34,14 @@ def loose_ends_lines(ends: LooseEndsNotice, path: str) -> list[str]:
                 lines += _task(task)
         first = next((t for t in ends.follow if t.open), ends.follow[0]).task
         lines.append(f"  tick off with: diagnose record {as_typed(path)} {first}=done")
+    return lines
+
+
+def comes_first_lines(deferrals: Iterable[str]) -> list[str]:
+    """Render what goes before anything this tool says."""
+    lines = ["These come first"]
+    for text in deferrals:
+        lines += wrapped(f"- {text}", 2, 4)
     return lines
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, headed, labelled, together, wrapped
+from diagnose.output.text.loose_ends import comes_first_lines
 
 
 def signoff_text(document: SignoffDocument, *, open_only: bool = False) -> str:
@@ -18,7 +19,7 @@ def signoff_text(document: SignoffDocument, *, open_only: bool = False) -> str:
             _parts(document) if not open_only else [],
             *(block for phase in phases for block in _phase(phase)),
             _filling_in(document),
-            _deferrals(document),
+            comes_first_lines(document.deferrals),
         ]
     )
 
@@ -115,10 +116,3 @@ def _filling_in(document: SignoffDocument) -> list[str]:
         "What the gauge should show:",
         f"  diagnose signoff {name} --start",
     ]
-
-
-def _deferrals(document: SignoffDocument) -> list[str]:
-    lines = ["These come first"]
-    for text in document.deferrals:
-        lines += wrapped(f"- {text}", 2, 4)
-    return lines

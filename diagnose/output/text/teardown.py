@@ -7,7 +7,7 @@ from diagnose.output.documents.stages import READING_EXAMPLE, PlannedCheck, Plan
 from diagnose.output.documents.teardown import TeardownDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, together, wrapped
 from diagnose.output.text.alarms import alarm_lines
-from diagnose.output.text.loose_ends import loose_ends_lines
+from diagnose.output.text.loose_ends import comes_first_lines, loose_ends_lines
 
 NAMES = 48  #: columns of the stages' names in the table
 
@@ -33,7 +33,7 @@ def teardown_text(document: TeardownDocument) -> str:
             _not_planned(document),
             loose_ends_lines(document.loose_ends, document.path),
             _filling_in(document),
-            _deferrals(document),
+            comes_first_lines(document.deferrals),
         ]
     )
 
@@ -177,10 +177,3 @@ def _filling_in(document: TeardownDocument) -> list[str]:
         f"  diagnose teardown {name} --markdown > sheet.md",
         f"  diagnose record {name} --sheet sheet.md",
     ]
-
-
-def _deferrals(document: TeardownDocument) -> list[str]:
-    lines = ["These come first"]
-    for text in document.deferrals:
-        lines += wrapped(f"- {text}", 2, 4)
-    return lines
