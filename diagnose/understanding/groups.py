@@ -6,7 +6,15 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from diagnose.understanding.text import Clause, Sentence, Token, spelled, stemmed
+from diagnose.understanding.text import (
+    Clause,
+    Sentence,
+    Token,
+    is_bare_noun,
+    is_done,
+    spelled,
+    stemmed,
+)
 from knowledge.lexicon.other_things import NOT_THE_OIL
 from knowledge.lexicon.stance import NEGATION, NOT
 
@@ -180,7 +188,8 @@ def _fits(word: str, token: Token) -> bool:
     if word.startswith("="):
         return token.word == word[1:]
     if word.startswith(_DONE):
-        return token.stem == word[len(_DONE) :] and token.word != token.stem
+        verb = token.word != token.stem and not is_bare_noun(token.word)
+        return token.stem == word[len(_DONE) :] and verb
     return token.stem == word
 
 
@@ -209,4 +218,5 @@ def _word(word: str) -> str:
     if word.startswith("="):
         return "=" + spelled(word[1:])
     done = len(word) > _LONG and word.endswith("ed") and stemmed(spelled(word)) + "ed" == word
+    done = done or is_done(spelled(word))
     return (_DONE if done else "") + stemmed(spelled(word))

@@ -9,6 +9,7 @@ from itertools import pairwise
 from diagnose.understanding.denied import says_how_it_works
 from diagnose.understanding.manner import moved_from
 from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
+from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.instruments_named import PANEL_WORDS
@@ -220,7 +221,7 @@ def _says_since(line: Line, mark: Mark[Shows]) -> bool:
 def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     """Whether the words mean something else here: "no pressure gauge", "smoke in the cabin"."""
     after = line.word(mark.last)
-    if after in _LATE_NOT or line.word(mark.first - 1) == "as":
+    if after in _LATE_NOT or line.word(mark.first - 1) == "as" or means_otherwise(line, mark):
         return True  # "clean as a whistle"
     words = {t.word for t in line.tokens}
     words |= {f"{a.word} {b.word}" for a, b in pairwise(line.tokens)}

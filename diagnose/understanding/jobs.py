@@ -10,6 +10,7 @@ from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import driven_in, ran_well
 from diagnose.understanding.stance import Stance
+from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
@@ -179,12 +180,15 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
 
     ``before``: the sentence before it, for "cleaned it".
     """
-    named = may_be_it(before.find(line.lexicon.parts)) if before is not None else []
+    every = before.find(line.lexicon.parts) if before is not None else []
+    named = may_be_it(every)
     noun = before.word(named[0].last - 1) if before is not None and named else ""
-    found = [Job(line, *work) for work in paired(line, named[0] if named else None, noun)]
+    pump = pumps(before, every)[-1:] if before is not None else []
+    last = named[0] if named else None
+    found = [Job(line, *w) for w in paired(line, last, noun, *pump)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
-            if names_another(line, mark):
+            if names_another(line, mark) or (not is_trial and rebuilt_another(line, mark)):
                 continue
             kept: str | None = None
             made: str | None = None
@@ -276,6 +280,12 @@ def _of_another_circuit(job: Job) -> bool:
     )
 
 
+def _as_due(job: Job) -> bool:
+    """Whether it is said that it was done when due: "oil changed by the book"."""
+    behind = [job.line.word(k) for k in range(job.last, job.last + 3)]
+    return behind[:2] in (["on", "time"], ["on", "schedule"]) or behind == ["by", "the", "book"]
+
+
 def _states(job: Job) -> bool:
     mark = job.whole
     if _says_where(job) or _of_another_circuit(job):
@@ -291,7 +301,7 @@ def _states(job: Job) -> bool:
         job.line.word(k) for k in range(max(0, mark.first - 2), mark.first)
     }:
         return False  # "I have a spare pump"
-    if job.line.word(mark.last) in _HABIT:
+    if job.line.word(mark.last) in _HABIT or _as_due(job):
         return False  # "oil changed every 250 hours"
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
@@ -12,17 +12,22 @@ from knowledge.lexicon.joints import (
     ARTICLES,
     BEFORE_PART,
     DEEDS,
+    EXCEPT,
     JOINS,
     LINKS,
     OF_IT,
     OPENINGS,
+    OUTSIDE,
+    PANS,
     PARTS_OF,
+    POURS,
     SEALS,
     STOPS,
     TAKEN_OUT,
+    UNDOES,
 )
 from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.states import Thing
+from knowledge.lexicon.states import State, Thing
 from knowledge.lexicon.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
 
 _IN, _OR = (
@@ -46,6 +51,43 @@ def acted(line: Line, state: Mark[object], gap: Sequence[str]) -> bool:
     first = line.word(state.first)
     begins = state.first == line.clause(state.first).first or line.word(state.first - 1) in ACTORS
     return begins and (first.endswith("ed") or first in DEEDS) and bool(ARTICLES & set(gap))
+
+
+def by_hand(line: Line, at: int) -> bool:
+    """Whether somebody put the oil there: "squirted oil into the pump"."""
+    begins = at == line.clause(at).first or line.word(at - 1) in ACTORS
+    return begins and line.word(at) in POURS
+
+
+def is_no_state(
+    line: Line, mark: Mark[object], meanings: Collection[State], parts: Sequence[Mark[Thing]]
+) -> bool:
+    """Whether the words are of another side, of some only, of a deed, or a hole that belongs there.
+
+    "the cover was dripping wet inside", "pan is dry, filter is dry", "bearings fine except number 6",
+    "cracked the filter loose", "through the filter hole".
+    """
+    if is_opening(line, mark):
+        return True
+    if State.BROKEN in meanings and (line.word(mark.last - 1), line.word(mark.last)) == (
+        "break",
+        "in",
+    ):
+        return True  # "for cam break in"
+    if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):
+        return True
+    words = {t.word for t in line.tokens}
+    if {State.DRY, State.EMPTY} & set(meanings) and words & OUTSIDE:
+        return any({line.word(k) for k in range(p.first, p.last)} & PANS for p in parts)
+    if State.FINE in meanings and {line.word(k) for k in (mark.last, mark.last + 1)} & EXCEPT:
+        return True
+    return State.LOOSE in meanings and any(line.word(p.first - 2) in UNDOES for p in parts[:1])
+
+
+def is_word_of(thing: Mark[Thing], state: Mark[object]) -> bool:
+    """Whether a word that names no part of the pressure is one of a state's: "has a ring in it"."""
+    within = state.first <= thing.first and thing.last <= state.last
+    return within and thing.value.family == "other" and len(state) > len(thing)
 
 
 def joined(line: Line, first: int, last: int, most: int) -> bool:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from diagnose.understanding.joining import untouched
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.which_part import did_so_itself, same_pump
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
@@ -101,10 +102,16 @@ class Work(NamedTuple):
     area: str | None
 
 
-def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterator[Work]:
+def paired(
+    line: Line,
+    last: Mark[PartWorked] | None,
+    noun: str = "",
+    pump: PartWorked | None = None,
+) -> Iterator[Work]:
     """Actions with the part each is done to; in a list one action goes on to every part.
 
-    ``last``: the part that "it" may mean, of the sentence before; ``noun``: the last word of its name.
+    ``last``: the part that "it" may mean, of the sentence before; ``noun``: the last word of its name;
+    ``pump``: the pump named there, which "the pump" is then.
     """
     results = line.find(line.lexicon.results)
     actions = [
@@ -125,6 +132,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         and not names_another(line, p)
         and not untouched(line, p)
     ]
+    parts = [same_pump(line, p, parts, pump) for p in parts]
     done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
     done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
     for k in range(1, len(parts)):
@@ -338,12 +346,16 @@ def _action_of(
         marks = {line.word(k) for k in between if line.tokens[k].is_mark}
         if marks and not (action.first > part.first and marks <= _DASHES and len(between) < _NEAR):
             continue
+        if action.first == part.last and did_so_itself(line.word(action.first), part):
+            continue
         if any(p is not part and p.first in between for p in parts):
             continue
         limit = _FAR if action.first < part.first else _PASSIVE
         if len(between) > limit:
             continue
         words = {line.word(k) for k in between}
+        if line.word(action.last - 1) in ORDINALS and words & _ARTICLES:
+            continue  # "second trip the lifters rattled"
         if action.first > part.first and line.word(action.first) in _NEW:
             ends = action.last in (line.clause(part.first).last, len(line.tokens))
             ends = ends or line.tokens[action.last].is_mark

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
-from diagnose.understanding.text import Token, spelled, stemmed
+from diagnose.understanding.text import Token, is_bare_noun, is_done, spelled, stemmed
 from knowledge.lexicon.stance import FILLERS, NEITHER, NOT
 from knowledge.lexicon.stance_words import ENGINES, ON_ENGINE, WHICH_ENGINE
 
@@ -60,6 +60,7 @@ class _Element:
     words: frozenset[str]
     kinds: frozenset[str] = frozenset()
     exact: frozenset[str] = frozenset()  #: in no other form of the word
+    done: frozenset[str] = frozenset()  #: in any form but the bare noun: "plugged", not "plug"
     optional: bool = False
     gap: bool = False
     denies: bool = False  #: "not", which a helping verb may stand before
@@ -69,6 +70,7 @@ class _Element:
             token.stem in self.words
             or token.word in self.words
             or token.word in self.exact
+            or (token.stem in self.done and not is_bare_noun(token.word))
             or bool(token.kinds & self.kinds)
         )
 
@@ -85,11 +87,11 @@ class Phrases(Generic[Value]):
 
     def _add(self, value: Value, elements: tuple[_Element, ...]) -> None:
         for each in elements:
-            self.words |= each.words | each.exact
+            self.words |= each.words | each.exact | each.done
         first = 0
         while True:
             head = elements[first]
-            for key in {*head.words, *head.exact, *(f"@{k}" for k in head.kinds)}:
+            for key in {*head.words, *head.exact, *head.done, *(f"@{k}" for k in head.kinds)}:
                 self._by_word.setdefault(key, []).append((elements[first:], value))
             if not head.optional or first + 1 >= len(elements):
                 return
@@ -143,6 +145,7 @@ def _element(piece: str) -> _Element:
     words: set[str] = set()
     kinds: set[str] = set()
     exact: set[str] = set()
+    done: set[str] = set()
     for word in piece.rstrip("?").split("|"):
         if word == "@not":
             words |= _NOT
@@ -150,10 +153,19 @@ def _element(piece: str) -> _Element:
             kinds.add(word[1:])
         elif word.startswith("="):
             exact.add(spelled(word[1:]))
+        elif word and is_done(spelled(word)):
+            done.add(stemmed(spelled(word)))
         elif word:
             words.add(stemmed(spelled(word)))
     denies = words >= _NOT
-    return _Element(frozenset(words), frozenset(kinds), frozenset(exact), optional, denies=denies)
+    return _Element(
+        frozenset(words),
+        frozenset(kinds),
+        frozenset(exact),
+        frozenset(done),
+        optional,
+        denies=denies,
+    )
 
 
 def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> int:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.understanding.facts import Fact, reader
-from diagnose.understanding.joining import acted
+from diagnose.understanding.joining import acted, by_hand
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import (
     Line,
@@ -21,7 +21,7 @@ from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
-from knowledge.lexicon.joints import ACTORS
+from knowledge.lexicon.joints import EXCEPT
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
 from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR, PRIMING
 from knowledge.lexicon.sights_kinds import (
@@ -107,6 +107,11 @@ class _Sight:
         "took the filler cap off": [],
         "30 seconds in limp home mode": [],
         "the filter came off hard": [],
+        "the lifters pump up in ten seconds": [],
+        "oil temp 250": [],
+        "bearings were all fine except the last": [],
+        "20 minutes for cam break in": ["finding freshly_rebuilt present"],
+        "took the oil pump out": [],
     }
 )
 def sights(paragraph: Paragraph) -> Iterator[Fact]:
@@ -271,6 +276,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
+    if mark.value == "engine_ran_hot" and line.word(mark.first - 1) == "oil":
+        return None  # "oil temp 250"
     if line.word(mark.first) in _BEARINGS and line.word(mark.first - 1) in _NOT_OF_THE_CRANK:
         return None  # "cam bearings look good"
     if what_is_measured(line, mark.value):
@@ -288,9 +295,11 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     primed = PRIMING & {t.word for t in line.tokens}
     if mark.value in LEAVES_THE_ENGINE and (within_it or primed):
         return None  # "oil pouring out of the rockers", "behind it when I spin the pump"
-    if mark.value == "oil_sprayed" and _by_hand(line, mark.first):
+    if mark.value == "oil_sprayed" and by_hand(line, mark.first):
         return None
     inside = finding.stage is Stage.OPENED
+    if EXCEPT & {line.word(k) for k in (mark.last, mark.last + 1)} and inside:
+        return None  # "the bearings were all fine except number 6"
     if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
         return None  # "stripped the pump: gears good"
     sure = line.stances.surety(mark)
@@ -320,12 +329,6 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     spans = line.span([Mark(True, first, mark.last)])
     state = "absent" if absent else "present"
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
-
-
-def _by_hand(line: Line, at: int) -> bool:
-    """Whether somebody put the oil there: "squirted oil into the pump"."""
-    begins = at == line.clause(at).first or line.word(at - 1) in ACTORS
-    return begins and line.word(at) in ("squirted", "sprayed", "pumped", "poured")
 
 
 def _fails(line: Line, mark: Mark[str]) -> bool:

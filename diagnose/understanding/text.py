@@ -12,7 +12,7 @@ from typing import Protocol
 from diagnose.lookup.tokens import stem
 from diagnose.understanding.figures import figures
 from diagnose.understanding.unmarked import openings
-from knowledge.lexicon.plain import JOINED
+from knowledge.lexicon.plain import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
@@ -152,6 +152,20 @@ def stemmed(word: str) -> str:
     True
     """
     return stem(IRREGULAR.get(word, word))
+
+
+def is_done(word: str) -> bool:
+    """Whether a word is what is done, in a form of its own: "plugged" is no plug.
+
+    >>> is_done("plugged"), is_done("plugs"), is_done("leaking")
+    (True, False, False)
+    """
+    return word.endswith(("ed", "ing")) and stemmed(word) in NAMES_AND_DEEDS
+
+
+def is_bare_noun(word: str) -> bool:
+    """Whether a word names a part that is also something one does: "plug", "plugs", "drain"."""
+    return word in NAMES_AND_DEEDS or (word.endswith("s") and word[:-1] in COUNTED_PARTS)
 
 
 def spelled(text: str) -> str:

@@ -11,8 +11,9 @@ from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import (
     acted,
     head_of,
-    is_opening,
+    is_no_state,
     is_the_rest,
+    is_word_of,
     joined,
     linked,
     listed,
@@ -83,7 +84,6 @@ class Pair:
             "finding relief_seat_scored present",
             "finding relief_spring_short_or_broken present",
         ],
-        "drain plug was not tight": ["finding drain_plug_found_loose present"],
         "relief valve not stuck": [
             "finding relief_found_stuck absent",
             "finding relief_plunger_sticks absent",
@@ -92,7 +92,6 @@ class Pair:
         "engine bay covered in oil": ["finding oil_seen_outside present"],
         "he left the o-ring off the pickup": ["finding suction_seal_cut_or_missing present"],
         "loosened the filter": [],
-        "cleaned the pickup": [],
         "going to clean the pickup": [],
         "could the relief valve be stuck open?": [],
         "maybe the pickup is blocked": [],
@@ -106,6 +105,10 @@ class Pair:
         "a chip wedged in the relief valve": ["finding debris_on_relief_seat present"],
         "plenty of oil in the engine": [],
         "the filter was changed, a valve stuck": [],
+        "cracked the filter loose": [],
+        "the pan is bone dry, rear main drips": ["finding seal_or_gasket_wet present"],
+        "rod bearings all fine except number 6 which was spun": ["finding shell_spun present"],
+        "lost its water through a split hose": [],
     }
 )
 def parts_and_places(paragraph: Paragraph) -> Iterator[Fact]:
@@ -173,19 +176,21 @@ def _states(
     """Parts with the state each is in."""
     for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
         inside = [t for t in things if t.overlaps(mark)]
-        if any(not _is_word_of(t, mark) for t in inside) or line.word(mark.first - 1) in ACTED:
+        if any(not is_word_of(t, mark) for t in inside) or line.word(mark.first - 1) in ACTED:
             continue
         if line.word(mark.first) in LEAKS and looked_for(line, mark.first):
             continue  # "checked the pipes, leaks and the level"
         if line.word(mark.first) == "sound" and line.word(mark.last) in SOUNDS_SO:
             continue  # "the big ends sound quiet"
-        if is_opening(line, mark) or _of_what_follows(line, mark):
+        if _of_what_follows(line, mark):
             continue
         if State.COLD in meanings and line.word(mark.last) in STARTS:
             continue  # "blew the filter off on a cold start"
         if line.tokens[mark.first].stem == "come" and line.word(mark.last) in DRAWN_OUT:
             continue  # "the dipstick came out clean", "the filter came off hard"
         those = _parts_of(line, mark, [t for t in things if t not in inside])
+        if is_no_state(line, mark, meanings, those):
+            continue
         fine = State.FINE in meanings and bool(those)
         if fine and (not linked(line, those[0], mark) or is_the_rest(line, those[0])):
             continue
@@ -200,12 +205,6 @@ def _states(
             marks = (mark, *those)
         for thing in those:
             yield from _meant(line, mark, meanings, thing, marks)
-
-
-def _is_word_of(thing: Mark[Thing], state: Mark[object]) -> bool:
-    """Whether a word that names no part of the pressure is one of a state's: "has a ring in it"."""
-    within = state.first <= thing.first and thing.last <= state.last
-    return within and thing.value.family == "other" and len(state) > len(thing)
 
 
 def _of_what_follows(line: Line, mark: Mark[object]) -> bool:

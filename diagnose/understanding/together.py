@@ -7,12 +7,19 @@ from collections.abc import Iterator
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
+from diagnose.understanding.joining import by_hand
 from diagnose.understanding.paragraph import Line, Paragraph, new_now, what_is_measured
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
 from knowledge.lexicon.sights_beside import OF_ANOTHER, OF_NEAR
-from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS
+from knowledge.lexicon.sights_kinds import (
+    NEVER_DENIED,
+    NOT_DONE,
+    NOT_INSIDE,
+    OF_OTHERS,
+    RUNS_OUT,
+)
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
@@ -31,6 +38,10 @@ _NEGATION = frozenset(NEGATION)
         "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
         "was lazy with the rods and didn't measure them": ["finding clearances_built_wide present"],
         "going to measure the rods": [],
+        "poured a pint of oil down the filter head": [],
+        "drained the oil and pulled the plug": [],
+        "the drain passages were plugged": ["finding returns_blocked present"],
+        "the gauge never moved off zero": [],
         "the gasket does not cover the port": ["finding gasket_masks_port absent"],
         "my brother's gasket hid half of the port": [],
         "could the gasket hide the port?": [],
@@ -65,6 +76,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
     stance = Stance.STATED
     for place in found.places:
         stance |= line.stances.of[place]
+    if found.finding in RUNS_OUT and any(by_hand(line, place) for place in found.places):
+        return None  # "poured oil down the hole in the filter head"
     if found.finding in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
     if found.finding in NOT_DONE and found.negates and line.word(len(line.tokens) - 1) != "yet":

@@ -56,6 +56,7 @@ _AHEAD = 6  #: words between a result and the trial behind it
         "my friend replaced his pump and it fixed it": [],
         "tried thicker oil, helped a bit": ["trial thicker_oil helped"],
         "the mechanic says it needs a new pump": [],
+        "low pressure. The fuel pump leaked. Changed the pump, gauge is back to normal": [],
         "cleaned the relief valve no change": ["trial relief_cleaned no difference"],
         "changed the filter, now pressure is lower than before": [],
         "since I changed the oil pump the light stays on": [],

@@ -56,7 +56,18 @@ WETTED = _set(
 ACTED = _set("to i we he they ill lets")
 #: what somebody does to a part, in words that may say how it was found
 DEEDS = _set("blew cut split undid broke bent took put left tore")
+#: behind "all fine": some are not
+EXCEPT = _set("except apart besides bar excepting save")
+#: beside "the pan is dry": it is of the outside
+OUTSIDE = _set(
+    "leak leaks leaking filter drip drips dripping outside underneath lift ramp seal seals gasket main cover covers"
+)
+PANS = _set("pan sump")
+#: before "the filter loose": somebody undid it
+UNDOES = _set("cracked crack broke break got get knocked undid twisted")
 ACTORS = _set("and then i we he they she just also")
+#: what somebody does with oil
+POURS = _set("squirted sprayed pumped poured tipped")
 ARTICLES = _set("the a an my this it")
 #: a part is not there: "left the o-ring off", "forgot the o-ring"
 LEFT = _set("left leaving forgot forgotten omitted")

@@ -209,6 +209,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "cooler_found_blocked",
     ),
     "water_in_sample": ("only_small_seeps",),
+    "-water_in_sample": ("oil_milky",),
     "pump_belt_off": ("pump_bolts_loose",),
     "too_much_drive_float": ("crank_end_float_over",),
     "pump_housing_burst": ("pump_casting_cracked",),

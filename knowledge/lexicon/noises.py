@@ -78,7 +78,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "noise|noises|noisy|clatter|racket|rattle|tapping from|in|at|up|on the? top|upper|valve|rocker|rockers|head|valves|valvetrain end?",
         "tappet|tappets|lifter|lifters|valve|rocker|valves noise|noises|clatter|rattle|tick|chatter|racket|clack",
         "top|upper end|half noisy|loud|clattery|clatters|rattles",
-        "clatter|clattering|tapping|ticking",
+        "clatter|clattering|=tapping|ticking",
         "=tac|=tak|=tic|=tick|=tick-tick|=tap|=clac|=clack =tac|=tak|=toc|=tic|=tick|=tock|=tap|=clac|=clack",
     ),
     Shows.RATTLE: (

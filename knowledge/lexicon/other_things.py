@@ -33,7 +33,43 @@ NOT_MISSING = frozenset(
 )
 #: shortly after "high pressure": it is a part
 NOT_TOO_HIGH = frozenset(
-    ["pump", "pumps", "spring", "springs", "fuel", "hose", "line", "washer", "side"]
+    [
+        "pump",
+        "pumps",
+        "spring",
+        "springs",
+        "fuel",
+        "hose",
+        "line",
+        "washer",
+        "side",
+        "one",
+        "version",
+        "type",
+    ]
+)
+#: what drops is the speed of the engine, where a figure of it follows
+OF_SPEED = frozenset(["idle", "idles", "revs", "rpm", "tickover", "it", "and", "then"])
+#: before "from 8 to 17": the pressure was raised once, and does not waver
+JUMPED = frozenset(["jumped"])
+UPWARDS = frozenset(["from", "to", "up"])
+#: behind "good and": how hot it is
+AND_WARM = frozenset(["warm", "hot", "warmed"])
+#: a hose that carries no oil, by what else its sentence names
+HOSES = frozenset(["hose", "hoses", "pipe", "pipes"])
+WATER = frozenset(
+    [
+        "water",
+        "coolant",
+        "radiator",
+        "rad",
+        "heater",
+        "boiled",
+        "overheated",
+        "overheating",
+        "steam",
+        "antifreeze",
+    ]
 )
 #: before "the knock": it came from outside
 BLOW = frozenset(["after", "since", "from", "of"])

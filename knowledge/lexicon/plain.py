@@ -94,3 +94,8 @@ AGE_WORDS = _set(
     "about around roughly some only just over nearly almost has have had got with at on the clock it its now so far "
     "total of running use from new old engine motor car truck boat tractor bike odometer meter hour original genuine"
 )
+#: parts whose names are also what one does: "plugged" says nothing of a plug
+COUNTED_PARTS = frozenset(
+    ["plug", "block", "filter", "screen", "switch", "cap", "bolt", "seal", "pipe", "vent"]
+)
+NAMES_AND_DEEDS = COUNTED_PARTS | frozenset(["pump", "drain", "lead", "line"])

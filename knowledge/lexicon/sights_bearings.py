@@ -260,7 +260,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "loose|race|racing|wide|generous bearing? clearances|clearance",
         "never|didnt|without|not check|checked|measure|measured|measuring|plastigaged|plastigauged|checking the? bearing? clearances|clearance",
         "@not|never plastigaged|plastigauged|plastigage|plastigauge",
-        "@not|never measure|measured|mic|miced|check|checked the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",
+        "@not|never measure|measured|mic|miced|plastigage|plastigaged the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",
     ),
     "bearings_failed_again": (
         f"second|third|another|repeat set|time|bearing of|on|in|failure? {_BRG}",

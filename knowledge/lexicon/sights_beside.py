@@ -22,6 +22,9 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
     "dipstick_dry": _set("the"),
     "several_alike": _set("engine motor block model unit make"),
     "lamp_dead_with_key_on": _set("off"),
+    "clatters_only_at_high_revs": _set("in within after quickly fast slowly straight fine ok"),
+    "camshaft_broken": _set("in"),
+    "level_correct": _set("at to up coming over around through down up"),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
         "goes went creeps crept drifts"
@@ -33,7 +36,9 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
-    "engine_ran_hot": _set("smoked smokes smoking oil pressure"),
+    "engine_ran_hot": _set("smoked smokes smoking oil pressure when whenever once until if"),
+    "dipstick_dry": _set("like if though spins spun turns"),
+    "filter_found_loose": _set("cracked crack broke break got get spun knocked undid twisted"),
     "earlier_breakage": _set(
         "sender senders sensor sensors gauge gauges switch filter battery alternator"
     ),
@@ -64,6 +69,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "sender_wire_off": _set("pulled pull pulling took take taking slid plug spark ht coil"),
     "level_high": _set("pressure gauge needle psi pointer reading if when unless"),
     "too_much_poured_in": _set("if when unless"),
+    "oil_on_bodywork": _set("hose line tube pipe"),
     "oil_seen_outside": _set(
         "fuel petrol gasoline gas coolant water antifreeze air brake hydraulic exhaust vacuum steering"
     ),

@@ -47,7 +47,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "whole|entire bottom|lot|set|end .. bearings|shells wiped|gone|ruined|shot|burnt",
     ),
     "worst_far_from_pump": (
-        "far|furthest|farthest|rear|front|last end|bearing|main|cylinder|journal .. starved|worst|worse|dry|driest",
+        "far|furthest|farthest|rear|front|last end|bearing|cylinder|journal .. starved|worst|worse|dry|driest",
+        "far|furthest|farthest|rear|front|last main .. starved|worst|worse|driest",
         "worst|worse|driest at|on|towards|toward the? far|furthest|farthest end|from|one? pump?",
         "worse|worst the? further|farther|furthest|more from|away the? pump?",
     ),
@@ -145,7 +146,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "looped the oil? cooler lines|hoses",
     ),
     "gallery_plug_found_missing": (
-        "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been|never|not? left|missing|out|fell|fallen|gone|popped|blown|forgotten|fitted|in out|off|behind?",
+        "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been? left|missing|out|fell|fallen|gone|popped|blown|forgotten out|off|behind?",
+        "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been? never|not been? fitted|in|put|installed|refitted in|back?",
         "forgot|forgotten|omitted|missing|left|lost|no the|a|one|out? oil? gallery|galley|oilway|cup|pipe|press-in|threaded plug|plugs",
         "missing|forgotten gallery|galley|oil|passage|cup plug|plugs",
     ),
@@ -184,7 +186,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "broke|snapped|lost|shed|dropped|failed|shattered|let a|an|the|go|its|some? rocker|lifter|valve|spring|tensioner|guide|ring|piston|pushrod|rod|chain|gear|tooth|camshaft|pieces before|earlier|last|ago|then|previously|once|years",
     ),
     "started_unprimed": (
-        "no|without|never|not|skipped|forgot any|did|the|to? pre-oiling|preoiling|priming|pre-lube|prelube|primed|prime|pre-oiled before|it|the|oil|system|engine?",
+        "no|without|never|not|skipped|forgot any|did|the|to? pre-oiling|preoiling|=priming|pre-lube|prelube|=primed|pre-oiled before|it|the|oil|system|engine?",
         "started|fired it|up|dry? without priming|pre-oiling|prelube|oil|turning",
         "did|was @not|never prime|primed|pre-oil|preoil|prelube|pre-lube|pre-oiled",
     ),
@@ -328,7 +330,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "switch .. wrong|bad|faulty|dead|stuck on|with|under|against known|test|air|compressed|gauge|pressure",
     ),
     "oil_loss_fast": (
-        "ran|run|went|runs|emptied|dumped|pumped|lost|loses|threw|blew|pissed|gushing|poured out|of|itself|its|all|every|the|most|dry|from|nearly? out|of|all|its|the|oil|nearly|itself|drop oil|sump|itself|out|everything =out|=in|=within|=all|=on|=fast|=over|=everywhere|=overnight|=instantly",
+        "ran|run|went|runs|emptied|dumped|=pumped|lost|loses|threw|blew|pissed|gushing|poured out|of|itself|its|all|every|the|most|dry|from|nearly? out|of|all|its|the|oil|nearly|itself|drop oil|sump|itself|out|everything =out|=in|=within|=all|=on|=fast|=over|=everywhere|=overnight|=instantly",
         "losing|loses|lost|leaks|leaking|pouring oil|it|out =fast|=quickly|=rapidly|=badly|=everywhere|=litre|=quart|=gallon",
     ),
     "oil_on_bodywork": (

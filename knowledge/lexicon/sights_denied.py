@@ -71,7 +71,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "stopped|shut|switched|turned|killed off|down? as soon as|within|in a|few|@seconds|seconds?",
         "stopped|shut|switched|turned|killed it|her|the-engine|engine off|down? again? after|in|within only|just|about|less-than? @seconds",
         "pulled|coasted|rolled into|onto|in a|the? layby|lay-by|verge|shoulder|car-park and|& switched|shut|turned|killed|stopped|cut off|it|her|engine|the",
-        "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|coasted|declutched|pulled immediately|over|straight|promptly|off",
+        "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|=coasted|=declutched|=pulled immediately|over|straight|promptly|off",
         "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|coasted|declutched|pulled at once",
         "declutched|coasted and|to .. once|immediately|stop|coasted",
         "shut|switched off|down|it .. by the driver|rider|owner at",
@@ -99,7 +99,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "lamp|light|warning|alarm|buzzer =didnt =come|=light|=sound|=illuminate on|up?",
     ),
     "sender_connector_loose": (
-        f"connections|connection|connectors|connector|terminals|terminal|plug|plugs|wiring {_CHECKED}? {_CHECKED}? {_GOOD}",
+        f"connections|connection|connectors|connector|terminals|terminal|wiring {_CHECKED}? {_CHECKED}? {_GOOD}",
+        f"sender|sensor|switch|electrical|wiring|gauge|pin plug {_CHECKED}? {_CHECKED}? {_GOOD}",
         "gauge connections checked",
         "cleaned|checked all? the? connections|connectors|terminals",
     ),

@@ -178,7 +178,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "oil in|into the? footwell|cabin|cockpit",
     ),
     "sender_leaks_oil": (
-        "leak|leaks|leaking|leaked|weeps|weeping|seeps|pushes|pushing|pumps|pumping oil through|into|out|up|down of|into|the|its|up? plug|connector|wire|wires|"
+        "leak|leaks|leaking|leaked|weeps|weeping|seeps|pushes|pushing|pumps|=pumping oil through|into|out|up|down of|into|the|its|up? plug|connector|wire|wires|"
         "loom|harness|pins|terminal",
         "wires|wire|wiring|plug|connector|loom|harness|pigtail|terminals is|are|was|were|all? soaked|full|wet|swimming|dripping|oily|saturated|covered in|with|"
         "of? oil?",

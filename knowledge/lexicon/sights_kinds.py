@@ -207,6 +207,16 @@ MAY_BE = frozenset(
 )
 #: oil that leaves the engine, unless it comes out of these
 LEAVES_THE_ENGINE = frozenset(["oil_sprayed", "oil_loss_fast", "oil_seen_outside"])
+#: oil that runs out by itself, not what somebody pours in
+RUNS_OUT = LEAVES_THE_ENGINE | frozenset(
+    [
+        "filter_seat_leaks",
+        "seal_or_gasket_wet",
+        "oil_on_the_ground",
+        "oil_on_bodywork",
+        "rockers_flooded",
+    ]
+)
 INSIDE_THE_ENGINE = frozenset(
     [
         "rocker",

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 _OUT = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
 _POURS = (
-    "pouring|poured|pours|gushing|gushed|pumping|pumped|spewing|spewed|pissing|pissed|flooding|flooded|streaming|"
+    "pouring|poured|pours|gushing|gushed|=pumping|=pumped|spewing|spewed|pissing|pissed|flooding|flooded|streaming|"
     "dumping|dumped|running|ran|rushing"
 )
 _ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
+_BIG = "heavy|massive|catastrophic|huge|serious|rapid|severe|large|total|sudden|big|complete"
 #: the finding, by what is said when it is there
 SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
@@ -61,7 +62,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "spraying|squirting|gushing|sprayed|squirted|spurting|spurts|sprays|squirts oil",
         "spray|jet|fountain|geyser|shower|stream of hot? oil",
         "oil all over|everywhere the? engine|under|inside bay|compartment|bonnet|hood|engine",
-        "oil pumping|pouring|spewing out",
+        "oil =pumping|pouring|spewing out",
         "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the? white|milky|black|hot? milky|white? =oil",
         "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the|white|milky|black|hot? milky|white? =oil",
         "engine bay|compartment|underside of? the? bonnet|hood? was|is|were|all|of|completely|absolutely? covered|coated|plastered|sprayed|splattered|drenched in|with oil",
@@ -100,9 +101,13 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "=oiled|=oiling down? the? track|road|circuit",
     ),
     "oil_loss_fast": (
-        f"lost|lose|losing|loses|dumped|dumping|dumps|threw|spat|blew|shed|pumped|pumping {_ITS} of|out? the|its|my|her|"
+        f"{_BIG} and? {_BIG}? engine? oil? leak|leakage",
+        f"{_BIG} and? {_BIG}? engine? oil loss",
+        f"{_BIG} and? {_BIG}? loss of all? the|my|its|engine? oil|lubricant",
+        f"leak is|was|got|became|turned very|really|too? {_BIG}",
+        f"lost|lose|losing|loses|dumped|dumping|dumps|threw|spat|blew|shed|=pumped|=pumping {_ITS} of|out? the|its|my|her|"
         "of|sump? oil",
-        f"{_ITS} of? the|its|my|her? oil is|was|had|has? gone|lost|dumped|drained|out|pumped|leaked|disappeared|ran|"
+        f"{_ITS} of? the|its|my|her? oil is|was|had|has? gone|lost|dumped|drained|out|=pumped|leaked|disappeared|ran|"
         "poured|came|in|on|spewed out|over|the?",
         f"oil {_POURS} out|from|everywhere",
         "@volume|quarts|litres|liters of? oil? gone|lost|vanished|disappeared|went in|within|over? @time|hour|minutes?",
@@ -110,9 +115,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "sudden|rapid|massive|catastrophic|total|complete|severe|major oil loss|leak",
         "sudden|rapid|massive|total|complete|severe loss of? engine? oil",
         "losing|lost|loses oil fast|rapidly|quickly|suddenly",
-        "emptied|emptying|emptied|pumped|dumped itself|its|the|out itself|sump|oil|onto|all|pan|on",
+        "emptied|emptying|emptied|=pumped|dumped itself|its|the|out itself|sump|oil|onto|all|pan|on",
         "let|letting all? the|its? oil out",
-        "oil pumped|pumping overboard|out",
+        "oil =pumped|=pumping overboard|out",
         "sump|pan|crankcase|engine|it drained|emptied itself|completely|out",
         "emptied|emptying|drained|empties the|its|my whole|entire? sump|crankcase|pan|tank",
         "lost nearly|almost|about|practically? all|most|half|the-lot of it|them",
@@ -126,10 +131,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil supply|contents was|were? lost|exhausted",
         "oil had|has|was|found|to|have? had|has|was|found|to|have? been? =lost",
         "ran|run|running itself? out of oil within|in|after|inside",
-        "dumped|threw|spat|pumped|blew|lost @volume of? oil? on|onto|over|in|into|out|overboard|within",
+        "dumped|threw|spat|=pumped|blew|lost @volume of? oil? on|onto|over|in|into|out|overboard|within",
         "half|most|all of? the|its? oil was|had|has? gone|lost|missing",
-        "dumped|lost|pumped|puked the lot",
-        "drained|emptied|dumped|dropped|pumped its|all|the-whole-lot|everything all|oil|lot|sump|contents? on|over|onto|into|in|out the|my? floor|road|yard|drive|car-park|ground|bilge|street|carpark|shed",
+        "dumped|lost|=pumped|puked the lot",
+        "drained|emptied|dumped|dropped|=pumped its|all|the-whole-lot|everything all|oil|lot|sump|contents? on|over|onto|into|in|out the|my? floor|road|yard|drive|car-park|ground|bilge|street|carpark|shed",
         "gallon|gallons|litres|quarts of oil? in|on|all-over the? bilge|floor|road|ground|drive|tray",
     ),
     "oil_caught_fire": (

@@ -229,7 +229,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "cooler core|tube failed|blew|burst|holed|gone",
     ),
     "water_at_the_drain": (
-        "water|coolant came|drained|ran|poured|drawn|out|pumped out|first|from|before|off out|first|of|from|the? sump|pan|"
+        "water|coolant came|drained|ran|poured|drawn|out|=pumped out|first|from|before|off out|first|of|from|the? sump|pan|"
         "drain|oil|crankcase|bottom",
         "water|coolant came|ran|drained out first|before",
         "drained .. water|coolant out|from|first|of",

@@ -54,14 +54,14 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "no ticking|clatter|tapping from|at the? top|lifters",
     ),
     "clatters_only_at_high_revs": (
-        f"{_LIFTERS} pump|pumped|pumping up",
+        f"{_LIFTERS} pump|=pumped|=pumping up",
         f"{_LIFTERS} noisy|clatter|rattle|tick|noise only? at|above|over high|@rpm revs|rpm?",
         "clatters|clatter|rattles only at|above high|@rpm",
     ),
     "lifters_found_drained": (
         f"{_LIFTERS} .. drained|collapsed|bled|empty|flat|deflated|spongy|leaked down?",
         f"collapsed|drained|flat|empty|spongy {_LIFTERS}",
-        f"{_LIFTERS} @not pumped|pumping|pump up",
+        f"{_LIFTERS} @not =pumped|=pumping|pump up",
     ),
     "rocker_shaft_found_worn": (
         "rocker shaft|shafts|bushes|bushings|arms is|was|are|were|badly|very|found|all|grooved? badly|very|all|found|quite? worn|grooved|scored|loose",

@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
 NEGATION = [
     "no",
     "not",
@@ -152,7 +157,8 @@ HEDGES: dict[float, tuple[str, ...]] = {
 }
 _DO = (
     "try|replace|swap|change|fit|check|pull|drop|order|put|rebuild|install|clean|take|get|run|buy|open|look|"
-    "do|add|prime|have|send|test|strip|tear|remove"
+    "do|add|prime|have|send|test|strip|tear|remove|rering|re-ring|hone|bore|regrind|redo|reseal|stick|throw|plastigage|"
+    "plastigauge|weld|braze|unbolt|flush|hook|yank"
 )
 #: work that is only planned, in the plain form of the verb
 DO = frozenset(_DO.split("|"))
@@ -214,9 +220,11 @@ GUESSED = (
     "probably|maybe|perhaps|possibly|likely just|only? a|an|the|my|its|something|some",
     "dude|seller|bloke|chap|fella|lad|neighbour|neighbor|kid|uncle|dad|brother|trader|salesman|workshop|engineer|fitter|builder|yard|agent|technician|specialist|machinist|club|forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
     "suggests|suspects|blames|told|say|think|thought|saying",
+    "another|others|somebody|second|third|next|most|half|one says|say|said|reckons|reckon|swears|blames|suggested|suggests",
     "and|he|she|they|then said|says|reckoned|reckons|thought|thinks|decided|claimed|insisted it|its|the|that|my? "
     "pump|switch|sender|sensor|bearings|bearing|relief|spring|filter|pickup|crank|rings|mains|sending-unit",
     "possible|potential",
+    "thinking it|its|the|that|they|maybe|one|perhaps",
     "was|been|im|were|got told that|these|they|this-engine|some|you|its|it",
     "read|heard somewhere|online|that|about these|they|it|this",
     "is|are? due to",
@@ -233,35 +241,9 @@ NAMED = (
     "i|id|ill|would|we bet|wager|say|guess|suspect it|its|a|the|that|on|my|your|you",
     "my|best|only guess|bet|theory|suspicion|money|hunch",
 )
-SEEN = frozenset(
-    [
-        "found",
-        "find",
-        "saw",
-        "see",
-        "seen",
-        "showed",
-        "shows",
-        "revealed",
-        "measured",
-        "opened",
-        "pulled",
-        "stripped",
-        "inspected",
-        "apart",
-        "looked",
-        "removed",
-        "dropped",
-        "dismantled",
-        "inspection",
-        "teardown",
-        "discovered",
-        "noticed",
-        "took",
-        "taking",
-        "cut",
-        "tested",
-    ]
+SEEN = _set(
+    "found find saw see seen showed shows revealed measured opened pulled stripped inspected "
+    "apart looked removed dropped dismantled inspection teardown discovered noticed took taking cut tested"
 )
 #: feared, hoped or expected, and so not seen
 FEARED = (
@@ -292,6 +274,8 @@ OTHER_ENGINE = (
     "problems|bad|worn|his|her|nearly|oil|pressure same?",
     f"my|a|his|her|our {_PERSON} has|had|owns|owned|bought|got|runs|ran|drives|drove|with .. {_MACHINE}",
     f"my|a|his|her|our {_PERSON} runs|uses|drives|owns|always|swears",
+    f"{_PERSON}|guy|bloke|fella|lad of =mine|=ours with .. {_MACHINE}",
+    f"{_PERSON}|guy|bloke|fella|lad of =mine|=ours runs|uses|drives|owns|has|had|bought|got a|an|the? .. {_MACHINE}|@pressure|@number|identical|same",
     f"my|a|his|her|our {_PERSON} =who|=that had|has|owns|owned|bought|got|runs|ran|drives|drove .. {_MACHINE}|one",
     f"my|a|his|her|our {_PERSON} .. in|on|with =his|=hers|=theirs",
     f"my|a|his|her|our {_PERSON} .. his|her|their|hers|theirs own? {_MACHINE}|{_PIECES}",
@@ -302,6 +286,7 @@ OTHER_ENGINE = (
     "the|a|that donor|parts|spare|scrap car|engine|motor|truck|boat|block|one",
     "another|someone|somebody|different|other|others guy|else|elses|owner|engine|boat|truck|car|tractor|people|folks|had",
     "guy|guys|bloke|blokes|chap|chaps|fella|fellow|lad on|at|in|who|with|cured|fixed|had",
+    "other|plenty|dozens of? big|small? =engines|=motors|=v8s|=builds|=big-blocks|=small-blocks|=blocks",
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "against|versus|vs @pressure|@number|@range on|in|for|of the other",

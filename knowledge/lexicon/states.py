@@ -298,7 +298,7 @@ STATES: dict[State, tuple[str, ...]] = {
     State.LEAKING: (
         "badly|still|slightly? leaking|leaks|leak|leaked|leakage",
         "weeping|weeps|weep|seeping|seeps|seep|seepage|dripping|drips|pouring|pours|gushing|gushes|spraying|"
-        "sprays|squirting|squirts|pissing|spewing|pumping",
+        "sprays|squirting|squirts|pissing|spewing|=pumping",
         "wet|soaked|oily",
         "escaping|escapes|getting|coming|leaking past|from|out",
         "leak was|is|has|been? been? traced|tracked to|down",
@@ -327,6 +327,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "in? back to front",
         "faces|facing|faced|went|put|is|was the wrong|other way|side? up|out|in?",
         "faces|facing|faced in|inwards|inward",
+        "faces|facing|faced|went|put|is|was inwards|backwards",
         "in|fitted|installed backwards",
         "swapped over|around|round",
     ),
@@ -345,7 +346,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "in perfect|good|excellent|great|fine condition|order|shape|nick",
         "nothing wrong",
         "grey|gray|dull|silver|smooth|even|satin and|,|colour|color|in? and? smooth|even|unmarked|matt|grey|gray|colour|color",
-        "brand|as-good-as|like|as brand? new",
+        "as-good-as|like|as brand? new",
         "no fault|problem|wear|damage|issues found?",
         "checked out ok|fine|good?",
         "checked ok|fine|good",

@@ -82,7 +82,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_ENGINE} + seized|locked_solid|locked_up|siezed|tightened_up|nipped_up|frozen_solid|@not_turn_with|stuck_solid - full|drained|traps|trap|blocked|not|no|pump|valve|plunger|relief|bolt|rotor|hasnt|almost|before|wasnt|isnt|chain|thermostat|turbo|bearing_seized|screw|plug|gallery|bunged|packed",
     ),
     "hard_to_turn": (
-        "turn|turns|crank|cranks|spin|spins|swing|rotate|turning|starter + hard|stiff|barely|hardly|tight|labours|labors|struggles|heavy|strains|slow|slowly|groans - not|no|smooth|brake|right|left|corner|corners|bend|needle|gauge|screw|pump|easy|oil|light|isnt|cold|light_barely",
+        "turn|turns|crank|cranks|spin|spins|swing|rotate|turning|starter + hard|stiff|barely|hardly|tight|labours|labors|struggles|heavy|strains|slow|slowly|groans - not|no|smooth|brake|right|left|corner|corners|bend|needle|gauge|screw|pump|easy|oil|light|isnt|cold|light_barely|turbo|compressor|wheel",
     ),
     "locked_then_freed": (
         "seized|locked|solid|siezed|nipped & then|after|later|once|when|cooling|cooled|cold & turn|turned|free|freed|freed_off|let_go|unstuck|came_free|restarted|rotated|spun - pump|relief|valve|plunger|@not_free|bolt|never",
@@ -151,7 +151,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
 }
 TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
     "crank_scored": (
-        f"{_JOURNAL}|crank + smooth|unmarked|perfect|polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
+        f"{_JOURNAL}|crank + smooth|unmarked|perfect|look_polished|are_polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
     ),
     "hard_to_turn": (
         "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|drill|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",

@@ -58,7 +58,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "pickup|pick-up|strainer|=pick_=up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
     ),
     "pickup_tube_crack_seen": (
-        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|braze|weld|solder - plug_hole|centre_tube|no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
+        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|=braze|=weld|=solder - tack|plug_hole|centre_tube|no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
     ),
     "pickup_bent": (
         f"{_PIPE} + bent|twisted|kinked|out_of_line|cocked|crooked - no|not|bolt|gauge|hose",
@@ -148,11 +148,11 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "bypass|by-pass + wrong|backwards|upside|reversed|wrong_side|wrong_way|left_out|misassembled",
     ),
     "filter_not_listed": (
-        "filter|can|cartridge + wrong|@not_list|@not_listed|@not_right|isnt_one|for_another|for_a_different|not_the_right|not_the_one|cheap_copy|no-name|off_a|too_short|too_small|wrong_one - gasket|bypass|relief|valve|screen|pump|stuck|thread|way",
+        "filter|can|cartridge + wrong|@not_list|@not_listed|@not_right|isnt_one|for_another|for_a_different|not_the_right|not_the_one|cheap_copy|no-name|off_a|too_short|too_small|wrong_one - gave|sold|sent|ordered|gasket|bypass|relief|valve|screen|pump|stuck|thread|way",
         "part_number|number + filter|can + @not|wrong|different|isnt",
     ),
     "filter_packed": (
-        f"{_FILTER}|pleat|pleats + gunge|gunk|sludge|black_muck|packed|solid|clogged|choked|blocked|caked|plugged|tar|full_of|stuffed - no|not|clean|screen|pickup|sender|fuel|air|sump|gauze",
+        f"{_FILTER}|pleat|pleats + gunge|gunk|sludge|black_muck|packed|solid|clogged|choked|blocked|caked|=plugged|tar|full_of|stuffed - no|not|clean|screen|pickup|sender|fuel|air|sump|gauze",
     ),
     "adapter_gasket_displaced": (
         "adapter|adaptor|sandwich|base_plate|mounting_plate|filter_base|filter_housing + gasket|seal|o_ring|oring|ring + slipped|displaced|out_of|moved|broken|pinched|rolled|popped|torn|crooked|hanging|split - pump",
@@ -189,13 +189,13 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"plugs + {_GALLERY}|oil|all|every|each + all|every|accounted|counted + in|present|tight|fitted|there|sealed|good|place|accounted - spark|not|missing|one|drain|except|core|dropped|new|glow|fell|out|dumped",
     ),
     "oil_streams_from_open_hole": (
-        f"{_DRILL} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|pumping_out - =poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
+        f"{_DRILL} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|=pumping_out - =poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
     ),
     "one_bearing_gets_no_oil": (
         f"{_DRILL} & main|rod|big_end|bearing & no_oil|dry|nothing|no_sign & except|others|only|rest|all|but|one|number|@number - rocker|cam|pressure",
     ),
     "oil_wash_at_gallery_seal": (
-        f"{_DRILL}|inside & gushing|pouring|running|pissing|blowing|pumping|squirting & past|out_of|from|at & front_cover|gallery_seal|feed_tube|transfer|o_ring|oring|cover_gasket - rod|sender|crank_seal|leak_outside|block_onto",
+        f"{_DRILL}|inside & gushing|pouring|running|pissing|blowing|=pumping|squirting & past|out_of|from|at & front_cover|gallery_seal|feed_tube|transfer|o_ring|oring|cover_gasket - rod|sender|crank_seal|leak_outside|block_onto",
     ),
     "gallery_wall_weeps": (
         f"{_GALLERY}|casting|wall|web & air|dye|crack|porous|porosity & bubble|bubbles|bubbling|weep|weeps|seeping|came_through|through|leaking - sump|pump|gasket|tube|pickup|head_gasket|cylinder",

@@ -44,7 +44,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "gallery_plug|oil_plug|cup_plug|gallery_cup|gallery_plugs + sitting|lying|found|loose|rolling|in_the + timing_case|sump|pan|timing_cover|front_cover|bottom|case - no|not|new",
     ),
     "oil_wash_at_gallery_seal": (
-        "inside|internally|behind_the_cover|behind_the_timing_cover|behind_the_front_cover|into_the_timing_case|into_the_sump + oil + pouring|pissing|dumping|gushing|spraying|leaking|bleeding|pumping - no|not|rocker|outside|spray_bar|coolant|water|poured|turbo",
+        "inside|internally|behind_the_cover|behind_the_timing_cover|behind_the_front_cover|into_the_timing_case|into_the_sump + oil + pouring|pissing|dumping|gushing|spraying|leaking|bleeding|=pumping - no|not|rocker|outside|spray_bar|coolant|water|poured|turbo",
     ),
     "tank_empties_running": (
         "tank|oil_tank + empties|drains|goes_empty|runs_dry|level_drops|drops + running|while_riding|at_speed|while_it_runs|revs|run + crankcase|sump|engine|it - stands|standing|overnight|sits|fuel|petrol",
@@ -191,7 +191,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "they_all|these_all|all_of_them|every_one_of_them|most_of_these + do|do_that|do_it|are_like|suffer|the_same - reads|gauges|senders|dealer|say|said",
     ),
     "history_unknown": (
-        "bought|got|came|acquired|inherited + like_this|like_that|as_is|in_this_state|as_seen|as_a_project|sight_unseen - gauge|sender|pump|part|always|filter",
+        "bought|got|came|acquired|inherited + like_this|like_that|as_is|in_this_state|as_seen|as_a_project|sight_unseen - gauge|sender|pump|part|always|filter|been_like|was_like|like_that_since|like_this_since",
     ),
     "service_neglected": (
         "never|no|@not|hardly|rarely + oil_change|oil_changes|service|serviced|maintenance + had|has|had_an|ever|in|seen|been|done - i|yet|shows_no|light|noise|pump|pressure|gauge|wont|after_an|before|since_the|no_difference|no_change",

@@ -48,7 +48,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "too_thin|thinner_than|wrong_grade|thinner_grade + oil|manual|book|grade|handbook|viscosity - clearance|stick",
     ),
     "oil_grade_too_heavy": (
-        "@thick & supposed|book|manual|should|recommended|wants|handbook|calls_for|instead_of - same|as_the|per|like|tried|changed_to|went|switched",
+        "@thick & supposed|book|manual|should|recommended|wants|handbook|calls_for|instead_of - same|as_the|per|like|tried|changed_to|went|switched|wants_me|wants_us|wants_to|recommended_to",
         "too_thick|thicker_than|heavier_than|too_heavy + oil|manual|book|grade|handbook|viscosity - gasket|cold|stick|black",
     ),
     "oil_grade_as_manual": (
@@ -107,7 +107,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "drained|came_out|drain|got_out|ran_out + only|just|barely|hardly|less|missing|short|instead + quart|quarts|litre|litres|liter|liters|pint|pints|holds|takes|@volume - water|gallons_of_fuel|coolant|high",
     ),
     "too_much_poured_in": (
-        "overfilled|over-filled|over_filled|overfull|poured_in_too|put_in_too|too_much_oil|put_too_much - not|no|rocker|top|heads|intentionally|trial|held|steady|cured",
+        "overfilled|over-filled|over_filled|overfull|poured_in_too|put_in_too|too_much_oil|put_too_much - not|no|rocker|top|heads|intentionally|trial|held|steady|cured|thin|fuel|petrol|gas|diesel|stinks|reeks|reeked|smells",
     ),
     "oil_used_fast": (
         "burns|burning|uses|using|drinks|drinking|guzzles|losing|goes_through|consumes|consuming|consumption|eats + quart|litre|liter|pint|oil|quarts|litres + tank|@distance|miles|every|hour|hours|lot|heavily|week|more|fast|now|day|like - no|not|none|doesnt|water|coolant|fuel|hardly|little|smoke|burning_oil|clutch|smell",
@@ -157,7 +157,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "seal|rear_main|gasket|timing_cover|rocker_cover|valve_cover|front_cover + weeping|leaking|dripping|wet|oozing|seeping|leak|leaks|weeps|seeps|drips|pouring - no|not|pump|filter|pickup|dry|water|head_gasket|fuel|sender|drill|distributor|inside",
     ),
     "several_seals_at_once": (
-        "several|all|three|every|multiple|both|many + seal|seals|gaskets|gasket + leaking|weeping|leak|started|pushing|blowing|oozing & once|same_time|together|suddenly|at_once|all|started - no|not|new|fitted|replaced",
+        "several|all|three|every_seal|every_gasket|every_one|multiple|both|many + seal|seals|gaskets|gasket + leaking|weeping|leak|started|pushing|blowing|oozing & once|same_time|together|suddenly|at_once|all|started - no|not|new|fitted|replaced",
     ),
     "filler_cap_found_off": (
         "filler|filler_cap|oil_cap|oil_filler_cap|dipstick + left|off|forgotten|missing|sitting|not_on|loose|never_put|unseated|not_pushed|@not_replaced|not_back - nothing|low|oil_left|left_on|fell_off|gone|comes|bearing|relief|popped|blew|distributor|rotor|dry|main|radiator|smoke|stick_is_off|runs_off|marks",

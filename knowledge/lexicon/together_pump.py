@@ -116,7 +116,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "idler|idler_gear|idler_shaft|idler_pin|idler_spindle + out|walked|loose|moved|fallen|worked|proud|backed",
     ),
     "pump_casting_cracked": (
-        "crack|cracked|hairline|split + pump + casting|body|housing|case|flange|ear|neck - cover_gasket|gasket|vacuum|water|fuel",
+        "crack|cracked|hairline|split + pump + casting|body|housing|case|flange|ear|neck - split_the|get_at|get_to|cover_gasket|gasket|vacuum|water|fuel",
     ),
     "pump_housing_burst": (
         "pump + housing|body|casting|case + burst|exploded|blown|bits|shattered|smashed|broken|half - cracked|gasket|water|fuel",
@@ -190,7 +190,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_RELIEF}|{_PLUNGER} + shut|closed + jammed|seized|stuck|rusted|=frozen|solid - filter|bypass|thermostat|breather|open|throttle|exhaust|inlet",
     ),
     "relief_valve_stayed_open": (
-        f"plunger|piston|{_RELIEF} + stayed|stuck|jammed|hung|remained|held + up_the_bore|up_in|back_in|in_the_bore|off_its_seat|off_the_seat|open|half_way|halfway|part_way|in_its_bore - filter_bypass|rings|engine|throttle|pcv|thermostat",
+        f"plunger|piston|{_RELIEF} + stayed|stuck|jammed|hung|remained|held + up_the_bore|back_in|off_its_seat|off_the_seat|open|half_way|halfway|part_way - filter_bypass|rings|engine|throttle|pcv|thermostat",
     ),
     "relief_plunger_sticks": (
         f"plunger|piston|{_RELIEF} + @not_slide|@not_drop|@not_fall|sticky|sticks|=stuck|magnet_to|swearing|drift|tap_out|had_to_pull|pliers|tight_in - stuck_between|stuck_under|often|where|filter_bypass|rings|scuffed",

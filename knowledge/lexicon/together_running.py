@@ -50,19 +50,17 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         f"=lost|=loses|losing|dumped|emptied|drained|=pumped|threw|thrown|blew|blown|spat|ejected|shed|spilled|=leaked + {_WHOLE}|litres|quarts|great_rate|@volume|its|rapidly|fast + "
         f"oil|sump|sumpful|oil_in|road|dry|its_oil|lubricant - pressure|power|i|we|water|coolant|fuel|some|little|bit|drained_the|of_the_oil_was_drained|per|every|"
         "a_month|slowly|cap|filler|tank_empties|seal|dipstick|prime|changed|service|refilled|gauge|stick|each|no|not|used|drill|blew_it_out|cold_air|none",
-        "heavy|massive|catastrophic|huge|serious|rapid|severe|large|total|sudden|big|complete + loss_of_oil|oil_loss|oil_leak|leak|leakage|loss_of_all_oil|loss_of_engine_oil|"
-        "loss_of_lubricant - pressure|no|not|water|coolant|vacuum|air|pressure_loss|internal",
         "oil_loss|loss_of_oil|oil_quantity|oil_level|oil_contents + rapid|rapidly|minutes|hour|minute|quarts|litres|fell_to_zero|to_zero|fast|seconds|fell_rapidly - pressure|no|not|every",
         "minute|minutes|hour|hours|seconds|mile|miles|@time|@distance & tank|sump|oil|engine & empty|emptied|gone|dry|disappeared|all_gone|vanished|none_left - pressure|changed|ago|change|"
         "since|service|filter|overhaul|next|morning|overnight|standing|rebuild|tank_tap|crank|used|warm|stood|checked|temperature|topped|after_running|every|pump|inside",
-        "oil + gushed|gushing|poured_out|pouring_out|streamed_out|pumping_out|pissing_out|haemorrhaged|hemorrhaged|flooded_out|torrent|cascading - drill|bath|drain|rocker|cover|hole_in|gallery|cranked|crank|"
+        "oil + gushed|gushing|poured_out|pouring_out|streamed_out|=pumping_out|pissing_out|haemorrhaged|hemorrhaged|flooded_out|torrent|cascading - drill|bath|drain|rocker|cover|hole_in|gallery|cranked|crank|"
         "past|port|into_the_timing|prime",
     ),
     "dipstick_low": (
         "oil|level|sump|it + minimum|under_minimum|below_minimum|far_too_low|too_low|very_low|@not_much_oil_left|low_on_oil|under_min|below_low|quart_low|down_by|well_down|half_empty|"
         "critically_low|dangerously_low - pressure|reads|reading|shows|showing|temperature|coolant|temp|water|fuel|gauge|gas",
         "@volume|quart_and_a_half|litre_and_a_half|half_a_gallon|pint_and_a_half|couple_of_quarts|couple_of_litres + short|low|shy|down|to_fill|to_top|added|needed|required|missing|"
-        "to_bring - per|every|over|too_much|coolant|antifreeze|radiator|water|fuel|overfull|a_day|hour|drained|week|miles|tank|too_low_a|used|high|adding|were_left|was_left|remained|thicker|heavier|quieted|calmed|settled",
+        "to_bring - per|every|over|too_much|coolant|antifreeze|radiator|water|fuel|overfull|a_day|hour|drained|week|miles|tank|too_low_a|used|high|adding|were_left|was_left|remained|thicker|heavier|quieted|calmed|settled|gallery|hole|port|filter_head|down_the|down_a|line|pipe",
         "not_much|@not_much|hardly_any|little|next_to_no + oil_left|oil_in_it|oil_in_the_sump|oil_remained|left_in_it|left_in_the_sump - pressure|rockers",
     ),
     "dipstick_dry": (
@@ -174,7 +172,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "parked|shut|last_night|stopped|switched|yesterday|good|fine & next_morning|restart|today|next_day|restarted|started_again|next_start & none|nothing|zero|no_pressure|no_oil_pressure|dead|gone|not_a - fuel|battery|noise|warm|hot",
     ),
     "oil_not_checked_long": (
-        "level|oil|dipstick|stick + never|not|@not|nobody|last + looked|checked|dipped|check|looked_at + months|since|weeks|ever|long|years|months_before|purchase|owner|owned|neglected|never|months_ago|ages - yet|correct|good|fine|before_starting|pressure|gauge|"
+        "level|oil|dipstick|stick + never|not|@not|nobody|last + looked|checked|dipped|check|looked_at + months|since|weeks|ever|long|years|months_before|purchase|owner|owned|neglected|never|months_ago|ages - yet|correct|good|fine|before_starting|pressure|gauge|gone_up|went_up|risen|higher|since_the_last|since_i_last|"
         "just|grade|i_have_not|i_havent|have_not|havent|leak|temperature",
         "never|nobody|no_one|seldom|@not + checked_the_oil|checked_the_level|dipped_it|dipped_the_oil|checks_the_oil|checking_the_oil|looked_at_the_dipstick|checks_the_level|checked_the_dipstick|checked_the_oil_level + "
         "never|nobody|one|owner|seldom|he|she|they",

@@ -202,6 +202,9 @@ TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {
         "nothing|dry|clean + outside|externally|on_the_outside - inside|pump|gauge|sender",
     ),
     "lab_fuel_high": (f"{_SAMPLE} & no_fuel|without_fuel|nil_fuel|fuel_nil|no_sign_of_fuel",),
+    "water_in_sample": (
+        f"{_SAMPLE} & no_water|no_sign_of_water|nil_water|water_nil|water_free|no_fuel_or_water|no_coolant_or_water - pump|stick|cap",
+    ),
     "copper_and_lead_high": (
         "=copper|=lead + unchanged|normal|as_before|steady|flat + and|copper|lead - high|up|climbing|not",
     ),

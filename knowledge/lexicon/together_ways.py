@@ -111,7 +111,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "crimp|terminal|tab|top|body|nose|plastic + came_apart|broke|snapped|cracked|split|broken|smashed|crushed + sender|sensor|switch|sending_unit - wire|gauge|lead|leak",
     ),
     "ground_strap_bad": (
-        "earth|ground|strap|earth_strap|ground_strap|ground_cable|earth_lead|braid + strand|thread|hanging|corroded|broken|missing|loose|rotten|rotted|bad|dodgy|off|poor|gone - cleaned|fitted|added|new|fixed|leak|pump|good|belt|sump|ground_up|crank|journals|up",
+        "earth|ground|strap|earth_strap|ground_strap|ground_cable|earth_lead|braid + strand|thread|hanging|corroded|broken|missing|loose|rotten|rotted|bad|dodgy|off|poor|gone - wrench|filter|cleaned|fitted|added|new|fixed|leak|pump|good|belt|sump|ground_up|crank|journals|up",
     ),
     "gauge_line_kinked": (
         "line|tube|pipe|capillary|nylon_line + trapped|squashed|kinked|kink|pinched|crushed|nipped + gauge|dash|nylon|copper|panel|capillary|behind - cooler|suction|pickup|fuel|brake|turbo",
@@ -164,7 +164,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "all_at_once|out_of_the_blue|out_of_nowhere|without_warning|in_an_instant|from_one_minute + zero|nothing|dropped|gone|pressure|fell|lost|gauge|went|light - seals|knock|noise|locked",
     ),
     "grows_worse": (
-        "getting|gets + worse|lower_every - no|not|any|used|it_got|better|than|pan|light|smoke",
+        "getting|gets + worse|lower_every - no|not|any|used|it_got|better|than|pan|light|smoke|leak|leaking|leaks|leaked|rust|weather",
     ),
 }
 
@@ -265,7 +265,8 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "just|fresh|freshly|newly|straight + put_together|assembled|from_the_builder|back_from_the_builder|out_of_the_shop|from_the_machine_shop|from_the_engine_shop - gauge|sender|pump_just|gearbox",
     ),
     "clearances_built_wide": (
-        "set_up_loose|set_it_up_loose|built_loose|nobody_checked|never_checked|@not_check|never_plastigaged|built_it_loose|no_one_measured|never_measured|loose_build|wide_clearances + clearance|clearances|builder|engine|bearing|bearings|build|when_it|set_it - bolt|nut|valve|tappet|cap",
+        "set_up_loose|set_it_up_loose|built_loose|never_plastigaged|built_it_loose|no_one_measured|never_measured|loose_build|wide_clearances + clearance|clearances|builder|engine|bearing|bearings|build|when_it|set_it - bolt|nut|valve|tappet|cap",
+        "nobody_checked|never_checked|@not_check + clearance|clearances|plastigage|plastigauge - valve|tappet",
     ),
     "wrong_shells_fitted": (
         "shells|bearings|inserts|shell + sent|supplied|gave|fitted|ordered|are|on & crank|crankshaft|journals & thou|@length|ten|twenty|under|standard|std|undersize|ground - clearance|new_shells|matched|right|correct|to_suit|and_new|measured|both_standard|both_std",

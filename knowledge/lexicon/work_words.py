@@ -20,6 +20,9 @@ ABOUT = _set("about nearly almost over some around roughly the like maybe a at l
 SAYS_OF_IT = frozenset(
     [
         "now",
+        "is",
+        "came",
+        "comes",
         "reads",
         "read",
         "shows",
@@ -42,7 +45,7 @@ NAMES_ANOTHER = {
     "oil": _set(
         "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal fitting"
     ),
-    "switch": _set("off"),
+    "switch": _set("off to back over from"),
     "rebuild": _set("kit kits manual shop"),
     "ball": _set("bearing bearings joint joints valve hone race game"),
 }
@@ -128,3 +131,8 @@ SAVE_FROM = frozenset([("from", "apart"), ("from", "aside"), ("than", "other")])
 FITTINGS = _set("line pipe hose union compression banjo oil cooler gauge tee brass block elbow")
 #: between a part and "not touched"
 HELPING = _set("was is were are have has been i we ive")
+#: before "rebuilt": it is that which was, not the engine
+NOT_THE_ENGINE = _set(
+    "carb carbs carburettor carburetor gearbox trans transmission tranny diff axle starter alternator dynamo magneto "
+    "distributor dizzy injectors turbo clutch brakes radiator heads head caliper calipers steering suspension box pump"
+)

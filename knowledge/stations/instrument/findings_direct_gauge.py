@@ -121,7 +121,7 @@ TEST_GAUGE_DOUBTFUL = Finding(
     stage=Stage.OUTSIDE,
     normal="within 2 or 3 psi",
     background=RARE,
-    also=("test gauge is off", "cheap gauge", "two test gauges differ"),
+    also=("test gauge is off", "two test gauges differ"),
 )
 PROVE_THE_TEST_GAUGE = Inspection(
     id="prove_the_test_gauge",

@@ -1,0 +1,41 @@
+"""When the words for what a pressure does say something else: of the idle speed, of one step up."""
+
+from __future__ import annotations
+
+import re
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.other_things import AND_WARM, JUMPED, OF_SPEED, UPWARDS
+from knowledge.reports.words import Shows
+
+_LEAST_SPEED = 200.0  #: a figure from this on is a speed of the engine, no pressure (judgement)
+_NEAR = 2  #: words behind the words for what shows in which their figure stands
+
+
+def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it is no behaviour of the pressure.
+
+    "idle dropped to 500" is a speed, "it jumped from 8 to 17" one step, "good and warm" the heat.
+    """
+    after = (line.word(mark.last), line.word(mark.last + 1))
+    match mark.value:
+        case Shows.LOW | Shows.LOST | Shows.FALLING:
+            subject = {line.word(mark.first), line.word(mark.first - 1)} & OF_SPEED
+            return bool(subject) and _names_a_speed(line, mark)
+        case Shows.UNSTEADY:
+            said = {line.word(k) for k in range(mark.first, mark.last)}
+            up = {after[0], line.word(mark.last - 1)} & UPWARDS
+            return bool(said & JUMPED and up) and "back" not in {t.word for t in line.tokens}
+        case Shows.NORMAL:
+            return line.word(mark.last - 1) == "warm" or (
+                after[0] == "and" and after[1] in AND_WARM
+            )
+    return False
+
+
+def _names_a_speed(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether the figure in the words, or straight behind them, is too high for a pressure."""
+    near = line.tokens[mark.first : mark.last + _NEAR]
+    numbers = [n for t in near if t.is_figure for n in re.findall(r"\d+(?:\.\d+)?", t.value)]
+    return any(float(n) >= _LEAST_SPEED for n in numbers)
