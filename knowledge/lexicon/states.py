@@ -213,6 +213,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "stuck|sticking|jammed|hung|held|hanging|stayed|seized|wedged partly|partially|slightly|half|wide? =open",
         "@not close|closing|seat|seating|seal|sealing fully|properly?",
         "off its|the seat",
+        "half|part|partly|partially|slightly|halfway|part-way way? =open",
         "=open all the time",
     ),
     State.STUCK_SHUT: (

@@ -62,7 +62,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             Substance.DUST: ("fine_dust_only",),
             Substance.SLUDGE: ("filter_packed",),
             Substance.CARBON: ("carbon_flakes",),
-            Substance.SEALER: ("gasket_shreds_found",),
+            Substance.SEALER: ("sealer_in_filter",),
             Substance.GASKET: ("gasket_shreds_found",),
             Substance.CREAM: ("milky_film_in_filter",),
             Substance.SAND: ("hard_chips",),
@@ -168,6 +168,18 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             State.DRY: ("oil_line_fitting_wet",),
             State.FINE: ("oil_line_found_broken",),
             State.TIGHT: ("oil_line_fitting_wet",),
+        },
+    ),
+    Thing(
+        family="line",
+        names=(
+            "inner|inside|internal? liner|lining|skin|wall|tube of|in|inside the|a|my|one? oil? cooler|oil|feed|return? hose|hoses|line",
+        ),
+        shows={
+            State.LOOSE: ("cooler_found_blocked",),
+            State.CAME_OFF: ("cooler_found_blocked",),
+            State.CRUSHED: ("cooler_found_blocked",),
+            State.TORN: ("cooler_found_blocked",),
         },
     ),
     Thing(

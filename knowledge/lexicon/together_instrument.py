@@ -44,7 +44,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER} + ohm|ohms|resistance + low|zero|nil|no",
     ),
     "gauge_supply_wrong": (
-        f"volts|voltage|volt + {_GAUGE}|dials|feed|dash|supply + only|instead|low|no|@not|unsteady|dropping|@number",
+        f"volts|voltage|volt + {_GAUGE}|dials|feed|dash|supply + only|instead|low|no|@not|unsteady|dropping",
         "stabiliser|stabilizer|regulator|instrument_voltage + packed|dead|failed|faulty|bad|stuck|duff|broken|wrong|gone "
         "- oil_pressure|relief|valve|spring|plunger",
         f"no_feed|no_power|no_supply|no_voltage|no_volts + {_GAUGE}|dials|dash|instruments",

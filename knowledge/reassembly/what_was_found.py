@@ -76,6 +76,7 @@ SEALER = (
     suction_sump.SEALER_IN_SUMP,
     suction_sump.GASKET_ON_SCREEN,
     delivery_filter_cut.GASKET_SHREDS_FOUND,
+    delivery_filter_cut.SEALER_IN_FILTER,
 )
 #: soft pieces that lodge in screen, relief valve and small holes
 PIECES = (

@@ -68,6 +68,18 @@ GASKET_SHREDS_FOUND = Finding(
     background=RARE,
     also=("bits of gasket in pan", "fiber in the filter", "paper gasket pieces", "gasket material"),
 )
+SEALER_IN_FILTER = Finding(
+    id="sealer_in_filter",
+    station=Station.DELIVERY,
+    says="strings or crumbs of sealer lie in the filter",
+    asks="Filter cut open: strings or crumbs of sealer?",
+    source=sources.CLUB_SEALANT_STRAINER,
+    denies="no sealer in the filter",
+    stage=Stage.OPENED,
+    normal="none",
+    background=RARE,
+    also=("silicone in the filter", "bits of sealant in oil filter", "rtv worms in the filter"),
+)
 CUT_THE_FILTER_OPEN = Inspection(
     id="cut_the_filter_open",
     station=Station.DELIVERY,
@@ -86,6 +98,7 @@ CUT_THE_FILTER_OPEN = Inspection(
         FILTER_BYPASS_WITNESS,
         MILKY_FILM_IN_FILTER,
         GASKET_SHREDS_FOUND,
+        SEALER_IN_FILTER,
         debris_findings.METAL_IN_FILTER,
         debris_findings.FINE_DUST_ONLY,
     ),

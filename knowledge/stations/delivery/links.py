@@ -144,6 +144,17 @@ GASKET_WASHED_TO_SHREDS = LinkGroup(
         example(patterns.GAUGE_READS_LOW, lacks=[findings_filter_cut.GASKET_SHREDS_FOUND])
     ],
 )
+SEALER_CAUGHT_BY_THE_FILTER = LinkGroup(
+    id="sealer_caught_by_the_filter",
+    station=Station.DELIVERY,
+    says="Sealer in the filter has passed screen and pump: more of it hangs inside the sump.",
+    child=findings_filter_cut.SEALER_IN_FILTER,
+    origins={
+        assembly_causes.SEALANT_DEBRIS: (OFTEN, sources.CLUB_SEALANT_STRAINER),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, findings_filter_cut.SEALER_IN_FILTER)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_filter_cut.SEALER_IN_FILTER])],
+)
 ONE_DRY_WHILE_THE_OTHERS_FLOW = LinkGroup(
     id="one_dry_while_the_others_flow",
     station=Station.DELIVERY,
