@@ -135,7 +135,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
             continue
         if any(h.mark.overlaps(mark) and _outdoes(h.mark, mark) for h in found):
             continue
-        if mark.value in VAGUE and not _of_pressure(line, mark, found, before):
+        if mark.value in VAGUE and not _of_pressure(line, mark, marks, [*before, *found]):
             continue
         found = [h for h in found if not h.mark.overlaps(mark)]
         found.append(Head(mark, line, used=[(line, mark)]))
@@ -355,7 +355,9 @@ def _in_a_trial(head: Head) -> bool:
     )
 
 
-def _of_pressure(line: Line, mark: Mark[Shows], found: list[Head], before: list[Head]) -> bool:
+def _of_pressure(
+    line: Line, mark: Mark[Shows], marks: list[Mark[Shows]], heads: list[Head]
+) -> bool:
     """Whether "fine" is said of the pressure: it is named in the clause, or was spoken of before."""
     clause = line.clause(mark.first)
     instruments = line.find(line.lexicon.instrument)
@@ -366,12 +368,11 @@ def _of_pressure(line: Line, mark: Mark[Shows], found: list[Head], before: list[
         words
     ):
         return False
-    pressure = any(h.is_pressure for h in found) or any("pressure" in t.kinds for t in line.tokens)
-    later = any(
-        m.value not in VAGUE and m.value not in APART for m in line.stated(line.lexicon.shows)
-    )
+    figure = any("pressure" in t.kinds for t in line.tokens)
+    beside = any(m.value not in VAGUE | APART for m in marks)
+    spoken = any(h.is_pressure for h in heads if h.line is line or h is heads[-1])
     has_when = any(clause.first <= m.first < clause.last for m in line.circumstances)
-    return has_when and (pressure or later or any(h.is_pressure for h in before[-1:]))
+    return has_when and (figure or beside or spoken)
 
 
 def set_gauge(head: Head) -> None:

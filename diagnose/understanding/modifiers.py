@@ -11,12 +11,13 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE
+from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE, STARTS_OF
 from knowledge.reports.words import Circumstance, Course, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 #: beside "recovered": a truck did it
 TOWED = frozenset(["got", "get", "been", "was", "were", "being", "be", "home", "by"])
+_OF_A_DAY = 3  #: words behind "first start" in which it is said of what
 _LINES_AGO = 2  #: sentences from work to a "now" that is since then
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
@@ -42,6 +43,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (mark.value is Course.UNCHANGED and _of_a_fall(line, mark))
         within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
         within = within or (mark.value is Circumstance.TOUCHED and _all_the_same(line, mark))
+        within = within or (mark.value is Since.FIRST_START and _of_each_day(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
@@ -79,6 +81,14 @@ def _all_the_same(line: Line, mark: Mark[object]) -> bool:
     """Whether it shows though a lead was touched: "pulled the wire off, the light still on"."""
     behind = range(mark.last, len(line.tokens))
     return any(line.word(k) in ("still", "stays", "stayed", "remains") for k in behind)
+
+
+def _of_each_day(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is the first start of a day or after a rest, not of an engine: "of the day"."""
+    behind = [line.word(k) for k in range(mark.last - 1, mark.last + _OF_A_DAY)]
+    return any(a in ("of", "in", "after", "each", "every") for a in behind) and bool(
+        STARTS_OF & set(behind)
+    )
 
 
 def _no_recovery(line: Line, mark: Mark[object]) -> bool:

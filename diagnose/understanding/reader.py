@@ -25,6 +25,7 @@ from diagnose.understanding.sizes import has_another_unit
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
+from diagnose.understanding.two_gauges import two_gauges
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
@@ -50,6 +51,7 @@ RULES: tuple[Reader, ...] = (
     confirmed_directly,
     earlier_work,
     well_at_first,
+    two_gauges,
     parts_and_places,
     checked_parts,
     sights,

@@ -36,3 +36,22 @@ AT_ODDS = frozenset(["but", "yet", "though", "although", "while", "whereas", "ho
 LATER = frozenset(
     ["now", "then", "again", "since", "after", "once", "until", "till", "when", "new", "back"]
 )
+#: which of two gauges of one engine is meant
+_PLACES = [
+    "upper",
+    "lower",
+    "top",
+    "bottom",
+    "flybridge",
+    "helm",
+    "cockpit",
+    "wheelhouse",
+    "bridge",
+]
+FIRST_OF_TWO = frozenset(["one", "first", *_PLACES])
+OTHER_OF_TWO = frozenset(["other", "second", *_PLACES])
+GAUGES = frozenset(["gauge", "gage", "instrument"])
+#: the other shows what it should
+READS_RIGHT = frozenset(
+    ["normal", "fine", "good", "ok", "okay", "steady", "right", "normally", "correct"]
+)

@@ -292,7 +292,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "plenty of oil? pressure",
         "reads normal|fine|good",
         "its|it's|it|is|was|all|otherwise|but|and|perfectly|runs fine|ok|okay|good|normal|great",
-        "fine|ok|okay|good|great|normal",
+        "fine|ok|okay|good|great|normal|decent",
         f"{_P} picks|picked|comes|came|rises|rose|climbs|climbed|recovers|recovered|increases|returns|builds up|back|right? up? when|as|if|once|with|above|at|on|upon",
         f"{_P} .. holds|held|holding steady|up|well|good|constant|fine|now",
         f"{_P} =now holds",

@@ -97,3 +97,5 @@ SLOWLY = frozenset(["slowly", "gradually", "steadily", "progressively", "little"
 STOPS_ITSELF = frozenset(["shuts", "stops", "switches", "turns", "cuts", "trips"])
 #: before when the needle does not waver: "steady at idle"
 STEADY = frozenset(["steady", "solid", "still", "stable", "fine", "ok", "good"])
+#: behind "first start of the": of a day or a rest, not of an engine
+STARTS_OF = frozenset(["day", "morning", "mornings", "standing", "season", "sitting", "overnight"])
