@@ -26,6 +26,7 @@ from knowledge.units import PSI
 STEPS = 25  #: speeds of a curve
 HEATS = (298.15, 333.15, 363.15)  #: K: cold, warm, hot, where a further reading may be taken
 SHARES = (0.0, 0.15, 0.35, 0.65, 1.0)  #: between the lowest and highest speed read
+LEAST_LEADING = 0.02  #: share from which a hypothesis is worth telling from others
 WORTH = 0.03  #: a further reading must separate at least this much
 TOP = 3.5  #: highest speed looked at, over the lowest read, where only idle was read
 
@@ -136,15 +137,8 @@ def further(
     taken as normal), weighted by their shares; states that were read are left out. None where there
     is one leader, or no reading separates them.
     """
-    close = [h for h in leaders if h.share > 0.02]
-    low, high = _speeds(points)
-    tried = [
-        Point(round(low + x * (high - low), -2) or low, t, 0.0, points[0].at_pump)
-        for t in HEATS
-        for x in SHARES
-    ]
-    read = [(p.rpm, p.temperature) for p in points]
-    tried = [p for p in tried if not any(states_agree((p.rpm, p.temperature), r) for r in read)]
+    close = [h for h in leaders if h.share > LEAST_LEADING]
+    tried = _not_read(points)
     if len(close) < 2 or not tried:
         return None
     noise = gauges[0].own ** 2 + gauges[0].shared ** 2
@@ -155,15 +149,9 @@ def further(
         mean = h.engines @ values
         means.append(mean)
         spreads.append(h.engines @ (values - mean) ** 2 + noise)
-    worth = np.zeros(len(tried))
-    for a, b in combinations(range(len(close)), 2):
-        both = spreads[a] + spreads[b]
-        overlap = np.sqrt(2 * np.sqrt(spreads[a] * spreads[b]) / both)
-        overlap *= np.exp(-((means[a] - means[b]) ** 2) / (4 * both))
-        worth += close[a].share * close[b].share * (1 - overlap)
-    total = sum(a.share * b.share for a, b in combinations(close, 2))
-    best = int(worth.argmax())
-    if worth[best] / total < WORTH:
+    separation = _separation(close, means, spreads)
+    best = int(separation.argmax())
+    if separation[best] < WORTH:
         return None
     would = {
         h.id: (float(m[best]), float(s[best]) ** 0.5)
@@ -173,5 +161,30 @@ def further(
         rpm=tried[best].rpm,
         temperature=tried[best].temperature,
         would_show=would,
-        separates=float(worth[best] / total),
+        separates=float(separation[best]),
     )
+
+
+def _not_read(points: Sequence[Point]) -> list[Point]:
+    """States within reach, at the tap of the readings, that none of them was taken at."""
+    low, high = _speeds(points)
+    tried = [
+        Point(round(low + x * (high - low), -2) or low, t, 0.0, points[0].at_pump)
+        for t in HEATS
+        for x in SHARES
+    ]
+    read = [(p.rpm, p.temperature) for p in points]
+    return [p for p in tried if not any(states_agree((p.rpm, p.temperature), r) for r in read)]
+
+
+def _separation(
+    leaders: Sequence[Hypothesis], means: Sequence[FloatArray], variances: Sequence[FloatArray]
+) -> FloatArray:
+    """How well each reading tells the leaders apart, 0 to 1; means in psi, variances in psi2."""
+    apart = np.zeros(len(means[0]))
+    for a, b in combinations(range(len(leaders)), 2):
+        both = variances[a] + variances[b]
+        overlap = np.sqrt(2 * np.sqrt(variances[a] * variances[b]) / both)
+        overlap *= np.exp(-((means[a] - means[b]) ** 2) / (4 * both))
+        apart += leaders[a].share * leaders[b].share * (1 - overlap)
+    return np.asarray(apart / sum(a.share * b.share for a, b in combinations(leaders, 2)))

@@ -23,6 +23,7 @@ if TYPE_CHECKING:  # loads the hydraulics
     from diagnose.circuit.sizing import Wanted
 
 LEAST_SURE, MOST_SURE = 0.5, 0.99
+COLDEST_OIL, HOTTEST_OIL = 243.15, 433.15  #: K
 _SURE = re.compile(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)")
 _AT = re.compile(r"\s*(idle|\S+\s*(?:rpm|rev/min|r/min|revs))[\s,]+(hot|cold|.+?)\s*", re.I)
 _COOLANT = re.compile(r"(?:coolant|water)\s+", re.I)
@@ -126,24 +127,28 @@ def parse_wanted(
     new = asked("--relief", f"relief_setting={relief}") if relief else None
     if new is not None and (new.added or new.relative):
         raise UsageError("--relief: write the setting itself, like '70 psi'")
-    heats = {}
-    for option, text in (("--hot", hot), ("--cold", cold)):
-        if text:
-            try:
-                heats[option] = parse(text, TEMPERATURE)
-            except UnitError as error:
-                raise UsageError(f"{option}: {error}") from None
-            if not 243.15 <= heats[option] <= 433.15:
-                raise UsageError(f"{option}: oil from -30 to 160 °C")
     return Wanted(
         relief=new.value if new else None,
         pump=asked("--pump", f"pump_displacement={pump}") if pump else None,
         oils=tuple(asked("--oil", f"oil={grade}").text for grade in oils),
-        hot=heats.get("--hot"),
-        cold=heats.get("--cold"),
+        hot=_oil_heat("--hot", hot),
+        cold=_oil_heat("--cold", cold),
         plunger=parse_plunger(plunger) if plunger else None,
         springs=parse_spring_tests(springs),
     )
+
+
+def _oil_heat(option: str, text: str) -> float | None:
+    """An oil temperature [K] as typed; None where none was. Raises UsageError."""
+    if not text:
+        return None
+    try:
+        heat = parse(text, TEMPERATURE)
+    except UnitError as error:
+        raise UsageError(f"{option}: {error}") from None
+    if not COLDEST_OIL <= heat <= HOTTEST_OIL:
+        raise UsageError(f"{option}: oil from -30 to 160 °C")
+    return heat
 
 
 def parse_at(text: str, case: Case) -> At:
@@ -167,7 +172,7 @@ def parse_at(text: str, case: Case) -> At:
         heat = {"hot": hot_of(case), "cold": COLD_START}.get(oil) or parse(given, TEMPERATURE)
     except UnitError as error:
         raise UsageError(f"--at: {error}") from None
-    if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):
+    if not (100 <= rpm <= 15_000 and COLDEST_OIL <= heat <= HOTTEST_OIL):
         raise UsageError("--at: speeds from 100 to 15,000 rpm, oil from -30 to 160 °C")
     if of_coolant:
         behind = oil_from_coolant(heat)

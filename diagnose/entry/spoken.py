@@ -135,10 +135,7 @@ def resolve(
 
 def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repaired: bool) -> Spoken:
     """One phrase. Raises UsageError where it says nothing that can be recorded."""
-    if len(text) > LONGEST:
-        raise UsageError(f"'{plain(text)}': {len(text):,} characters, at most {LONGEST:,}")
-    if text != text.encode("utf-8", "replace").decode("utf-8"):
-        raise UsageError(f"'{plain(text)}' is no UTF-8 text")
+    _refuse_no_phrase(text)
     understanding = read(text, book)
     if case is not None:
         understanding = of_the_repaired(understanding, case, book, repaired)
@@ -148,16 +145,40 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
         if fact.table == "engine":
             raise UsageError(_of_the_engine(text, fact, book))
     if facts:
-        left = _left(understanding)
-        first, *others = (understanding.words(f) for f in facts)
-        if not others:
-            first = " ".join(text.split())
-        elif any(map(is_of_the_repaired, facts)):
-            first = " ".join(text.split())  # says what was done, too
-        elif left:
-            first = f"{first}; said: {text}"  # nothing of it is lost
-        words = "" if layout is None else understanding.words(layout)
-        return Spoken(text, tuple(facts), (first, *others), left, layout, words)
+        return _of_facts(text, facts, layout, understanding)
+    if named := _by_id(text, book):
+        return named
+    if layout is not None:
+        return Spoken(text, (), (), layout=layout)
+    if understanding.facts:
+        raise UsageError(_of_the_oil(text, understanding.facts[0]))
+    return _chosen(text, book, choose)
+
+
+def _refuse_no_phrase(text: str) -> None:
+    if len(text) > LONGEST:
+        raise UsageError(f"'{plain(text)}': {len(text):,} characters, at most {LONGEST:,}")
+    if text != text.encode("utf-8", "replace").decode("utf-8"):
+        raise UsageError(f"'{plain(text)}' is no UTF-8 text")
+
+
+def _of_facts(
+    text: str, facts: Sequence[Fact], layout: Fact | None, understanding: Understanding
+) -> Spoken:
+    """A phrase that states something; no word of it is lost."""
+    left = _left(understanding)
+    first, *others = (understanding.words(f) for f in facts)
+    says_what_was_done = any(map(is_of_the_repaired, facts))
+    if not others or says_what_was_done:
+        first = " ".join(text.split())
+    elif left:
+        first = f"{first}; said: {text}"
+    words = "" if layout is None else understanding.words(layout)
+    return Spoken(text, tuple(facts), (first, *others), left, layout, words)
+
+
+def _by_id(text: str, book: Book) -> Spoken | None:
+    """A phrase that is the id of a finding. Raises UsageError for that of a measure."""
     wanted = normal_id(text)
     if wanted in book.findings:
         given = Fact("finding", {"what": wanted, "state": "present"}, ((0, len(text)),))
@@ -165,10 +186,11 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
     if wanted in book.measures:
         right = DIMENSIONS[book.measures[wanted].dimension].spellings[0]
         raise UsageError(f"'{plain(text)}': give its value too, like '{plain(text)} {right}'")
-    if layout is not None:
-        return Spoken(text, (), (), layout=layout)
-    if understanding.facts:
-        raise UsageError(_of_the_oil(text, understanding.facts[0]))
+    return None
+
+
+def _chosen(text: str, book: Book, choose: Choose | None) -> Spoken:
+    """What the person chose of what a phrase may mean. Raises UsageError where it is nothing."""
     if not states(text, book):
         raise UsageError(
             f"'{plain(text)}': a question, a plan or of another engine; say what was seen"
@@ -179,11 +201,11 @@ def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repair
             f"'{plain(text)}': no unit is called '{plain(unit)}'; write it like {figure} psi"
         )
     choice = Choice(text, candidates(text, book), tuple(values_in(text, book)))
-    place = choose(choice) if choose and choice.candidates else None
-    if place is None and choose is not None and choice.candidates:
-        raise NotChosenError(f"'{plain(text)}': none of these; nothing is saved of it")
-    if place is None:
+    if choose is None or not choice.candidates:
         raise UsageError(_refusal(choice))
+    place = choose(choice)
+    if place is None:
+        raise NotChosenError(f"'{plain(text)}': none of these; nothing is saved of it")
     return Spoken(text, (choice.candidates[place].fact,), (text,))
 
 

@@ -109,27 +109,45 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     layout = next((f.value for f in kept if f.table == "layout"), None)
     grade = next((f.value for f in kept if f.table == "oil"), None)
     entries = [f for f in kept if f.table not in ("layout", "oil")]
-    if account.is_new:
-        job: Fields = {
-            "title": title_of(account.text, account.path),
-            "opened": date.today(),
-            "by": by or None,
-            "complaint": account.text,
-        }
-        case = start(account.path, book, job, {"layout": layout} if layout else None)
-    else:
-        if not kept:
-            raise UsageError("nothing of it was understood; nothing is written")
-        case = load(account.path, book)
-        change = account.engine_change(book)
-        if change is not None:
-            case = write_engine(account.path, book, change.now.id, facts=kept, by=by)
-        elif layout and not case.has_engine:
-            case = write_engine(account.path, book, layout, by=by)
+    layout_id = str(layout) if layout else ""
+    begin = _begun if account.is_new else _with_engine
+    case = begin(account, book, layout_id, by)
     if grade and "oil" not in _written_once(case):
         case = append_oil(account.path, book, {"grade": grade})
     if not entries:
         return case
+    return _with_entries(account, entries, book, by, text_kept)
+
+
+def _begun(account: Account, book: Book, layout: str, by: str) -> Case:
+    """A new case that keeps the text; ``layout``: id of how the engine is built, where known."""
+    job: Fields = {
+        "title": title_of(account.text, account.path),
+        "opened": date.today(),
+        "by": by or None,
+        "complaint": account.text,
+    }
+    return start(account.path, book, job, {"layout": layout} if layout else None)
+
+
+def _with_engine(account: Account, book: Book, layout: str, by: str) -> Case:
+    """The case that is there, with what is said of how its engine is built."""
+    kept = [fact for _, fact in account.kept]
+    if not kept:
+        raise UsageError("nothing of it was understood; nothing is written")
+    case = load(account.path, book)
+    change = account.engine_change(book)
+    if change is not None:
+        return write_engine(account.path, book, change.now.id, facts=kept, by=by)
+    if layout and not case.has_engine:
+        return write_engine(account.path, book, layout, by=by)
+    return case
+
+
+def _with_entries(
+    account: Account, entries: Sequence[Fact], book: Book, by: str, text_kept: str
+) -> Case:
+    """The case with an entry for each fact that it has not; the first carries the text."""
     more = "" if account.is_new else account.text.removeprefix(text_kept).strip()
     said = f"; said: {more}" if more else ""
 

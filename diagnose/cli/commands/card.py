@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson
 from diagnose.errors import UsageError, plain
+
+if TYPE_CHECKING:
+    from diagnose.case.card import Card
+    from diagnose.case.card_writing import Sound
+
+OF_THE_ENGINE = ("name", "layout", "manual")  #: what a card says under its [engine]
 
 
 def card(
@@ -49,44 +56,58 @@ def card(
     Starts the file, each entry with its unit and where a manual prints it; later says what is
     there and what is missing. A job names it: card = "petrol_v8.toml" under its [engine].
     """
-    from diagnose.case.card import BASELINE, load_card
-    from diagnose.case.card_writing import (
-        baseline_of,
-        figures_of,
-        places_of,
-        start_card,
-        write_figures,
-    )
-    from diagnose.case.loading import load
-    from diagnose.entry.readings import parse_baseline
     from diagnose.output.documents.card import card_document
     from diagnose.output.text.card import card_text
     from knowledge.book import the_book
 
-    book = the_book()
     named = name.suffix.lower() == ".toml" or not name.name or name.is_dir()
     path = name if named else name.with_name(f"{name.name}.toml")
-    from_loaded = load(from_case, book) if from_case else None
-    given = figures_of(from_loaded, book) if from_loaded else {}
-    pairs = [_pair(text) for text in figures or ()]
+    given, sound = _given(figures or (), from_case)
+    if layout:
+        given["layout"] = layout
+    started = not path.exists() and not path.is_symlink()
+    found = _started(path, given, sound) if started else _with_figures(path, given, sound)
+    document = card_document(found, the_book(), started=started)
+    printing.document(document, lambda d: card_text(d, full=full), json=json)
+
+
+def _given(figures: Sequence[str], from_case: Path | None) -> tuple[dict[str, str], list[Sound]]:
+    """The figures to write by name, of a case and as typed, and pressures of the sound engine."""
+    from diagnose.case.card import BASELINE
+    from diagnose.case.card_writing import baseline_of, figures_of
+    from diagnose.case.loading import load
+    from diagnose.entry.readings import parse_baseline
+    from knowledge.book import the_book
+
+    case = load(from_case, the_book()) if from_case else None
+    pairs = [_pair(text) for text in figures]
+    given = figures_of(case, the_book()) if case else {}
     given |= {name: figure for name, figure in pairs if name != BASELINE}
     typed = [parse_baseline(figure) for name, figure in pairs if name == BASELINE]
-    sound = [*(baseline_of(from_loaded) if from_loaded else ()), *typed]
-    started = not path.exists() and not path.is_symlink()
-    if layout and not started:
-        given["layout"] = layout
-    if started:
-        engine = {k: given.pop(k, "") for k in ("name", "layout", "manual")}
-        found = start_card(
-            path, book, {**engine, "layout": layout or engine["layout"]}, given, sound
-        )
-    else:
-        found = load_card(path, book)
-        if given or sound:
-            places = places_of(found, sound, book)
-            found = write_figures(path, book, given, baseline=places)
-    document = card_document(found, book, started=started)
-    printing.document(document, lambda d: card_text(d, full=full), json=json)
+    return given, [*(baseline_of(case) if case else ()), *typed]
+
+
+def _started(path: Path, given: Mapping[str, str], sound: Sequence[Sound]) -> Card:
+    """A new card with what is given."""
+    from diagnose.case.card_writing import start_card
+    from knowledge.book import the_book
+
+    engine = {key: given.get(key, "") for key in OF_THE_ENGINE}
+    figures = {name: figure for name, figure in given.items() if name not in OF_THE_ENGINE}
+    return start_card(path, the_book(), engine, figures, sound)
+
+
+def _with_figures(path: Path, given: Mapping[str, str], sound: Sequence[Sound]) -> Card:
+    """The card that is there, with what is given."""
+    from diagnose.case.card import load_card
+    from diagnose.case.card_writing import places_of, write_figures
+    from knowledge.book import the_book
+
+    found = load_card(path, the_book())
+    if not given and not sound:
+        return found
+    places = places_of(found, sound, the_book())
+    return write_figures(path, the_book(), given, baseline=places)
 
 
 def _pair(text: str) -> tuple[str, str]:

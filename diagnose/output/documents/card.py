@@ -74,6 +74,35 @@ class CardDocument:
 def card_document(card: Card, book: Book, *, started: bool = False) -> CardDocument:
     """Build the document of one card."""
     there = tuple(_entry(v) for v in sorted(card.values.values(), key=_place))
+    missing = tuple(gap for _, gap in sorted(_gaps(card, book), key=lambda g: g[0]))
+    path = str(card.path) if card.path else ""
+    filled = len(there) + bool(card.oil_grade) + bool(card.baseline)
+    return CardDocument(
+        card=path,
+        name=card.name,
+        manual=card.engine.manual,
+        layout=card.engine.layout,
+        oil_grade=card.oil_grade,
+        filled=filled,
+        possible=filled + len(missing),
+        there=there,
+        baseline=tuple(
+            CardPressure(
+                written=b.typed,
+                rpm=b.reading.rpm,
+                oil=b.reading.oil_temperature,
+                pressure=b.reading.pressure,
+            )
+            for b in card.baseline
+        ),
+        missing=missing,
+        started=started,
+        command=f"diagnose card {as_typed(path)}",
+    )
+
+
+def _gaps(card: Card, book: Book) -> list[tuple[int, CardGap]]:
+    """What the card lacks, each with its rank: the most useful have the lowest."""
     gaps = [
         (
             f.rank,
@@ -105,31 +134,7 @@ def card_document(card: Card, book: Book, *, started: bool = False) -> CardDocum
             write=WRITE_SOUND,
         )
         gaps.append((BASELINE_RANK, gap))
-    missing = tuple(gap for _, gap in sorted(gaps, key=lambda g: g[0]))
-    path = str(card.path) if card.path else ""
-    filled = len(there) + bool(card.oil_grade) + bool(card.baseline)
-    return CardDocument(
-        card=path,
-        name=card.name,
-        manual=card.engine.manual,
-        layout=card.engine.layout,
-        oil_grade=card.oil_grade,
-        filled=filled,
-        possible=filled + len(missing),
-        there=there,
-        baseline=tuple(
-            CardPressure(
-                written=b.typed,
-                rpm=b.reading.rpm,
-                oil=b.reading.oil_temperature,
-                pressure=b.reading.pressure,
-            )
-            for b in card.baseline
-        ),
-        missing=missing,
-        started=started,
-        command=f"diagnose card {as_typed(path)}",
-    )
+    return gaps
 
 
 def _place(value: CardValue) -> tuple[int, int]:
