@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
+from itertools import chain
 from pathlib import Path
 from typing import TypeVar
 
@@ -12,7 +13,14 @@ from diagnose.case.baseline import healthy_reading, with_those_on_card
 from diagnose.case.bearings import bearing_table, journal_sizes, with_clearances
 from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
-from diagnose.case.case import BearingTable, Case, Closing, FindingRecord, Measurement, TaskRecord
+from diagnose.case.case import (
+    BearingTable,
+    Case,
+    Closing,
+    FindingRecord,
+    Measurement,
+    TaskRecord,
+)
 from diagnose.case.faults import Faults, quantity
 from diagnose.case.schema import (
     Checked,
@@ -49,6 +57,7 @@ from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
 
 AnyWord = TypeVar("AnyWord")
+NO_CARD = Card(path=None)  #: of an engine without one
 
 
 class Resolver:
@@ -57,7 +66,7 @@ class Resolver:
     def __init__(self, tables: TableReader, book: Book, card: Card | None = None) -> None:
         self.tables = tables
         self.book = book
-        self.card = card  #: of the case's engine
+        self.card = card or NO_CARD  #: of the case's engine
         self.faults = tables.faults
         self.words: dict[str, Finding | Measure] = {**book.findings, **book.measures}
 
@@ -74,13 +83,15 @@ class Resolver:
         finding_records, measured = self._finding_records(current)
         for each, kind in retired:
             self._check_state(each, kind.cured)
-        on_card = _stated_on(self.card, self.book)
+        on_card = self.card.stated_features(self.book)
         every = {**(_features_of(layout) if layout else {}), **on_card, **features}
-        speeds = _speeds(engine, every, self.card)
+        idle_stated = _idle_stated(engine, self.card)
+        speeds = speeds_of(idle_stated, every.get(DIESEL) is State.PRESENT)
         idle_read = _idle_read(entries.readings, speeds)
-        if idle_read is not None and not _idle_stated(engine, self.card):
+        if idle_read is not None and not idle_stated:
             speeds = replace(speeds, idle=idle_read)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
+        sound = [b for e in entries.baseline for b in healthy_reading(e, self.faults, speeds)]
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         bearings = bearing_table(entries.bearings, self.faults)
@@ -94,32 +105,23 @@ class Resolver:
             measurements=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
-            limits={**(self.card.limits if self.card else {}), **limits},
+            limits={**self.card.limits, **limits},
             usual_limits=self._usual_limits(layout or UNKNOWN, sizes),
             sizes=sizes,
             idle_read=idle_read,
-            card=self.card,
+            card=None if self.card is NO_CARD else self.card,
             own_figures=_own_figures(self.card, limits),
             profile=profile,
             dimensions=dimensions,
-            baseline=with_those_on_card(
-                [
-                    b
-                    for each in entries.baseline
-                    for b in healthy_reading(each, self.faults, speeds)
-                ],
-                self.card.baseline if self.card else (),
-            ),
+            baseline=with_those_on_card(sound, self.card.baseline),
             features=every,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),
             behaviours=tuple(
                 b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
             ),
             trials=(
-                *(
-                    t
-                    for each in entries.trials
-                    for t in reports.trial(each, self.book, self.faults)
+                *chain.from_iterable(
+                    reports.trial(e, self.book, self.faults) for e in entries.trials
                 ),
                 *(reports.tried_in_vain(each, kind) for each, kind in retired),
             ),
@@ -291,10 +293,8 @@ def _engine(tables: TableReader) -> Engine:
     return engine.model_copy(update={"oil": grade or engine.oil})
 
 
-def with_card(engine: Engine, card: Card | None) -> Engine:
+def with_card(engine: Engine, card: Card) -> Engine:
     """The [engine] of a case with what its card says besides; the case goes first."""
-    if card is None:
-        return engine
     on_card = card.engine
     return engine.model_copy(
         update={
@@ -307,17 +307,10 @@ def with_card(engine: Engine, card: Card | None) -> Engine:
     )
 
 
-def _stated_on(card: Card | None, book: Book) -> dict[Finding, State]:
-    """The features that a card states besides its layout."""
-    return card.stated_features(book) if card else {}
-
-
 def _card_dimensions(
-    card: Card | None, stated: Mapping[Limit, float], book: Book
+    card: Card, stated: Mapping[Limit, float], book: Book
 ) -> dict[Quantity, float]:
     """The circuit's figures on the card, but for those whose limit the case states itself."""
-    if card is None:
-        return {}
     again = {
         value.figure.quantity
         for value in card.values.values()
@@ -332,7 +325,7 @@ def _sizes(
     layout: Layout,
     profile: Profile | None,
     dimensions: Mapping[Quantity, float],
-    card: Card | None,
+    card: Card,
     bearings: BearingTable,
 ) -> dict[str, float]:
     """Sizes of the engine's parts by id, SI: of its circuit, as measured, its card, the case."""
@@ -340,18 +333,16 @@ def _sizes(
     if profile is not None and (layout is not UNKNOWN or engine.profile is not None):
         sizes = {name: value for name, (value, _) in profile.numbers.items()}
     sizes |= journal_sizes(bearings)
-    for value in card.values.values() if card else ():
+    for value in card.values.values():
         if value.figure.section is Section.SIZES and value.middle is not None:
             sizes[value.figure.id] = value.middle
     return sizes | {q.id: value for q, value in dimensions.items()}
 
 
-def _own_figures(
-    card: Card | None, stated: Mapping[Limit, float]
-) -> dict[str, tuple[CardValue, ...]]:
+def _own_figures(card: Card, stated: Mapping[Limit, float]) -> dict[str, tuple[CardValue, ...]]:
     """The card's figures by task, without those whose limit the case states itself."""
     found = {}
-    for task, values in card.by_task.items() if card else ():
+    for task, values in card.by_task.items():
         kept = tuple(v for v in values if not any(x in stated for x in v.figure.limits))
         if kept:
             found[task] = kept
@@ -366,17 +357,12 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
     }
 
 
-def _idle_stated(engine: Engine, card: Card | None) -> float | None:
+def _idle_stated(engine: Engine, card: Card) -> float | None:
     """The idle speed of the case or its card [rpm]; a fault in it is found with the limits."""
     text = engine.limits.get(USUAL_IDLE_SPEED.id)
     if text:
         return limit_value(text, USUAL_IDLE_SPEED, "", Faults())
-    return card.limits.get(USUAL_IDLE_SPEED) if card else None
-
-
-def _speeds(engine: Engine, features: Mapping[Finding, State], card: Card | None) -> Speeds:
-    """Idle and top speed of the engine."""
-    return speeds_of(_idle_stated(engine, card), features.get(DIESEL) is State.PRESENT)
+    return card.limits.get(USUAL_IDLE_SPEED)
 
 
 def _idle_read(readings: Iterable[Checked[ReadingEntry]], speeds: Speeds) -> float | None:
