@@ -47,6 +47,7 @@ class FoundFault:
     explains: tuple[Finding, ...]  #: what was reported and follows from it
     origins: tuple[Origin, ...]  #: likeliest first; empty where nothing in the graph leads to it
     cost: Band | None  #: pressure it costs at hot idle [Pa]; None where the budget cannot say
+    fast: tuple[float, Band] | None  #: what it costs at speed: the speed [rpm], and the same
     decides: str  #: the check that decides where it came from; empty where it was made
 
 
@@ -60,7 +61,8 @@ class FoundFaults:
     def every(self) -> tuple[FoundFault, ...]:
         """The found faults: what costs most pressure first, damage last."""
         proved = {f: p for f in self.inference.book.faults.values() if (p := self._proofs(f))}
-        costs = self._costs(tuple(proved))
+        costs, fast = (self._costs(tuple(proved), at) for at in (0, 1))
+        rpm = self.budget.accounts[1].point.rpm if fast and self.budget else 0.0
         found = [
             FoundFault(
                 fault=fault,
@@ -68,6 +70,7 @@ class FoundFaults:
                 explains=tuple(self._explained(fault)),
                 origins=tuple(self._origins(fault, proofs)),
                 cost=costs.get(fault),
+                fast=(rpm, fast[fault]) if fault in fast else None,
                 decides="" if self._checked(fault) else fault.decides,
             )
             for fault, proofs in proved.items()
@@ -123,17 +126,17 @@ class FoundFaults:
     def _proofs(self, fault: Fault) -> tuple[Finding, ...]:
         return tuple(f for f in fault.proofs if f in self.present)
 
-    def _costs(self, faults: tuple[Fault, ...]) -> Mapping[Fault, Band]:
-        """The cost of each fault at hot idle; a quantity counts for the first fault that names it."""
+    def _costs(self, faults: tuple[Fault, ...], at: int) -> Mapping[Fault, Band]:
+        """The cost of each fault at one account; a quantity counts for the first that names it."""
         case = self.inference.case
         known = case.layout is not UNKNOWN or case.engine.profile is not None
         if not known or not any(f.costs for f in faults) or self.budget is None:
             return {}
         from diagnose.circuit.band import Band
 
-        idle = self.budget.accounts[0]
+        account = self.budget.accounts[at]
         left = {
-            d.id: s for d, s in zip(self.budget.findings, idle.shares, strict=True)
+            d.id: s for d, s in zip(self.budget.findings, account.shares, strict=True)
         }  # deviations go by the id of their quantity
         costs = {}
         for fault in faults:

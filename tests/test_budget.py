@@ -163,10 +163,11 @@ def test_the_laboratory_stands_for_fuel_and_grade() -> None:
         # another grade where pressures are known from when all was well: taken as right
         ("distributor_v8", "5W-20", True, "", "5W-20"),
         ("large_v8", "10W-40", True, "", "10W-40"),
-        # but not where somebody says it is wrong, nor where nothing is known
+        # and where nothing says that it is wrong: what is usual for its kind is a guess
+        ("distributor_v8", "5W-20", False, "", "5W-20"),
+        # but not where somebody says it is wrong
         ("distributor_v8", "5W-20", True, "oil_grade_too_thin", "10W-40"),
         ("distributor_v8", "20W-50", True, "oil_grade_too_heavy", "10W-40"),
-        ("distributor_v8", "5W-20", False, "", "10W-40"),
         ("distributor_v8", "5W-20", False, "oil_grade_as_manual", "5W-20"),
         ("distributor_v8", "whale", False, "", "10W-40"),
     ],
@@ -183,14 +184,36 @@ def test_the_oil_in_it_is_right_unless_it_is_found_wrong(
     assert oil_grade(from_text(made, None, BOOK)) == grade
 
 
-def test_thinner_oil_than_usual_is_a_deviation() -> None:
-    """Where it is not stated to be right and no baseline is known."""
+def test_the_grade_usual_for_its_kind_is_a_guess_and_no_finding() -> None:
+    """Oil that nobody called wrong costs nothing; called wrong, it says whose grade is right."""
     thin = text(baseline=()).replace("10W-40", "5W-20")
-    case = from_text(thin, None, BOOK)
-    drawn = budget(case)
-    assert [d.id for d in drawn.findings] == ["oil_grade"]
+    assert budget(from_text(thin, None, BOOK)).findings == ()
+    said = text(baseline=(), more="oil_grade_too_thin").replace("10W-40", "5W-20")
+    drawn = budget(from_text(said, None, BOOK))
+    (found,) = drawn.findings
+    assert (found.id, found.found) == ("oil_grade", "5W-20")
+    assert found.says == "oil (reported wrong; 10W-40 is usual for its kind)"
     assert drawn.accounts[0].explained.mean > 3 * PSI
     assert drawn.accounts[0].shortfall is None
+
+
+def test_the_grade_of_its_card_is_known(tmp_path: Path) -> None:
+    """Other oil in it is a finding, and the card is named."""
+    (tmp_path / "gull.engine.toml").write_text(
+        'card = 1\n[engine]\nlayout = "distributor_v8"\n[oil]\ngrade = "15W-40"\n', "utf-8"
+    )
+    job = 'schema = 1\n[engine]\ncard = "gull.engine.toml"\n[oil]\ngrade = "5W-20"\n'
+    (found,) = budget(load(saved(tmp_path, job), BOOK)).findings
+    assert (found.says, found.found) == ("oil (its card says 15W-40)", "5W-20")
+
+
+def test_settled_at_idle_is_not_settled_where_much_is_missing_at_speed(tmp_path: Path) -> None:
+    """The verdict is that of the state of running that closes least."""
+    readings = ("700 rpm, 95 C, 31 psi", "2500 rpm, 95 C, 12 psi")
+    out = call("budget", saved(tmp_path, text(readings=readings, more="screen_blocked"))).out
+    assert "Not settled" in out
+    assert "(cruise)" in out
+    assert "What to look at next" in out
 
 
 def test_more_findings_than_can_be_worked_out_still_add_up() -> None:

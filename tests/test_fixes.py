@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from pathlib import Path
 
 import numpy as np
@@ -16,6 +17,7 @@ from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.text.forecast_brief import forecast_brief
 from diagnose.signoff.fix_work import fix_work
 from diagnose.teardown.plan import CLOSING
 from knowledge.circuit import fixes
@@ -131,6 +133,18 @@ def test_a_value_sets_what_was_found() -> None:
         assert np.allclose(read, value * INCH)
 
 
+def test_a_measured_value_is_shown_as_measured_on_the_same_screen() -> None:
+    """Not as the readings make it: found and planned say one figure."""
+    each = repaired("mains", measured={"main_clearance": "0.0042 in"})
+    document = forecast_document(each)
+    assert "0.0042 in" in document.found[0].says
+    assert document.settings[0].says.startswith("mains: main bearing clearance 0.0042 in -> ")
+    remedies = [r for t in document.targets for r in (*t.enough, *t.not_enough)]
+    mains = [r for r in remedies if r.fixes == ("mains",)]
+    assert mains
+    assert {r.start for r in mains} == {"0.0042 in"}
+
+
 def test_a_new_pump_is_no_worse_than_a_tight_old_one() -> None:
     """What was measured better than usual is not undone."""
     each = repaired("cover", measured={"pump_end_clearance": "0.0015 in"})
@@ -146,6 +160,35 @@ def test_debris_under_the_relief_valve_is_cleared_in_trade_words() -> None:
     each = repaired("relief", more="debris_on_relief_seat")
     assert np.all(np.asarray(CIRCUIT_PARAMETERS["relief_seat_gap"].read(each.after.engine)) == 0)
     assert idle(each) > idle(each, after=False) + 3
+
+
+def test_a_screen_seen_covered_is_open_after_its_repair() -> None:
+    """How far it was covered was not measured: the loss that the readings ask for is taken for it."""
+    low = ("700 rpm, 95 C, 20 psi", "2500 rpm, 95 C, 18 psi")
+    case = a_case(readings=low, more="screen_blocked")
+    each = forecast(case, [], engines=12, plans=[planned("pickup")])
+    shares = [np.median(np.asarray(e.engine.screen_open_share)) for e in (each.before, each.after)]
+    assert shares[0] < 0.5
+    assert shares[1] == 1.0
+    (line,) = forecast_document(each).settings
+    assert "computed, not measured" in line.says
+
+
+def test_a_repair_is_not_called_needless_while_stop_applies() -> None:
+    """The pressure at idle may be right, and something else stop the engine."""
+    each = forecast(a_case(readings=("700 rpm, 95 C, 30 psi",)), [], engines=12)
+    runs, stopped = (
+        " ".join(forecast_brief(forecast_document(each, may_run=m)).split()) for m in (True, False)
+    )
+    assert "No repair is needed for" in runs
+    assert "STOP applies" in stopped
+    assert "No repair is needed" not in stopped
+    assert "Find it first" in stopped
+
+
+def test_another_target_is_in_the_unit_of_the_job() -> None:
+    each = forecast(a_case(readings=("700 rpm, 95 C, 2.4 bar",)), [], engines=12)
+    assert re.search(r'--target "[\d.]+ bar"', forecast_brief(forecast_document(each)))
 
 
 def test_a_repair_where_nothing_was_found_may_close_what_nobody_has_found() -> None:

@@ -14,10 +14,12 @@ from diagnose.case.loading import from_text
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.diagnosis import Diagnosis
 from diagnose.found_faults import FoundFault
+from diagnose.output.documents.found import found_entries
 from knowledge.book import the_book
 from knowledge.faults import Fault
 from knowledge.model import Finding, Kind, Stage
 from knowledge.stations.pump.quantities import PUMP_COVER_HOLLOW
+from tests.support.circuits import a_case
 from tests.support.examples import examples
 
 BOOK = the_book()
@@ -113,6 +115,15 @@ def test_costs_name_quantities_of_the_circuit() -> None:
     known = {p.quantity for p in CIRCUIT_PARAMETERS.values()} | {PUMP_COVER_HOLLOW}
     for fault in FAULTS:
         assert set(fault.costs) <= known, fault.id
+
+
+def test_a_fault_that_costs_nothing_at_idle_says_so() -> None:
+    """It is not given a cost of zero."""
+    low = ("700 rpm, 95 C, 31 psi", "3500 rpm, 95 C, 12 psi")
+    (found,) = found_entries(Diagnosis(BOOK, a_case(readings=low, more="screen_blocked")))
+    assert found.title.startswith("the pickup screen is covered: ")
+    assert "costs 0" not in found.title
+    assert "costs nothing at hot idle" in found.title or "almost nothing" in found.title
 
 
 def test_no_pressure_is_stated_for_an_engine_nobody_knows() -> None:

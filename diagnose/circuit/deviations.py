@@ -7,7 +7,7 @@ error; what was seen but not measured is drawn from a range and marked as assume
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, fields, is_dataclass, replace
 from statistics import NormalDist
 from typing import Any
@@ -52,12 +52,14 @@ WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
 #: an oil that smells of fuel holds from what a laboratory calls for caution at, 2.5 % (LCF), to
 #: 20 %; one whose sample holds too much, from its limit on (upper ends: judgement)
 LEAST_SMELLED, MOST_SMELLED = 0.025, 0.20
+#: what lies loose is drawn over more of a screen while the pump runs than is seen later (judgement)
+LEAST_OPEN = 0.02
 #: seen, not measured: (finding, parameter, lowest, highest, whether added to what is there)
 SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (DEBRIS_ON_RELIEF_SEAT, "relief_seat_gap", 0.1e-3, 1.0e-3, False),
     (RELIEF_SEAT_SCORED, "relief_seat_gap", 0.05e-3, 0.3e-3, False),
     (RELIEF_BENCH_OPENS_LOW, "relief_setting", -20 * PSI, -5 * PSI, True),
-    (SCREEN_BLOCKED, "screen_open_share", 0.10, 0.67, False),
+    (SCREEN_BLOCKED, "screen_open_share", LEAST_OPEN, 0.67, False),
     (GALLERY_PLUG_FOUND_MISSING, "open_hole", 4e-3, 9e-3, False),
     (LAB_FUEL_HIGH, "fuel_share", MOST_FUEL_SHARE.typical, MOST_SMELLED, False),
     (FUEL_SMELL, "fuel_share", LEAST_SMELLED, MOST_SMELLED, False),
@@ -78,6 +80,7 @@ class Deviation:
     make: Callable[[Engine, FloatArray], Engine]
     score: FloatArray
     parameter: CircuitParameter | None = None  #: None: another oil
+    value: float | None = None  #: of the parameter as measured, SI
     assumed: bool = False  #: seen, not measured
 
     def apply(self, engine: Engine) -> Engine:
@@ -98,18 +101,20 @@ def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
 def oil_grade(case: Case) -> str:
     """Return the grade a sound engine of the case runs on: the one in it, unless that is wrong.
 
-    It is wrong where someone reported so, or where it differs hot from what is usual for the
-    circuit and the case has no baseline.
+    It is wrong where its card has another, or where someone reported so: then the card's is right,
+    else the one usual for its kind. That one alone, which is a guess, makes no oil wrong.
     """
-    usual = case.profile.oil_grade if case.profile else case.engine.oil
+    poured, usual = case.engine.oil.strip(), case.profile.oil_grade if case.profile else ""
+    own = case.card.oil_grade if case.card else ""
+    right = own or usual or poured
     try:
-        same = grade_named(case.engine.oil).hot.name == grade_named(usual).hot.name
+        same = grade_named(poured).hot.name == grade_named(right).hot.name
     except ValueError:
-        return usual
+        return right
     observations = case.facts().observations
     said = {f for f, r in observations.items() if r.state is State.PRESENT}
-    right = OIL_GRADE_AS_MANUAL in said or (case.baseline and not said & WRONG_OIL)
-    return case.engine.oil.strip() if same or right else usual
+    as_it_should = OIL_GRADE_AS_MANUAL in said or bool(case.baseline) or not own
+    return poured if same or (as_it_should and not said & WRONG_OIL) else right
 
 
 def sound_engines(case: Case, n: int, rng: np.random.Generator) -> Engine:
@@ -216,7 +221,13 @@ def _deviation(
         make=made,
         score=score,
         parameter=parameter,
+        value=value,
     )
+
+
+def as_measured(found: Iterable[Deviation], parameter: CircuitParameter) -> float | None:
+    """Return the measured value of a parameter, SI; None where it was only seen or computed."""
+    return next((d.value for d in found if d.parameter is parameter and d.value is not None), None)
 
 
 def _oil(
@@ -232,7 +243,7 @@ def _oil(
     if poured and asked != poured:
         yield Deviation(
             id="oil_grade",
-            says=f"oil of another grade than {asked}",
+            says=f"oil ({_whose(case, asked)})",
             found=poured,
             make=lambda engine, _: replace(engine, oil=Oil.of_grade(poured)),
             score=np.zeros((n, 1)),
@@ -253,6 +264,13 @@ def _oil(
             make=thinned,
             score=evenly_drawn(n, rng),
         )
+
+
+def _whose(case: Case, grade: str) -> str:
+    """Why another grade than the one in it is right, and who says so."""
+    if case.card and case.card.oil_grade:
+        return f"its card says {grade}"
+    return f"reported wrong; {grade} is usual for its kind"
 
 
 def _fuel_of(case: Case) -> Fuel:

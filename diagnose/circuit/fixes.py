@@ -7,18 +7,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 import numpy as np
 
-from diagnose.circuit.as_read import AsRead, kinds_of
+from diagnose.circuit.as_read import SUCTION, AsRead, kinds_of
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
 from diagnose.circuit.settings import Setting, setting, value_of
 from diagnose.errors import UsageError, nearest_word, plain
 from diagnose.hydraulics.engine import Engine
 from knowledge.circuit.fixes import FIX_NAMES, OIL, PUMP, SHIM, Fix
+from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE
 from knowledge.units import FRACTION, LENGTH, UnitError, parse, pointed, unit_in
 
 _ALIKE = 0.7  #: how alike two names are that are mixed up
@@ -75,8 +76,11 @@ def _is_tight(found: Deviation, state: AsRead) -> bool:
 
 
 def closed_by(fix: Fix, state: AsRead) -> frozenset[str]:
-    """Return the kinds of loss nobody has found that it closes, where nothing was found there."""
-    if state.loss is None or rights_of(fix, state.found):
+    """Return the kinds of loss nobody has found that it closes, where nothing was measured there.
+
+    What was only seen may be worse than it looked: the loss is then taken to be that.
+    """
+    if state.loss is None or any(not d.assumed for d in rights_of(fix, state.found)):
         return frozenset()
     return kinds_of(fix.closes)
 
@@ -84,10 +88,11 @@ def closed_by(fix: Fix, state: AsRead) -> frozenset[str]:
 def repaired(state: AsRead, plans: Sequence[Planned]) -> Engine:
     """Return the engines as found with every repair made, in the order given."""
     fixes = [p.fix for p in plans if p.fix]
-    engine = state.engine(
-        put_right={d.id for p in plans for d in p.rights(state)},
-        closed=frozenset[str]().union(*(closed_by(f, state) for f in fixes)),
-    )
+    closed = frozenset[str]().union(*(closed_by(f, state) for f in fixes))
+    put_right = {d.id for p in plans for d in p.rights(state)}
+    engine = state.engine(put_right=put_right, closed=closed)
+    if SUCTION in closed and SCREEN_OPEN_SHARE.id in put_right:
+        engine = replace(engine, screen_open_share=state.sound.screen_open_share)
     for plan in plans:
         if plan.setting is not None:
             engine = plan.setting.applied_to(engine)

@@ -16,7 +16,7 @@ import numpy as np
 
 from diagnose.circuit.as_read import KINDS
 from diagnose.circuit.band import Band
-from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.fixes import closed_by, rights_of, wrong
 from diagnose.circuit.forecast import Forecast, Target
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, CircuitParameter
@@ -162,7 +162,7 @@ def _guessed(forecast: Forecast) -> Iterator[_Change]:
     """Close the loss nobody has found, if it is where a repair is made."""
     for fix in k.ALL:
         closed = closed_by(fix, forecast.state)
-        if closed and fix not in NOT_ON_A_GUESS:
+        if closed and not (fix in NOT_ON_A_GUESS or rights_of(fix, forecast.state.found)):
             engine = forecast.state.engine(closed=closed)
             yield _Change(
                 what=fix.id,
@@ -258,7 +258,9 @@ class _Ends:
         return self.parameter.apply(engine, self.at(way))
 
     def shown(self, forecast: Forecast, way: float) -> str:
-        return self.parameter.shown(self.at(way), forecast.units.get(self.parameter.id))
+        measured = as_measured(forecast.found, self.parameter)
+        value = self.at(way) if way or measured is None else measured
+        return self.parameter.shown(value, forecast.units.get(self.parameter.id))
 
 
 def _ends(forecast: Forecast, parameter: CircuitParameter) -> _Ends:

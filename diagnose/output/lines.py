@@ -46,19 +46,23 @@ def columns(text: str) -> int:
 
 
 def wrapped(
-    text: str, indent: int = 0, hang: int | None = None, whole: Collection[str] = ()
+    text: str,
+    indent: int = 0,
+    hang: int | None = None,
+    whole: Collection[str] = (),
+    beside: int = 0,
 ) -> list[str]:
     """Break a text into lines, later ones indented by ``hang``; web addresses stay whole.
 
     ``whole``: commands and paths in the text that are never broken, however long, so that they
-    can be pasted.
+    can be pasted. ``beside``: columns that stay free at the right.
 
     >>> wrapped("say so: diagnose signoff 'my boat.toml'", whole=["diagnose signoff 'my boat.toml'"])
     ["say so: diagnose signoff 'my boat.toml'"]
     """
     kept = sorted((_tied(clean(each)) for each in whole if each.strip()), key=len, reverse=True)
     first, later = " " * indent, " " * (indent if hang is None else hang)
-    wide = width()
+    wide = width() - beside
     room = wide - max(len(first), len(later))
     lines, line = [], first
     for word in _FIGURE.sub(_TIED, _with_tied(clean(text), kept)).split():

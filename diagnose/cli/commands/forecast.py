@@ -78,7 +78,7 @@ def forecast(
         _list_fixes(forecast_of(loaded, ()), json)
         raise
     found = forecast_of(loaded, settings, wanted, plans=plans)
-    may_run = found.further.now is None or Diagnosis(book, loaded).may_run
+    may_run = Diagnosis(book, loaded).may_run
     document = forecast_document(found, may_run=may_run)
     printing.document(document, forecast_text if whole else forecast_brief, json=json)
 

@@ -9,7 +9,7 @@ import numpy as np
 
 from diagnose.circuit.as_read import FITS, ReadingFit
 from diagnose.circuit.band import Band
-from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.fixes import Planned, closed_by
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, Prediction
@@ -130,6 +130,7 @@ class ForecastDocument:
     buys: ReliefCost | None  #: by more relief pressure, and at what cost
     warnings: tuple[RepairWarning, ...]
     further: FurtherReading | None  #: None where none is worth it
+    may_run: bool = field(metadata=NOT_IN_JSON)  #: no alarm forbids running the engine
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     hot_oil: str = field(metadata=NOT_IN_JSON)
@@ -145,7 +146,7 @@ def forecast_document(
     """Build the document of a forecast.
 
     ``like``: the document of other changes to the same engine, for what would be enough.
-    ``may_run``: whether the engine may be run for a further reading.
+    ``may_run``: no alarm forbids running the engine, for a further reading or at all.
     """
     scale, fits = scale_of(forecast.case), forecast.fits
     planned = [*(_plan(forecast, p) for p in forecast.plans)]
@@ -170,6 +171,7 @@ def forecast_document(
         buys=relief_cost(forecast) if fits else None,
         warnings=repair_warnings(forecast) if planned and fits else (),
         further=further,
+        may_run=may_run,
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=scale.heat(forecast.hot_temperature),
@@ -254,7 +256,8 @@ def _plan(forecast: Forecast, each: Planned) -> ForecastSetting:
     parameters = dict.fromkeys(d.parameter for d in found if d.parameter)
     changes = [_change(forecast, Setting(parameter=p, text="")) for p in parameters]
     if changes:
-        says = f"{each.id}: {'; '.join(changes)}"
+        guess = " (today's figure computed, not measured)" if all(d.assumed for d in found) else ""
+        says = f"{each.id}: {'; '.join(changes)}{guess}"
     elif found:
         says = f"{each.fix.says}, in place of {', '.join(d.found for d in found)}"
     elif closed_by(each.fix, forecast.state):
@@ -274,9 +277,15 @@ def _change(forecast: Forecast, each: Setting) -> str:
         return f"oil {grade_name(forecast.case)}{assumed} -> {each.text}"
     if each.parameter.quantity is RELIEF_SHIM:
         return f"{each.parameter.says} {each.text}"
+    measured = as_measured(forecast.found, each.parameter)
     before, after = (
-        each.parameter.shown(np.asarray(each.parameter.read(s.engine)), _unit(forecast, each))
-        for s in (forecast.before, forecast.after)
+        each.parameter.shown(value, _unit(forecast, each))
+        for value in (
+            np.asarray(each.parameter.read(forecast.before.engine))
+            if measured is None
+            else measured,
+            np.asarray(each.parameter.read(forecast.after.engine)),
+        )
     )
     return f"{each.parameter.says} {before} -> {after}"
 

@@ -19,6 +19,7 @@ from knowledge.units import PSI
 
 LARGE = 0.4  #: share of the missing pressure that is most of it (judgement)
 NEGLIGIBLE = 2 * PSI  #: Pa: less than this counts as nothing
+SHOWS = 1 * PSI  #: Pa: of less a gauge shows nothing
 NAMED_FIRST = 3  #: found faults that the headline names
 ORIGINS = 3  #: origins that a line names
 
@@ -125,16 +126,38 @@ def _entry(found: FoundFault, scale: Scale) -> FoundFaultEntry:
             for o in found.origins
         ),
         decides=found.decides,
-        title=fault.says + (f": costs {scale.range(found.cost)} at hot idle" if found.cost else ""),
+        title=fault.says + _costing(found, scale),
         seen="; ".join(f.says for f in found.proofs),
         explained="; ".join(f.says for f in found.explains),
         came_from=_came_from(found),
     )
 
 
+def _costing(found: FoundFault, scale: Scale) -> str:
+    """What a fault costs where it costs something: at hot idle, else at speed."""
+    if found.cost is None:
+        return ""
+    if _shows(found.cost):
+        return f": costs {scale.range(found.cost)} at hot idle"
+    if found.fast and _shows(found.fast[1]):
+        rpm, cost = found.fast
+        return f": costs nothing at hot idle, {scale.range(cost)} at {rpm:.0f} rpm"
+    return ": as it was found it costs almost nothing"
+
+
 def _with_cost(found: FoundFault, scale: Scale) -> str:
-    cost = found.cost
-    return found.fault.says + (f" (about {scale.one(cost.mean)} at hot idle)" if cost else "")
+    """A fault with about what it costs, where that shows."""
+    if found.cost and _shows(found.cost):
+        return f"{found.fault.says} (about {scale.one(found.cost.mean)} at hot idle)"
+    if found.fast and _shows(found.fast[1]):
+        rpm, cost = found.fast
+        return f"{found.fault.says} (about {scale.one(cost.mean)} at {rpm:.0f} rpm)"
+    return found.fault.says
+
+
+def _shows(cost: Band) -> bool:
+    """Whether a gauge would show so much."""
+    return max(abs(cost.mean), abs(cost.high)) >= SHOWS
 
 
 def _came_from(found: FoundFault) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.output.documents.budget import BudgetAccount, BudgetDocument, BudgetShare
 from diagnose.output.lines import as_typed, columns, width, wrapped
-from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
+from diagnose.output.text.screen import Block, command_lines, on_screen, report_lines
 
 FIGURE = 20  #: columns of a figure
 SHARES = 8  #: measured findings in the table
@@ -17,7 +17,6 @@ SHARES = 8  #: measured findings in the table
 
 def budget_brief(document: BudgetDocument) -> str:
     """Return the budget in about thirty lines, the next thing to do last."""
-    first = document.accounts[0]
     blocks = [
         Block(wrapped(f"Pressure budget: {document.title or 'case without a title'}", 0, 2)),
         Block(_headline(document)),
@@ -26,7 +25,7 @@ def budget_brief(document: BudgetDocument) -> str:
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
         Block(wrapped(document.read_next, 0, 2) if document.read_next else [], space=False),
         Block(_trust(), spare=2, space=False),
-        Block(_next(document, first)),
+        Block(_next(document, _least_settled(document))),
     ]
     return on_screen(blocks)
 
@@ -44,7 +43,9 @@ def _table(document: BudgetDocument) -> Iterator[str]:
     if not accounts[0].shares:
         return
     for at in _largest_first(accounts)[:SHARES]:
-        label = cut(f"  {accounts[0].shares[at].label}", width() - FIGURE * len(accounts) - 1)
+        figures = FIGURE * len(accounts) + 1
+        *above, label = wrapped(accounts[0].shares[at].label, 2, 4, beside=figures)
+        yield from above
         yield _row(label, [scale.figures(a.shares[at].share) for a in accounts])
     if len(accounts[0].shares) > SHARES:
         yield f"  and {len(accounts[0].shares) - SHARES} smaller: --full"
@@ -75,7 +76,7 @@ def _headline(document: BudgetDocument) -> list[str]:
 def _verdict(document: BudgetDocument) -> list[str]:
     if document.closed:
         return []
-    first = next((a for a in document.accounts if a.verdict), None)
+    first = _least_settled(document)
     if not document.accounts[0].shares:
         return wrapped(
             "Nothing measured bears on the oil circuit yet. Clearances (main, rod, cam, pump), the "
@@ -89,15 +90,22 @@ def _verdict(document: BudgetDocument) -> list[str]:
     return wrapped(f"{first.verdict.rstrip('.')} ({first.at}).")
 
 
+def _least_settled(document: BudgetDocument) -> BudgetAccount | None:
+    """The first account that surely does not close, else perhaps not; None where none was read."""
+    read = [a for a in document.accounts if a.verdict]
+    order = {False: 0, None: 1, True: 2}
+    return min(read, key=lambda a: 1 if a.overdrawn else order[a.closed], default=None)
+
+
 def _trust() -> list[str]:
     return wrapped("Good for trends: single figures may be off by 40 % without a [[baseline]].")
 
 
-def _next(document: BudgetDocument, first: BudgetAccount) -> list[str]:
+def _next(document: BudgetDocument, first: BudgetAccount | None) -> list[str]:
     name = as_typed(document.case or "CASE")
     full = ["How it is shared out, and what was not used: --full"]
     if document.closed:
         return [*full, *report_lines(document.case or "CASE")]
-    if first.closed:
+    if first is not None and first.closed:
         return [*full, *command_lines("What a repair would give", f"diagnose forecast {name}")]
     return [*full, *command_lines("What to look at next", f"diagnose review {name}")]

@@ -6,17 +6,29 @@ from diagnose.output.documents.forecast_targets import ForecastRemedy, ForecastT
 from diagnose.output.lines import about, percent, wrapped
 from diagnose.output.scale import Scale
 
+OTHER_TARGET = 2.5  #: times the pressure wanted, as an example of another
 PARTS = 2  #: parts named
 
 
-def ranking_lines(target: ForecastTarget, scale: Scale, most: int) -> list[str]:
-    """Return the repairs for one target, best first, at most so many."""
+def ranking_lines(target: ForecastTarget, scale: Scale, most: int, *, may_run: bool) -> list[str]:
+    """Return the repairs for one target, best first, at most so many.
+
+    ``may_run``: no alarm forbids running the engine.
+    """
     wanted = f"{scale.one(target.pressure)} at {target.rpm:.0f} rpm hot"
     source = f"; {target.source}" if target.source else ""
+    if target.none_needed and not may_run:
+        return wrapped(
+            f"Without a repair it shows {wanted}, but STOP applies: do not run it until you have "
+            "found the cause.",
+            0,
+            2,
+        )
     if target.none_needed:
+        other = scale.one(OTHER_TARGET * target.pressure)
         return wrapped(
             f"No repair is needed for {wanted} ({target.says}{source}). For another pressure: "
-            '--target "25 psi".',
+            f'--target "{other}".',
             0,
             2,
         )

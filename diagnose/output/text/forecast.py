@@ -30,7 +30,10 @@ def forecast_text(document: ForecastDocument) -> str:
             _pump_power(document),
             _relief_gain(document),
             [line for w in document.warnings for line in wrapped(f"! {w.says}", 0, 2)],
-            *(ranking_lines(t, document.scale, ALL) for t in document.targets),
+            *(
+                ranking_lines(t, document.scale, ALL, may_run=document.may_run)
+                for t in document.targets
+            ),
             wrapped(document.read_next, 0, 2) if document.read_next else [],
             _notes(),
         ]

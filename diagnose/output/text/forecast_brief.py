@@ -30,7 +30,7 @@ def forecast_brief(document: ForecastDocument) -> str:
         *(Block(wrapped(f"! {w.says}", 0, 2)) for w in document.warnings[:WARNINGS]),
         Block([f"  and {more} more: --full"] if more > 0 else [], space=False),
         *(
-            Block(ranking_lines(t, document.scale, RANKED))
+            Block(ranking_lines(t, document.scale, RANKED, may_run=document.may_run))
             for t in document.targets[:1]
             if not document.settings
         ),
@@ -77,7 +77,8 @@ def _next(document: ForecastDocument) -> list[str]:
     if document.settings:
         return [*more, *command_lines("When it is done", f"diagnose signoff {name}")]
     first = next((r.fixes for t in document.targets for r in t.enough), ("relief",))
-    if first == (LEAK.id,):
+    stands = not document.may_run and any(t.none_needed for t in document.targets[:1])
+    if first == (LEAK.id,) or stands:
         return [*more, *command_lines("Find it first", f"diagnose review {name}")]
     example = f"diagnose forecast {name} " + " ".join(f"--fix {f}" for f in first)
     return [*more, *command_lines("Try a repair (--fix alone lists all)", example)]
