@@ -94,7 +94,7 @@ def _least_settled(document: BudgetDocument) -> BudgetAccount | None:
     """The first account that surely does not close, else perhaps not; None where none was read."""
     read = [a for a in document.accounts if a.verdict]
     order = {False: 0, None: 1, True: 2}
-    return min(read, key=lambda a: 1 if a.overdrawn else order[a.closed], default=None)
+    return min(read, key=lambda a: order[a.closed], default=None)
 
 
 def _trust() -> list[str]:
