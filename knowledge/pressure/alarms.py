@@ -291,21 +291,6 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=idea_from(sources.SUMP_TILT_TEST),
-    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
-    non_matches=[example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
-)
-def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
-    """Each fall in a bend or on a slope damages the rod bearings: stop the manoeuvre."""
-    if known.has(behaviour.FALLS_IN_A_MANOEUVRE):
-        yield Alarm(
-            Severity.CARE,
-            "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
-            "off, fill to the mark, repeat only with a second person on the gauge",
-        )
-
-
-@rule(
     source=COMMON_PRACTICE,
     matches=[example(pump_priming.DRILL_GIVES_NONE)],
     non_matches=[

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from knowledge import sources
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import (
@@ -13,14 +14,17 @@ from knowledge.pressure.alarms import (
     seen,
     share_below,
 )
-from knowledge.pressure.gauge import possible
+from knowledge.pressure.gauge import is_cold, possible, wanted_cold
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
+from knowledge.stations.relief import quantities as relief_quantities
+from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
 
 IDLES_BELOW = 1100.0  #: rpm: a reading below this is one at idle (judgement)
 LIKELY_BELOW = 0.5  #: of what a reading may mean
+HALF = 0.5  #: of the usual pressure: the limit of a fall
 
 
 @rule(
@@ -100,3 +104,63 @@ def low_by_how_much_unknown(known: Known) -> Conclusions:
             unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
             low=True,
         )
+
+
+@rule(
+    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
+    matches=[
+        example(readings=[replace(seen(12, 2000, 20), usual=60 * PSI)]),
+        example(readings=[replace(seen(12, 2000, 20), usual=60 * PSI, rpm_spread=1100.0)]),
+    ],
+    non_matches=[
+        example(readings=[replace(seen(40, 2000, 20), usual=60 * PSI)]),
+        example(readings=[replace(seen(12, 2000, 90), usual=60 * PSI)]),
+        example(readings=[seen(25, 2000, 20)]),
+        example(
+            readings=[
+                replace(seen(25, 2000, 20), usual=60 * PSI),
+                replace(seen(55, 2000, 20), gauge=Gauge.DIRECT),
+            ]
+        ),
+    ],
+)
+def half_of_the_usual_when_cold(known: Known) -> Conclusions:
+    """Cold oil makes pressure easily: less than half of the usual cold means that much is lost."""
+    for r in running(known):
+        limit = HALF * (r.usual or 0.0)
+        if is_cold(r) and share_below(r, limit) >= LIKELY_BELOW and not is_refuted(known, r, limit):
+            yield Alarm(
+                Severity.STOP,
+                f"{looked(r)}, limit {psi(limit)}, half of the usual when cold: shut down, do not "
+                "run until you find the cause",
+                low=True,
+            )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(readings=[seen(12, 700, 20)]),
+        example(readings=[replace(seen(25, 2500, 20), gauge=Gauge.DIRECT)]),
+    ],
+    non_matches=[
+        example(readings=[seen(30, 700, 20)]),
+        example(readings=[seen(12, 700)]),
+        example(readings=[seen(45, 2500, 20)]),
+        example(readings=[seen(25, 2500, 20), replace(seen(50, 2500, 20), gauge=Gauge.DIRECT)]),
+    ],
+)
+def little_when_cold(known: Known) -> Conclusions:
+    """Less with cold oil than cold oil makes: hot there will be less still, so only for a reading."""
+    hot_idle = known.limit(quantities.HOT_IDLE_PRESSURE)
+    setting = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    for r in filter(is_cold, running(known)):
+        wanted = [wanted_cold(one.rpm, hot_idle, setting) for one in possible(r)]
+        share = sum(share_below(r, least) for least in wanted) / len(wanted)
+        if share > LIKELY_BELOW and not is_refuted(known, r, min(wanted)):
+            yield Alarm(
+                Severity.CARE,
+                f"{looked(r)} with cold oil, least wanted {psi(min(wanted))}: less still when hot; "
+                "without load and only to read a gauge, until you find the cause",
+                low=True,
+            )

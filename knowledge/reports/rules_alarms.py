@@ -2,16 +2,37 @@
 
 from knowledge import sources
 from knowledge.model import Gauge, Severity, Station
-from knowledge.pressure import direct_gauge, patterns
+from knowledge.pressure import behaviour, direct_gauge, patterns
+from knowledge.reports.behaviours import (
+    ABOVE_IDLE,
+    CONTACTS,
+    LATE,
+    MANOEUVRES,
+    is_momentary,
+    shown,
+    within,
+)
 from knowledge.reports.shapes import Behaviour
-from knowledge.reports.words import Shows
+from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import idea_from
+from knowledge.sources import JUDGEMENT, idea_from
 
 rule = rules_of(Station.INSTRUMENT)
 
 LAMP_FLICKERS = Behaviour(Shows.UNSTEADY, gauge=Gauge.LAMP)
 NEEDLE_WAVERS = Behaviour(Shows.UNSTEADY)
+SWITCH_POINT = "its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar)"
+C = Circumstance
+
+
+def lamp(*during: Circumstance) -> Behaviour:
+    """An example: a lamp that flickers then."""
+    return Behaviour(Shows.UNSTEADY, frozenset(during), gauge=Gauge.LAMP)
+
+
+def gone(shows: Shows, *during: Circumstance) -> Behaviour:
+    """An example: pressure that is gone then."""
+    return Behaviour(shows, frozenset(during))
 
 
 def needle_wavers(known: Known) -> bool:
@@ -49,4 +70,98 @@ def truly_low_and_wavering(known: Known) -> Conclusions:
             "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
             "read the stick, do not run until you find the cause",
             low=False,
+        )
+
+
+@rule(
+    source=idea_from(sources.OIL_CHANGE_LAMP_TEXT),
+    matches=[
+        example(behaviours=[lamp(C.SPEED)]),
+        example(behaviours=[lamp(C.SPEED, C.MINUTES)]),
+        example(behaviours=[lamp(C.LATE)]),
+    ],
+    non_matches=[
+        example(behaviours=[lamp(C.HOT, C.IDLE)]),
+        example(behaviours=[lamp(C.MINUTES, C.IDLE)]),
+        example(behaviours=[lamp(C.SPEED, C.BENDS)]),
+        example(behaviours=[Behaviour(Shows.UNSTEADY, frozenset({C.SPEED}))]),
+    ],
+)
+def lamp_flickers_at_speed(known: Known) -> Conclusions:
+    """A lamp that flickers at speed: pressure is at its switch point where it should be high."""
+    for b in shown(known, Shows.UNSTEADY):
+        fast = b.during & (ABOVE_IDLE | LATE) and C.IDLE not in b.during
+        if b.gauge is Gauge.LAMP and fast and not b.during & (MANOEUVRES | CONTACTS):
+            yield Alarm(
+                Severity.STOP,
+                f"oil lamp flickers at speed, {SWITCH_POINT}, far below what speed needs: stop, "
+                "fit a trusted gauge before you run it again",
+                low=False,
+            )
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(behaviours=[lamp(C.HOT, C.IDLE)]), example(behaviours=[lamp()])],
+    non_matches=[
+        example(behaviours=[lamp(C.ELECTRICAL)]),
+        example(behaviours=[lamp(C.BENDS)]),
+        example(behaviours=[NEEDLE_WAVERS]),
+    ],
+)
+def lamp_flickers(known: Known) -> Conclusions:
+    """A lamp that flickers has pressure at its switch point: run it only to read a gauge."""
+    for b in shown(known, Shows.UNSTEADY):
+        if b.gauge is Gauge.LAMP and not is_momentary(b) and not b.during & CONTACTS:
+            yield Alarm(
+                Severity.CARE,
+                f"oil lamp flickers, {SWITCH_POINT}: without load, and only to read a trusted "
+                "gauge, until you find the cause",
+                unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
+                low=True,
+            )
+
+
+def gone_in_a_manoeuvre(known: Known) -> bool:
+    """Whether all pressure is gone in a bend, under braking or on a slope, and only there."""
+    return any(within(b, MANOEUVRES) for b in shown(known, Shows.NONE, Shows.LOST))
+
+
+@rule(
+    source=idea_from(sources.SUMP_TILT_TEST),
+    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
+    non_matches=[
+        example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE]),
+        example(behaviour.FALLS_IN_A_MANOEUVRE, behaviours=[gone(Shows.NONE, C.BENDS)]),
+    ],
+)
+def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
+    """Each fall in a bend or on a slope damages the rod bearings: stop the manoeuvre."""
+    if known.has(behaviour.FALLS_IN_A_MANOEUVRE) and not gone_in_a_manoeuvre(known):
+        yield Alarm(
+            Severity.CARE,
+            "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
+            "off, fill to the mark, repeat only with a second person on the gauge",
+        )
+
+
+@rule(
+    source=idea_from(sources.NAVY_14075_CASUALTY),
+    matches=[
+        example(behaviours=[gone(Shows.NONE, C.BENDS)]),
+        example(behaviours=[gone(Shows.LOST, C.SEAWAY)]),
+    ],
+    non_matches=[
+        example(behaviours=[gone(Shows.LOW, C.BENDS)]),
+        example(behaviours=[gone(Shows.NONE, C.BENDS, C.ELECTRICAL)]),
+        example(behaviours=[gone(Shows.NONE, C.START)]),
+    ],
+)
+def none_in_the_manoeuvre(known: Known) -> Conclusions:
+    """No pressure in a bend or on a slope is no pressure under load: stop, not only slower."""
+    if gone_in_a_manoeuvre(known):
+        yield Alarm(
+            Severity.STOP,
+            "pressure drops to nothing in the manoeuvre, some is needed at any moment: stop, read "
+            "the stick, fill to the mark; no such manoeuvre again until you find the cause",
         )
