@@ -17,6 +17,7 @@ from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables
 from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
+from diagnose.seen_on_engine import seen_for
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
 from knowledge.work import Access, Inspection
@@ -157,7 +158,7 @@ class CheckPlanner:
         """The best next check; None where no remaining check can change anything.
 
         Where the answer is nearly certain, a check whose every outcome leaves it as certain is
-        passed over.
+        passed over; where it was never seen on the engine, what shows it comes next instead.
         """
         chooser, plan_state = self.chooser(), self.plan_state
         choice = chooser.choose(plan_state)
@@ -166,7 +167,12 @@ class CheckPlanner:
             plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
             choice = chooser.choose(plan_state)
             passed += 1
-        return None if passed == PASSED_OVER else choice
+        if choice is not None and passed < PASSED_OVER:
+            return choice
+        first = self.inference.ranking[0]
+        if first.probability < SURE or seen_for(self.inference, first.cause):
+            return None
+        return self.chooser(to_see=True).choose(self.plan_state)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""

@@ -140,7 +140,7 @@ NOT_FOUND: dict[str, str] = {
     "no oil at all reaches the rockers": "several_seals_at_once",
     "last service a year ago, about 12k": "high_mileage",
     "lost about 3 litres in the snow": "drained_volume_low",
-    "I never checked the filter": "clearances_built_wide",
+    "I never checked the filter": "clearances_never_measured",
     "no leaks I can see on the drive": "stopped_with_loss_of_power",
     "the lamp winks when I stop at junctions": "ran_on_without_pressure",
     "the display said stop engine": "ran_on_without_pressure",

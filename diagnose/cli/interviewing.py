@@ -89,8 +89,8 @@ def _ask_all(interview: Interview) -> bool:
             if misses >= MOST_MISSES and not sys.stdin.isatty():
                 remark(f"{MOST_MISSES} lines in a row answered no question.")
                 return False
-    if interview.no_useful_question:
-        remark("More questions would not change what to check first.")
+    if interview.ended:
+        remark(interview.ended)
     return True
 
 

@@ -52,6 +52,7 @@ from diagnose.entry.telling import Account, read_readings, understand, write
 from diagnose.entry.titles import first_words
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
+from diagnose.seen_on_engine import is_found
 from knowledge.book import Book
 from knowledge.model import Finding
 from knowledge.questions.engines import ENGINE_KINDS
@@ -72,7 +73,7 @@ class Interview:
         self.most = most
         self.resumed = os.path.lexists(path)  #: whether the file was there before
         self.taken = ""  #: what the last answer in the person's own words was taken for
-        self.no_useful_question = False  #: it ended because no open question would help
+        self.ended = ""  #: why no question is left, in a sentence; empty while there may be some
         self._open: list[Question] = []  #: to be asked, the last one first
         self._answered: list[Answered] = []
         self._reopened: list[Answered] = []  #: asked once more by 'back'
@@ -170,7 +171,13 @@ class Interview:
         return answer.planner.either_way(finding) if known else {}
 
     def _questions(self) -> Iterator[Question]:
-        """Every question in order; each is made once those before it are answered."""
+        """Every question in order; each is made once those before it are answered.
+
+        None of a job that is closed, nor once the cause was found on the engine.
+        """
+        if self.resumed and (ended := _over(self.diagnosis())):
+            self.ended = ended
+            return
         if not self.resumed or not _asked_of_safety(self.diagnosis()):
             yield ChoiceQuestion(SAFETY, SAFETY.choices)
         while SAFETY.id not in self._agenda.asked and not _is_safe_known(self.diagnosis()):
@@ -182,7 +189,7 @@ class Interview:
         for left in range(self.most, 0, -1):
             question = self._agenda.by_value(self.diagnosis(), left)
             if question is None:
-                self.no_useful_question = True
+                self.ended = "More questions would not change what to check first."
                 return
             yield question
 
@@ -267,6 +274,15 @@ class Interview:
         if isinstance(question, TriedQuestion) and isinstance(answer, Picked):
             tried = [question.trials[i] for i in answer.places or ()]
             self._open.extend(TrialQuestion(t, made=True) for t in reversed(tried))
+
+
+def _over(diagnosis: Diagnosis) -> str:
+    """Why nothing is left to ask, in a sentence; empty where questions may still help."""
+    if diagnosis.case.closed:
+        return "This job is closed: nothing is left to ask."
+    if is_found(diagnosis.inference):
+        return "The cause was found on the engine: nothing is left to ask."
+    return ""
 
 
 def _asked_of_safety(diagnosis: Diagnosis) -> bool:

@@ -13,8 +13,9 @@ from typing import TYPE_CHECKING
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.network import Network
+from diagnose.seen_on_engine import seen_for
 from knowledge.applying import applies
-from knowledge.model import Cause, Condition, Finding, Stage, State
+from knowledge.model import Cause, Condition, Finding, State
 from knowledge.work import Phase, Task
 
 if TYPE_CHECKING:
@@ -74,7 +75,7 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
     chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
         answer.ranking[0].cause
     ]
-    confirmed = answer.ranking[0].began >= until and seen_for(answer, chosen[0])
+    confirmed = answer.ranking[0].began >= until and seen_for(answer.inference, chosen[0])
     return LooseEnds(
         causes=tuple(chosen),
         confirmed=confirmed,
@@ -83,19 +84,6 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
         damage=answer.reasons.damage,
         budget=_budget(answer),
     )
-
-
-def seen_for(answer: Diagnosis, cause: Cause) -> bool:
-    """Whether a finding that the cause leads to was seen on the engine, not only reported."""
-    below = answer.inference.network.parents
-    seen = {
-        s.finding.id
-        for s in answer.case.finding_records
-        if s.observation and s.observation.state is State.PRESENT and s.stage is not Stage.KNOWN
-    }
-    seen |= {d.finding.id for d in answer.inference.result.derived if d.state is State.PRESENT}
-    known = {n for n in answer.inference.evidence if n in seen}
-    return any(cause.id in answer.inference.network.ancestors({n}) for n in known if n in below)
 
 
 def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, ...]:

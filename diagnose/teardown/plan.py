@@ -17,7 +17,7 @@ from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.sequence import Outcome, PlannedCheck, planned_sequence
 from diagnose.planning.simulation import PlanEstimate, simulate
-from diagnose.teardown.loose_ends import seen_for
+from diagnose.seen_on_engine import seen_for
 from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.faults import Fault
 from knowledge.model import Cause, Finding
@@ -134,7 +134,7 @@ class Plan:
     @cached_property
     def confirmed(self) -> bool:
         """Whether it has been seen on the engine as well."""
-        return self.settled and seen_for(self.answer, self.answer.ranking[0].cause)
+        return self.settled and seen_for(self.answer.inference, self.answer.ranking[0].cause)
 
     @cached_property
     def plan_state(self) -> PlanState:

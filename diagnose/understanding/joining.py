@@ -16,6 +16,7 @@ from knowledge.lexicon.joints import (
     JOINS,
     LINKS,
     OF_IT,
+    OFF_IT,
     OPENINGS,
     OUTSIDE,
     PANS,
@@ -121,8 +122,15 @@ def listed(
 
 
 def sealed_with(line: Line, sealer: Mark[object]) -> bool:
-    """Whether it is what a joint was put together with: "resealed the sump with silicone"."""
+    """Whether it is what a joint was put together with: "resealed the sump with silicone".
+
+    Nor does sealer "on the sump rail" lie inside, unless it came off: "bits of silicone on ...".
+    """
     clause = line.clause(sealer.first)
+    rails = ("sump", "pan", "oilpan", "rail", "flange", "joint", "joints")
+    after = [line.word(k) for k in range(sealer.last, sealer.last + 4)]
+    if after[:1] == ["on"] and any(w in rails for w in after):
+        return line.word(sealer.first - 1) != "of" or line.word(sealer.first - 2) not in OFF_IT
     return any(line.word(k) in SEALS for k in range(clause.first, sealer.first))
 
 

@@ -36,7 +36,9 @@ _NEGATION = frozenset(NEGATION)
     {
         "half of the outlet port was hidden by the gasket": ["finding gasket_masks_port present"],
         "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
-        "was lazy with the rods and didn't measure them": ["finding clearances_built_wide present"],
+        "was lazy with the rods and didn't measure them": [
+            "finding clearances_never_measured present"
+        ],
         "going to measure the rods": [],
         "poured a pint of oil down the filter head": [],
         "drained the oil and pulled the plug": [],

@@ -15,6 +15,7 @@ from knowledge.rule_api import (
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -216,6 +217,24 @@ def sealant_squeezed_inwards(known: Known) -> Conclusions:
     if known.has(findings.SEALANT_USED_FREELY):
         yield more_common(assembly_causes.SEALANT_DEBRIS, Shift.STRONG_UP)
         for cause in (suction_causes.PICKUP_SCREEN_BLOCKED, relief_causes.RELIEF_DEBRIS):
+            yield more_common(cause)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(findings.CLEARANCES_NEVER_MEASURED)],
+    non_matches=[
+        example(lacks=[findings.CLEARANCES_NEVER_MEASURED]),
+        example(findings.FRESHLY_REBUILT),
+    ],
+)
+def built_without_measuring(known: Known) -> Conclusions:
+    """What nobody measured may be wrong, wide or tight; it is no sign that it is."""
+    if known.has(findings.CLEARANCES_NEVER_MEASURED):
+        for cause in (
+            assembly_causes_left_out.CLEARANCE_SET_WIDE,
+            bearings_causes.BEARING_WRONG_SIZE,
+        ):
             yield more_common(cause)
 
 

@@ -133,6 +133,13 @@ SEALANT_USED_FREELY = history(
     source=COMMON_PRACTICE,
     also=("lots of silicone", "sealer everywhere", "silicone on every joint"),
 )
+CLEARANCES_NEVER_MEASURED = history(
+    id="clearances_never_measured",
+    says="bearing clearances were not measured at the rebuild",
+    asks="Were any main or rod clearances left unmeasured at the rebuild?",
+    source=COMMON_PRACTICE,
+    also=("did not check the clearances", "no plastigage", "mains never checked"),
+)
 UNBRANDED_PUMP = history(
     id="unbranded_pump",
     says="the pump is a reproduction or of no known make",

@@ -127,6 +127,8 @@ OPENINGS = _set(
     "plug filter bolt dipstick stick filler sender switch gauge oil drain distributor dizzy feed threaded empty "
     "mounting dowel screw stud port relief adjuster breather"
 )
+#: before "of silicone": pieces that came off, not what holds a joint
+OFF_IT = _set("bit bits string strings worm worms crumb crumbs lump lumps blob blobs shreds piece pieces")
 #: before a sealer: somebody put a joint together with it
 SEALS = frozenset(
     [

@@ -258,6 +258,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "clearances_built_wide": (
         "built loose|wide|with",
         "loose|race|racing|wide|generous bearing? clearances|clearance",
+    ),
+    "clearances_never_measured": (
         "never|didnt|without|not check|checked|measure|measured|measuring|plastigaged|plastigauged|checking the? bearing? clearances|clearance",
         "@not|never plastigaged|plastigauged|plastigage|plastigauge",
         "@not|never measure|measured|mic|miced|plastigage|plastigaged the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",

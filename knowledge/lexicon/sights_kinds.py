@@ -193,7 +193,7 @@ INSTEAD = frozenset(
     ]
 )
 #: what was not done; "not yet measured" says it, and supposes nothing
-NOT_DONE = frozenset(["clearances_built_wide"])
+NOT_DONE = frozenset(["clearances_never_measured"])
 #: said of other engines too, or by the maker: that is what they say
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: seen by a garage or a dealer as well as by anybody: no opinion of the cause

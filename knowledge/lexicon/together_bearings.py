@@ -56,7 +56,8 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - cam|camshaft|plug|lifter|cam_lobe|rod_through|gallery_plug",
     ),
     "wrong_shells_fitted": (
-        f"{_BRG} + stamped|marked|std|standard|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with",
+        f"{_BRG} + stamped|marked|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with|polished",
+        f"{_BRG} + std|standard + crank|journal|journals|ground + under|undersize|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with",
         f"{_BRG} & std|standard & crank|journals & @number_under|10_under|20_under|@length_under|undersize - correct|right",
         f"wrong_size|wrong_undersize|wrong_bearings|wrong_shells + {_BRG}|fitted|in|were|size|had|supplied - cam",
     ),
@@ -144,9 +145,12 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
     "bearing_clearance_too_tight": (
         "clearance|clearances + main|rod|bearing|bearings|big_end|mains + tight|too_small|too_little|zero|nil|barely|no - not|cam|valve|pickup|over|end",
     ),
-    "clearances_built_wide": (
+    "clearances_never_measured": (
         "@not_measure|@not_measured|never_measured|@not_plastigage|@not_check|@not_mic + rods|mains|rod_bearings|main_bearings|big_ends|big-ends - valve|cam|gauge|pressure|voltage|oil",
-        "clearance|clearances|built|set_up|plastigage|plastigauge + loose|wide|on_the_loose|never|@not_checked|@not_measured|race|generous|loosely + bearing|main|rod|bearings|clearances|engine|mains|built|it - tight|pickup|valve|pump|cam",
+        "clearance|clearances|plastigage|plastigauge + never|@not_checked|@not_measured + bearing|main|rod|bearings|clearances|engine|mains|built|it - tight|pickup|valve|pump|cam",
+    ),
+    "clearances_built_wide": (
+        "clearance|clearances|built|set_up|plastigage|plastigauge + loose|wide|on_the_loose|race|generous|loosely + bearing|main|rod|bearings|clearances|engine|mains|built|it - tight|pickup|valve|pump|cam",
     ),
 }
 TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {

@@ -21,7 +21,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"{_SCREEN} & silicone|rtv|sealant|sealer|gasket_goo|instant_gasket|gasket_maker|goop|hylomar|rubber & strings|bits|blobs|worms|lumps|crumbs|full|choked|blocked|clogged|in|covered|plugged|jammed - no|not|hanging",
     ),
     "sealer_in_sump": (
-        f"silicone|rtv|sealant|sealer|gasket_goo|gasket_maker|instant_gasket|bead|beads + {_SUMP}|rail|hanging|inside|loose|floating|dangling - no|not|resealed|sealed|with_silicone|with_rtv|with_sealant|with_sealer|refitted|glass|blast|shot|{_SCREEN}|leak|squeezed_out_outside",
+        f"silicone|rtv|sealant|sealer|gasket_goo|gasket_maker|instant_gasket|bead|beads + {_SUMP}|rail|inside|hanging|dangling + hanging|inside|loose|floating|dangling|bits|strings|worms|crumbs|lumps|blobs|shreds - no|not|resealed|sealed|with_silicone|with_rtv|with_sealant|with_sealer|refitted|glass|blast|shot|{_SCREEN}|leak|squeezed_out_outside",
     ),
     "screen_torn": (
         f"{_SCREEN} + hole|torn|ripped|split|holed|perforated|rip|burst|gap - plug_hole|no|not|pump_hole|block|bolt|braze|pipe|tube|crack",

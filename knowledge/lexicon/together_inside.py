@@ -88,7 +88,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
     "sump_or_pump_swapped": (
         "swapped|moved|transferred|used|fitted|put|bolted|reused + pan|sump|pickup|oil_pan|oil_pump & over|from_my_old|off_my_old|from_the_old|off_the_old|"
         "off_the_other|from_the_other|off_another|from_another|off_a|from_a|of_a|from_my_other - gasket|drain|seal|o-ring|sender|removed|dropped|hole",
-        "different|deeper|another|other|bigger|shallower|wrong|aftermarket|used|new + sump|pan|oil_pan|pump|pickup + fitted|fit|swapped|put|off|from|on|has|installed|bolted - gasket|o_ring|oring|ring|cured|screen|hose|seal|pump_same|old_pump|noise|no_difference|fuel|water|replacement_pump|new_pump|new_oil_pump|help|plug",
+        "different|deeper|another|other|bigger|shallower|wrong|aftermarket|used|new + sump|pan|oil_pan|pump|pickup + fitted|fit|swapped|put|off|from|on|has|installed|bolted - rtv|silicone|sealer|sealant|gasket|o_ring|oring|ring|cured|screen|hose|seal|pump_same|old_pump|noise|no_difference|fuel|water|replacement_pump|new_pump|new_oil_pump|help|plug",
     ),
     "pickup_gap_too_large": (
         "pickup|pick-up|strainer|it + off|from|above|clear_of|short_of + bottom|floor|pan|sump + inch|inches|@length|long_way|way|miles|far - quarter|quarter_inch|1/4|3/8|clearance|set|correct|fell|touching|no|oil_level|level|dented",
@@ -184,7 +184,10 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "crank|crankshaft|crank_pulley|pulley + see|visible|back_and_forth|in_and_out|fore_and_aft|lever|pry|shove + end_play|end_float|moves|movement|play|slides - pump|distributor",
     ),
     "clearances_built_wide": (
-        "clearance|clearances|bearings|built|set_up|assembled + never_measured|@not_measured|loose_side|built_loose|on_the_loose|=loose|wide_side|set_up_at|never_checked + built|side|build|assembled|clearance|clearances|when|rebuild|@length - cap|bolts|over|limit|pump",
+        "clearance|clearances|bearings|built|set_up|assembled + loose_side|built_loose|on_the_loose|=loose|wide_side|set_up_at + built|side|build|assembled|clearance|clearances|when|rebuild|@length - cap|bolts|over|limit|pump",
+    ),
+    "clearances_never_measured": (
+        "clearance|clearances|bearings|built|set_up|assembled + never_measured|@not_measured|never_checked + built|build|assembled|clearance|clearances|when|rebuild - cap|bolts|over|limit|pump",
     ),
     "rod_broken": ("threw|thrown|chucked|slung + rod|conrod|con_rod + a|rod|the - belt|knock",),
     "known_for_model": (

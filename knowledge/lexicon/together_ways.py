@@ -265,11 +265,14 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "just|fresh|freshly|newly|straight + put_together|assembled|from_the_builder|back_from_the_builder|out_of_the_shop|from_the_machine_shop|from_the_engine_shop - gauge|sender|pump_just|gearbox",
     ),
     "clearances_built_wide": (
-        "set_up_loose|set_it_up_loose|built_loose|never_plastigaged|built_it_loose|no_one_measured|never_measured|loose_build|wide_clearances + clearance|clearances|builder|engine|bearing|bearings|build|when_it|set_it - bolt|nut|valve|tappet|cap",
+        "set_up_loose|set_it_up_loose|built_loose|built_it_loose|loose_build|wide_clearances + clearance|clearances|builder|engine|bearing|bearings|build|when_it|set_it - bolt|nut|valve|tappet|cap",
+    ),
+    "clearances_never_measured": (
+        "never_plastigaged|no_one_measured|never_measured + clearance|clearances|builder|bearing|bearings|build - bolt|nut|valve|tappet|cap|filter",
         "nobody_checked|never_checked|@not_check + clearance|clearances|plastigage|plastigauge - valve|tappet",
     ),
     "wrong_shells_fitted": (
-        "shells|bearings|inserts|shell + sent|supplied|gave|fitted|ordered|are|on & crank|crankshaft|journals & thou|@length|ten|twenty|under|standard|std|undersize|ground - clearance|new_shells|matched|right|correct|to_suit|and_new|measured|both_standard|both_std",
+        "shells|bearings|inserts|shell + sent|supplied|gave|fitted|ordered|are|on & crank|crankshaft|journals & thou|@length|ten|twenty|under|undersize|ground - polished|clearance|new_shells|matched|right|correct|to_suit|and_new|measured|both_standard|both_std",
     ),
     "caps_mixed": (
         "cap|caps|main_caps|bearing_caps + swapped|mixed|where|wrong_place|wrong_order|back_to_front|wrong_way|muddled|backwards + main|cap|caps|goes|round|up|order|bearing|turned - filler|oil_cap|distributor|relief|valve_cap|radiator|rotor",

@@ -95,6 +95,7 @@ PREMISES: dict[str, Premise] = {
     "low_from_first_start": Premise((REBUILT, LOW)),
     "none_from_first_start": Premise((WORKED_ON, (ZERO, "direct_gauge_zero"))),
     "clearances_built_wide": _ON_A_NEW_BUILD,
+    "clearances_never_measured": _ON_A_NEW_BUILD,
     "bearings_failed_again": Premise((REBUILT, DAMAGE)),
     "something_missed_after_work": _AFTER_WORK,
     "oil_line_was_disturbed": _AFTER_WORK,

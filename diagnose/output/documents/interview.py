@@ -38,10 +38,12 @@ def best_guess(diagnosis: Diagnosis) -> BestGuess:
     if stands_out(diagnosis):
         likeliest = diagnosis.ranking[0]
     first = step.says if step else known.left_of(choice.inspection) if choice else ""
+    if not diagnosis.may_run:
+        first = f"engine off; then {first}" if first else "engine off"
     return BestGuess(
         says=likeliest.cause.says.partition(":")[0] if likeliest else "",
         probability=likeliest.probability if likeliest else 0.0,
-        first=first if diagnosis.may_run else f"engine off; then {first}",
+        first=first,
     )
 
 

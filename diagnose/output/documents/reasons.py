@@ -11,11 +11,11 @@ from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import percent
-from diagnose.teardown.loose_ends import seen_for
+from diagnose.seen_on_engine import SETTLED, is_found
 from knowledge.model import Finding
 
 SURE = 0.95  #: certainty from which a finding is stated without its doubt
-LEADS, SETTLED = 0.4, 0.9  #: probability from which the first cause leads, and is nearly certain
+LEADS = 0.4  #: probability from which the first cause leads
 STRONG, SOME = 8, 3  #: dB from which evidence is strong, or more than slight
 STRONGEST = 4  #: pieces of evidence a person is shown on either side
 
@@ -39,7 +39,7 @@ def is_settled(diagnosis: Diagnosis) -> bool:
 
 def is_confirmed(diagnosis: Diagnosis) -> bool:
     """Whether it is, and was seen on the engine as well."""
-    return is_settled(diagnosis) and seen_for(diagnosis, diagnosis.ranking[0].cause)
+    return is_found(diagnosis.inference)
 
 
 def in_short(diagnosis: Diagnosis) -> str:

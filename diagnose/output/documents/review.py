@@ -24,10 +24,11 @@ from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.photos import PhotoEntry, photo_entries
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
-from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
+from diagnose.output.documents.reasons import is_settled, path_in_words
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
+from diagnose.seen_on_engine import SETTLED
 
 
 @dataclass(frozen=True, kw_only=True)

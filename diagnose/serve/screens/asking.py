@@ -123,7 +123,7 @@ def _question(
         "guess": best_guess(answer),
     }
     if question is None:
-        return screen("asked.html", asked, **common)
+        return screen("asked.html", asked, ended=interview.ended, **common)
     return screen(
         "ask.html",
         asked,

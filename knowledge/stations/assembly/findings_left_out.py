@@ -63,12 +63,12 @@ COUNT_THE_CRANK_PLUGS = Inspection(
 CLEARANCES_BUILT_WIDE = Finding(
     id="clearances_built_wide",
     station=Station.ASSEMBLY,
-    says="the bearings were built with wide clearances, or never measured",
-    asks="Bearing clearances set wide at the rebuild, or not measured at all?",
+    says="the bearings were built with wide clearances",
+    asks="Bearing clearances set wide at the rebuild?",
     source=COMMON_PRACTICE,
     denies="clearances were measured at the rebuild and within limits",
     stage=Stage.KNOWN,
     normal="measured and written down",
     background=EXCEPTIONAL,
-    also=("built loose", "race clearances", "did not check the clearances", "loose bearings"),
+    also=("built loose", "race clearances", "loose bearings"),
 )

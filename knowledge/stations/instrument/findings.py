@@ -130,6 +130,7 @@ ASK_ITS_HISTORY = Inspection(
         history.EARLIER_BREAKAGE,
         history.STARTED_UNPRIMED,
         history.SEALANT_USED_FREELY,
+        history.CLEARANCES_NEVER_MEASURED,
         history.UNBRANDED_PUMP,
         patterns.FELL_SUDDENLY,
         patterns.SANK_WHILE_RUNNING,

@@ -1,0 +1,43 @@
+"""Whether a cause was seen on the engine, or rests on reports and on what a gauge shows alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.case_inference import CaseInference
+from knowledge.model import Cause, Finding, Stage, State, Station
+
+SETTLED = 0.9  #: probability from which the first cause is nearly certain
+
+
+def is_found(known: CaseInference) -> bool:
+    """Whether the likeliest cause is nearly certain, and was seen on the engine as well."""
+    first = known.ranking[0]
+    return first.began >= SETTLED and seen_for(known, first.cause)
+
+
+def seen_for(known: CaseInference, cause: Cause) -> bool:
+    """Whether a finding that the cause leads to was seen, measured or shown by a cure."""
+    network = known.network
+    proofs = {f.id for f in _seen(known) if _tells_of(f, cause)}
+    return any(
+        cause.id in network.ancestors({n})
+        for n in known.evidence
+        if n in proofs & set(network.parents)
+    )
+
+
+def _seen(known: CaseInference) -> Iterator[Finding]:
+    """What is there and was not only reported; what follows from readings in words is a report."""
+    for s in known.case.finding_records:
+        if s.observation and s.observation.state is State.PRESENT and s.stage is not Stage.KNOWN:
+            yield s.finding
+    cured = {t.cured for t in known.book.trials.values()}
+    for d in known.result.derived:
+        if d.state is State.PRESENT and (d.finding.stage is not Stage.KNOWN or d.finding in cured):
+            yield d.finding
+
+
+def _tells_of(finding: Finding, cause: Cause) -> bool:
+    """Whether it shows the cause: what an instrument shows of pressure shows no part inside."""
+    return finding.station is not Station.INSTRUMENT or cause.station is Station.INSTRUMENT
