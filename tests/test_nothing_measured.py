@@ -55,12 +55,12 @@ def test_not_measured_is_no_sign_of_wide(words: str, tmp_path: Path) -> None:
 
 def test_it_is_asked_for(tmp_path: Path) -> None:
     """Not measured makes wide clearances likelier than they are without it."""
-    chances = [
-        {r.cause.id: r.probability for r in said(tmp_path / name, words).ranking}
-        for name, words in (("a", REBUILT), ("b", REBUILT + "mains not measured"))
-        if not (tmp_path / name).mkdir()
-    ]
-    assert chances[1]["clearance_set_wide"] > 1.2 * chances[0]["clearance_set_wide"]
+    wide = []
+    for name, words in (("a", REBUILT), ("b", REBUILT + "mains not measured")):
+        (tmp_path / name).mkdir()
+        ranking = said(tmp_path / name, words).ranking
+        wide += [r.probability for r in ranking if r.cause.id == "clearance_set_wide"]
+    assert wide[1] > 1.2 * wide[0]
 
 
 @pytest.mark.parametrize(
@@ -119,9 +119,8 @@ def test_a_cause_that_was_seen_is_put_right() -> None:
         "freshly_rebuilt", "clearances_built_wide", "main_clearance_too_wide", opened=True
     )
     assert is_found(answer.inference)
-    assert PUT_RIGHT in " ".join(
-        " ".join(review_brief(review_document(answer, "job.toml"))).split()
-    )
+    document = review_document(answer, "job.toml")
+    assert PUT_RIGHT in " ".join(review_brief(document).split())
 
 
 def test_a_pattern_of_the_gauge_shows_no_part() -> None:
