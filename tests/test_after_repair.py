@@ -92,3 +92,43 @@ def test_the_option_says_it_of_all_readings(found: Path) -> None:
     bad = call("record", found, "no knock", "--after-repair")
     assert bad.code == 2
     assert "no pressure in it" in bad.err
+
+
+HOSES = "both cooler hoses renewed, now 52 psi at 1800 rpm hot"
+
+
+def test_a_far_better_pressure_says_that_work_was_the_repair(tmp_path: Path) -> None:
+    """The case has the low reading of the same state: the work is no cause, the words are read."""
+    path = tmp_path / "heron.toml"
+    start(path, BOOK, {"title": "Heron"}, {"layout": "inline_six_diesel"})
+    append(path, BOOK, [("reading", {"pressure": "28 psi", "oil": "hot", "rpm": "1800 rpm"})])
+    done = call("record", path, HOSES)
+    assert done.code == 0, done.err
+    assert pressures(path) == (["28 psi"], ["52 psi"])
+    case = load(path, BOOK)
+    assert case.earlier == ()
+    assert {s.finding.id for s in case.finding_records} == set()
+    assert "Not understood" not in done.out
+
+
+@pytest.mark.parametrize("pressure", ["45 psi", "52 psi"])
+def test_an_ordinary_pressure_does_not(pressure: str, tmp_path: Path) -> None:
+    """Without a low reading of that state in the case the work may have come before."""
+    path = tmp_path / "heron.toml"
+    start(path, BOOK, {"title": "Heron"}, {"layout": "inline_six_diesel"})
+    append(path, BOOK, [("reading", {"pressure": pressure, "oil": "cold", "rpm": "1800 rpm"})])
+    assert call("record", path, HOSES).code == 0
+    assert pressures(path) == ([pressure, "52 psi"], [])
+
+
+@pytest.mark.parametrize(
+    ("words", "asks"),
+    [("both cooler hoses renewed", True), ("cooler hoses renewed two years ago", False)],
+)
+def test_work_of_unknown_age_may_be_the_repair(words: str, asks: bool, found: Path) -> None:
+    """It is taken as work before the trouble, and the screen says what to do if it is not."""
+    done = call("record", found, words)
+    assert done.code == 0, done.err
+    says = " ".join(done.out.split())
+    assert ("Taken as work before the trouble" in says) is asks
+    assert ("--withdraw 3" in says) is asks

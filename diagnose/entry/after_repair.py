@@ -9,10 +9,11 @@ from diagnose.case.case import Case
 from diagnose.case.mended import limits_at
 from diagnose.entry.readings import ReadingInput
 from diagnose.errors import UsageError
-from diagnose.understanding.facts import Fact, Understanding
+from diagnose.understanding.facts import Fact, Span, Understanding
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
-from knowledge.model import Stage, State
+from knowledge.model import Reading, Stage, State
+from knowledge.pressure.gauge import RISEN, state_of, states_agree
 from knowledge.reports.words import Circumstance, Result
 
 START = "start"  #: where a reading of the repaired engine was taken
@@ -26,8 +27,9 @@ def of_the_repaired(
     """The same, with readings after the repair as such, where the words or the person say so.
 
     What else was seen of the repaired engine is no evidence of the fault: it is left over.
-    Words alone say so only where something wrong was found inside already: until then work that
-    was done is history. Where they only name the work, its readings must keep every limit.
+    Words alone say so only where something wrong was found inside already, or where the case has
+    a reading of the fault and the new one is well above it: until then work that was done is
+    history. Where they only name the work, its readings must keep every limit.
     """
     readings = [f for f in understanding.facts if f.table == "reading"]
     found = repaired(understanding.text, book) if readings else None
@@ -35,16 +37,24 @@ def of_the_repaired(
         return understanding
     at = 0 if said or found is None else found.at
     after = [f for f in understanding.facts if f.spans[-1][1] > at]
-    if not said and not (_found_inside(case) and found is not None):
+    if not said and not (_found_inside(case) or _is_cured(after, case)):
         return understanding
     if not said and found is not None and not found.outright and not _is_good(after, case):
         return understanding
     dropped = [f for f in after if f.table not in _STAYS]
     facts = [_at_start(f) if f in after else f for f in understanding.facts if f not in dropped]
-    left = {*understanding.unread, *(s for f in dropped for s in f.spans)}
+    read = [s for f in facts for s in f.spans]
+    left = {*understanding.unread, *(s for f in dropped for s in f.spans if not _within(s, read))}
     said_so = (0, 0) if found is None else (found.at, found.end)
     unread = tuple(sorted(s for s in left if not said_so[0] <= s[0] < said_so[1]))
     return replace(understanding, facts=tuple(facts), unread=unread)
+
+
+def _within(span: Span, spans: list[Span]) -> bool:
+    """Whether most of a span belongs to one of these, so that its words were read."""
+    return any(
+        min(span[1], last) - max(span[0], first) > (span[1] - span[0]) / 2 for first, last in spans
+    )
 
 
 def is_of_the_repaired(fact: Fact) -> bool:
@@ -68,14 +78,32 @@ def _is_good(facts: list[Fact], case: Case) -> bool:
     return not any(_breaks(f, case) for f in facts if f.table == "reading")
 
 
+def _is_cured(facts: list[Fact], case: Case) -> bool:
+    """Whether a reading is well above one that the case has, at about the same speed and heat."""
+    new = [r for f in facts if f.table == "reading" and (r := _reading(f)) is not None]
+    old = [r.reading for r in case.readings]
+    return any(
+        states_agree(state_of(n), state_of(o)) and n.pressure >= RISEN * o.pressure
+        for n in new
+        for o in old
+    )
+
+
 def _breaks(fact: Fact, case: Case) -> bool:
+    reading = _reading(fact)
+    return reading is not None and any(
+        reading.pressure < case.limit(limit) for limit in limits_at(reading, case)
+    )
+
+
+def _reading(fact: Fact) -> Reading | None:
+    """The reading that a fact states; None where it is none."""
     fields: dict[str, Any] = dict(fact.fields)
     fields["during"] = tuple(fields.get("during", ()))
     try:
-        reading = ReadingInput(**fields).in_si()
+        return ReadingInput(**fields).in_si()
     except UsageError:
-        return False
-    return any(reading.pressure < case.limit(limit) for limit in limits_at(reading, case))
+        return None
 
 
 def _at_start(fact: Fact) -> Fact:

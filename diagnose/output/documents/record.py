@@ -19,6 +19,7 @@ from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
 from diagnose.output.lines import percent
 from knowledge.book import Book
+from knowledge.model import Stage
 
 REPORTS = ("behaviour", "trial", "earlier")  #: tables of what was reported
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
@@ -39,6 +40,7 @@ class RecordDocument:
     not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
     repaired: tuple[int, ...]  #: readings kept as those of the repaired engine
+    before_it: tuple[int, ...]  #: entries of work taken as before the trouble, by its age unknown
     engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
@@ -86,10 +88,33 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             for number, entry in enumerate(saved.entries, saved.first_number)
             if entry.fields.get("at") == START
         ),
+        before_it=_work_before(saved, book),
         engine="" if was is None else engine_sentence(EngineChange(was, saved.after.layout)),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,
     )
+
+
+def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
+    """Entries of work of no stated age in a job with readings: it may as well be the repair."""
+    numbered = list(enumerate(saved.entries, saved.first_number))
+    work = [n for n, e in numbered if e.kind == "earlier" and _may_be_new(e.fields.get("before"))]
+    if not work or not saved.before.readings:
+        return ()
+    said = [
+        n
+        for n, e in numbered
+        if e.kind == "finding"
+        and e.said
+        and (finding := book.findings.get(str(e.fields.get("what")))) is not None
+        and finding.stage is Stage.KNOWN
+    ]
+    return tuple(sorted({*work, *said}))
+
+
+def _may_be_new(before: object) -> bool:
+    """Whether the age of work that was said fits a repair of today."""
+    return before is None or before == "straight before"
 
 
 def _meaning(entry: NewEntry, book: Book) -> str:

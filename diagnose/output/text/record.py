@@ -19,6 +19,8 @@ def record_text(document: RecordDocument) -> str:
             lines += wrapped(more, 6, 8) if more else []
     if document.repaired:
         lines += wrapped(_of_the_repaired(document.repaired, name))
+    if document.before_it:
+        lines += wrapped(_before_the_trouble(document.before_it, name))
     if document.engine:
         lines += wrapped(document.engine[:1].upper() + document.engine[1:])
     if document.not_read:
@@ -45,6 +47,15 @@ def _of_the_repaired(numbers: tuple[int, ...], name: str) -> str:
     return (
         "Taken as readings of the repaired engine: they count at sign-off, not as signs of the "
         f"fault. If that is wrong: diagnose record {name} {undone}"
+    )
+
+
+def _before_the_trouble(numbers: tuple[int, ...], name: str) -> str:
+    """Say that work counts as a possible cause, and what to do if it is the repair."""
+    undone = " ".join(f"--withdraw {number}" for number in numbers)
+    return (
+        "Taken as work before the trouble, which may have caused it. If it is the repair: diagnose "
+        f"record {name} {undone}; then record what the gauge shows, with --after-repair"
     )
 
 
