@@ -128,7 +128,9 @@ OPENINGS = _set(
     "mounting dowel screw stud port relief adjuster breather"
 )
 #: before "of silicone": pieces that came off, not what holds a joint
-OFF_IT = _set("bit bits string strings worm worms crumb crumbs lump lumps blob blobs shreds piece pieces")
+OFF_IT = _set(
+    "bit bits string strings worm worms crumb crumbs lump lumps blob blobs shreds piece pieces"
+)
 #: before a sealer: somebody put a joint together with it
 SEALS = frozenset(
     [
