@@ -22,7 +22,7 @@ def asked_already(case: Case, checks: Mapping[str, Inspection]) -> frozenset[Ins
     """Checks by word of which all that is worth asking was said, or asked and not known."""
     answered = {f.id for f in case.answered()}
     asked: dict[str, bool] = {
-        HISTORY: _history_told(case, checks[HISTORY]) or any(f in answered for f in SINCE.findings),
+        HISTORY: _history_said(case, checks[HISTORY]) or any(f in answered for f in SINCE.findings),
         OIL_RECORD: bool(case.engine.oil) or any(f in answered for f in GRADE.findings),
     }
     return frozenset(checks[id_] for id_, is_asked in asked.items() if is_asked)
@@ -56,7 +56,7 @@ def _is_story(case: Case) -> bool:
     return len(case.job.complaint.split()) >= _FEW_WORDS
 
 
-def _history_told(case: Case, check: Inspection) -> bool:
+def _history_said(case: Case, check: Inspection) -> bool:
     """Whether a story says how it came about: after what work, since when, in what way."""
     history = any(r.observation and r.finding in check.reveals for r in case.finding_records)
     course = any(

@@ -188,9 +188,9 @@ def judge_bearings(case: Case) -> Bearings:
 
     ``found`` and ``fitted`` of the result hold a row for each bearing: ``clearance`` (``value`` and
     ``error``, one standard deviation, in m), ``journal`` and ``bore`` (mean, out of round, taper in
-    m) and ``marks``, what is wrong. ``targets`` and ``orders`` go by kind: the clearance wanted with
-    every source, and the shells to order. ``pressures`` are in Pa; empty with the reason where the
-    layout has no figures for the circuit.
+    m) and ``marks``, what is wrong. ``targets`` and ``orders`` go by kind: the clearance wanted
+    with every source, and the shells to order. ``pressures`` are in Pa; empty with the reason where
+    the layout has no figures for the circuit.
     """
     from diagnose.bearings.table import bearings_of
 
@@ -204,15 +204,15 @@ def forecast(
 
     ``fixes``: what is put right, in trade words, as ``"relief"``, ``"mains=0.002"`` or
     ``"oil=20W-50"``. ``changes``: quantities by name, as ``"main_clearance=0.0025 in"`` or
-    ``"pump_displacement=+25 %"``. ``target``: a hot pressure to reach, ``"25 psi"`` at idle speed or
-    ``"2500 rpm 40 psi"``.
+    ``"pump_displacement=+25 %"``. ``target``: a hot pressure to reach, ``"25 psi"`` at idle speed
+    or ``"2500 rpm 40 psi"``.
 
     ``fits`` of the result is false where no plausible engine shows the case's readings: then its
     figures are worth nothing, and ``state.readings`` says which reading is missed and by how much.
     ``hot_pressure(repair.after, 700)`` of the result ``repair`` is the pressure in Pa for each
     plausible engine; ``before`` and ``after`` hold all quantities, hot and cold, in SI units and
-    shape (engines, speeds), at ``speeds`` in rpm. Raises UsageError for a change, fix or target that
-    cannot be read, or without figures for the circuit of this layout.
+    shape (engines, speeds), at ``speeds`` in rpm. Raises UsageError for a change, fix or target
+    that cannot be read, or without figures for the circuit of this layout.
     """
     from diagnose.circuit.forecast import forecast as forecast_of
     from diagnose.entry.requests import parse_changes, parse_fixes, parse_target

@@ -28,8 +28,8 @@ EITHER_SIDE = 0.10
 def wrench(torque: float) -> float:
     """Usual error of a setting torque wrench at a torque [N·m], one standard deviation [N·m].
 
-    A class A tool is allowed 4 %, and 6 % up to 10 N·m (TORQUE_TOOL_ISO_6789); hand and thread add their share,
-    so its whole allowance is taken as one standard deviation (JUDGEMENT).
+    A class A tool is allowed 4 %, and 6 % up to 10 N·m (TORQUE_TOOL_ISO_6789); hand and thread add
+    their share, so its whole allowance is taken as one standard deviation (JUDGEMENT).
 
     >>> round(wrench(20.0), 2), round(wrench(1.7), 2)
     (0.8, 0.1)

@@ -1,8 +1,8 @@
 """Published troubleshooting tables: every cause listed for a symptom is raised by it.
 
 Checked against: tables of makers' workshop and owners' manuals, army technical manuals and trade
-writers, restated in ``data/handbook_tables.toml`` with their sources. The bare symptom of a table, on
-an engine of its kind, must raise each listed row and bring it into the first quarter of the
+writers, restated in ``data/handbook_tables.toml`` with their sources. The bare symptom of a table,
+on an engine of its kind, must raise each listed row and bring it into the first quarter of the
 ranking, or a reason stands below. Where a row means one of several causes, the one that does best
 counts. Rank agreement: ``python -m tests.studies.handbook_agreement``.
 """

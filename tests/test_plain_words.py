@@ -1,9 +1,9 @@
 """What a user reads, passed through a reading list: length, passive, and words of the glossary.
 
-Before this list was first applied to the book: 9 sentences with a banned word; 8.5 words in the mean
-sentence, 15 in the longest but one in twenty, 28 in the longest; 12 % with a verb in the passive, a
-state as in "is worn" counted in. Of 200 sentences drawn at random 34 were such as no workshop manual
-would print; in a fresh draw after all were read and 3,300 rewritten, 2.
+Before this list was first applied to the book: 9 sentences with a banned word; 8.5 words in the
+mean sentence, 15 in the longest but one in twenty, 28 in the longest; 12 % with a verb in the
+passive, a state as in "is worn" counted in. Of 200 sentences drawn at random 34 were such as no
+workshop manual would print; in a fresh draw after all were read and 3,300 rewritten, 2.
 """
 
 from __future__ import annotations

@@ -145,8 +145,9 @@ def _pictures(folder: Path) -> Path:
 def _sound(met: dict[str, Any]) -> None:
     """Hold every screen that was reached to what each keeps to.
 
-    axe-core's rules for WCAG 2.1, levels A and AA; no sideways scroll; at least 44 px to tap; nothing
-    asked for outside; nothing on the console, where a browser remarks on a missing page only.
+    axe-core's rules for WCAG 2.1, levels A and AA; no sideways scroll; at least 44 px to tap;
+    nothing asked for outside; nothing on the console, where a browser remarks on a missing page
+    only.
     """
     assert met["outside"] == []
     assert [line for line in met["console"] if "/job/none.toml" not in line] == []

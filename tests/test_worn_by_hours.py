@@ -1,7 +1,7 @@
 """Wear is one root: what hours of running wear together is supported and denied together.
 
-Common practice, no source: an engine whose mains are worn has worn rods and a worn pump as well, and
-clearances measured wide at several places mean wear by hours rather than one bad journal.
+Common practice, no source: an engine whose mains are worn has worn rods and a worn pump as well,
+and clearances measured wide at several places mean wear by hours rather than one bad journal.
 """
 
 from __future__ import annotations

@@ -1,8 +1,8 @@
 """An engine's card: one engine's own figures in one TOML file that several jobs name.
 
 A card begins with ``card = 1``. Its [engine] says how the engine is built; its other tables hold
-figures by their ids in ``knowledge.engines.card_figures``, its [[baseline]] what the gauge showed when
-the engine was sound. Knows no case.
+figures by their ids in ``knowledge.engines.card_figures``, its [[baseline]] what the gauge showed
+when the engine was sound. Knows no case.
 """
 
 from __future__ import annotations

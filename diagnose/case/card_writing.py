@@ -60,8 +60,8 @@ def start_card(
 
     ``engine``: ``name``, ``layout``, ``manual`` as far as they are known; figures that the layout
     cannot have are left out. ``figures`` by id are written in, and ``baseline``, pressures of the
-    sound engine as fields of their table. Raises CannotWriteError where the file exists or cannot be
-    made, UsageError where something given is not right.
+    sound engine as fields of their table. Raises CannotWriteError where the file exists or cannot
+    be made, UsageError where something given is not right.
     """
     known = {k: v for k, v in (engine or {}).items() if v}
     head = f"card = {VERSION}\n\n[engine]\n" + "".join(

@@ -1,7 +1,7 @@
 """Plausible engines of a case as they are now: with what was found, and showing what was read.
 
-Imported by ``forecast``, ``misfit``, ``bearings`` and ``output``. What no finding explains becomes a loss that
-nobody has found yet; its shape over speed and heat follows from the readings.
+Imported by ``forecast``, ``misfit``, ``bearings`` and ``output``. What no finding explains becomes
+a loss that nobody has found yet; its shape over speed and heat follows from the readings.
 """
 
 from __future__ import annotations
@@ -186,8 +186,11 @@ class AsRead:
         closed: Collection[str] = (),
         share: Floats = 1.0,
     ) -> Engine:
-        """Return the engines as found, but for the findings ``put_right`` (ids), the kinds of loss
-        ``closed``, and all but a ``share`` of the rest of it."""
+        """Return the engines as found, with some of it put right.
+
+        ``put_right``: ids of findings; ``closed``: kinds of loss nobody has found; ``share``: how
+        much of the rest of that loss stays [1].
+        """
         kept = (d for d in self.found if d.id not in put_right)
         engine = reduce(lambda e, d: d.apply(e), kept, self.sound)
         return self.loss.applied_to(engine, closed, share) if self.loss else engine
@@ -293,8 +296,8 @@ def _closest(
 ) -> tuple[FloatArray, FloatArray]:
     """Return for each engine the coordinates nearest to its own that show what is ``wanted``.
 
-    Also their cost. Gauss-Newton steps from ``start`` on ``|x - x0|^2 / C + |wanted - shown|^2 / errors^2``, each shortened until
-    it is better; ``C`` is the covariance of all engines.
+    Also their cost. Gauss-Newton steps from ``start`` on ``|x - x0|^2 / C + |wanted - shown|^2 /
+    errors^2``, each shortened until it is better; ``C`` is the covariance of all engines.
     """
     dims = len(_VARIED)  # scores are independent of them and of each other
     covariance = np.cov(x.T) + RIDGE * np.diag(x.var(0))

@@ -79,7 +79,8 @@ class Budget:
     def unexplained(self) -> tuple[Account, Band, Band] | None:
         """The first account that does not close, what is unexplained and what is missing [Pa].
 
-        One that surely does not goes before one whose band allows both. None where there is no reading to compare with.
+        One that surely does not goes before one whose band allows both. None where there is no
+        reading to compare with.
         """
         rests = [
             (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall

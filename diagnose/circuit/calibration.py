@@ -1,9 +1,10 @@
 """Plausible engines of one case, calibrated to the pressures it had when it was sound.
 
-Imported by ``deviations`` and ``survey``. How far one engine is from its profile is wider than sound
-engines of one kind are from each other: the profile is a guess at it. So what readings can settle
-(leaks along films and through holes, pump flow and slip, the relief valve's setting, slope and override,
-the oil) starts wide, every known pressure counts once, and what they leave open stays in the spread.
+Imported by ``deviations`` and ``survey``. How far one engine is from its profile is wider than
+sound engines of one kind are from each other: the profile is a guess at it. So what readings can
+settle (leaks along films and through holes, pump flow and slip, the relief valve's setting, slope
+and override, the oil) starts wide, every known pressure counts once, and what they leave open stays
+in the spread.
 """
 
 from __future__ import annotations
@@ -103,8 +104,10 @@ def calibrated(
 
 
 def sound_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
-    """Return what the gauge showed when the engine was sound: its baseline, and what ``readings``
-    say it usually shows, but where the baseline has that state already."""
+    """Return what the gauge showed when the engine was sound.
+
+    Its baseline, and what ``readings`` say it usually shows in other states.
+    """
     known = list(baseline_points(case))
     usual = [
         replace(r, pressure=r.usual, pressure_spread=USUAL_SPREAD * r.usual)

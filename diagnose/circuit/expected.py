@@ -1,8 +1,8 @@
 """What the gauge should show at stated speeds and oil temperatures.
 
 Learned from the pressures the engine had when it was sound; without those from the case's own
-readings, and then it is what the engine shows as it is now; else from what is usual for its kind. The
-law of one engine says it; for a sound engine the calibrated circuit says it too (``averaged``).
+readings, and then it is what the engine shows as it is now; else from what is usual for its kind.
+The law of one engine says it; for a sound engine the calibrated circuit says it too (``averaged``).
 """
 
 from __future__ import annotations

@@ -191,9 +191,12 @@ def fits(
     may_lie: bool = False,
     bounds: Sequence[int] = (),
 ) -> dict[str, Fit]:
-    """Fit every hypothesis to the readings ``seen`` [psi]; with ``may_lie`` also a gauge that
-    shows only a share of the pressure. ``bounds``: for each reading 1 where the pressure was at
-    most that, -1 where it was at least that, 0 where it was that; empty: all 0."""
+    """Fit every hypothesis to the readings ``seen`` [psi].
+
+    ``may_lie``: also a gauge that shows only a share of the pressure. ``bounds``: for each reading
+    1 where the pressure was at most that, -1 where it was at least that, 0 where it was that;
+    empty: all 0.
+    """
     error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
     data = Data(seen, error, np.array(bounds or [0] * len(seen)))
     out = {HEALTHY: _fit(shows.healthy[None], data, np.zeros(1))}
@@ -269,8 +272,10 @@ def _either(found: Fit, more: Fit) -> Fit:
 
 
 def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
-    """Fit none of these alone: two conditions at once, as the sum of what each does, with a wide
-    error."""
+    """Fit none of these alone.
+
+    Two conditions at once, as the sum of what each does, with a wide error.
+    """
     sound = shows.base.mean(0)
     every = np.concatenate([f.mean(1) - sound for f in shows.faults.values()])
     first, second = rng.integers(len(every), size=(2, PAIRS))

@@ -217,8 +217,10 @@ def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
 
 
 def speeds_of(case: Case, targets: Sequence[Target] = ()) -> FloatArray:
-    """Return the speeds looked at [rpm]: idle, those wanted, those read, and those usual between
-    and up to what such an engine turns."""
+    """Return the speeds looked at [rpm].
+
+    Idle, those wanted, those read, and those usual between and up to what such an engine turns.
+    """
     diesel = case.features.get(DIESEL) is FeatureState.PRESENT
     idle = case.idle_speed
     asked = {idle, *(t.rpm for t in targets)}

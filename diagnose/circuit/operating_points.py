@@ -1,6 +1,7 @@
 """The states of running a case's engine is judged in: hot idle, cruise, and where it was read last.
 
-Imported by ``budget``, ``forecast``, ``bearings``, ``signoff``, ``entry`` and ``output``: one hot idle for all.
+Imported by ``budget``, ``forecast``, ``bearings``, ``signoff``, ``entry`` and ``output``: one hot
+idle for all.
 """
 
 from __future__ import annotations

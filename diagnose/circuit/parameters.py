@@ -1,7 +1,8 @@
 """Quantities that can be set on an engine's oil circuit, by name: how to read and set each.
 
-Imported by the rest of ``circuit``, by ``bearings``, ``signoff`` and ``serve``. What a quantity is, its range, unit and
-measuring error stand in ``knowledge``; here stands only what it is on a hydraulic engine.
+Imported by the rest of ``circuit``, by ``bearings``, ``signoff`` and ``serve``. What a quantity is,
+its range, unit and measuring error stand in ``knowledge``; here stands only what it is on a
+hydraulic engine.
 """
 
 from __future__ import annotations
@@ -95,8 +96,10 @@ def with_fuel(engine: Engine, share: Floats) -> Engine:
 
 
 def with_viscosity(engine: Engine, kv100: Floats) -> Engine:
-    """Return the engine with oil of this viscosity at 100 °C [m2/s], its slope on the ASTM chart
-    unchanged."""
+    """Return the engine with oil of this viscosity at 100 °C [m2/s].
+
+    Its slope on the ASTM chart stays.
+    """
     _, slope = walther(engine.oil.kv40, engine.oil.kv100)
     kv40 = from_chart_height(chart_height(kv100) + slope * np.log10(T100 / T40))
     return replace(engine, oil=replace(engine.oil, kv100=kv100, kv40=kv40))

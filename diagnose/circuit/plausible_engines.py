@@ -143,8 +143,9 @@ def conditioned(
 def spread(
     engine: Engine, n: int, rng: np.random.Generator, points: Sequence[Point] = ()
 ) -> Engine:
-    """Return ``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``, conditioned on
-    the known pressures ``points`` where there are any.
+    """Return ``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``.
+
+    They are conditioned on the known pressures ``points`` where there are any.
 
     >>> from diagnose.hydraulics.engine import SET_B
     >>> spread(SET_B, 6, np.random.default_rng(1)).relief_setting.shape

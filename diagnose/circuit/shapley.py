@@ -57,8 +57,10 @@ def shapley(worth: FloatArray) -> FloatArray:
 
 
 def walks(players: int, count: int, rng: np.random.Generator) -> NDArray[np.bool_]:
-    """Random orders of joining, each with its reverse, as coalitions: ``(2*count, players+1,
-    players)``, from nobody to all. For games too large to compute whole."""
+    """Random orders of joining, each with its reverse, for games too large to compute whole.
+
+    As coalitions from nobody to all, shape ``(2*count, players+1, players)``.
+    """
     orders = np.array([rng.permutation(players) for _ in range(count)])
     orders = np.concatenate([orders, orders[:, ::-1]])
     place = np.argsort(orders, axis=1)

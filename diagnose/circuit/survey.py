@@ -150,9 +150,9 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
 
 
 def gauge_of(reading: Reading) -> GaugeError:
-    """Return the reading's own error, with that of a vague figure and of cold oil, and the error its
-    gauge shares among its readings [psi].
+    """Return the reading's own error and the error its gauge shares among its readings [psi].
 
+    Its own holds that of a vague figure and of cold oil.
     How far cold oil stands above the relief setting differs from valve to valve, so a cold reading
     has an error as large as what the circuit may miss.
     """

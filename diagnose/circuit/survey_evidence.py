@@ -64,8 +64,10 @@ def states(temperatures: Sequence[float]) -> list[int]:
 
 
 def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
-    """Return whether the readings suffice for the cause graph: three, at two oil temperatures, on an
-    engine whose circuit is known at least by its layout."""
+    """Return whether the readings suffice for the cause graph.
+
+    Three, at two oil temperatures, on an engine whose circuit is known at least by its layout.
+    """
     changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
     if any(s.finding in changing and s.observation for s in case.finding_records):
         return False  # the engine changed between the readings

@@ -32,7 +32,7 @@ from diagnose.output.documents.tell import AccountDocument, account_document
 from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.interview import STOP_NOW, guess_lines, prompt_text, reason_lines
 from diagnose.output.text.review_brief import review_brief
-from diagnose.output.text.tell import changed_lines, told_lines
+from diagnose.output.text.tell import account_lines, changed_lines
 from knowledge.book import the_book
 from knowledge.model import Severity
 
@@ -67,7 +67,11 @@ def _ask_all(interview: Interview) -> bool:
             document = account_document(question.account, interview.book)
             again = isinstance(shown, ConfirmQuestion) and account is not None
             remark_lines(
-                *(changed_lines(account, document) if again and account else told_lines(document))
+                *(
+                    changed_lines(account, document)
+                    if again and account
+                    else account_lines(document)
+                )
             )
             account = document
         shown = question

@@ -77,10 +77,11 @@ class CaseBuilder:
         """Begin a case.
 
         ``layout``: how the engine is built. ``card``: the file of the engine's card, from the
-        working folder, whose figures count as far as the case states none. ``profile``: figures of the oil circuit, default those
-        of the layout. ``has``, ``lacks``: features that differ from the layout. ``limits``: the
-        engine maker's limits. ``dimensions``: figures of the oil circuit that differ from the
-        profile. ``aircraft``: whether the engine is installed in a certified aircraft.
+        working folder, whose figures count as far as the case states none. ``profile``: figures of
+        the oil circuit, default those of the layout. ``has``, ``lacks``: features that differ from
+        the layout. ``limits``: the engine maker's limits. ``dimensions``: figures of the oil
+        circuit that differ from the profile. ``aircraft``: whether the engine is installed in a
+        certified aircraft.
         """
         self.book = book or the_book()
         self._job = _given(

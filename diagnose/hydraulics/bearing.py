@@ -63,8 +63,8 @@ def side_flow_short(
 
     eps: [1], 0 to 1; radial_clearance: c, journal_radius: r, length: L [m]; omega: [rad/s].
 
-    A short bearing: 2 % high at L/D = 1/4, 7 % at 1/2, 29 % at 1, and less for a lighter load. No pressure and
-    no viscosity in it: this much must come in or the film starves.
+    A short bearing: 2 % high at L/D = 1/4, 7 % at 1/2, 29 % at 1, and less for a lighter load. No
+    pressure and no viscosity in it: this much must come in or the film starves.
 
     >>> from diagnose.hydraulics.clearance import Radial
     >>> q = side_flow_short(0.8, Radial(32e-6), 0.038, 0.023, 2 * np.pi * 700 / 60)

@@ -100,8 +100,10 @@ def solve(engine: Engine, rpm: Floats, oil_temperature: Floats) -> State:
 
 
 def surplus(engine: Engine, rpm: Floats, oil_temperature: Floats) -> Callable[[Floats], Floats]:
-    """The pump's surplus over demand [m3/s] as a function of gallery pressure [Pa], as ``solve``
-    has it: for plots and for other solvers."""
+    """The pump's surplus over demand [m3/s] as a function of gallery pressure [Pa].
+
+    As ``solve`` has it: for plots and for other solvers.
+    """
     network = network_of(engine, np.asarray(rpm, float), np.asarray(oil_temperature, float))
     return lambda p: network.at(np.log1p(np.asarray(p) / STEP))["surplus"]
 

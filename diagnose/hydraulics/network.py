@@ -122,8 +122,11 @@ class Network:
         )
 
     def at(self, unknown: FloatArray) -> dict[str, Any]:
-        """Return everything that follows from the unknown: ``log(1 + p/STEP)``, and below zero the
-        logarithm of the share reached of the flow wanted at ``p = 0``."""
+        """Return everything that follows from the unknown, by name.
+
+        The unknown is ``log(1 + p/STEP)``, and below zero the logarithm of the share reached of
+        the flow wanted at ``p = 0``.
+        """
         p = STEP * np.expm1(np.maximum(unknown, 0.0))
         reached = np.exp(np.minimum(unknown, 0.0))
         flows = {name: q * reached for name, q in self.engine_flows(p).items()}

@@ -124,8 +124,11 @@ def density(temperature: Floats, rho15: Floats) -> Floats:
 
 @dataclass(frozen=True, slots=True)
 class Oil:
-    """An oil by what its sheet prints: viscosity at 40 and 100 °C [m2/s], density at 15 °C
-    [kg/m3], and the share of its viscosity left in a sheared bearing film [1]."""
+    """An oil by what its sheet prints.
+
+    Viscosity at 40 and 100 °C [m2/s], density at 15 °C [kg/m3], and the share of its viscosity left
+    in a sheared bearing film [1].
+    """
 
     kv40: Floats
     kv100: Floats

@@ -160,9 +160,9 @@ def build(
 ) -> Graph:
     """Build the graph of a case.
 
-    Node data: ``layer``, ``says``, and ``prior`` (of a cause, its parents absent) or ``leak``; edge data: ``strength``, ``rules``,
-    ``source``, and whether the parent ``inhibits`` its child. Raises CircleError, and ValueError
-    where a parent both leads to a finding and inhibits it.
+    Node data: ``layer``, ``says``, and ``prior`` (of a cause, its parents absent) or ``leak``; edge
+    data: ``strength``, ``rules``, ``source``, and whether the parent ``inhibits`` its child. Raises
+    CircleError, and ValueError where a parent both leads to a finding and inhibits it.
     """
     graph: Graph = nx.DiGraph()
     shifts = _shifts(conclusions)

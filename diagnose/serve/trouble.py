@@ -39,7 +39,6 @@ def plain_page(status: int, says: str) -> Answer:
 
 def answer_to(error: Exception, asked: Asked, root: Path) -> Answer:
     """The page for an error that a screen raised; ``root``: of the folder, which is not shown."""
-
     match error:
         case NotHereError():
             return plain_page(404, str(error))

@@ -24,6 +24,8 @@ _AT_IDLE = frozenset([Circumstance.IDLE, Speed.IDLE])
 
 @dataclass(slots=True)
 class Pressure:
+    """A pressure as a sentence gives it, and where it stands."""
+
     mark: Mark[str]
     line: Line
     usual: bool
@@ -79,8 +81,10 @@ def apart_later(read: Sequence[Pressure]) -> Iterator[Fact]:
 
 
 def by_panel(pressure: Pressure) -> bool:
+    """Whether it is said of the panel gauge."""
     return any(m.value == PANEL for m in pressure.near)
 
 
 def by_direct(pressure: Pressure) -> bool:
+    """Whether it is said of a test gauge."""
     return any(m in direct_named(pressure.line) for m in pressure.near)

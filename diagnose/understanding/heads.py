@@ -103,6 +103,7 @@ class Head:
 
     @property
     def is_pressure(self) -> bool:
+        """Whether it is said of the pressure, not of a noise or how the engine runs."""
         return self.mark.value not in APART
 
 

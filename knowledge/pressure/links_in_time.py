@@ -1,6 +1,7 @@
 """What each state of the oil circuit shows on a gauge over time: late, sudden, wavering, in bends.
 
-The steady circuit model cannot give these; strengths are judged, apart from the steady part of an air leak.
+The steady circuit model cannot give these; strengths are judged, apart from the steady part of an
+air leak.
 """
 
 from knowledge import sources

@@ -1,8 +1,8 @@
 """How often a hydraulic condition shows a pattern of pressure, computed from the circuit model.
 
-Written by ``python -m tests.studies.pattern_strengths --engines 2000 --seed 7 --write``; not by hand.
-Each figure: of plausible engines in which this condition alone is bad enough to be complained of,
-the share whose gauge shows the pattern, times 0.85 for being reported when asked (judgement);
+Written by ``python -m tests.studies.pattern_strengths --engines 2000 --seed 7 --write``; not by
+hand. Each figure: of plausible engines in which this condition alone is bad enough to be complained
+of, the share whose gauge shows the pattern, times 0.85 for being reported when asked (judgement);
 never under 0.02. Thresholds: ``knowledge.reference.gauge`` and ``tests.support.pattern_reports``.
 """
 

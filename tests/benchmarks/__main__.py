@@ -1,8 +1,8 @@
 """``python -m tests.benchmarks [runs] [--few] [part ...]``: one table of ratios.
 
-``--few`` ends in under two minutes; all of it, with its ten thousand cases, takes about half an hour.
-Parts: commands, serving, inference, chaining, circuit, growth. A ratio named *time* or *memory* is ours over the
-peer's; any other says how many times faster we are.
+``--few`` ends in under two minutes; all of it, with its ten thousand cases, takes about half an
+hour. Parts: commands, serving, inference, chaining, circuit, growth. A ratio named *time* or
+*memory* is ours over the peer's; any other says how many times faster we are.
 """
 
 from __future__ import annotations

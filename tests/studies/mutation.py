@@ -1,10 +1,10 @@
 """Mutants of the code that ranks, plans, judges, warns and prints: does a test notice each?
 
-``python -m tests.studies.mutation [N [SEED [AREA ...]]]`` draws N mutants of cosmic-ray's (150; always the
-same for the same code and seed) from the areas named (all without a name), by the size of their
-modules, at most one on a line. It runs the area's tests on each in a copy of the project, and
-prints per area how many a test killed. ``tests/data/mutants.toml`` explains those that no test can
-distinguish from the right code; the score leaves them out. Needs ``pip install cosmic-ray``.
+``python -m tests.studies.mutation [N [SEED [AREA ...]]]`` draws N mutants of cosmic-ray's (150;
+always the same for the same code and seed) from the areas named (all without a name), by the size
+of their modules, at most one on a line. It runs the area's tests on each in a copy of the project,
+and prints per area how many a test killed. ``tests/data/mutants.toml`` explains those that no test
+can distinguish from the right code; the score leaves them out. Needs ``pip install cosmic-ray``.
 """
 
 from __future__ import annotations

@@ -3,10 +3,10 @@
 Draws sound engines of every profile (``modelling.spread`` about the profile's usual pressures),
 gives each condition of ``faults.FAULTS`` a severity drawn evenly from 0 to 1, solves six points
 (hot idle, 1200 rpm, cruise, high revs, cold idle, cold at 2500) with the sound engine beside it,
-and asks ``pattern_reports`` what a person would see. Only faults severe enough to cause a
-complaint count. Prints shares with their binomial error; ``--write`` writes the table that
-``knowledge.pressure.computed`` takes its strengths from. Write it again whenever profiles, faults or
-circuit change: ``tests/test_pattern_strengths.py`` fails then.
+and asks ``pattern_reports`` what a person would see. Only faults severe enough to cause a complaint
+count. Prints shares with their binomial error; ``--write`` writes the table that
+``knowledge.pressure.computed`` takes its strengths from. Write it again whenever profiles, faults
+or circuit change: ``tests/test_pattern_strengths.py`` fails then.
 """
 
 from __future__ import annotations

@@ -5,9 +5,9 @@ Tables for each reader: precision and recall by kind of fact on the sentences of
 kept back, of the short reports of ``data/report_texts.toml``, a third kept back, and of the owners'
 stories of ``data/story_texts_*.toml``, all kept back; the same on the words of every confirmed case
 (complaint and notes) beside the entries coded in its file, the half kept aside apart; and how often
-the confirmed cause is first, among three, among five when nothing but these words is known.
-What a file does not code although its words say it counts as wrong there, and what it codes although
-they do not say it counts as missed; the row "as words say" has both as one reader judged them
+the confirmed cause is first, among three, among five when nothing but these words is known. What a
+file does not code although its words say it counts as wrong there, and what it codes although they
+do not say it counts as missed; the row "as words say" has both as one reader judged them
 (``data/case_words_*.toml``).
 
 --misses: facts missed and facts wrong, none of the parts kept back. --reader NAME: only this one.

@@ -9,14 +9,14 @@ The law is learned from nine medians of one run, or from four, chosen by rule: t
 thirds by oil temperature, and of each third the lowest, middle and highest speed are taken (of
 four: lowest and highest speed of the coldest and the hottest third). The rest of the run and the
 other runs are foretold, as ``forecast --at`` does from a case with these medians as its
-``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside it the
-circuit calibrated to the same medians, from the profile named for the engine, else from that of an
-unknown layout (no profile was made from these engines); and what ``forecast --at`` averages of both, and two peers: a regression of pressure on
-speed, log viscosity and their product, and the four-parameter form rpm = a p/mu + b sqrt(p) +
-g (p - p_r)+ by least squares. RMS in psi: all, at idle (up to 1.25 times the lowest speed), cold
-(below 50 °C); and the share of medians inside the 90 % bands of law, circuit and average. Errors of a
-reading and of its oil temperature are drawn for the circuit as the law draws them. Last, what surveys say
-of these engines, which are sound.
+``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside
+it the circuit calibrated to the same medians, from the profile named for the engine, else from that
+of an unknown layout (no profile was made from these engines); and what ``forecast --at`` averages
+of both, and two peers: a regression of pressure on speed, log viscosity and their product, and the
+four-parameter form rpm = a p/mu + b sqrt(p) + g (p - p_r)+ by least squares. RMS in psi: all, at
+idle (up to 1.25 times the lowest speed), cold (below 50 °C); and the share of medians inside the 90
+% bands of law, circuit and average. Errors of a reading and of its oil temperature are drawn for
+the circuit as the law draws them. Last, what surveys say of these engines, which are sound.
 
 ``--leave-one-out FOLDER`` asks whether the law's priors suit only these engines: factors on the
 widths of its priors and on its errors are chosen on all engines but one, from nine and from four

@@ -1,8 +1,9 @@
 """Rewrite the README's console blocks in place from the real commands.
 
-``python -m tests.studies.refresh_readme`` after anything that changes what the tool prints; it changes
-nothing but the lines between a block's command and its closing fence. HTML comments directly
-above a block's fence say what is typed at the prompts, and which pieces of the output stay:
+``python -m tests.studies.refresh_readme`` after anything that changes what the tool prints; it
+changes nothing but the lines between a block's command and its closing fence. HTML comments
+directly above a block's fence say what is typed at the prompts, and which pieces of the output
+stay:
 
     <!-- answers: Skua, harbour launch | needle dances | n -->
     <!-- keep: ^Root causes .. \\[relief_debris\\] | ^Look at next +3 -->

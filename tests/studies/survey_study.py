@@ -1,11 +1,12 @@
 """How often a survey of gauge readings finds the true condition.
 
-``python -m tests.studies.survey_study [trials]``. Single conditions of random severity on random engines
-of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature known to
-5 K; the baseline known (five pressures of the same engine when sound, on another gauge) or not.
-The engines, readings and severities come from the model that judges them, so what the model
-itself has wrong does not show here; ``survey_unlike`` makes them apart. "First" and "within two" rank the conditions among each other;
-"outright" also wants the true one above "the circuit is sound" and "none of these alone".
+``python -m tests.studies.survey_study [trials]``. Single conditions of random severity on random
+engines of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature
+known to 5 K; the baseline known (five pressures of the same engine when sound, on another gauge) or
+not. The engines, readings and severities come from the model that judges them, so what the model
+itself has wrong does not show here; ``survey_unlike`` makes them apart. "First" and "within two"
+rank the conditions among each other; "outright" also wants the true one above "the circuit is
+sound" and "none of these alone".
 """
 
 from __future__ import annotations

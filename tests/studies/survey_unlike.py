@@ -1,8 +1,8 @@
 """How often a survey finds the true condition where the engine is not what it is taken for.
 
 ``python -m tests.studies.survey_unlike [engines]``. As ``survey_study``, all conditions, four or
-seven readings of a direct gauge, judged as the survey of a case judges them: with the stated profile
-and its oil. But the readings come from
+seven readings of a direct gauge, judged as the survey of a case judges them: with the stated
+profile and its oil. But the readings come from
 
 - other dimensions: those of another profile, drawn at random (relief setting, pump and all), at the
   speeds of the stated one: a far worse mistake than a wrong choice between two like engines;

@@ -1,10 +1,11 @@
 """Taps and keystrokes from the story to the first right check, on the page and by commands.
 
-``python -m tests.studies.taps`` prints the table for three whole jobs, each the short way (the story
-and nothing else) and by way of all questions. A tap is a link, a button, a tick or a field gone into;
-keystrokes are what is typed, with Enter at the end of each line. A check that is not right is answered
-as it would be, on both ways, and the next one taken; a check is right if it would show what is wrong, or
-whether the trouble is real. Questions are answered as the owner of the job knows them.
+``python -m tests.studies.taps`` prints the table for three whole jobs, each the short way (the
+story and nothing else) and by way of all questions. A tap is a link, a button, a tick or a field
+gone into; keystrokes are what is typed, with Enter at the end of each line. A check that is not
+right is answered as it would be, on both ways, and the next one taken; a check is right if it would
+show what is wrong, or whether the trouble is real. Questions are answered as the owner of the job
+knows them.
 """
 
 from __future__ import annotations

@@ -1,8 +1,8 @@
 """The book's rules and links handed to CLIPS, a production-system engine, as an oracle for chaining.
 
-A rule is a function, so its decision paths are explored: run it with answers that branch both
-ways, and every way through becomes one CLIPS rule from the answers that were yes to what the
-function then concludes. A group of links or inhibitors becomes one CLIPS rule without premises. Readings,
+A rule is a function, so its decision paths are explored: run it with answers that branch both ways,
+and every way through becomes one CLIPS rule from the answers that were yes to what the function
+then concludes. A group of links or inhibitors becomes one CLIPS rule without premises. Readings,
 measures, limits and reports (behaviour, trials, earlier work) are answered by the case.
 """
 

@@ -69,13 +69,13 @@ def confirm(account: Account, book: Book) -> Account:
     """Ask on the terminal until the facts are right. Raises UsageError where none is wanted."""
     from diagnose.entry.confirming import confirmed
     from diagnose.output.documents.tell import AccountDocument, account_document
-    from diagnose.output.text.tell import changed_lines, told_lines
+    from diagnose.output.text.tell import account_lines, changed_lines
 
     shown: list[AccountDocument] = []
 
     def show(now: Account) -> None:
         document = account_document(now, book)
-        lines = changed_lines(shown[-1], document) if shown else told_lines(document)
+        lines = changed_lines(shown[-1], document) if shown else account_lines(document)
         printing.answer("\n".join(lines))
         shown.append(document)
 
@@ -88,9 +88,9 @@ def confirm(account: Account, book: Book) -> Account:
 def show_account(account: Account, book: Book) -> None:
     """Print every fact that is kept, with its words, and what could not be read."""
     from diagnose.output.documents.tell import account_document
-    from diagnose.output.text.tell import told_lines
+    from diagnose.output.text.tell import account_lines
 
-    printing.answer("\n".join(told_lines(account_document(account, book))))
+    printing.answer("\n".join(account_lines(account_document(account, book))))
 
 
 def _say(text: str) -> None:

@@ -13,9 +13,14 @@ class HasName(Protocol):
     """Anything of the book with an id and a sentence."""
 
     @property
-    def id(self) -> str: ...
+    def id(self) -> str:
+        """Its id in the book."""
+        ...
+
     @property
-    def says(self) -> str: ...
+    def says(self) -> str:
+        """Its sentence."""
+        ...
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -61,8 +61,10 @@ class CheckOption:
 
 
 def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[CheckOption, ...]:
-    """The best next check and its runners-up; empty where no check is left that tells anything,
-    and where the cause is confirmed: nearly certain, and seen on the engine.
+    """The best next check and its runners-up.
+
+    Empty where no check is left that shows anything, and where the cause is confirmed: nearly
+    certain, and seen on the engine.
 
     The outcomes of the best one are left out where the cause is nearly certain, unless
     ``all_outcomes``.

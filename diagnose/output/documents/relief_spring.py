@@ -68,9 +68,11 @@ class SpringUnits:
         return cls(length, force_typed or units.shown_in(FORCE) or ("N" if metric else "lbf"))
 
     def length(self, si: float) -> str:
+        """A length [m] in the unit."""
         return show(si, LENGTH, self.length_unit, 3)
 
     def force(self, si: float) -> str:
+        """A force [N] in the unit."""
         return show(si, FORCE, self.force_unit, 3)
 
 

@@ -41,6 +41,7 @@ def forecast_text(document: ForecastDocument) -> str:
 
 
 def planned_lines(document: ForecastDocument) -> list[str]:
+    """Render what was found and what is planned."""
     lines, scale = [], document.scale
     for found in document.found:
         lines += labelled("found", found.says, 2, 12)
@@ -59,6 +60,7 @@ def planned_lines(document: ForecastDocument) -> list[str]:
 
 
 def misfit_lines(document: ForecastDocument) -> list[str]:
+    """Render why the model does not fit; nothing where it does."""
     misfit = document.misfit
     if misfit is None:
         return []
@@ -73,6 +75,7 @@ def misfit_lines(document: ForecastDocument) -> list[str]:
 
 
 def table_lines(document: ForecastDocument) -> list[str]:
+    """Render the pressures over speed before and after, hot and cold."""
     scale = document.scale
     wanted = {t.rpm: scale.figure(t.pressure) for t in document.targets}
     hot, cold = f"hot, {document.hot_oil}", f"cold, {document.cold_oil}"

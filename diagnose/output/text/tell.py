@@ -9,7 +9,7 @@ from diagnose.output.lines import as_typed, headed, percent, wrapped
 from diagnose.output.text.alarms import alarm_lines
 
 
-def told_lines(document: AccountDocument) -> list[str]:
+def account_lines(document: AccountDocument) -> list[str]:
     """Return each fact with its number and the words it came from, then what is left over."""
     lines = []
     for fact in document.understood:
@@ -30,7 +30,7 @@ def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
     old = {fact.number: fact for fact in before.understood}
     new = tuple(f for f in now.understood if old.get(f.number) != f)
     left = [piece for piece in now.not_understood if piece not in before.not_understood]
-    lines = told_lines(replace(now, understood=new, not_understood=tuple(left))) if new else []
+    lines = account_lines(replace(now, understood=new, not_understood=tuple(left))) if new else []
     gone = sorted(old.keys() - {fact.number for fact in now.understood})
     if gone:
         lines.append(f"Struck out: {', '.join(map(str, gone))}")

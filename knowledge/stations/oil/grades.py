@@ -21,8 +21,11 @@ MPA_S = 1e-3  #: one mPa·s, a centipoise, in Pa·s
 
 @dataclass(frozen=True, slots=True)
 class HotGrade:
-    """The number after the W: viscosity at 100 °C [m2/s] from least up to, not including, most,
-    and the least viscosity at 150 °C and a million per second [Pa·s]."""
+    """The number after the W.
+
+    Viscosity at 100 °C [m2/s] from least up to, not including, most, and the least viscosity at
+    150 °C and a million per second [Pa·s].
+    """
 
     name: str
     kv100_least: float
@@ -42,8 +45,11 @@ class HotGrade:
 
 @dataclass(frozen=True, slots=True)
 class WinterGrade:
-    """The number before the W: most viscosity when cranked and when pumped cold [Pa·s at K],
-    least viscosity at 100 °C [m2/s], and the viscosity index assumed for oils of this class."""
+    """The number before the W.
+
+    Most viscosity when cranked and when pumped cold [Pa·s at K], least viscosity at 100 °C [m2/s],
+    and the viscosity index assumed for oils of this class.
+    """
 
     name: str
     cranking_most: float
