@@ -17,6 +17,7 @@ from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
     CIRCUIT,
+    COLOURS,
     DARES_NOT,
     EXHAUST,
     GOES_THEN,
@@ -283,7 +284,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:
             return True  # "boiled, needle in the red"
         case Shows.SMOKE:
-            return line.word(mark.first) == "smoke" and not words & EXHAUST
+            of_colour = line.word(mark.first) in ("smoky", "smokey") and after in COLOURS
+            return of_colour or (line.word(mark.first) == "smoke" and not words & EXHAUST)
         case Shows.SQUEAK:
             return bool({"alarm", "buzzer", "beeper"} & near)  # "the alarm chirps"
         case Shows.TICKING:

@@ -102,6 +102,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "slowing|slow|coming|come|back|drop|dropping|returning to|down to? idle|stop",
         "slow|slowing|throttle|throttling|throttled|slowed down|back|off",
         "lift off",
+        "=chop|=chopped|=shut|=close|=closed|=snap|=roll|=rolled|=back the throttle|gas off|shut|down|closed?",
         "when|once|if|as|until i|you|we =lift|=lifted|=slow|=ease|=coast",
         "when|as|once|if|after|until i|you|it? slow|slows|slowed|slowing|throttle|throttled|coast|coasting|decelerate|ease back|down|off?",
         "coming|come|comes|came|return|returns|drop|drops|dropped back|down? down? to|off|from idle|speed|highway|motorway|tickover|revs",
@@ -249,7 +250,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "parked on|side",
     ),
     Circumstance.SEAWAY: (
-        "heeled|heeling|heel|seaway|swell|waves|rolling|pitching|chop",
+        "heeled|heeling|heel|seaway|swell|waves|rolling|pitching",
+        "in|into|through|over|of|a|the|short|steep|any =chop",
         "rough|heavy|big sea|seas|water|weather",
         "under sail",
         "heels|heel|heeled|heeling|rolls|rolled|rolling|pitches|pitching|pitched|bouncing|slamming|pounding over|in|about|the|around",
@@ -268,6 +270,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.LOAD: (
         "under|with|on load|full-load",
+        "on|under|during a|long|hard|heavy|the long|hard|heavy =pull|=pulls",
         "long|sustained|hard uphill|up-hill pull|pulls|drag|run|runs|stretch?",
         "in|on|up|during|after|climbing|over? a|the|every|any? long|sustained|endless hill|hills|climb|climbs|grade|grades|pass|ascent|incline",
         "under|with|on|at|any|heavy|full|no|without a|heavy|full|hard|any|some|real|serious|moderate|light? load|loads|loaded",

@@ -69,6 +69,7 @@ WATER = frozenset(
         "overheating",
         "steam",
         "antifreeze",
+        *("shells", "shell", "half", "halves", "bearing", "bearings", "piston", "ring"),
     ]
 )
 #: before "the knock": it came from outside
@@ -293,3 +294,5 @@ NOISY_THINGS = OTHER_SYSTEMS | frozenset(
 AT_THE_PIN = frozenset(["peg", "pin", "stop", "stops", "zero", "bottom", "nothing", "rest"])
 MOVED_OFF = frozenset(["off", "from", "above", "past", "beyond"])
 MOVES = frozenset(["move", "moves", "moved", "moving", "budge", "budges", "budged", "movement"])
+#: behind "smoky": it is how a part looks
+COLOURS = frozenset(["grey", "gray", "black", "brown", "colour", "color", "blue", "looking"])

@@ -120,4 +120,10 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         area="accessory",
     ),
     PartWorked(names=("oil? filter head|housing|bowl|mount",), area="filter_change"),
+    PartWorked(
+        names=(
+            "oil? filter|cooler head|housing|adapter|adaptor|base o-ring|o-rings|oring|orings|seal|seals|gasket|gaskets",
+        ),
+        trials={_R: "seals_renewed"},
+    ),
 )

@@ -346,7 +346,7 @@ BARE: dict[Shows, tuple[str, ...]] = {
     Shows.UNSTEADY: (
         "wavers|wavering|fluctuates|fluctuating|bounces|bouncing|flickers|flickering|flickered|blinks|blinked|flashes|swings|swinging|wags",
     ),
-    Shows.LAMP: ("comes|came|coming =on",),
+    Shows.LAMP: ("comes|came|coming =on", "stays|stayed|remains =on =at|=when|=while|=in|=until"),
     Shows.LOST: ("disappears|disappeared|vanishes|vanished|dies",),
     Shows.NORMAL: (
         "picks|comes|goes|rises|climbs|shoots|jumps|recovers up|back|right =up|=back? =when|=as|=if|=once|=with|=above|=on|=at",

@@ -84,6 +84,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} crawls|crawled|creeps|crept|inches|climbs|climbed|rises up? over|in|within about|some|nearly? half? a|@seconds|@minutes minute?",
         f"{_LAMP} =lingers|=lingered|=lingering|=dawdles on?",
         f"{_LAMP} hangs|hung on|about|around",
+        f"{_LAMP} stays|stayed|is|remains on? till|until i|you|its|it rev|revs|revved|blip|give|past|over|up",
     ),
     Shows.LAMP: (
         "pressure lamp|light on|all|at|in|when|after|suddenly|lit|came",

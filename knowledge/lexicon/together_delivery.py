@@ -58,7 +58,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "pickup|pick-up|strainer|=pick_=up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
     ),
     "pickup_tube_crack_seen": (
-        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|=braze|=weld|=solder - tack|plug_hole|centre_tube|no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
+        f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|=braze|=weld|=solder - bracket|stay_cracked|brace|tack|plug_hole|centre_tube|no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
     ),
     "pickup_bent": (
         f"{_PIPE} + bent|twisted|kinked|out_of_line|cocked|crooked - no|not|bolt|gauge|hose",

@@ -80,7 +80,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "distributor|dizzy|skew|drive|worm + gear|gears|pinion|teeth + stripped|gone|missing|sheared|broken|no_teeth|bald|chewed_up - timing|pump_gears",
     ),
     "drive_shaft_broken": (
-        f"{_SHAFT} + snapped|twisted_off|sheared|broken|broke|twisted_in_two|in_half|in_two|parted + pump|hex|drive|distributor|oil|intermediate - rocker|cam|crank|turbo|con|connecting|balance|piston",
+        f"{_SHAFT} + snapped|twisted_off|sheared|broken|broke|twisted_in_two|in_half|in_two|parted + pump|hex|drive|distributor|oil|intermediate - tang|dog|key|rocker|cam|crank|turbo|con|connecting|balance|piston",
     ),
     "drive_shaft_rounded": (
         f"{_SHAFT}|hex|tang|slot|tongue|drive_end|blade + rounded|round|twisted|corners|wallowed|worn|chewed|barber|candy + pump|drive|distributor|hex|hexagon - rocker|cam_bearing|gear|broken|snapped|turbo|off_in|twisted_off|sheared",
@@ -165,6 +165,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|temp_gauge|fuel_gauge|ignition_on|ignition_goes|ignition_is|knock",
     ),
     "relief_parts_not_standard": (
+        f"{_RELIEF} & washer|washers|shims|shim|nut|coin & behind_it|behind_the_spring|under_it|under_the_spring|been_stretched|that_shouldnt - i|we|tried|going|could|gained",
         f"{_RELIEF}|adjuster|spring & longer_spring|stiffer|shim|shims|shimmed|washer|washers|packing|packed_out|wound_right|screwed_right|home-made|homemade|cut_down|stretched|wrong_spring|different_spring|extra_spring|non-standard|nonstandard|not_standard|too_many_washers|coil_bound|ball_bearing_from + in|it|behind|under|been|had|fitted|a|someone|somebody - i|we|tried|going|could|valve_spring|should|now|try",
     ),
     "relief_part_absent": (
@@ -199,7 +200,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"seat|bore|ball|{_RELIEF} + pitted|scored|burr|burred|hammered|grooved|worn|ridge|egg|dented|scuffed|galled|ring_worn + {_RELIEF}|ball|seat|plunger - journal|crank|cylinder|shell|bearing|rocker|cam|good|new_ball|pump_body|wear_in_the_pump|valve_seats|exhaust|spring_is",
     ),
     "debris_on_relief_seat": (
-        f"{_RELIEF}|seat|ball|plunger + chip|chunk|swarf|metal|grit|crud|bit|bits|tape|sealant|silicone|carbon|piece|sliver|dirt|debris|speck|flake|curl|fluff|rubber + under|on|in|across|against|behind|holding|jammed|wedged|trapped|stuck|caught|between|stopping - no|screen|filter|pump_gears|valve_seats|spring_in_bits|gear",
+        f"{_RELIEF}|seat|ball|plunger + chip|chunk|swarf|metal|grit|crud|bit|bits|tape|sealant|silicone|carbon|piece|sliver|dirt|debris|speck|flake|curl|fluff|rubber + under|on|in|across|against|behind|holding|jammed|wedged|trapped|stuck|caught|between|stopping - no|screen|filter|pump_gears|valve_seats|spring_in_bits|two_pieces|in_pieces|in_bits|three_pieces|gear",
     ),
     "relief_spring_short_or_broken": (
         f"spring + {_RELIEF} + shorter|broken|snapped|weak|sagged|tired|short|collapsed|two_pieces|bent|pieces|rusted|soft - new|fitted|i|we|stretched|valve_springs|stiffer|no",
