@@ -254,6 +254,17 @@ TRIALS: dict[str, list[str]] = {
         "behaviour: low",
         "earlier work: instrument (done renewed)",
     ],
+    "low oil pressure. replaced the pressure switch. next week same fault": [
+        "behaviour: low",
+        "trial: new_sender (result no difference)",
+    ],
+    "low oil pressure. next week new pump": [
+        "behaviour: low",
+    ],
+    "low oil pressure. dealer changed the sender, same thing two weeks later": [
+        "behaviour: low",
+        "trial: new_sender (result no difference)",
+    ],
 }
 #: what was seen on sticks and glasses, and when things were opened
 FOUND: dict[str, list[str]] = {
@@ -338,6 +349,41 @@ FOUND: dict[str, list[str]] = {
     "cruiser v twin, low oil pressure": [
         "behaviour: low",
         "feature: vee_engine (state present)",
+    ],
+    "there is no drip on the ground it does blow blue smoke when i start it": [
+        "finding: blue_smoke (state present)",
+        "finding: oil_on_the_ground (state absent)",
+        "finding: oil_seen_outside (state absent)",
+    ],
+    "oil light comes on in hard lefts": [
+        "behaviour: lamp (during ['bends'])",
+    ],
+    "oil light comes on when I chop the throttle": [
+        "behaviour: lamp (during ['slowing to idle'])",
+    ],
+    "the filter was in backwards": [
+        "finding: filter_misfitted (state present)",
+    ],
+    "number 4 rod bearing is in strips": [
+        "finding: shells_found_ruined (state present)",
+    ],
+    "the overlay is flaking off the top shells": [
+        "finding: shells_flaking (state present)",
+    ],
+    "bearing faces look smoky grey": [],
+    "antifreeze level keeps dropping": [
+        "finding: coolant_level_falling (state present)",
+    ],
+    "relief valve spring was short and there were two washers behind it": [
+        "finding: relief_parts_not_standard (state present)",
+        "finding: relief_spring_short_or_broken (state present)",
+    ],
+    "pickup bracket cracked through": [
+        "finding: pickup_fixing_loose (state present)",
+    ],
+    "oil pressure 20 psi and the alarm goes at idle": [
+        "behaviour: lamp (during ['idle'])",
+        "reading: 20 psi",
     ],
 }
 

@@ -100,7 +100,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             hands = _hands(line, job)
             if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue
-            if job.trial in as_trials and (not before or job.begins_it):
+            later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
+            if job.trial in as_trials and (not before or later or job.begins_it):
                 continue
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
             opened = opened and job.line.word(job.first) not in REUSED

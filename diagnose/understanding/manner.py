@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.text import Sentence, Token
+from diagnose.understanding.text import Sentence, Token, clause_at
 from knowledge.lexicon.other_things import AT_THE_PIN, MOVED_OFF, MOVES
 from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
     ASIDES,
+    CAME_THEN,
     DID_THEN,
     FOR_LONG,
     HAD_NO_MORE,
@@ -24,6 +25,7 @@ from knowledge.lexicon.stance_words import (
     REFUSING,
     SHOULD_BE,
     STATED_AGAIN,
+    WEEKS,
 )
 from knowledge.reports.words import Shows
 
@@ -100,6 +102,14 @@ def searched_in_vain(tokens: Sequence[Token]) -> tuple[int, int]:
         if (words[k], words[k + 1]) in IN_VAIN:
             return first, k
     return 0, 0
+
+
+def is_past_week(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "next week" tells what came then: "next week same fault", "it was back next week"."""
+    words = [t.word for t in sentence.tokens]
+    clause = clause_at(sentence.clauses, mark.first)
+    said = set(words[clause.first : clause.last])
+    return words[mark.first] == "next" and words[mark.last - 1] in WEEKS and bool(said & CAME_THEN)
 
 
 def is_aside(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

@@ -15,6 +15,7 @@ from diagnose.understanding.manner import (
     is_habit,
     is_neglect,
     is_of_amount,
+    is_past_week,
     known_why,
     searched_in_vain,
     stated_again,
@@ -39,10 +40,13 @@ from knowledge.lexicon.stance import (
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
+    NONE_ARE,
+    SUBJECTS,
     WHAT_WAS,
     WORK_ENDS,
     WORK_LEADS,
 )
+from knowledge.reports.words import Result
 
 
 class Stance(Flag):
@@ -58,6 +62,7 @@ class Stance(Flag):
 
 UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
+_OF_NOUNS = frozenset(["no", "none", "without", "zero"])
 _REACH, _LONG = 8, 20  #: words that a negation reaches in a clause longer than this
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
@@ -102,6 +107,7 @@ def stances(
             is_habit(sentence, mark)
             or is_neglect(tokens, mark)
             or is_aside(tokens, mark)
+            or is_past_week(sentence, mark)
             or _in_a_result(sentence, lexicon, mark)
         ):
             continue
@@ -278,17 +284,28 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
     """Set what negations reach: to the end of the clause, and over a list closed by "or"."""
     tokens, clauses = sentence.tokens, sentence.clauses
     false = {k for m in lexicon.no_negation.find(tokens) for k in range(m.first, m.last)}
+    made_none = (m for m in lexicon.results.find(tokens) if m.value is Result.NO_DIFFERENCE)
+    ends = {k: m.last for m in made_none for k in range(m.first, m.last) if len(m) > 1}
     for i, token in enumerate(tokens):
         if token.word not in _NEGATION or i in false or token.is_figure:
             continue
-        last = _end(clauses, i)
+        after = tokens[i + 1].word if i + 1 < len(tokens) else ""
+        if token.word == "none" and _runs_on(sentence, i) and after not in NONE_ARE:
+            continue  # "3 minutes with none diesel 4 cylinder"
+        last = min(_end(clauses, i), ends.get(i, len(tokens)))
         for k in range(i + 1, last):
-            if tokens[k].word in ENDS_NEGATION:
+            if tokens[k].word in ENDS_NEGATION or (token.word in _OF_NOUNS and _begins(tokens, k)):
                 last = k
                 break
         if last - i <= _REACH:
             last = _list_end(sentence, last)
         _set(of, i + 1, min(last, i + 1 + _REACH) if _runs_on(sentence, i) else last, Stance.DENIED)
+
+
+def _begins(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a statement begins at a word: "no drip on the ground it does blow smoke"."""
+    after = tokens[at + 1].word if at + 1 < len(tokens) else ""
+    return tokens[at].word in SUBJECTS and after in AUXILIARIES
 
 
 def _runs_on(sentence: Sentence, at: int) -> bool:

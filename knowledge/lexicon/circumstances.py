@@ -204,6 +204,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "corner|corners|cornering|bends|bend|curves|curve|roundabout|roundabouts",
         "in|on|during|through a|left|right|long|hard|sweeping|tight|the left|right|long|hard|sweeping|tight? turn|turns|bend|hander|handers",
         "turning left|right|hard",
+        "hard|long|fast|tight|sweeping|quick lefts|rights|left-handers|right-handers|lefties",
         "corners|cornering|corner|curves|bend|bends|hairpin|hairpins|twisties|roundabout|esses|chicane|chicanes|skidpad|slalom|cloverleaf|switchbacks",
         "left|right|lefthand|righthand|left-hand|right-hand|left-hander|right-hander|hard|tight|long|sharp|fast|sweeping hander|handers|turn|turns|corner|bend|handed|sweeper|sweepers",
         "handers|hander|lefthander|righthander|left-hander|left-handers|right-hander|right-handers|sweeper|sweepers",

@@ -146,7 +146,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "screen_blocked",
         "cooler_found_blocked",
     ),
-    "oil_overboard": ("oil_trail_behind", "oil_on_bodywork", "oil_film_in_coolant"),
+    "oil_overboard": ("oil_trail_behind",),
     "ran_on_without_pressure": ("ran_long_without_distress",),
     "level_risen": ("level_correct",),
     "turbo_line_leaks": (

@@ -46,6 +46,7 @@ NOT_TOO_HIGH = frozenset(
         "one",
         "version",
         "type",
+        *("shells", "shell", "half", "halves", "bearing", "bearings", "piston", "ring"),
     ]
 )
 #: what drops is the speed of the engine, where a figure of it follows
@@ -69,7 +70,6 @@ WATER = frozenset(
         "overheating",
         "steam",
         "antifreeze",
-        *("shells", "shell", "half", "halves", "bearing", "bearings", "piston", "ring"),
     ]
 )
 #: before "the knock": it came from outside

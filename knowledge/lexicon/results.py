@@ -17,7 +17,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         f"@not make|made|making a|any|the|slightest|one|bit? {_ADJ}? difference|change|better|odds|bit",
         "made|makes|did|does|didnt nothing|none|no|jack|squat|bugger|zip|little|sod difference|change|all|odds|effect|"
         "jot?",
-        "same|identical reading|readings|result|results|thing|problem|pressure|after|figures",
+        "same|identical reading|readings|result|results|thing|problem|pressure|after|figures|fault|alarm|code|shutdown|complaint|trip",
         f"little|hardly|barely|much|not|scarcely any? {_ADJ}? difference|change|improvement|effect",
         "it|that|they|which didnt|wasnt|hasnt|havent",
         "still|stays|stayed|remains|remained dead|down|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong|pegged|pinned|maxed|erratic|jumping|flickering|stuck",

@@ -263,6 +263,7 @@ _MACHINE = "engine|motor|truck|car|boat|tractor|bike|van|launch|v8|genset|lorry|
 _PIECES = "pump|sump|pan|filter|sender|bearings|bearing|crank|cam|oil|pressure"
 #: another engine, another owner
 OTHER_ENGINE = (
+    "on|with|to my|the|an? air? =compressor|=airline|air-line reads|shows|works|read|worked|showed",
     "my last|previous|other|former|earlier|spare|donor|wifes|brothers|friends|dads|mates "
     "one|engine|motor|truck|car|boat|tractor|bike|van|v8",
     "my|the old one",
@@ -360,7 +361,7 @@ USUALLY = (
     "it|she|they|pressure|gauge sat|stood|stayed|hovered at|on|around|near|about|just @number|@pressure|@range for|all years|ages|@years|these",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
     "where|when it|they starts|started out? at|on|with",
-    "has|had|have|its|it's had|read|run|made|held|been|got @pressure|@range .. since new|i|the",
+    "has|had|have|its|it's had|read|run|made|held|been|got @pressure|@range .. since new|i|the|we|my|day",
 )
 #: the whole clause is of the time before
 UNTIL = (

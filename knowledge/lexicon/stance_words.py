@@ -176,3 +176,14 @@ PASSERS_BY = _set(
 HANDS = _set("hand hands finger fingers")
 #: behind "what", in a sentence that asks nothing: what was, or what was seen
 WHAT_WAS = _set("used was came ran drained poured looked looks dripped fell")
+#: before one of the auxiliaries: a statement begins
+SUBJECTS = _set("it i we she they he")
+#: behind "none": what is denied; else it ends what was said
+NONE_ARE = _set(
+    "of were was is are found left showing leaking visible seen broken missing loose worn in on"
+)
+#: behind "next": a time that has passed, where one of these tells what came then
+WEEKS = _set("week weekend")
+CAME_THEN = _set(
+    "same again back still tripped dropped came went was were flickered failed died read"
+)

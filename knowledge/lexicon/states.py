@@ -126,7 +126,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "done for",
         "had it",
         "chewed|eaten|beaten|torn|beat up",
-        "in bits|pieces|shreds|tatters",
+        "in bits|pieces|shreds|tatters|strips|ribbons",
         "=bad|=failed|=failure",
     ),
     State.SPUN: (

@@ -30,7 +30,7 @@ OTHER = Thing(
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",
         "ground run|runs|check|speed|idle",
-        "fuel|water|coolant|brake|vacuum|radiator|heater|boost|intercooler|hydraulic line|hose|hoses|pipe",
+        "fuel|water|coolant|brake|vacuum|radiator|heater|boost|intercooler|hydraulic|injector|jumper|spill line|lines|hose|hoses|pipe|pipes",
     ),
 )
 #: one table for each station

@@ -51,6 +51,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             State.WRONG: ("filter_not_listed",),
             State.COLD: ("filter_stays_cold",),
             State.EMPTY: ("filter_empty_after_standing",),
+            State.REVERSED: ("filter_misfitted",),
         },
         rules_out={
             State.CLEAN: _CLEAN,

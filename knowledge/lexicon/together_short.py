@@ -184,7 +184,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "idle|tickover + too_slow|turned_down|too_low|set_low|very_slow|low_rpm - pressure|hot_idle|no|not",
     ),
     "fuel_gets_in": (
-        "lift_pump|fuel_pump|injection_pump|injector_pump|leak-off|return_line|return_lines|spill_line|injector_line|injector_pipe & wet|soaked|dripping|leaking|weeping|cracked|crack|sprays & fuel|diesel|petrol|rocker_cover|valve_cover|sump|into_the_oil - no|not|new|dry|gauge|oil_return",
+        "lift_pump|fuel_pump|injection_pump|injector_pump|leak-off|return_line|return_lines|spill_line|injector_line|injector_pipe|jumper_line|jumper_lines|jumper_tube|fuel_jumper|injector_jumper & wet|soaked|dripping|leaking|weeping|cracked|crack|sprays & fuel|diesel|petrol|rocker_cover|valve_cover|sump|into_the_oil - no|not|new|dry|gauge|oil_return",
     ),
     "blow_by_high": (
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
