@@ -9,26 +9,20 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.circuit.engine_model import engine_of
 from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil, film_temperature
 from diagnose.hydraulics.relief import port_flow, relief_flow
 from knowledge.book import the_book
-from knowledge.engines.profiles import Profile
 from knowledge.units import PSI
+from tests.support.circuits import engine_like
 from tests.support.examples import examples
 
 PROFILES = list(the_book().profiles.values())
 HOT = 368.15
 VALVE = {"crack": 345e3, "area": 1.267e-4, "rate": 4e3, "port_width": 9e-3, "rho": 840.0}
 celsius = st.floats(-10.0, 120.0)
-
-
-def engine_like(profile: Profile) -> Engine:
-    numbers = {k: v for k, (v, _) in profile.numbers.items()}
-    return engine_of(numbers, Oil.of_grade(profile.oil_grade))
 
 
 ENGINES = [engine_like(p) for p in PROFILES]

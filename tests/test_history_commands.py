@@ -12,6 +12,7 @@ import pytest
 
 from tests.support.command_line import Done, anyones, as_nobody, call, in_eighty_columns
 from tests.support.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
+from tests.support.watching import snapshot
 
 __all__ = ["anyones"]
 
@@ -31,11 +32,6 @@ def said(done: Done) -> str:
     lines = [x for x in done.out.splitlines() if "--with-history /" not in x]
     in_eighty_columns("\n".join(x for x in lines if not x.lstrip().startswith("/")))  # a path
     return " ".join(done.out.split())
-
-
-def snapshot(folder: Path) -> dict[str, bytes]:
-    """Every file and what is in it."""
-    return {str(p): p.read_bytes() for p in folder.rglob("*") if p.is_file()}
 
 
 # -------------------------------------------------------------------------------------- history

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.circuit.calibration import calibrated, sound_points, widths
-from diagnose.circuit.engine_model import Point, baseline_points, engine_of, healthy, shown
+from diagnose.circuit.engine_model import Point, baseline_points, healthy, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, spread, varied
 from diagnose.errors import BadCaseError, UsageError
@@ -25,6 +25,7 @@ from knowledge.book import the_book
 from knowledge.engines.dimensions import CIRCUIT
 from knowledge.engines.profiles import DISTRIBUTOR_V8, LARGE_V8, Profile
 from knowledge.units import GALLON_US, INCH, PSI
+from tests.support.circuits import engine_like
 
 BOOK = the_book()
 PROFILES = list(BOOK.profiles.values())
@@ -36,11 +37,6 @@ RUNNING = [  # cold, hot; idle to full speed
 
 def case(text: str) -> Case:
     return from_text("schema = 1\n" + text, None, BOOK)
-
-
-def engine_like(profile: Profile) -> Engine:
-    numbers = {k: v for k, (v, _) in profile.numbers.items()}
-    return engine_of(numbers, Oil.of_grade(profile.oil_grade))
 
 
 V8 = engine_like(DISTRIBUTOR_V8)

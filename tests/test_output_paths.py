@@ -14,6 +14,7 @@ from knowledge.book import the_book
 from tests.support.command_line import call
 from tests.support.complaints import INVENTED
 from tests.support.fuzzing import one
+from tests.support.watching import snapshot
 
 BOOK = the_book()
 #: every command that writes a file besides the case, with the option that names it
@@ -41,10 +42,6 @@ def desk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder
 
 
-def files(folder: Path) -> dict[str, bytes]:
-    return {str(p): p.read_bytes() for p in folder.rglob("*") if p.is_file()}
-
-
 @pytest.mark.parametrize(("words", "option", "name"), WRITERS, ids=NAMES)
 def test_nothing_written_takes_the_place_of_a_case(
     desk: Path, words: list[str], option: str, name: str
@@ -53,11 +50,11 @@ def test_nothing_written_takes_the_place_of_a_case(
     (desk / name).symlink_to("b.toml")
     (desk / f"second.{name}").symlink_to(name)
     (desk / f"own.{name}").symlink_to("a.toml")
-    before = files(desk)
+    before = snapshot(desk)
     for out in (name, f"second.{name}", f"own.{name}", "b.toml", "../desk/a.toml", "new.TOML"):
         done = call(words[0], "a.toml", *words[1:], option, out)
         assert (done.code, len(done.err.splitlines())) == (2, 1), (out, done)
-        assert files(desk) == before, out
+        assert snapshot(desk) == before, out
 
 
 @pytest.mark.parametrize(("words", "option", "name"), WRITERS, ids=NAMES)
@@ -65,14 +62,16 @@ def test_a_file_is_written_where_it_is_named(
     desk: Path, words: list[str], option: str, name: str
 ) -> None:
     """Up a folder if it says so; a second name of a case on the disk parts from it."""
-    before = files(desk.parent)
+    before = snapshot(desk.parent)
     for out in (f"../{name}", f"./in..side{name}"):
         assert call(words[0], "a.toml", *words[1:], option, out).code == 0
-    new = {str(Path(p).relative_to(desk.parent)) for p in files(desk.parent).keys() - before.keys()}
+    new = {
+        str(Path(p).relative_to(desk.parent)) for p in snapshot(desk.parent).keys() - before.keys()
+    }
     assert new == {name, f"desk/in..side{name}"}
     os.link(desk / "b.toml", desk / f"twin.{name}")
     assert call(words[0], "a.toml", *words[1:], option, f"twin.{name}").code == 0
-    assert {p: d for p, d in files(desk.parent).items() if p in before} == before
+    assert {p: d for p, d in snapshot(desk.parent).items() if p in before} == before
     done = call(words[0], "a.toml", *words[1:], option, f"nowhere/{name}")
     assert (done.code, len(done.err.splitlines())) == (73, 1)
 
@@ -88,9 +87,9 @@ def test_a_title_that_climbs_goes_nowhere(
         assert many
     (desk / "evil.toml").write_text(text, "utf-8")
     assert load(desk / "evil.toml", BOOK).job.title == CLIMBING
-    before = files(desk.parent)
+    before = snapshot(desk.parent)
     assert call(words[0], "evil.toml", *words[1:], option, name).code == 0
-    assert files(desk.parent).keys() - before.keys() == {str(desk / name)}
+    assert snapshot(desk.parent).keys() - before.keys() == {str(desk / name)}
 
 
 def test_a_linked_case_is_written_through_its_link(desk: Path) -> None:

@@ -12,13 +12,10 @@ from diagnose.case.writing import NewEntry, append, append_by, start, table_text
 from diagnose.errors import CannotWriteError, UsageError
 from knowledge.book import the_book
 from tests.support.command_line import call
+from tests.support.watching import snapshot
 
 BOOK = the_book()
 EVIL = "../../evil\x1b[31m\u202e\n[[finding]]\nno = 9\n$(touch evil) `touch evil` /etc/evil"
-
-
-def snapshot(folder: Path) -> dict[str, bytes]:
-    return {str(p): p.read_bytes() for p in folder.rglob("*") if p.is_file()}
 
 
 def test_a_case_cannot_make_a_command_write_elsewhere(

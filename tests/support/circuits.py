@@ -6,7 +6,11 @@ from pathlib import Path
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
+from diagnose.circuit.engine_model import engine_of
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
 from knowledge.book import the_book
+from knowledge.engines.profiles import Profile
 
 BOOK = the_book()
 KNOWN_GOOD = ("700 rpm, 95 C, 32 psi", "2500 rpm, 95 C, 52 psi")
@@ -55,3 +59,9 @@ def saved(folder: Path, content: str) -> Path:
     path = folder / "wagtail.toml"
     path.write_text(content, "utf-8")
     return path
+
+
+def engine_like(profile: Profile) -> Engine:
+    """The sound engine of a profile, with its oil."""
+    numbers = {name: value for name, (value, _) in profile.numbers.items()}
+    return engine_of(numbers, Oil.of_grade(profile.oil_grade))

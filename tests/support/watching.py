@@ -104,3 +104,8 @@ def _own() -> tuple[str, ...]:
 
 def _within(path: str, folder: str) -> bool:
     return path == folder or path.startswith(folder.rstrip(os.sep) + os.sep)
+
+
+def snapshot(folder: Path) -> dict[str, bytes]:
+    """Every file of a folder and what is in it."""
+    return {str(p): p.read_bytes() for p in folder.rglob("*") if p.is_file()}
