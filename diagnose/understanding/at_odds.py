@@ -1,4 +1,4 @@
-"""A lamp that warns while the gauge shows what it should, in one sentence."""
+"""A lamp or trip that warns while the gauge shows what it should, in one sentence."""
 
 from __future__ import annotations
 

@@ -107,7 +107,10 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
 }
 #: the same where a clause begins so, in a text that speaks of the pressure
 BARE_MORE: dict[Shows, tuple[str, ...]] = {
-    Shows.LAMP: ("comes|came|come =back =on",),
+    Shows.LAMP: (
+        "comes|came|come =back =on at|when|after|in|if|again|as|with|once|hot|under|until|every",
+        "=and|=but|=only|=light|=lamp =to|=then|=it? comes|came|come =back =on",
+    ),
     Shows.NONE: (
         "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
     ),
