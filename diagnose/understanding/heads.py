@@ -254,6 +254,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
             return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
+        case Shows.TRIPS if (after, line.word(mark.last - 1)) == ("once", "at"):
+            return True  # "shut down at once" by a person
         case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
             return True  # "slowly getting lower"
         case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:

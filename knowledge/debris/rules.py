@@ -14,6 +14,7 @@ from knowledge.rule_api import (
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.oil import findings as oil_findings
 
 rule = rules_of(Station.BEARINGS)
 
@@ -107,12 +108,13 @@ def dust_only_and_metal_do_not_fit(known: Known) -> Conclusions:
         example(findings.METAL_IN_FILTER),
         example(findings.COPPER_FLAKES),
         example(findings.BRIGHT_SOFT_METAL),
+        example(oil_findings.GLITTER_IN_OIL),
     ],
     non_matches=[example(findings.FINE_DUST_ONLY), example(findings.PLUG_FUR_ONLY)],
 )
 def flakes_or_copper_found(known: Known) -> Conclusions:
-    """Metal flakes or copper found: do not run until you have inspected the bearings."""
-    if any(known.has(metal) for metal in (*FLAKES, *BEARING_METAL)):
+    """Metal flakes, glitter or copper found: do not run until you have inspected the bearings."""
+    if any(known.has(metal) for metal in (*FLAKES, *BEARING_METAL, oil_findings.GLITTER_IN_OIL)):
         yield Alarm(
             Severity.DO_NOT_RUN,
             "metal flakes found, fine grey dust is the limit: do not run until you have inspected "

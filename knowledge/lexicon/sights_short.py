@@ -41,6 +41,7 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
         f"{_P} is|was|goes|went fine|good|normal|ok|okay|back|right again? when|as|once|if|after .. {_CUTS}",
     ),
     "fades_at_speed_back_after_rest": (
+        "stop|stopped|rest|wait|waited|pause|park|pull-over for? @minutes|minutes|a-while|while|bit|hour|@time and|then|, it|its|pressure|all? is|its|was|comes|came|goes? good|fine|back|normal|ok|okay|up|right",
         f"{_P} {_BACK} back? again? after|once|if|when .. =stopping|=stop|=stopped|=rest|=shutdown|=parked",
         "fades|drops|falls|sags|goes .. after .. minutes|miles at speed|flat|wide|full .. back|fine|good after .. rest|stop|stopping",
     ),

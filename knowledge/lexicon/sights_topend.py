@@ -162,5 +162,8 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         f"{_TURBO} oil? feed|supply|oil line|pipe|hose? .. leaks|leaking|burst|cracked|split|came|off|broke|blew|weeping|leak",
         f"leak|leaking|burst|cracked|split .. {_TURBO} oil? feed|supply|line|pipe|hose",
     ),
-    "phaser_leaks": ("phaser|phasers|vvt .. rattles|rattle|leaks|leaking|noisy|worn|loose|knock",),
+    "phaser_leaks": (
+        "phaser|phasers|=vct .. rattles|rattle|leaks|leaking|noisy|worn|loose|knock",
+        "vvt solenoid|valve|actuator|unit|sprocket|gear .. rattles|rattle|leaks|leaking|noisy|worn|loose",
+    ),
 }

@@ -197,6 +197,7 @@ SUPPOSED = (
 )
 #: a clause that begins so asks; what it says is not stated
 ASKS = (
+    "is|are|will|can engine|pump|gauge|pressure|oil|bearings|motor .. ok|okay|fine|safe|good|normal|alright|ruined|damaged|dead|hurt",
     "would|should|could|can|is|are|do|does|did|will|am|any|anyone|anybody|has|have it|this|that|there|these|i|we|you|"
     "a|the|my|anyone|anybody|ideas|idea|suggestions|thoughts|advice|help|chance|one|an|else|somebody|someone|possible|bad|low|worn",
     "what|which|who|where would|should|could|else|is|are|do|can|to|next|causes|cause|might|s|if|about|now|am|part|has",

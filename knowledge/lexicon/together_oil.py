@@ -260,7 +260,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "squirter|squirters|piston_jet|piston_jets|oil_jet|oil_jets|cooling_jet|cooling_jets|spray_jet|jet + broken|missing|snapped|loose|fell|bent|cracked|off|left_out|gone|dropped|stuck_open - carb|no|not|main_jet|idle_jet|ski|boat|fuel|drive",
     ),
     "phaser_leaks": (
-        "phaser|phasers|vvt|vanos|variator + rattle|leaks|leaking|play|loose|worn|slop|past - new|replaced|no|not",
+        "phaser|phasers|variator|vvt_unit|vvt_gear + rattle|leaks|leaking|play|loose|worn|slop|past - new|replaced|no|not",
     ),
     "jets_run_at_low_pressure": (
         "jets|squirters|jet + running|open|dribbling|squirting|flowing|spray + idle|low_pressure|priming|all_the_time|@pressure|tickover|should_be_shut - ski|carb|no|fuel",

@@ -9,11 +9,13 @@ from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.facts import engine_sentence, fact_sentence
+from diagnose.output.documents.good_readings import good_readings
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 
 PLACES, CHECKS = 3, 3  #: shown after a text
+UNLIKELY = 0.05  #: below it the first cause is none to look for, beside good readings (judgement)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -69,6 +71,8 @@ class MinuteDocument:
     stations: tuple[LikelyStation, ...]
     stands_out: bool  #: whether the first of the places is likely enough to be named
     checks: tuple[CheckFirst, ...]
+    within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
+    nothing_amiss: bool  #: good readings, and no cause is likely at all
     next: str  #: the command that helps most now: "ask" where much is not known, else "review"
 
 
@@ -116,6 +120,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
         checks.setdefault(
             check.id, CheckFirst(inspection=check.id, says=check.says, minutes=minutes)
         )
+    good = good_readings(diagnosis.case) if not diagnosis.alarms else ()
     return MinuteDocument(
         case=path,
         may_run=diagnosis.may_run,
@@ -127,6 +132,8 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
         stations=likely_stations(diagnosis),
         stands_out=stands_out(diagnosis),
         checks=tuple(checks.values())[:CHECKS],
+        within_limits=good,
+        nothing_amiss=bool(good) and diagnosis.ranking[0].probability < UNLIKELY,
         next="ask" if _lacks_the_ground(diagnosis) else "review",
     )
 

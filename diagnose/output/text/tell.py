@@ -42,6 +42,14 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     lines = alarm_lines(document.alarms)
     if document.may_run:
         lines.append(f"It may run on {'with that care' if document.alarms else 'while you look'}.")
+    if document.within_limits:
+        kept = "; ".join(document.within_limits)
+        lines += wrapped(f"Within limits: {kept}. The engine maker's limits come first.", 0, 2)
+    name = as_typed(document.case)
+    next_ = f"diagnose {document.next} {name}"
+    saved = wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
+    if document.nothing_amiss:
+        return [*lines, "Nothing said so far points to a fault.", *saved]
     if document.stands_out:
         lines.append("Likeliest")
         for number, place in enumerate(document.places, 1):
@@ -55,6 +63,4 @@ def minute_lines(document: MinuteDocument) -> list[str]:
         lines.append("Check first, in this order")
         for number, check in enumerate(document.checks, 1):
             lines += headed(f"{number:3}. ", f"{check.says} ({check.minutes:.0f} min)")
-    name = as_typed(document.case)
-    next_ = f"diagnose {document.next} {name}"
-    return lines + wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
+    return lines + saved

@@ -1,0 +1,28 @@
+"""Which readings keep every limit that holds where they were taken; for the answer to a text."""
+
+from __future__ import annotations
+
+from diagnose.case.case import Case
+from diagnose.case.looks import said
+from diagnose.case.pressures import pressure_unit
+from diagnose.output.documents.verdicts import shown
+from diagnose.signoff.measured import reading_bounds
+from knowledge.limits import Side
+from knowledge.units import PRESSURE
+
+
+def good_readings(case: Case) -> tuple[str, ...]:
+    """Return each reading that a limit holds for, with its highest least figure.
+
+    Empty as soon as one reading breaks a limit or is nearer to it than its gauge's error.
+    """
+    good = []
+    for one in case.readings:
+        bounds = [b for every in reading_bounds(one.reading, case) for b in every]
+        if any(b.broken or b.near for b in bounds):
+            return ()
+        least = max((b.figure for b in bounds if b.limit.side is Side.LEAST), default=None)
+        if least is not None:
+            unit = pressure_unit(one.entry.pressure or "")
+            good.append(f"{said(one.entry)} (at least {shown(least, PRESSURE, unit)})")
+    return tuple(dict.fromkeys(good))
