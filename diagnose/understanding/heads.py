@@ -241,8 +241,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True  # "great heat"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
-    words_in_order = [t.word for t in line.tokens]
-    if mark.value in NOISES and made_elsewhere(words_in_order, mark.first, mark.last):
+    if mark.value in NOISES and made_elsewhere(line.tokens, mark):
         return True
     match mark.value:
         case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):

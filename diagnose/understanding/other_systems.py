@@ -28,15 +28,10 @@ def _subject(sentence: Sentence, clause: Clause) -> Iterator[int]:
             return
 
 
-def made_elsewhere(words: list[str], at: int, after: int) -> bool:
-    """Whether a noise, tokens ``at`` to before ``after``, comes from no part of the engine."""
-    if at and words[at - 1] in NOISY_THINGS:
-        return True  # "the door rattles"
-    behind = words[after : after + _SOURCE]
+def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
+    """Whether a noise comes from no part of the engine: "the door rattles"."""
+    words = [t.word for t in tokens]
+    if noise.first and words[noise.first - 1] in NOISY_THINGS:
+        return True
+    behind = words[noise.last : noise.last + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))
-
-
-def takes_an_object(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
-    """Whether somebody did so to a thing: "dropped the sump"."""
-    after = tokens[mark.last].word if mark.last < len(tokens) else ""
-    return tokens[mark.last - 1].word in DROPPED and after in OBJECTS
