@@ -16,6 +16,7 @@ from diagnose.circuit.calibration import calibrated, sound_points, widths
 from diagnose.circuit.engine_model import Point, baseline_points, healthy, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, spread, varied
+from diagnose.entry.bare import NO_UNITS
 from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
@@ -264,7 +265,7 @@ def test_a_fault_shows_and_grows(condition: str) -> None:
     most = np.abs(moved).max(1)
     assert np.all(np.diff(most) > -0.2 * PSI)
     assert most[-1] > 8 * PSI
-    assert fault.show(V8, 0.5) != fault.show(V8, 1.0)
+    assert fault.show(V8, 0.5, NO_UNITS) != fault.show(V8, 1.0, NO_UNITS)
 
 
 LOWERS = [

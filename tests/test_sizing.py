@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -255,6 +256,27 @@ def test_thicker_oil_gives_more_at_hot_idle() -> None:
     assert idle["5W-30"] < idle["10W-40"] < idle["20W-50"]
     assert [o.grade for o in found.oils if o.in_it] == ["10W-40"]
     assert all(o.cold.mean >= 0.9 * o.speed.mean for o in found.oils if o.pump_fills_cold)
+
+
+def test_the_right_grade_stands_beside_the_wrong_one_in_it() -> None:
+    """And the sentence under it says who calls it wrong."""
+    case = a_case(readings=("700 rpm, 95 C, 20 psi",), baseline=(), more="oil_grade_too_thin")
+    thin = replace(case, engine=case.engine.model_copy(update={"oil": "0W-20"}))
+    out = sizing_text(sizing_document(sizing(thin, engines=12)))
+    assert "0W-20 (in it)" in out
+    assert "10W-40 (right)" in out
+    assert "0W-20 in it: reported wrong; 10W-40 is usual for its kind." in " ".join(out.split())
+
+
+def test_enough_is_not_beside_a_least_pump_that_is_larger() -> None:
+    """What nearly all engines of its kind need may be more than what this one needs."""
+    case = a_case(readings=("700 rpm, 95 C, 20 psi",), baseline=())
+    says = sizing_document(sizing(case, target=Wish(700.0, 12 * psi, ""), engines=12)).pump.says
+    if "Least pump" in says:
+        least, own = (float(x) for x in re.findall(r"([\d.]+)(?: cm3|\.$)", says)[-2:])
+        assert own >= least or not says.startswith("enough")
+    else:
+        assert "the worst engines of its kind" in says
 
 
 def test_the_grade_follows_clearance_and_heat() -> None:

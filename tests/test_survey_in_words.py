@@ -24,14 +24,14 @@ from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, apart, warmer
 from diagnose.circuit.operating_points import points_of
 from diagnose.circuit.survey import Survey, survey
-from diagnose.circuit.survey_evidence import MOST_WEIGHED, spread_evenly
+from diagnose.circuit.survey_evidence import MOST_WEIGHED, spread_evenly, usable
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.readings import parse_reading
 from diagnose.output.documents.report_entries import report_reading
 from diagnose.output.documents.survey import survey_document
 from diagnose.output.text.survey import survey_text
 from knowledge.book import the_book
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.units import PSI
 from tests.support.examples import one_in
 from tests.test_survey import BASE
@@ -232,6 +232,18 @@ def test_many_readings_are_weighed_spread_evenly(monkeypatch: pytest.MonkeyPatch
     gaps = {b.rpm - a.rpm for a, b in pairwise(few)}
     assert gaps == {4.0, 5.0}
     assert spread_evenly(few) == few
-    document = survey_document(survey(CASE, BOOK, looks), CASE)
+    monkeypatch.setattr("diagnose.circuit.survey_evidence.SAME_PRESSURE", 0.0)
+    other = [replace(r, pressure=r.pressure + n) for n, r in enumerate(looks)]
+    document = survey_document(survey(CASE, BOOK, other), CASE)
     assert len(document.readings) == MOST_WEIGHED
     assert "350 more are not weighed" in " ".join(survey_text(document).split())
+
+
+def test_a_reading_given_again_counts_once() -> None:
+    """Of one state, gauge and pressure: the last, which may say more; another gauge counts too."""
+    first, other = moment(MOMENTS[0], vague=False), moment(MOMENTS[1], vague=False)
+    again = replace(first, rpm=first.rpm + 5.0)
+    assert usable([first, other, again]) == (other, again)
+    direct = replace(first, gauge=Gauge.DIRECT)
+    higher = replace(first, pressure=first.pressure + 5 * PSI)
+    assert usable([first, direct, higher]) == (first, direct, higher)

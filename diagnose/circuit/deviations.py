@@ -47,6 +47,7 @@ from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
 
 #: measured values of the oil are applied after all others
 OF_THE_OIL = (FUEL_SHARE, VISCOSITY_AT_100C)
+OIL_GRADE = "oil_grade"  #: id of the deviation that is another grade than the right one
 WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
 
 #: an oil that smells of fuel holds from what a laboratory calls for caution at, 2.5 % (LCF), to
@@ -242,8 +243,8 @@ def _oil(
     asked, poured = oil_grade(case), case.engine.oil.strip()
     if poured and asked != poured:
         yield Deviation(
-            id="oil_grade",
-            says=f"oil ({_whose(case, asked)})",
+            id=OIL_GRADE,
+            says=f"oil ({why_wrong(case, asked)})",
             found=poured,
             make=lambda engine, _: replace(engine, oil=Oil.of_grade(poured)),
             score=np.zeros((n, 1)),
@@ -266,7 +267,7 @@ def _oil(
         )
 
 
-def _whose(case: Case, grade: str) -> str:
+def why_wrong(case: Case, grade: str) -> str:
     """Why another grade than the one in it is right, and who says so."""
     if case.card and case.card.oil_grade:
         return f"its card says {grade}"

@@ -12,12 +12,13 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from diagnose.case.units import JobUnits
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import PETROL, diluted
 from diagnose.hydraulics.ranges import Floats
 from knowledge.circuit import conditions as c
 from knowledge.model import Condition
-from knowledge.units import LENGTH, PRESSURE, show
+from knowledge.units import LENGTH, PRESSURE
 
 Apply = Callable[[Engine, Floats], Engine]
 MM = 1e-3
@@ -32,7 +33,8 @@ class Fault:
     says: str  #: what is being varied
     unit: str  #: unit its severity is stated in
     apply: Apply  #: the engine with it, at a severity 0 to 1
-    show: Callable[[Engine, float], str]  #: the severity on this (sound) engine in words
+    #: the severity on this (sound) engine in words, in the units of the job
+    show: Callable[[Engine, float, JobUnits], str]
 
 
 def _size(engine: Engine) -> Floats:
@@ -66,10 +68,12 @@ def _wide(e: Engine, s: Floats) -> Engine:
     )
 
 
-def _wide_shown(e: Engine, s: float) -> str:
+def _wide_shown(e: Engine, s: float, units: JobUnits) -> str:
     worn = _wide(e, s)
-    main, rod = (_one(g[0].clearance_diametral) for g in (worn.mains, worn.rods))
-    return f"mains {show(main, LENGTH, 'in', 2)}, rods {show(rod, LENGTH, 'in', 2)} on the diameter"
+    main, rod = (
+        units.show(_one(g[0].clearance_diametral), LENGTH, 2) for g in (worn.mains, worn.rods)
+    )
+    return f"mains {main}, rods {rod} on the diameter"
 
 
 # ----------------------------------------------------------------------------------- oil
@@ -83,7 +87,7 @@ def _thin(e: Engine, s: Floats) -> Engine:
     return replace(e, oil=replace(diluted(e.oil, _share(s), PETROL), rho15=e.oil.rho15))
 
 
-def _thin_shown(e: Engine, s: float) -> str:
+def _thin_shown(e: Engine, s: float, _: JobUnits) -> str:
     thin = _one(_thin(e, s).oil.kv100) * 1e6
     return f"{thin:.0f} cSt at 100 C, as with {100 * float(_share(s)):.0f} % of petrol in it"
 
@@ -94,7 +98,7 @@ def _thick(e: Engine, s: Floats) -> Engine:
     return replace(e, oil=replace(oil, kv40=oil.kv40 * k**1.25, kv100=oil.kv100 * k))
 
 
-def _thick_shown(e: Engine, s: float) -> str:
+def _thick_shown(e: Engine, s: float, _: JobUnits) -> str:
     return f"{_one(_thick(e, s).oil.kv100) * 1e6:.0f} cSt at 100 C"
 
 
@@ -145,10 +149,13 @@ def _slips(e: Engine, s: Floats) -> Engine:
     )
 
 
-def _slips_shown(e: Engine, s: float) -> str:
+def _slips_shown(e: Engine, s: float, units: JobUnits) -> str:
     worn = _slips(e, s)
-    end, tip = _one(worn.pump_end_clearance), _one(worn.pump_tip_clearance)
-    return f"end float {show(end, LENGTH, 'in', 2)}, tip to body {show(tip, LENGTH, 'in', 2)}"
+    end, tip = (
+        units.show(_one(gap), LENGTH, 2)
+        for gap in (worn.pump_end_clearance, worn.pump_tip_clearance)
+    )
+    return f"end float {end}, tip to body {tip}"
 
 
 def _delivers_less(e: Engine, s: Floats) -> Engine:
@@ -174,8 +181,10 @@ def _holds(e: Engine, s: Floats) -> Engine:
     return replace(e, relief_setting=e.relief_setting * (1 + 1.5 * np.asarray(s)))
 
 
-def _opens_at(change: Apply) -> Callable[[Engine, float], str]:
-    return lambda e, s: f"opens at {show(_one(change(e, s).relief_setting), PRESSURE, 'psi', 2)}"
+def _opens_at(change: Apply) -> Callable[[Engine, float, JobUnits], str]:
+    return lambda e, s, units: (
+        f"opens at {units.show(_one(change(e, s).relief_setting), PRESSURE, 2)}"
+    )
 
 
 # ------------------------------------------------------------------------------ delivery
@@ -212,7 +221,7 @@ _LIST = (
         says="air in the oil drawn",
         unit="%",
         apply=_aerated,
-        show=lambda e, s: f"{100 * float(_air(s)):.0f} % air by volume",
+        show=lambda e, s, _: f"{100 * float(_air(s)):.0f} % air by volume",
     ),
     Fault(
         condition=c.PUMP_SLIP,
@@ -226,14 +235,14 @@ _LIST = (
         says="what the pump displaces",
         unit="%",
         apply=_delivers_less,
-        show=lambda e, s: f"{100 - 70 * s:.0f} % of its displacement",
+        show=lambda e, s, _: f"{100 - 70 * s:.0f} % of its displacement",
     ),
     Fault(
         condition=c.RELIEF_BLEEDS,
         says="opening left at the valve's seat",
         unit="mm2",
         apply=_bleeds,
-        show=lambda e, s: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
+        show=lambda e, s, _: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
     ),
     Fault(
         condition=c.RELIEF_CAPS_LOW,
@@ -254,28 +263,28 @@ _LIST = (
         says="an open hole behind the gallery",
         unit="mm",
         apply=_open,
-        show=lambda e, s: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
+        show=lambda e, s, _: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
     ),
     Fault(
         condition=c.SUCTION_THROTTLED,
         says="screen left open",
         unit="%",
         apply=_throttled,
-        show=lambda e, s: f"{100 * float(_screen(s)):.2g} % of the screen open",
+        show=lambda e, s, _: f"{100 * float(_screen(s)):.2g} % of the screen open",
     ),
     Fault(
         condition=c.AIR_IN_SUCTION,
         says="hole above the oil in the suction",
         unit="mm",
         apply=_sucks_air,
-        show=lambda e, s: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
+        show=lambda e, s, _: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
     ),
     Fault(
         condition=c.FLOW_RESTRICTED,
         says="bore between pump and gallery",
         unit="mm",
         apply=_restricted,
-        show=lambda e, s: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
+        show=lambda e, s, _: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
     ),
 )
 FAULTS: dict[str, Fault] = {f.condition.id: f for f in _LIST}

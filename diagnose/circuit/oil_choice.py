@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -35,6 +35,7 @@ class OilChoice:
 
     grade: str
     in_it: bool  #: the oil that is in the engine, or assumed
+    right: bool  #: the grade that should be in it, where another is
     idle: Band
     speed: Band
     cold: Band  #: cold start, at the pump
@@ -53,13 +54,18 @@ class OilNeed:
 
 
 def oil_choices(
-    engine: Engine, own: str, asked: Sequence[str], target: Target, at: RunAt
+    engine: Engine, own: str, right: str, asked: Sequence[str], target: Target, at: RunAt
 ) -> tuple[OilChoice, ...]:
-    """The grades asked for, else the usual ones, and the engine's ``own``, thinnest first."""
-    grades = {own, *(asked or GRADES)}
+    """The grades asked for, else the usual ones, and the engine's ``own`` and ``right``, thinnest first."""
+    grades = {own, right, *(asked or GRADES)}
     return tuple(
         sorted(
-            (_oil(with_oil(engine, g), g, own, target, at) for g in grades),
+            (
+                replace(
+                    _oil(with_oil(engine, g), g, own, target, at), right=g == right and g != own
+                )
+                for g in grades
+            ),
             key=lambda o: (o.idle.mean, o.cold.mean),
         )
     )
@@ -72,6 +78,7 @@ def _oil(engine: Engine, grade: str, own: str, target: Target, at: RunAt) -> Oil
     return OilChoice(
         grade=grade,
         in_it=grade == own,
+        right=False,
         idle=Band.of(idle),
         speed=Band.of(column(hot.gallery_pressure, 1)),
         cold=Band.of(np.asarray(cold.pump_pressure)),

@@ -15,6 +15,7 @@ import numpy as np
 from diagnose.case.case import Case
 from diagnose.circuit.as_read import AsRead
 from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import OIL_GRADE, oil_grade
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import (
     COLD_EFFICIENCY,
@@ -111,8 +112,15 @@ class Sizing:
     @cached_property
     def oils(self) -> tuple[OilChoice, ...]:
         """The grades asked for and the one in it, thinnest first."""
+        own = grade_name(self.case)
+        wrong = any(d.id == OIL_GRADE for d in self.forecast.found)
         return oil_choices(
-            self.engine, grade_name(self.case), self.wanted.oils, self.target, self._at
+            self.engine,
+            own,
+            oil_grade(self.case) if wrong else own,
+            self.wanted.oils,
+            self.target,
+            self._at,
         )
 
     @cached_property

@@ -12,6 +12,7 @@ from math import exp, hypot
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.case.units import JobUnits, units_of
 from diagnose.circuit.calibration import sound_points, widths
 from diagnose.circuit.deviations import deviations, oil_grade
 from diagnose.circuit.engine_model import Point, healthy, point_of, shown
@@ -104,7 +105,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         )
     engine, rng = healthy(case), np.random.default_rng(SEED)
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
-    idle = case.idle_speed
+    idle, units = case.idle_speed, units_of(case)
     looked = tuple(m for r in given for m in moments(r, idle))
     good = sound_points(case, looked)
     uncertain = widths(case, calibrated=bool(good))
@@ -123,7 +124,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     share = shares(found, known.deviating)
     rows = tuple(
         sorted(
-            (_row(n, found, share[n], known, book, engine) for n in share),
+            (_row(n, found, share[n], known, book, engine, units) for n in share),
             key=lambda r: (-r.share, r.id),
         )
     )
@@ -173,7 +174,13 @@ def gauge_error_of(reading: Reading) -> GaugeError:
 
 
 def _row(
-    name: str, found: Mapping[str, Fit], share: float, known: Known, book: Book, engine: Engine
+    name: str,
+    found: Mapping[str, Fit],
+    share: float,
+    known: Known,
+    book: Book,
+    engine: Engine,
+    units: JobUnits,
 ) -> Row:
     fit = found[name]
     says = {
@@ -185,7 +192,7 @@ def _row(
     if measured:
         severity = known.says(name)
     elif name in FAULTS:
-        severity = FAULTS[name].show(engine, fit.severity[1])
+        severity = FAULTS[name].show(engine, fit.severity[1], units)
     elif name == FALSE:
         severity = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
     return Row(

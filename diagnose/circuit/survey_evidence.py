@@ -16,12 +16,13 @@ from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Finding, Gauge, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
-from knowledge.pressure.gauge import SAME_HEAT, runs
+from knowledge.pressure.gauge import SAME_HEAT, of_one_state, runs
 from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
 from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
 
 LEAST_READINGS, LEAST_DIRECT = 3, 2
+SAME_PRESSURE = 0.01  #: of the pressure: less apart, it was the same reading given again
 MOST_WEIGHED = 100  #: readings; the time of a survey grows with their cube
 #: findings derived from readings that a survey does not weigh
 OF_THEIR_OWN = frozenset(
@@ -30,10 +31,28 @@ OF_THEIR_OWN = frozenset(
 
 
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
-    """Return readings of the running engine; those of a direct gauge only, where there are two."""
-    running = [r for r in readings if runs(r)]
+    """Return readings of the running engine; those of a direct gauge only, where there are two.
+
+    What was given again, of one state of running and one gauge, counts once, as given last.
+    """
+    running = _once([r for r in readings if runs(r)])
     direct = [r for r in running if r.gauge is Gauge.DIRECT]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
+
+
+def _once(readings: Sequence[Reading]) -> list[Reading]:
+    """The readings without those that a later one repeats."""
+    return [
+        each
+        for i, each in enumerate(readings)
+        if not any(_repeats(later, each) for later in readings[i + 1 :])
+    ]
+
+
+def _repeats(later: Reading, each: Reading) -> bool:
+    same = (later.gauge, later.at_most, later.at_least) == (each.gauge, each.at_most, each.at_least)
+    close = abs(later.pressure - each.pressure) <= SAME_PRESSURE * each.pressure
+    return same and close and of_one_state(later, each)
 
 
 def spread_evenly(readings: tuple[Reading, ...], most: int = MOST_WEIGHED) -> tuple[Reading, ...]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from diagnose.case.units import JobUnits, units_of
 from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import OIL_GRADE, oil_grade, why_wrong
 from diagnose.circuit.forecast import HORSEPOWER
 from diagnose.circuit.oil_choice import OilChoice
 from diagnose.circuit.pump_supply import MARGIN, Supply
@@ -80,6 +81,7 @@ class SizingOil:
 
     grade: str
     in_it: bool
+    right: bool  #: the grade that should be in it, where another is
     idle: Band
     speed: Band
     cold: Band
@@ -221,12 +223,7 @@ def _supply(supply: Supply, pressure: str) -> SizingSupply:
         else f"{-100 * spare.mean:.0f} % too little"
     )
     first, share = next(iter(supply.by_branch.items()))
-    least = (
-        "Not even ten times the pump would do."
-        if supply.none_does
-        else f"Least pump with {100 * MARGIN:.0f} % to spare: {supply.least_pump.high / CC:.1f} cm3 "
-        f"a turn; this one {supply.this_pump / CC:.1f}."
-    )
+    least = _least_pump(supply)
     says = (
         f"{word}. It delivers {_litres(supply.delivers)} l/min at {pressure}, of which the engine "
         f"takes {_litres(supply.takes)}: {much} ({100 * spare.low:.0f} to {100 * spare.high:.0f}). "
@@ -250,6 +247,20 @@ def _supply(supply: Supply, pressure: str) -> SizingSupply:
         bleeds=supply.bleeds,
         says=says,
     )
+
+
+def _least_pump(supply: Supply) -> str:
+    """The pump with the usual margin in nearly all plausible engines, beside this one."""
+    if supply.none_does:
+        return "Not even ten times the pump would do."
+    least, own = (v / CC for v in (supply.least_pump.high, supply.this_pump))
+    margin = f"{100 * MARGIN:.0f} % to spare"
+    if own < least and supply.enough:
+        return (
+            f"With its {own:.1f} cm3 a turn the worst engines of its kind have less than {margin}; "
+            f"they need {least:.1f}."
+        )
+    return f"Least pump with {margin}: {least:.1f} cm3 a turn; this one {own:.1f}."
 
 
 def _litres(flow: Band) -> str:
@@ -310,13 +321,14 @@ def _oil(oil: OilChoice, scale: Scale) -> SizingOil:
     return SizingOil(
         grade=oil.grade,
         in_it=oil.in_it,
+        right=oil.right,
         idle=oil.idle,
         speed=oil.speed,
         cold=oil.cold,
         chance=oil.chance,
         pump_fills_cold=oil.pump_fills_cold,
         row=(
-            f"{oil.grade}{' (in it)' if oil.in_it else ''}",
+            f"{oil.grade}{' (in it)' if oil.in_it else ' (right)' if oil.right else ''}",
             scale.ends(oil.idle),
             scale.ends(oil.speed),
             cold,
@@ -331,9 +343,13 @@ def _oil_says(found: Sizing, scale: Scale) -> str:
     """The thinnest grade that keeps the pressure as hot as it was, and hotter."""
     pressure, thinnest = scale.one(found.target.pressure), found.thinnest
     hotter = next(n for n in found.needs if n.wider == 0.0 and n.temperature == VERY_HOT)
+    after = "Thinnest" if found.leaking is None else "With leaks put right, thinnest"
     says = (
-        f"Thinnest that keeps {pressure} in nine engines of ten: {thinnest.grade if thinnest else 'none'} at "
+        f"{after} that keeps {pressure} in nine engines of ten: {thinnest.grade if thinnest else 'none'} at "
         f"{scale.heat(found.hot)}, {hotter.grade or 'none'} at {scale.heat(VERY_HOT)}"
     )
+    if wrong := next((d for d in found.forecast.found if d.id == OIL_GRADE), None):
+        why = why_wrong(found.case, oil_grade(found.case))
+        return f"{says}. {wrong.found} in it: {why}"
     maker = found.case.card.oil_grade if found.case.card else ""
     return f"{says}; the maker's is {maker}" if maker else f"{says}; the maker's grade comes first"

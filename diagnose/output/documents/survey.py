@@ -93,6 +93,9 @@ class SurveyDocument:
     not_weighed: int = field(metadata=NOT_IN_JSON)  #: readings left out: there are too many
 
 
+MUCH_BETTER = 2.0  #: times as well as a sound engine that a fault must fit (judgement)
+
+
 def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> SurveyDocument:
     """Build the document of a survey; ``may_run``: no alarm forbids running the engine."""
     scale = scale_of(case)
@@ -127,6 +130,11 @@ def _in_short(survey: Survey) -> str:
         return "The readings are what a sound engine of this kind shows"
     if first.share >= LEADS and first.id == NEITHER:
         return "No single fault fits the readings: several together, or a reading is wrong"
+    sound = next((r.share for r in ranked if r.id == HEALTHY), 0.0)
+    if first.share < min(LEADS, MUCH_BETTER * sound):
+        return (
+            "A sound engine of this kind may show such readings: no fault is needed to explain them"
+        )
     if first.share >= CLEAR:
         return f"The readings point to one thing: {first.says}"
     if first.share >= LEADS:

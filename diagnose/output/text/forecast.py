@@ -47,9 +47,8 @@ def planned_lines(document: ForecastDocument) -> list[str]:
         lines += labelled("found", found.says, 2, 12)
     if document.unlisted and document.unlisted.mean > scale.least:
         lost = scale.range(document.unlisted)
-        lines += labelled(
-            "not found", f"{lost} at hot idle: treated as a leak not found yet", 2, 12
-        )
+        may = "perhaps nothing, else" if document.unlisted.low < scale.least else "treated as"
+        lines += labelled("not found", f"{lost} at hot idle: {may} a leak not found yet", 2, 12)
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
     if document.settings:

@@ -88,9 +88,10 @@ def _oils(document: SizingDocument, full: bool) -> list[str]:
     if not full and len(oils) > FEW_OILS:
         own = next((i for i, o in enumerate(oils) if o.in_it), 0)
         start = min(max(own - 1, 0), len(oils) - FEW_OILS)
-        oils = oils[start : start + FEW_OILS]
+        oils = [o for i, o in enumerate(oils) if start <= i < start + FEW_OILS or o.right]
+    head = "Oil" if document.as_it_leaks is None else "Oil, leaks put right"
     return [
-        *_table(document.oil_heads, [o.row for o in oils], "Oil"),
+        *_table(document.oil_heads, [o.row for o in oils], head),
         *wrapped(f"{document.oil_says}.", 2),
     ]
 

@@ -44,7 +44,7 @@ def _shares(document: SurveyDocument) -> list[str]:
         name = f" [{row.id}]" if row.is_condition else ""
         lines += headed(f"  {percent(row.share):>6}  ", row.says + name)
         if row.means and row in rows:
-            about = f"as found: {row.means}" if row.measured else f"then about {row.means}"
+            about = f"as found: {row.means}" if row.measured else f"if so, roughly: {row.means}"
             lines += wrapped(about, 10, 12)
     rest = sum(c.share for c in document.conditions if c not in rows and c not in always)
     return [*lines, *headed(f"  {percent(rest):>6}  ", "all other conditions together")]
@@ -83,5 +83,7 @@ def _notes(document: SurveyDocument) -> list[str]:
             "dimensions, the oil grade and the pressures given.",
         )
     if document.layout_assumed:
-        lines += wrapped("The layout is not known; a classic four is assumed.")
+        lines += wrapped(
+            "The layout is not known: computed as a classic four, so good for trends only."
+        )
     return lines

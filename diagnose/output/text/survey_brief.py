@@ -41,7 +41,7 @@ def _shares(document: SurveyDocument) -> list[str]:
         name = f" [{row.id}]" if row.is_condition else ""
         lines += headed(f"  {percent(row.share):>6}  ", row.says + name)
         if row.means:
-            about = f"as found: {row.means}" if row.measured else f"then about {row.means}"
+            about = f"as found: {row.means}" if row.measured else f"if so, roughly: {row.means}"
             lines += wrapped(about, 10, 12)
     rest = sum(c.share for c in document.conditions if c not in rows)
     return [*lines, f"  {percent(rest):>6}  everything else together"]
@@ -49,7 +49,9 @@ def _shares(document: SurveyDocument) -> list[str]:
 
 def _trust(document: SurveyDocument) -> list[str]:
     if document.layout_assumed:
-        return wrapped("The layout is not known; a classic four is assumed.")
+        return wrapped(
+            "The layout is not known: computed as a classic four, so good for trends only."
+        )
     if document.baseline_missed:
         return wrapped(f"The model misses a known good pressure by {document.baseline_missed}.")
     if document.calibrated:
