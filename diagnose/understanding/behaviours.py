@@ -14,7 +14,8 @@ from diagnose.understanding.endings import (
     set_only,
 )
 from diagnose.understanding.facts import Fact, Span, Value, reader
-from diagnose.understanding.heads import APART, Head, by_starter, heads_of, set_gauge
+from diagnose.understanding.gauges import set_gauge
+from diagnose.understanding.heads import APART, Head, by_starter, heads_of
 from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark

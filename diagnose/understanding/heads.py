@@ -12,7 +12,6 @@ from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.instruments_named import PANEL_WORDS
 from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
@@ -253,8 +252,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
             return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
-        case Shows.TRIPS if (after, line.word(mark.last - 1)) == ("once", "at"):
-            return True  # "shut down at once" by a person
+        case Shows.TRIPS if after == "once" and line.word(mark.last - 1) == "at":
+            return True  # by a person
         case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
             return True  # "slowly getting lower"
         case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:
@@ -377,25 +376,3 @@ def _of_pressure(
     spoken = any(h.is_pressure for h in heads if h.line is line or h is heads[-1])
     has_when = any(clause.first <= m.first < clause.last for m in line.circumstances)
     return has_when and (figure or beside or spoken)
-
-
-def set_gauge(head: Head) -> None:
-    """Which instrument shows it, and for how long: "lamp on for 15 seconds"."""
-    line, mark = head.line, head.mark
-    words = {t.word for t in line.tokens[mark.first : mark.last]}
-    if head.mark.value in (Shows.UNSTEADY, Shows.SLOW) and words & {"light", "lamp"}:
-        head.gauge = "lamp"
-    elif head.is_pressure and mark.value not in (Shows.LAMP, Shows.TRIPS):
-        clause = line.clause(mark.first)
-        direct = line.find(line.lexicon.direct)
-        panel = [k for k in range(clause.first, mark.first) if line.word(k) in PANEL_WORDS]
-        if any(
-            clause.first <= d.first <= mark.last and not any(d.last <= k for k in panel)
-            for d in direct
-        ):
-            head.gauge = "direct"
-    if mark.value is Shows.SLOW:
-        for token in line.tokens[max(0, mark.first - 3) : mark.last + 5]:
-            if token.kinds & {"seconds", "minutes"}:
-                head.lasts = token.value
-                break

@@ -35,3 +35,9 @@ def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
         return True
     behind = words[noise.last : noise.last + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))
+
+
+def takes_an_object(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
+    """Whether somebody did so to a thing: "dropped the sump"."""
+    after = tokens[mark.last].word if mark.last < len(tokens) else ""
+    return tokens[mark.last - 1].word in DROPPED and after in OBJECTS
