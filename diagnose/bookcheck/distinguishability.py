@@ -133,7 +133,7 @@ def alike(whole: Whole) -> Likeness:
                     never[pair] = never.get(pair, 0) + 1
                 elif not by_outside:
                     opened[pair] = opened.get(pair, 0) + 1
-    return Likeness(len(neighbours), _pairs(never), _pairs(opened))
+    return Likeness(len(neighbours), _named_pairs(never), _named_pairs(opened))
 
 
 def distinguishing(one: Array, other: Array) -> NDArray[np.bool_]:
@@ -154,6 +154,6 @@ def _neighbours(seen: Signatures) -> Iterator[tuple[int, NDArray[np.intp]]]:
         yield a, np.flatnonzero(row)
 
 
-def _pairs(found: dict[tuple[Cause, Cause], int]) -> tuple[Pair, ...]:
+def _named_pairs(found: dict[tuple[Cause, Cause], int]) -> tuple[Pair, ...]:
     pairs = (Pair(a, b, many) for (a, b), many in found.items())
     return tuple(sorted(pairs, key=lambda p: (-p.layouts, p.one.id, p.other.id)))

@@ -110,17 +110,17 @@ def inside(thing: Any, name: str = "") -> Iterator[tuple[str, Any]]:
     The keys of a dict are part of the name; words among the values are not searched further.
     """
     for field in fields(thing):
-        yield from _each(getattr(thing, field.name), f"{name}{field.name}")
+        yield from _parts_of(getattr(thing, field.name), f"{name}{field.name}")
 
 
-def _each(value: Any, name: str) -> Iterator[tuple[str, Any]]:
+def _parts_of(value: Any, name: str) -> Iterator[tuple[str, Any]]:
     match value:
         case tuple() | list() | frozenset():
             for one in value:
-                yield from _each(one, name)
+                yield from _parts_of(one, name)
         case Mapping():
             for key, one in value.items():
-                yield from _each(one, f"{name}.{key}")
+                yield from _parts_of(one, f"{name}.{key}")
         case _ if is_dataclass(value) and not hasattr(value, "id") and not hasattr(value, "key"):
             yield name, value
             yield from inside(value, f"{name}.")

@@ -71,10 +71,10 @@ def _own(thing: Any) -> list[Source]:
 def _numbers(thing: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
     """Yield each number's field, and whether the number or its statement has a source."""
     for field in fields(thing):
-        yield from _held(field.name, getattr(thing, field.name), sourced)
+        yield from _numbers_in(field.name, getattr(thing, field.name), sourced)
 
 
-def _held(name: str, value: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
+def _numbers_in(name: str, value: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
     match value:
         case bool():
             return
@@ -82,11 +82,11 @@ def _held(name: str, value: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
             yield name, sourced
         case dict():
             for key, one in value.items():
-                yield from _held(f"{name}.{key}", one, sourced)
+                yield from _numbers_in(f"{name}.{key}", one, sourced)
         case tuple() | frozenset():
             marked = sourced or any(isinstance(v, Source) for v in value)
             for one in value:
-                yield from _held(name, one, marked)
+                yield from _numbers_in(name, one, marked)
         case _ if is_dataclass(value) and not hasattr(value, "id"):
             for field, ok in _numbers(value, sourced or bool(_own(value))):
                 yield f"{name}.{field}", ok

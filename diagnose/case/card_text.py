@@ -80,9 +80,11 @@ def _read(text: str, figure: CardFigure, usual_unit: str | None) -> CardValue:
     if figure.dimension == "torque":
         fit = _ANGLE.sub("", fit)
     unit = unit_in(worn_text, dimension) if worn_text else None
-    low, high, fit_unit = _fit(fit, figure, unit or usual_unit) if fit else (None, None, None)
+    low, high, fit_unit = (
+        _fitted_ends(fit, figure, unit or usual_unit) if fit else (None, None, None)
+    )
     unit = fit_unit or unit or usual_unit
-    worn = _one(worn_text, dimension, unit) if worn_text else None
+    worn = _figure_in(worn_text, dimension, unit) if worn_text else None
     if low is not None and high is not None and low > high:
         raise UnitError(f"'{plain(text)}': the smaller figure comes first")
     if worn is not None and high is not None and worn < high:
@@ -90,7 +92,7 @@ def _read(text: str, figure: CardFigure, usual_unit: str | None) -> CardValue:
     return CardValue(figure=figure, text=typed, low=low, high=high, worn=worn, unit=unit)
 
 
-def _fit(
+def _fitted_ends(
     text: str, figure: CardFigure, usual_unit: str | None
 ) -> tuple[float | None, float | None, str | None]:
     """Both ends of what is fitted, and the unit typed. Raises UnitError."""
@@ -99,16 +101,16 @@ def _fit(
         parts = between.split(text)
         if len(parts) == 2 and all(parts):
             unit = unit_in(parts[1], dimension) or unit_in(parts[0], dimension) or usual_unit
-            first, second = (_one(part, dimension, unit) for part in parts)
+            first, second = (_figure_in(part, dimension, unit) for part in parts)
             if between is _TO:
                 return first, second, unit
-            off = second - _one("0", dimension, unit)
+            off = second - _figure_in("0", dimension, unit)
             return first - off, first + off, unit
     if found := _MOST.fullmatch(text):
-        return None, _one(found[1], dimension, usual_unit), unit_in(found[1], dimension)
+        return None, _figure_in(found[1], dimension, usual_unit), unit_in(found[1], dimension)
     if found := _LEAST.fullmatch(text):
-        return _one(found[1], dimension, usual_unit), None, unit_in(found[1], dimension)
-    value, unit = _one(text, dimension, usual_unit), unit_in(text, dimension)
+        return _figure_in(found[1], dimension, usual_unit), None, unit_in(found[1], dimension)
+    value, unit = _figure_in(text, dimension, usual_unit), unit_in(text, dimension)
     match figure.form:
         case Form.FITTED:
             raise UnitError(
@@ -122,7 +124,7 @@ def _fit(
             return value, value, unit
 
 
-def _one(text: str, dimension: Dimension, unit: str | None) -> float:
+def _figure_in(text: str, dimension: Dimension, unit: str | None) -> float:
     """One figure in SI, in ``unit`` where it has none. Raises UnitError."""
     if unit and re.fullmatch(_NUMBER, text.strip()):
         text = f"{text.strip()} {unit}"

@@ -163,7 +163,7 @@ def _measured(
             found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
-            shown = parameter.shown(value, unit) + _of(found)
+            shown = parameter.shown(value, unit) + _of_several(found)
             one = _deviation(parameter, value, shown, evenly_drawn(n, rng))
             other = {m.measure.quantity for m in found} - {parameter.quantity}
             yield replace(one, says=other.pop().says) if len(other) == 1 else one
@@ -204,7 +204,7 @@ def evenly_drawn(n: int, rng: np.random.Generator) -> FloatArray:
     return rng.permutation(np.array(strata))[:, None]
 
 
-def _of(found: list[Measurement]) -> str:
+def _of_several(found: list[Measurement]) -> str:
     return f" (of {len(found)})" if len(found) > 1 else ""
 
 

@@ -99,7 +99,7 @@ def _known(case: Case) -> tuple[LearnedFrom, list[Shown]]:
         (LearnedFrom.SOUND, [b.reading for b in case.baseline]),
         (LearnedFrom.NOW, list(case.facts().readings)),
     ):
-        if shown := _shown([r for r in readings if not is_bound(r) and not at_pump(r)]):
+        if shown := _as_shown([r for r in readings if not is_bound(r) and not at_pump(r)]):
             return source, shown
     known_kind = case.layout is not UNKNOWN or case.engine.profile is not None
     usual = usual_points(case) if known_kind else ()
@@ -112,7 +112,7 @@ def _known(case: Case) -> tuple[LearnedFrom, list[Shown]]:
     return LearnedFrom.USUAL, [Shown(At(p.rpm, p.temperature), p.pressure, p.error) for p in usual]
 
 
-def _shown(readings: Sequence[Reading]) -> list[Shown]:
+def _as_shown(readings: Sequence[Reading]) -> list[Shown]:
     return [
         Shown(
             At(

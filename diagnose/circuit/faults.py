@@ -47,7 +47,7 @@ def _times(s: Floats, at_one: float) -> Floats:
     return np.asarray(np.exp(np.log(at_one) * np.asarray(s)))
 
 
-def _one(value: Floats) -> float:
+def _median(value: Floats) -> float:
     """Return the median of a value that may be an array."""
     return float(np.median(np.asarray(value)))
 
@@ -71,7 +71,7 @@ def _wide(e: Engine, s: Floats) -> Engine:
 def _wide_shown(e: Engine, s: float, units: JobUnits) -> str:
     worn = _wide(e, s)
     main, rod = (
-        units.show(_one(g[0].clearance_diametral), LENGTH, 2) for g in (worn.mains, worn.rods)
+        units.show(_median(g[0].clearance_diametral), LENGTH, 2) for g in (worn.mains, worn.rods)
     )
     return f"mains {main}, rods {rod} on the diameter"
 
@@ -88,7 +88,7 @@ def _thin(e: Engine, s: Floats) -> Engine:
 
 
 def _thin_shown(e: Engine, s: float, _: JobUnits) -> str:
-    thin = _one(_thin(e, s).oil.kv100) * 1e6
+    thin = _median(_thin(e, s).oil.kv100) * 1e6
     return f"{thin:.0f} cSt at 100 C, as with {100 * float(_share(s)):.0f} % of petrol in it"
 
 
@@ -99,7 +99,7 @@ def _thick(e: Engine, s: Floats) -> Engine:
 
 
 def _thick_shown(e: Engine, s: float, _: JobUnits) -> str:
-    return f"{_one(_thick(e, s).oil.kv100) * 1e6:.0f} cSt at 100 C"
+    return f"{_median(_thick(e, s).oil.kv100) * 1e6:.0f} cSt at 100 C"
 
 
 def _air(s: Floats) -> Floats:
@@ -152,7 +152,7 @@ def _slips(e: Engine, s: Floats) -> Engine:
 def _slips_shown(e: Engine, s: float, units: JobUnits) -> str:
     worn = _slips(e, s)
     end, tip = (
-        units.show(_one(gap), LENGTH, 2)
+        units.show(_median(gap), LENGTH, 2)
         for gap in (worn.pump_end_clearance, worn.pump_tip_clearance)
     )
     return f"end float {end}, tip to body {tip}"
@@ -183,7 +183,7 @@ def _holds(e: Engine, s: Floats) -> Engine:
 
 def _opens_at(change: Apply) -> Callable[[Engine, float, JobUnits], str]:
     return lambda e, s, units: (
-        f"opens at {units.show(_one(change(e, s).relief_setting), PRESSURE, 2)}"
+        f"opens at {units.show(_median(change(e, s).relief_setting), PRESSURE, 2)}"
     )
 
 
@@ -242,7 +242,7 @@ _LIST = (
         says="opening left at the valve's seat",
         unit="mm2",
         apply=_bleeds,
-        show=lambda e, s, _: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
+        show=lambda e, s, _: f"{_median(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
     ),
     Fault(
         condition=c.RELIEF_CAPS_LOW,
@@ -263,7 +263,7 @@ _LIST = (
         says="an open hole behind the gallery",
         unit="mm",
         apply=_open,
-        show=lambda e, s, _: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
+        show=lambda e, s, _: f"a hole of {_median(_hole(e, s)) / MM:.1f} mm",
     ),
     Fault(
         condition=c.SUCTION_THROTTLED,
@@ -277,14 +277,16 @@ _LIST = (
         says="hole above the oil in the suction",
         unit="mm",
         apply=_sucks_air,
-        show=lambda e, s, _: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
+        show=lambda e, s, _: (
+            f"a hole of {2 * np.sqrt(_median(_air_leak(e, s)) / np.pi) / MM:.1f} mm"
+        ),
     ),
     Fault(
         condition=c.FLOW_RESTRICTED,
         says="bore between pump and gallery",
         unit="mm",
         apply=_restricted,
-        show=lambda e, s, _: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
+        show=lambda e, s, _: f"as narrow as {_median(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
     ),
 )
 FAULTS: dict[str, Fault] = {f.condition.id: f for f in _LIST}

@@ -132,13 +132,16 @@ def predicted(
 
     return Predicted(
         shows(known.sound(base)),
-        {name: _between(shows(known.on(FAULTS[name].apply(base, steps)))) for name in conditions},
+        {
+            name: _interpolated(shows(known.on(FAULTS[name].apply(base, steps))))
+            for name in conditions
+        },
         shows(known.on(base)) if known.deviating else None,
         known.deviating,
     )
 
 
-def _between(at_nodes: FloatArray) -> FloatArray:
+def _interpolated(at_nodes: FloatArray) -> FloatArray:
     """Interpolate values at ``NODES`` (first axis) at ``FINE``.
 
     Without that axis (engines, readings) they are the same at every severity.
@@ -199,16 +202,16 @@ def fits(
     """
     error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
     data = Data(seen, error, np.array(bounds or [0] * len(seen)))
-    out = {HEALTHY: _fit(shows.healthy[None], data, np.zeros(1))}
-    found = out[HEALTHY] if shows.found is None else _fit(shows.found[None], data, np.zeros(1))
+    out = {HEALTHY: _fit_of(shows.healthy[None], data, np.zeros(1))}
+    found = out[HEALTHY] if shows.found is None else _fit_of(shows.found[None], data, np.zeros(1))
     if shows.found is not None:
         out[FOUND] = found
     for name, by_severity in shows.faults.items():
-        fit = _fit(by_severity, data, FINE)
+        fit = _fit_of(by_severity, data, FINE)
         out[name] = _either(found, fit) if name in shows.deviating else fit
     if may_lie:
         shares = 1 - 0.95 * FINE[:, None, None]
-        out[FALSE] = _fit(shows.base * shares, data, FINE)
+        out[FALSE] = _fit_of(shows.base * shares, data, FINE)
     out[NEITHER] = _neither(shows, data, rng)
     return out
 
@@ -244,7 +247,7 @@ def _normal(z: FloatArray) -> FloatArray:
     return np.asarray(0.5 * (1.0 + np.vectorize(erf, otypes=[float])(z / sqrt(2.0))))
 
 
-def _fit(shows: FloatArray, data: Data, severity: FloatArray) -> Fit:
+def _fit_of(shows: FloatArray, data: Data, severity: FloatArray) -> Fit:
     exact = data.exact
     each = log_density(data.seen[exact], shows[..., exact], data.error[np.ix_(exact, exact)])
     each = each + data.log_within(shows, data.error)  # (severities, engines)

@@ -121,7 +121,7 @@ def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
         remedies=tuple(good),
         together=together,
         short=tuple(short),
-        mended=float(_met(_pressure(mended, forecast, target), target)),
+        mended=float(_share_met(_pressure(mended, forecast, target), target)),
     )
 
 
@@ -288,7 +288,7 @@ def _single(change: _Change, forecast: Forecast, target: Target) -> Remedy:
     way = np.linspace(0, 1, STEPS + 1)[1:, None, None]
     pressure = _pressure(change.make(way), forecast, target)
     pressure = np.broadcast_to(pressure, (STEPS, *pressure.shape[-2:]))
-    met = np.atleast_1d(_met(pressure, target))
+    met = np.atleast_1d(_share_met(pressure, target))
     at = STEPS - 1
     if met.max() >= ENOUGH and not change.whole:
         at = int(np.argmax(met >= ENOUGH))
@@ -315,7 +315,7 @@ def _together(changes: Sequence[_Change], forecast: Forecast, target: Target) ->
     for pool, most in ((plain, MOST_TOGETHER), (every, 2)):
         for count in range(2, most + 1):
             tried = (
-                _all(each, forecast, target)
+                _made_together(each, forecast, target)
                 for each in combinations(pool, count)
                 if len({c.fix for c in each}) == count and sum(c.symptom for c in each) < 2
             )
@@ -324,7 +324,7 @@ def _together(changes: Sequence[_Change], forecast: Forecast, target: Target) ->
     return ()
 
 
-def _all(changes: Sequence[_Change], forecast: Forecast, target: Target) -> Remedy:
+def _made_together(changes: Sequence[_Change], forecast: Forecast, target: Target) -> Remedy:
     engine = forecast.state.engine(
         put_right={d.id for c in changes for d in c.put_right},
         closed=frozenset[str]().union(*(c.closed for c in changes)),
@@ -340,7 +340,7 @@ def _all(changes: Sequence[_Change], forecast: Forecast, target: Target) -> Reme
         end="",
         way=1.0,
         symptom=any(c.symptom for c in changes),
-        met=float(_met(pressure, target)),
+        met=float(_share_met(pressure, target)),
         after=Band.of(pressure),
     )
 
@@ -351,7 +351,7 @@ def _pressure(engine: Engine, forecast: Forecast, target: Target) -> FloatArray:
     return np.asarray(state.gallery_pressure)
 
 
-def _met(pressure: FloatArray, target: Target) -> FloatArray:
+def _share_met(pressure: FloatArray, target: Target) -> FloatArray:
     """Return the share of engines that meet the target, for each step."""
     return np.asarray(np.mean(pressure >= target.pressure, axis=(-2, -1)))
 

@@ -62,7 +62,7 @@ def repair_warnings(forecast: Forecast) -> tuple[RepairWarning, ...]:
     """Return every warning about a repair, gravest first."""
     return tuple(
         m
-        for look in (_starved, _symptom, _cavitation, _filter, _drive, _fits, _fuel)
+        for look in (_starved, _symptom, _cavitation, _filter, _drive, _wrong_fits, _fuel)
         for m in look(forecast)
     )
 
@@ -189,7 +189,7 @@ def _drive(forecast: Forecast) -> Iterator[RepairWarning]:
         )
 
 
-def _fits(forecast: Forecast) -> Iterator[RepairWarning]:
+def _wrong_fits(forecast: Forecast) -> Iterator[RepairWarning]:
     """A bearing set too tight, or a pickup too near or too far."""
     for s in forecast.set_to:
         if s.parameter is None:

@@ -107,7 +107,7 @@ class Sizing:
     @cached_property
     def choices(self) -> tuple[Choice, ...]:
         """As it is, leaks put right, another relief setting, another pump."""
-        return tuple(_choices(self.leaking, self.engine, self.wanted, self._at))
+        return tuple(_choices(self.leaking, self.engine, self.wanted, self._run_at))
 
     @cached_property
     def oils(self) -> tuple[OilChoice, ...]:
@@ -120,7 +120,7 @@ class Sizing:
             oil_grade(self.case) if wrong else own,
             self.wanted.oils,
             self.target,
-            self._at,
+            self._run_at,
         )
 
     @cached_property
@@ -135,7 +135,7 @@ class Sizing:
         return spring_of(self.case, self.engine, asked.relief, asked.plunger, asked.springs)
 
     @property
-    def _at(self) -> RunAt:
+    def _run_at(self) -> RunAt:
         return RunAt(idle=self.target.rpm, speed=self.speed, hot=self.hot, cold=self.cold)
 
     @property

@@ -64,18 +64,19 @@ class Known:
 
     def sound(self, engine: Engine) -> Engine:
         """Return the engine with what was found to be as it should be, and nothing else."""
-        return self._without(engine, self.deviating)
+        return self.engine_without(engine, self.deviating)
 
     def says(self, condition: str) -> str:
         """Return what was found of a condition, in words."""
-        parts = [f"{d.says} {d.found}" for d, of in self._pairs() if of == condition]
+        parts = [f"{d.says} {d.found}" for d, of in self._by_condition() if of == condition]
         return ", ".join(parts)
 
-    def _without(self, engine: Engine, conditions: Collection[str]) -> Engine:
-        kept = (d for d, of in self._pairs() if of not in conditions)
+    def engine_without(self, engine: Engine, conditions: Collection[str]) -> Engine:
+        """Return the engine with everything found but what belongs to ``conditions`` (ids)."""
+        kept = (d for d, of in self._by_condition() if of not in conditions)
         return reduce(lambda e, d: d.apply(e), kept, engine)
 
-    def _pairs(self) -> list[tuple[Deviation, str]]:
+    def _by_condition(self) -> list[tuple[Deviation, str]]:
         return list(zip(self.found, self.of, strict=True))
 
 
@@ -90,7 +91,7 @@ def known_of(found: Sequence[Deviation], sound: Engine, points: Sequence[Point])
     with_all = shown(known.on(sound), points)
     deviating = set()
     for condition in set(known.of):
-        without = shown(known._without(sound, {condition}), points)
+        without = shown(known.engine_without(sound, {condition}), points)
         if np.max(np.abs(np.mean(with_all - without, axis=0))) > SHOWS * PSI:
             deviating.add(condition)
     return Known(known.found, known.of, frozenset(deviating))

@@ -221,13 +221,13 @@ def kinds_possible(diagnosis: Diagnosis) -> tuple[EngineKind, ...]:
     """Kinds of engine with those of their layouts that fit the features known so far."""
     found = []
     for kind in ENGINE_KINDS:
-        layouts = tuple(each for each in kind.layouts if _fits(each[0], diagnosis))
+        layouts = tuple(each for each in kind.layouts if _layout_is_possible(each[0], diagnosis))
         if layouts:
             found.append(replace(kind, layouts=layouts))
     return tuple(found) or ENGINE_KINDS
 
 
-def _fits(layout_id: str, diagnosis: Diagnosis) -> bool:
+def _layout_is_possible(layout_id: str, diagnosis: Diagnosis) -> bool:
     layout = diagnosis.book.layouts[layout_id]
     features = diagnosis.case.known_features
     there: set[Finding] = {f for f, s in features.items() if s is State.PRESENT}

@@ -88,7 +88,7 @@ def _entries(
                     yield fact_entry(TrialInput(trial, None), case, details)
         case CheckQuestion(), Picked():
             for place, finding in enumerate(question.findings):
-                given = _shown(place, answer)
+                given = _state_of(place, answer)
                 there = details if given.state == "unknown" else replace(details, learned=_OUTSIDE)
                 yield _finding(finding.id, given, case, book, there)
 
@@ -96,20 +96,20 @@ def _entries(
 def _chosen(question: ChoiceQuestion, answer: Picked) -> Iterator[tuple[str, Answer]]:
     """Each finding that a choice says something of, once."""
     if answer.places is None:
-        for id_ in _once(f for c in question.choices for f in c.there):
+        for id_ in _without_repeats(f for c in question.choices for f in c.there):
             yield id_, Answer("unknown")
         return
     chosen = [question.choices[place] for place in answer.places]
-    there = _once(f for c in chosen for f in c.there)
+    there = _without_repeats(f for c in chosen for f in c.there)
     for id_ in there:
         yield id_, Answer("present")
     offered = {f for c in question.choices for f in c.there}
-    for id_ in _once(f for c in chosen for f in question.menu.denied_by(c)):
+    for id_ in _without_repeats(f for c in chosen for f in question.menu.denied_by(c)):
         if id_ not in there and (id_ in offered or any(c.there for c in chosen)):
             yield id_, Answer("absent")
 
 
-def _shown(place: int, answer: Picked) -> Answer:
+def _state_of(place: int, answer: Picked) -> Answer:
     if answer.places is None:
         return Answer("unknown")
     if not answer.places:
@@ -123,5 +123,5 @@ def _finding(id_: str, answer: Answer, case: Case, book: Book, details: Details)
     return fact_entry(FindingInput(book.findings[id_], answer), case, there)
 
 
-def _once(ids: Iterable[str]) -> list[str]:
+def _without_repeats(ids: Iterable[str]) -> list[str]:
     return list(dict.fromkeys(ids))

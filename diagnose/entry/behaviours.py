@@ -155,7 +155,7 @@ class _Reader:
                 self._refuse("name what it began with", Since)
             self._set("since", since)
         elif name == "gauge":
-            word = self._next()
+            word = self._next_word()
             if word not in get_args(Gauge):
                 self._refuse("gauge: panel, direct or lamp")
             self._set("gauge", word)
@@ -223,7 +223,7 @@ class _Reader:
         words = phrase.replace(",", "").split()
         return self.words[self.at : self.at + len(words)] == words
 
-    def _next(self) -> str:
+    def _next_word(self) -> str:
         word = self.words[self.at] if self.at < len(self.words) else ""
         self.at += 1
         return word

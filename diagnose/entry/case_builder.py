@@ -84,10 +84,10 @@ class CaseBuilder:
         certified aircraft.
         """
         self.book = book or the_book()
-        self._job = _given(
+        self._job = _without_empty(
             {"title": title, "opened": opened, "by": by, "complaint": complaint, "note": note}
         )
-        self._engine = _given(
+        self._engine = _without_empty(
             {
                 "layout": layout,
                 "profile": profile,
@@ -211,10 +211,10 @@ class CaseBuilder:
 
     def _add(self, kind: str, fields: Mapping[str, Any], details: EntryDetails) -> int:
         number = len(self._entries) + 1
-        self._entries.append((kind, _given({"no": number, **fields, **details})))
+        self._entries.append((kind, _without_empty({"no": number, **fields, **details})))
         return number
 
 
-def _given(fields: Mapping[str, Any]) -> dict[str, Any]:
+def _without_empty(fields: Mapping[str, Any]) -> dict[str, Any]:
     """The fields that are not empty."""
     return {k: v for k, v in fields.items() if v is not None and v not in ("", [], {})}

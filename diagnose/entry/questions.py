@@ -87,7 +87,7 @@ class ChoiceQuestion:
     @property
     def asks(self) -> str:
         """The question without its choices."""
-        return self.menu.asks + _left(self.left)
+        return self.menu.asks + _questions_left(self.left)
 
     @property
     def says(self) -> tuple[str, ...]:
@@ -198,7 +198,7 @@ class FindingQuestion:
     @property
     def asks(self) -> str:
         """The question in one line."""
-        return self.finding.asks + _left(self.left)
+        return self.finding.asks + _questions_left(self.left)
 
     def read(self, line: str) -> Answer | Reply:
         """What was seen of the finding."""
@@ -223,7 +223,7 @@ class TriedQuestion:
     @property
     def asks(self) -> str:
         """The question without its choices."""
-        return "Which of these have been tried?" + _left(self.left)
+        return "Which of these have been tried?" + _questions_left(self.left)
 
     @property
     def says(self) -> tuple[str, ...]:
@@ -262,7 +262,7 @@ class TrialQuestion:
         """The question in one line."""
         if self.made:
             return f"{self.trial.says[:1].upper()}{self.trial.says[1:]}. What did it do?"
-        return self.trial.asks + _left(self.left)
+        return self.trial.asks + _questions_left(self.left)
 
     def read(self, line: str) -> TrialInput | Reply:
         """What the trial did."""
@@ -290,7 +290,9 @@ class CheckQuestion:
     @property
     def asks(self) -> str:
         """The question without its choices."""
-        return f"Done already: {self.inspection.says}? If so, what did it show?" + _left(self.left)
+        return f"Done already: {self.inspection.says}? If so, what did it show?" + _questions_left(
+            self.left
+        )
 
     @property
     def says(self) -> tuple[str, ...]:
@@ -361,5 +363,5 @@ def uncounted(question: Question) -> Question:
     return question
 
 
-def _left(left: int | None) -> str:
+def _questions_left(left: int | None) -> str:
     return "" if left is None else f" ({left} left at most)"

@@ -123,7 +123,7 @@ def resolve(
     found, faults, left_out = [], [], []
     for text in texts:
         try:
-            found.append(_one(text, book, choose, case, repaired))
+            found.append(_phrase(text, book, choose, case, repaired))
         except NotChosenError as fault:
             left_out.append(str(fault))
         except UsageError as fault:
@@ -133,7 +133,9 @@ def resolve(
     return tuple(found), tuple(left_out)
 
 
-def _one(text: str, book: Book, choose: Choose | None, case: Case | None, repaired: bool) -> Spoken:
+def _phrase(
+    text: str, book: Book, choose: Choose | None, case: Case | None, repaired: bool
+) -> Spoken:
     """One phrase. Raises UsageError where it says nothing that can be recorded."""
     _refuse_no_phrase(text)
     understanding = read(text, book)
@@ -166,7 +168,7 @@ def _of_facts(
     text: str, facts: Sequence[Fact], layout: Fact | None, understanding: Understanding
 ) -> Spoken:
     """A phrase that states something; no word of it is lost."""
-    left = _left(understanding)
+    left = _not_read(understanding)
     first, *others = (understanding.words(f) for f in facts)
     says_what_was_done = any(map(is_of_the_repaired, facts))
     if not others or says_what_was_done:
@@ -209,7 +211,7 @@ def _chosen(text: str, book: Book, choose: Choose | None) -> Spoken:
     return Spoken(text, (choice.candidates[place].fact,), (text,))
 
 
-def _left(understanding: Understanding) -> tuple[str, ...]:
+def _not_read(understanding: Understanding) -> tuple[str, ...]:
     """What nothing was made of, and the words for a layout or the oil, which no entry holds."""
     named = [f for f in understanding.facts if f.table in ("layout", "oil")]
     layouts = [understanding.words(f) for f in named]

@@ -167,14 +167,14 @@ def reclearanced(
     """
     return replace(
         engine,
-        mains=_each(engine.mains, mains),
-        rods=_each(engine.rods, rods),
-        cams=_each(engine.cams, cams),
-        lifters=_each(engine.lifters, lifters),
+        mains=_with_clearance(engine.mains, mains),
+        rods=_with_clearance(engine.rods, rods),
+        cams=_with_clearance(engine.cams, cams),
+        lifters=_with_clearance(engine.lifters, lifters),
     )
 
 
-def _each(groups: tuple[Group, ...], clearance: Floats | None) -> tuple[Group, ...]:
+def _with_clearance(groups: tuple[Group, ...], clearance: Floats | None) -> tuple[Group, ...]:
     if clearance is None:
         return groups
     return tuple(replace(g, clearance_diametral=clearance) for g in groups)

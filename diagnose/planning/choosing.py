@@ -65,30 +65,51 @@ class Chooser:
         return {}
 
     def _found(self, plan_state: PlanState) -> list[Option]:
-        found = []
+        """What may be done now within the minutes there are."""
         ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
-        for inspection in self.inspections:
-            if (
-                inspection in plan_state.done
-                or self.precedence.too_late(inspection, plan_state.opened)
-                or not self.tree.may_do(inspection, plan_state.opened)
-            ):
-                continue
-            if inspection.access not in ways:
-                way = self.tree.way(inspection.access, plan_state.opened)
-                ways[inspection.access] = way, self.tree.opening_minutes(way or ())
-            way, opening = ways[inspection.access]
-            view = (
-                self.outcome_tables.view(inspection, plan_state.answered)
-                if way is not None
-                else None
+        options = (
+            self._option(inspection, plan_state, ways)
+            for inspection in self.inspections
+            if self._may_be_made(inspection, plan_state)
+        )
+        return [
+            option
+            for option in options
+            if option is not None
+            and (
+                self.most_minutes is None
+                or plan_state.minutes + option.minutes <= self.most_minutes
             )
-            if view is None or way is None:
-                continue
-            own = self.tree.check_minutes(inspection)
-            if self.most_minutes is None or plan_state.minutes + opening + own <= self.most_minutes:
-                found.append(Option(view, way, opening + own, own))
-        return found
+        ]
+
+    def _may_be_made(self, inspection: Inspection, plan_state: PlanState) -> bool:
+        return (
+            inspection not in plan_state.done
+            and not self.precedence.too_late(inspection, plan_state.opened)
+            and self.tree.may_do(inspection, plan_state.opened)
+        )
+
+    def _option(
+        self,
+        inspection: Inspection,
+        plan_state: PlanState,
+        ways: dict[Access, tuple[tuple[Opening, ...] | None, float]],
+    ) -> Option | None:
+        """A check with the way to it; None where there is none, or it shows nothing new.
+
+        ``ways``: those looked up already, by place, with the minutes of opening.
+        """
+        if inspection.access not in ways:
+            way = self.tree.way(inspection.access, plan_state.opened)
+            ways[inspection.access] = way, self.tree.opening_minutes(way or ())
+        way, opening = ways[inspection.access]
+        if way is None:
+            return None
+        view = self.outcome_tables.view(inspection, plan_state.answered)
+        if view is None:
+            return None
+        own = self.tree.check_minutes(inspection)
+        return Option(view, way, opening + own, own)
 
     def choose(self, plan_state: PlanState, deep: bool = True) -> Choice | None:
         """Return the best check now; None where no check that may be done is informative.

@@ -64,17 +64,17 @@ class NextCheck:
     def changed_by(self, findings: Sequence[Finding]) -> bool:
         """Whether a likely answer about these findings makes another check the next one."""
         known = [f for f in findings if f.id in self.table.shows]
-        before = self._of(self.state)
+        before = self._check_chosen(self.state)
         for row in outcomes(self.table, [f.id for f in known]) * self.state.weight:
             chance = float(row.sum())
             if chance < LIKELY_ANSWER:
                 continue
             answered = self.state.answered.union(known)
             after = replace(self.state, weight=row / chance, answered=answered)
-            if self._of(after) != before:
+            if self._check_chosen(after) != before:
                 return True
         return False
 
-    def _of(self, state: PlanState) -> str | None:
+    def _check_chosen(self, state: PlanState) -> str | None:
         choice = self.chooser.choose(state, deep=False)
         return None if choice is None else choice.inspection.id

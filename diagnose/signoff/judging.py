@@ -175,7 +175,7 @@ def _by_none(task: Task, worked: TaskRecord, compared: tuple[Comparison, ...]) -
     says = NO_FIGURE
     if compared:
         fits = "fits" if compared[0].fits else "is outside"
-        says += f"; it {fits} {_named(compared[0].band)}"
+        says += f"; it {fits} {_name_of(compared[0].band)}"
     return Judged(Verdict.BORDERLINE, says, compared)
 
 
@@ -190,7 +190,7 @@ def _by_word(worked: TaskRecord) -> Judged:
             return Judged(Verdict.PASSED, note)
 
 
-def _ends(band: Band) -> tuple[float, float]:
+def _ends_of(band: Band) -> tuple[float, float]:
     """Both ends of a band; an open one is infinite."""
     low = -float("inf") if band.low is None else band.low
     return low, float("inf") if band.high is None else band.high
@@ -198,14 +198,14 @@ def _ends(band: Band) -> tuple[float, float]:
 
 def _fits(value: float, band: Band) -> bool:
     """Whether the value lies in the band; on an end it does, however it was rounded."""
-    low, high = _ends(band)
+    low, high = _ends_of(band)
     slack = 1e-9 * abs(value)
     return low - slack <= value <= high + slack
 
 
 def compare(value: float, band: Band, spread: float) -> Comparison:
     """A value with one band, all SI; ``spread``: the measuring error, one standard deviation."""
-    low, high = _ends(band)
+    low, high = _ends_of(band)
     fits = _fits(value, band)
     error = min(spread, (high - low) / 4)  # a band as narrow as the error would leave nothing sound
     near = min(abs(value - low), abs(value - high)) < error
@@ -231,8 +231,8 @@ def _by_value(
                 compared,
             )
         against = [c for c in others if not c.fits]
-        says = f"; {_named(against[0].band)} would refuse it" if against and not alone else ""
-        return Judged(Verdict.PASSED, f"fits {_named(first.band)}{says}", compared)
+        says = f"; {_name_of(against[0].band)} would refuse it" if against and not alone else ""
+        return Judged(Verdict.PASSED, f"fits {_name_of(first.band)}{says}", compared)
     if first.near:
         return Judged(
             Verdict.BORDERLINE,
@@ -244,14 +244,14 @@ def _by_value(
     if agrees and not alone:
         return Judged(
             Verdict.BORDERLINE,
-            f"outside {_named(first.band)}, but fits {_named(agrees[0].band)}: sources differ, "
+            f"outside {_name_of(first.band)}, but fits {_name_of(agrees[0].band)}: sources differ, "
             "the engine maker's figure decides",
             compared,
         )
-    return Judged(Verdict.FAILED, f"outside {_named(first.band)}", compared)
+    return Judged(Verdict.FAILED, f"outside {_name_of(first.band)}", compared)
 
 
-def _named(band: Band) -> str:
+def _name_of(band: Band) -> str:
     return band.says or band.source.title
 
 
@@ -268,7 +268,7 @@ def off_by_twelve(task: Task, worked: TaskRecord, compared: tuple[Comparison, ..
         unit = unit_in(written, dimension) or "N·m"
         right = show(worked.value * factor, dimension, unit)
         return (
-            f"{written} is twelve times too {missed}: {right} would fit {_named(meant.band)}; "
+            f"{written} is twelve times too {missed}: {right} would fit {_name_of(meant.band)}; "
             "look whether in-lb and lb-ft were mixed up"
         )
     return ""

@@ -87,14 +87,14 @@ def _typed(case: str, place: Place | None, unit: str, *, fitted: bool = False) -
 def _example(place: Place | None, unit: str) -> str:
     """A clearance as one may type it."""
     gap = "0.055 mm" if is_metric(unit) else "2.2 thou"
-    return f"{_one(place)} strip {gap}"
+    return f"{_first_name(place)} strip {gap}"
 
 
-def _one(place: Place | None) -> str:
+def _first_name(place: Place | None) -> str:
     """One bearing by its name: of those that are named together, the first.
 
     >>> from diagnose.fits.bearing import Kind
-    >>> _one(None), _one(Place(Kind.ROD, 0)), _one(Place(Kind.ROD, 3))
+    >>> _first_name(None), _first_name(Place(Kind.ROD, 0)), _first_name(Place(Kind.ROD, 3))
     ('main 1', 'rod 1', 'rod 3')
     """
     if place is None:
@@ -104,7 +104,7 @@ def _one(place: Place | None) -> str:
 
 def _sizes(place: Place | None, unit: str) -> str:
     """Journal and bore as one may type them."""
-    name = _one(place)
+    name = _first_name(place)
     if is_metric(unit):
         return f"{name} inside 62.25 mm journal 62.20 mm"
     return f"{name} inside 2.4505 in journal 2.4483 in"
@@ -112,6 +112,6 @@ def _sizes(place: Place | None, unit: str) -> str:
 
 def _journal(place: Place | None, unit: str) -> str:
     """Readings of a journal as one may type them."""
-    name = _one(place)
+    name = _first_name(place)
     figures = "62.18 62.17 62.18 62.17 mm" if is_metric(unit) else "2.4483 2.4482 2.4483 2.4482 in"
     return f"{name} journal {figures}"

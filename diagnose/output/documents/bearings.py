@@ -147,7 +147,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         unclear=tuple(p.says for o in found.orders.values() for p in o.unclear),
         hot_idle=tuple(
             PressureRow(
-                choice=_named(row.option, found),
+                choice=_choice_in_words(row.option, found),
                 psi=Band(
                     *(round(p / PSI, 1) for p in (row.band.low, row.band.mean, row.band.high))
                 ),
@@ -169,7 +169,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
     )
 
 
-def _named(option: Option, found: Bearings) -> str:
+def _choice_in_words(option: Option, found: Bearings) -> str:
     """A choice in words, shells by their size."""
     if option.shells is None:
         return option.says
@@ -350,13 +350,13 @@ def _order_row(order: Order, choices: list[Choice], size: str, fine: str) -> Ord
         clearance_mm=(round(min(gaps) * 1e3, 5), round(max(gaps) * 1e3, 5)),
         reached=all(c.reached for c in choices),
         journal_mm=tuple(round(j * 1e3, 5) for j in journals) or None,
-        journals_between_mm=_between(order.grind),
+        journals_between_mm=_ends_in_mm(order.grind),
         says=says + ends,
         brief=brief + ends,
     )
 
 
-def _between(ends: tuple[float, float] | None) -> tuple[float, float] | None:
+def _ends_in_mm(ends: tuple[float, float] | None) -> tuple[float, float] | None:
     return (round(ends[0] * 1e3, 5), round(ends[1] * 1e3, 5)) if ends else None
 
 

@@ -158,7 +158,7 @@ def _most_of_it(budget: Budget, account: Account) -> str:
 
 
 def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> BudgetAccount:
-    point, rest = account.point, _rest(account.unexplained, scale)
+    point, rest = account.point, _remainder(account.unexplained, scale)
     shares = tuple(
         BudgetShare(
             finding=found.id,
@@ -224,7 +224,7 @@ def _rows(
         yield rest
 
 
-def _rest(left: Band | None, scale: Scale) -> BudgetRow | None:
+def _remainder(left: Band | None, scale: Scale) -> BudgetRow | None:
     """What is left, as a positive figure."""
     if left is None:
         return None

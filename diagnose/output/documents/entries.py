@@ -50,7 +50,7 @@ def entry_lines(case: Case, book: Book, since: int = 1) -> tuple[EntryLine, ...]
     """Build the lines of the standing entries from the number ``since`` on, the latest first."""
     before = replace(case, last_number=max(0, since - 1))
     judgements = verdicts(Appended(before, case, ()), book)
-    reported, fits = reported_sentences(case), dict(_fits(case, book))
+    reported, fits = reported_sentences(case), dict(_limits_kept(case, book))
     lines = [
         EntryLine(
             number=number,
@@ -108,7 +108,7 @@ def _with_place(text: str, where: str) -> str:
     return f"{text} ({where})" if where else text
 
 
-def _fits(case: Case, book: Book) -> Iterator[tuple[int, bool]]:
+def _limits_kept(case: Case, book: Book) -> Iterator[tuple[int, bool]]:
     """Whether each value and reading keeps its limits, by the number of its entry."""
     for measured in case.measurements:
         every = measured_bounds(measured.measure, measured.value, case, book)

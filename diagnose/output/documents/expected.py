@@ -54,7 +54,7 @@ def expected_document(found: Expected, case: Case) -> ExpectedDocument:
             rpm=round(state.rpm, 1),
             oil_c=round(state.temperature - ZERO_C, 1),
             psi=_in_psi(band),
-            at=_named(state, scale),
+            at=_state_in_words(state, scale),
             figure=scale.range(band),
         )
         for state, band in zip(found.at, found.bands, strict=True)
@@ -65,7 +65,7 @@ def expected_document(found: Expected, case: Case) -> ExpectedDocument:
         learned_from=found.learned_from.value,
         readings=found.readings,
         at=rows,
-        further=(_named(found.further, scale),) if found.further else (),
+        further=(_state_in_words(found.further, scale),) if found.further else (),
         basis=BASIS[found.learned_from].format(readings),
     )
 
@@ -74,5 +74,5 @@ def _in_psi(band: Band) -> Band:
     return Band(*(round(p / PSI, 1) for p in (band.low, band.mean, band.high)))
 
 
-def _named(state: At, scale: Scale) -> str:
+def _state_in_words(state: At, scale: Scale) -> str:
     return f"{state.rpm:.0f} rpm, oil {scale.heat(state.temperature)}"

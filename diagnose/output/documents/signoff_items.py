@@ -157,7 +157,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         accepted=tuple(_accepted(item, case)),
         measured=bool(task.dimension),
         unit=usual_units(task.dimension) if task.dimension else "",
-        blank=_blank(task.dimension),
+        blank=_what_to_write(task.dimension),
         example=f'"{DIMENSIONS[task.dimension].spellings[0]}"' if task.dimension else "done",
         source=source_title(task.source),
         mark=MARKS[item.judged.verdict],
@@ -210,7 +210,7 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
         )
 
 
-def _blank(dimension: str) -> str:
+def _what_to_write(dimension: str) -> str:
     if not dimension:
         return "done, failed, or skipped with a note"
     examples = " or ".join(f"'{s}'" for s in DIMENSIONS[dimension].spellings[:2])

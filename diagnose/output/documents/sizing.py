@@ -163,7 +163,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
                 oil_temperature=n.temperature,
                 grade=n.grade,
                 idle=n.idle,
-                clearance=_wider(n.wider, units),
+                clearance=_wider_in_words(n.wider, units),
                 cell=f"{n.grade} {scale.figure(n.idle.mean)}" if n.grade and n.idle else "none",
             )
             for n in found.needs
@@ -193,7 +193,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
     )
 
 
-def _wider(si: float, units: JobUnits) -> str:
+def _wider_in_words(si: float, units: JobUnits) -> str:
     if si == 0.0:
         return "as they are"
     return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.shown_in(LENGTH), 2)}"

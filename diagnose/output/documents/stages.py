@@ -186,7 +186,7 @@ def _check(check: Check, plan: Plan) -> PlannedCheck:
         inspection=inspection.id,
         minutes=check.minutes,
         evidence=check.evidence,
-        measures=tuple(_blank(m, plan) for m in inspection.measures),
+        measures=tuple(_measure_blank(m, plan) for m in inspection.measures),
         outcomes=tuple(_outcome(m) for m in check.meanings),
         says=inspection.says,
         findings=named(check.option.findings),
@@ -201,7 +201,7 @@ def _check(check: Check, plan: Plan) -> PlannedCheck:
     )
 
 
-def _blank(measure: Measure, plan: Plan) -> MeasureBlank:
+def _measure_blank(measure: Measure, plan: Plan) -> MeasureBlank:
     return MeasureBlank(
         id=measure.id,
         says=measure.says,

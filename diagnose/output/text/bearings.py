@@ -17,7 +17,7 @@ def bearings_text(document: BearingsDocument, *, full: bool = False) -> str:
     if full:
         blocks += [_arithmetic(document), _advice(document), _instruments(document)]
     blocks += [[*_wanted(document, full), *_order(document, full), *_pressure(document, full)]]
-    blocks += [_next(document)]
+    blocks += [_next_lines(document)]
     return together(blocks)
 
 
@@ -96,7 +96,7 @@ def _pressure(document: BearingsDocument, full: bool) -> list[str]:
     return headed("Gauge:  ", f"hot idle, {document.hot_idle_at}: {said}")
 
 
-def _next(document: BearingsDocument) -> list[str]:
+def _next_lines(document: BearingsDocument) -> list[str]:
     says, *commands = document.next
     lines = headed("Next: ", says)
     return [*lines, *(f"  {command}" for command in commands)]

@@ -25,7 +25,7 @@ def budget_brief(document: BudgetDocument) -> str:
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
         Block(wrapped(document.read_next, 0, 2) if document.read_next else [], space=False),
         Block(_trust(), spare=2, space=False),
-        Block(_next(document, _least_settled(document))),
+        Block(_next_lines(document, _least_settled(document))),
     ]
     return on_screen(blocks)
 
@@ -101,7 +101,7 @@ def _trust() -> list[str]:
     return wrapped("Good for trends: single figures may be off by 40 % without a [[baseline]].")
 
 
-def _next(document: BudgetDocument, first: BudgetAccount | None) -> list[str]:
+def _next_lines(document: BudgetDocument, first: BudgetAccount | None) -> list[str]:
     name = as_typed(document.case or "CASE")
     full = ["How it is shared out, and what was not used: --full"]
     if document.closed:

@@ -24,10 +24,12 @@ def card_text(document: CardDocument, *, full: bool = False) -> str:
         head += wrapped(f"from {document.manual}", 2)
     if document.started:
         head = wrapped(f"Written: {document.card}, {of} filled in.")
-    return together([head, _there(document, full), _missing(document, full), _next(document)])
+    return together(
+        [head, _figures_there(document, full), _missing(document, full), _next_lines(document)]
+    )
 
 
-def _there(document: CardDocument, full: bool) -> list[str]:
+def _figures_there(document: CardDocument, full: bool) -> list[str]:
     lines = []
     for section, entries in groupby(document.there, key=lambda e: e.section):
         there = list(entries)
@@ -69,7 +71,7 @@ def _missing(document: CardDocument, full: bool) -> list[str]:
     return [*lines, *wrapped(f"and {left} more: {document.command} --full", 2)] if left else lines
 
 
-def _next(document: CardDocument) -> list[str]:
+def _next_lines(document: CardDocument) -> list[str]:
     lines = []
     if document.missing:
         gap = document.missing[0]

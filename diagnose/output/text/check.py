@@ -49,25 +49,27 @@ def _alike(document: CheckDocument, whole_lists: bool) -> list[str]:
     never, opened = document.never_told_apart, document.told_apart_behind_a_cover
     lines = wrapped(
         f"{document.neighbours:,} pairs of causes are similar. No single finding distinguishes "
-        f"{_many(len(never))} of them, and only findings behind a cover {len(opened):,} more. (A "
+        f"{_number(len(never))} of them, and only findings behind a cover {len(opened):,} more. (A "
         f"finding distinguishes two causes where it, or its absence, comes with at least "
         f"{percent(document.sure)} of the cases of one and is {document.telling:.0f} times likelier "
         "there.)"
     )
-    lines += _pairs("Indistinguishable:", never, whole_lists)
+    lines += _pair_lines("Indistinguishable:", never, whole_lists)
     if whole_lists:
-        lines += _pairs("Only behind a cover:", opened, whole_lists)
+        lines += _pair_lines("Only behind a cover:", opened, whole_lists)
     elif opened:
         lines += wrapped("--all lists them.")
     return lines
 
 
-def _pairs(title: str, pairs: Sequence[AlikePair], whole_lists: bool) -> Iterator[str]:
+def _pair_lines(title: str, pairs: Sequence[AlikePair], whole_lists: bool) -> Iterator[str]:
     if pairs:
         yield title
     shown = pairs if whole_lists else pairs[:MOST_PAIRS]
     for pair in shown:
-        yield from headed("  ", f"{' and '.join(pair.causes)}, on {_of(pair.layouts, 'layout')}")
+        yield from headed(
+            "  ", f"{' and '.join(pair.causes)}, on {_counted(pair.layouts, 'layout')}"
+        )
     if len(shown) < len(pairs):
         yield f"  and {len(pairs) - len(shown):,} more; --all lists them"
 
@@ -76,7 +78,7 @@ def _silent(document: CheckDocument, whole_lists: bool) -> list[str]:
     if not document.cases:
         return []
     lines = wrapped(
-        f"Run on {_of(document.cases, 'case')}: {len(document.silent_rules):,} rules and link groups "
+        f"Run on {_counted(document.cases, 'case')}: {len(document.silent_rules):,} rules and link groups "
         "fired in none of them."
     )
     if whole_lists and document.silent_rules:
@@ -84,9 +86,9 @@ def _silent(document: CheckDocument, whole_lists: bool) -> list[str]:
     return lines
 
 
-def _many(number: int) -> str:
+def _number(number: int) -> str:
     return f"{number:,}" if number else "none"
 
 
-def _of(many: int, what: str) -> str:
+def _counted(many: int, what: str) -> str:
     return f"1 {what}" if many == 1 else f"{many:,} {what}s"

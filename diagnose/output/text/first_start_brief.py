@@ -26,7 +26,7 @@ def first_start_brief(document: FirstStartDocument) -> str:
         *_watch(document),
         Block(_read(document)),
         Block(_reopened(document)),
-        Block(_next(document)),
+        Block(_next_lines(document)),
     ]
     return on_screen(blocks, tight=True)
 
@@ -92,7 +92,7 @@ def _reopened(document: FirstStartDocument) -> list[str]:
     return lines
 
 
-def _next(document: FirstStartDocument) -> list[str]:
+def _next_lines(document: FirstStartDocument) -> list[str]:
     name = as_typed(document.path)
     if document.reopened:
         return command_lines("Next", f"diagnose review {name}")

@@ -25,7 +25,7 @@ def forecast_brief(document: ForecastDocument) -> str:
     blocks = [
         Block(wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2)),
         Block(planned_lines(document)),
-        Block(table_lines(document) if document.settings else _now(document)),
+        Block(table_lines(document) if document.settings else _now_lines(document)),
         Block([line for t in document.targets for line in _target(t, document)]),
         *(Block(wrapped(f"! {w.says}", 0, 2)) for w in document.warnings[:WARNINGS]),
         Block([f"  and {more} more: --full"] if more > 0 else [], space=False),
@@ -35,12 +35,12 @@ def forecast_brief(document: ForecastDocument) -> str:
             if not document.settings
         ),
         Block(wrapped(document.read_next, 0, 2) if document.read_next else []),
-        Block(_next(document), space=not document.read_next),
+        Block(_next_lines(document), space=not document.read_next),
     ]
     return on_screen(blocks)
 
 
-def _now(document: ForecastDocument) -> list[str]:
+def _now_lines(document: ForecastDocument) -> list[str]:
     """The engine as it is, at the speeds that were read or that a pressure is wanted for."""
     scale = document.scale
     wanted = {t.rpm: scale.figure(t.pressure) for t in document.targets}
@@ -71,7 +71,7 @@ def _target(target: ForecastTarget, document: ForecastDocument) -> list[str]:
     )
 
 
-def _next(document: ForecastDocument) -> list[str]:
+def _next_lines(document: ForecastDocument) -> list[str]:
     name = as_typed(document.case or "CASE")
     more = ["Curve, power, other changes: --full; off by up to 40 % without a [[baseline]]"]
     if document.settings:

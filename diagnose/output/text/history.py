@@ -22,7 +22,7 @@ def history_text(document: HistoryDocument) -> str:
         [
             _head(document),
             _jobs(document),
-            _found(document),
+            _found_lines(document),
             _moves(document),
             _pace(document),
             _left_out(document),
@@ -130,7 +130,7 @@ def _minutes(minutes: float | None) -> str:
     return "-" if minutes is None else f"{minutes:.0f}"
 
 
-def _found(document: HistoryDocument) -> list[str]:
+def _found_lines(document: HistoryDocument) -> list[str]:
     lines = ["What was found", "  jobs  by the book"]
     for each in document.found:
         head = f"{each.jobs:6.3g}{each.expected:13.2f}   "

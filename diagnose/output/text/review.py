@@ -23,7 +23,7 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             _reported(document),
             _contradictions(document),
             _in_short(document),
-            _found(document),
+            _found_lines(document),
             _ranking(document, shown),
             _sets(document),
             _damage(document),
@@ -76,7 +76,7 @@ def _in_short(document: ReviewDocument) -> list[str]:
     return lines
 
 
-def _found(document: ReviewDocument) -> list[str]:
+def _found_lines(document: ReviewDocument) -> list[str]:
     """Each found fault: what it costs, how it was seen, what it explains, where it came from."""
     lines = ["Found"] if document.found else []
     for fault in document.found:

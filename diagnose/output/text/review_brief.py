@@ -28,17 +28,17 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         Block(_title(document), space=False),
         *_alarms(document),
         *_contradictions(document),
-        *_found(document),
+        *_found_lines(document),
         *_began(document, causes),
         *_followed(document),
         Block(wrapped(document.strip, 0, 2) if document.strip else [], space=False),
-        Block(_more(document)),
-        *_next(document),
+        Block(_more_lines(document)),
+        *_next_lines(document),
     ]
     return on_screen(blocks)
 
 
-def _more(document: ReviewDocument) -> list[str]:
+def _more_lines(document: ReviewDocument) -> list[str]:
     command = f"diagnose review {as_typed(document.path)} --full"
     return [
         *wrapped(f"Reasons and rivals: {command}", 0, 2, [command]),
@@ -85,7 +85,7 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
     ]
 
 
-def _found(document: ReviewDocument) -> list[Block]:
+def _found_lines(document: ReviewDocument) -> list[Block]:
     """Found faults with what each costs."""
     lines = ["What was found" if document.closed else "Found"] if document.found else []
     for fault in document.found[:FOUND]:
@@ -150,7 +150,7 @@ def _followed(document: ReviewDocument) -> list[Block]:
     return blocks
 
 
-def _next(document: ReviewDocument) -> list[Block]:
+def _next_lines(document: ReviewDocument) -> list[Block]:
     if document.closed:
         close = f"diagnose close {as_typed(document.path)}"
         closing = command_lines("Next", close) if document.to_close else []

@@ -29,7 +29,7 @@ RECORDED = {"finding": "yes", "trial": '"no difference"', "task": "done"}  #: by
 def show_brief(document: ShowDocument) -> str:
     """Return what the book holds of the words in about thirty lines."""
     blocks = [block for each in document.words for block in _word(each)]
-    return on_screen([*blocks, Block(_next(document))])
+    return on_screen([*blocks, Block(_next_lines(document))])
 
 
 def list_brief(document: ListDocument) -> str:
@@ -66,7 +66,7 @@ def _row(row: Row) -> list[str]:
     return lines
 
 
-def _next(document: ShowDocument) -> list[str]:
+def _next_lines(document: ShowDocument) -> list[str]:
     first = document.words[0]
     name = first.word.id
     lines = command_lines("Everything, with sources", f"diagnose show {name} --full")

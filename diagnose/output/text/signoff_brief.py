@@ -17,7 +17,7 @@ LIMITS = 2  #: limits shown of the next task
 
 def signoff_brief(document: SignoffDocument) -> str:
     """Return the sheet in about thirty lines, the next thing to do last."""
-    now = _now(document)
+    now = _next_item(document)
     blocks = [
         Block(_head(document)),
         Block(wrapped(document.closed, 0, 2) if document.closed else []),
@@ -27,12 +27,12 @@ def signoff_brief(document: SignoffDocument) -> str:
         Block(_used(document) if now else [], spare=3),
         Block(_parts(document) if now else [], spare=4),
         *(_task(now, document) if now else []),
-        Block(_next(document, now)),
+        Block(_next_lines(document, now)),
     ]
     return on_screen(blocks)
 
 
-def _now(document: SignoffDocument) -> SignoffItem | None:
+def _next_item(document: SignoffDocument) -> SignoffItem | None:
     """The task to do next: the first failed one of the earliest phase, else the first open one."""
     before = [i for i in document.items if i.phase in BEFORE_START]
     for items in (before, document.items):
@@ -128,7 +128,7 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
     ]
 
 
-def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
+def _next_lines(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
     if document.closed and not document.to_close and now is None:
         first_look = command_lines("After an hour", f"diagnose signoff {name} --after 1h")

@@ -22,7 +22,7 @@ def survey_brief(document: SurveyDocument) -> str:
         Block(_shares(document)),
         Block(wrapped(f"{document.in_short}.", 0, 2)),
         Block(_trust(document), spare=2, space=False),
-        Block(_next(document)),
+        Block(_next_lines(document)),
     ]
     return on_screen(blocks)
 
@@ -61,7 +61,7 @@ def _trust(document: SurveyDocument) -> list[str]:
     )
 
 
-def _next(document: SurveyDocument) -> list[str]:
+def _next_lines(document: SurveyDocument) -> list[str]:
     name = as_typed(document.case or "CASE")
     more = ["Curves and what each would show: --full"]
     reading = document.read_next

@@ -45,7 +45,7 @@ def teardown_brief(document: TeardownDocument) -> str:
         *_table(document),
         *(_stage(document.stages[0]) if document.stages else []),
         *_loose_ends(document),
-        Block(_next(document)),
+        Block(_next_lines(document)),
     ]
     return on_screen(blocks, MOST)
 
@@ -206,7 +206,7 @@ def _loose_ends(document: TeardownDocument) -> list[Block]:
     return [Block(lines)]
 
 
-def _next(document: TeardownDocument) -> list[str]:
+def _next_lines(document: TeardownDocument) -> list[str]:
     name = as_typed(document.path)
     if not document.stages:
         return command_lines("Next", f"diagnose signoff {name}")

@@ -27,7 +27,7 @@ def why_text(document: WhyDocument) -> str:
         Block(labelled("how", cause.chain, 2, 10) if cause.chain else [], spare=1),
         Block(_brought(document), spare=2),
         Block(labelled("remedy", cause.remedy, 2, 10) if cause.remedy else [], spare=3),
-        Block(_next(document)),
+        Block(_next_lines(document)),
     ]
     return on_screen(blocks)
 
@@ -60,7 +60,7 @@ def _brought(document: WhyDocument) -> list[str]:
     return labelled("led to", "; ".join(document.brought_say), 2, 10)
 
 
-def _next(document: WhyDocument) -> list[str]:
+def _next_lines(document: WhyDocument) -> list[str]:
     command = f"diagnose teardown {as_typed(document.path)}"
     return [
         f"What the book says of it: diagnose show {document.cause.id}",

@@ -85,7 +85,7 @@ def save_phase(site: Site, asked: Asked) -> Answer:
     """Save the results of a phase's tasks."""
     path, number = site.folder.path(asked.job), asked.parts["phase"]
     with site.diagnoses.of(path) as known:
-        given = _given(asked, _found(known, asked))
+        given = _given(asked, _phase_asked(known, asked))
         if not given:
             return _phase(known, asked, status=400, faults=(NOTHING,))
         seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
@@ -115,7 +115,7 @@ def _given(asked: Asked, phase: SignoffPhase) -> list[Input]:
     return given
 
 
-def _found(known: Known, asked: Asked) -> SignoffPhase:
+def _phase_asked(known: Known, asked: Asked) -> SignoffPhase:
     phases = document_of(known, _whole(asked)).phases()
     phase = next((p for p in phases if str(p.number) == asked.parts["phase"]), None)
     if phase is None:
@@ -131,7 +131,7 @@ def _phase(
     faults: tuple[str, ...] = (),
     meanwhile: list[str] | None = None,
 ) -> Answer:
-    phase, saved = _found(known, asked), asked.query.get("saved", "")
+    phase, saved = _phase_asked(known, asked), asked.query.get("saved", "")
     since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
     whole = "1" if _whole(asked) else ""
     return job_screen(
