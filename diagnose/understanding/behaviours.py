@@ -150,6 +150,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "low at idle, idle dropped to 500": ["behaviour low idle"],
         "oil pressure jumped from 8 to 17": [],
         "5 psi once it was good and warm": [],
+        "oil light on. Shut off after 15 seconds": ["behaviour lamp"],
+        "pulled the motor because of a knock": ["behaviour knock"],
         "grounded the wire and the needle swings to full scale": [],
         "ground the wire and it goes to zero": [],
         "fitted a new oil pump. Now the gauge is at zero": ["behaviour none work"],

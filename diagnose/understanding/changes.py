@@ -9,7 +9,7 @@ from itertools import pairwise
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Token
-from knowledge.lexicon.numbers import COUNTS
+from knowledge.lexicon.numbers import COUNTS, WENT
 from knowledge.lexicon.results_words import BECAME, COUNTED, INSTEAD_OF, IS_NOW, WAS
 from knowledge.reports.words import Result
 from knowledge.units import PRESSURE, PSI, unit_named
@@ -24,7 +24,7 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
     places = [k for k, t in enumerate(line.tokens) if pressures_at(line, k)]
     for k in places:
         values = pressures_at(line, k)
-        if len(values) > 1 and line.word(k - 1) in ("from", "was"):
+        if len(values) > 1 and line.word(k - 1) in WENT | {"from", "was"}:
             yield Mark(_result(values[0], values[-1]), k - 1, k + 1)
     for a, b in pairwise(places):
         then, now = pressures_at(line, a)[-1], pressures_at(line, b)[0]

@@ -72,6 +72,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "oil changed by the book": [],
         "timing is 10 degrees. Carb rebuilt last summer": ["earlier fuel_system rebuilt 1 years"],
         "second trip the lifters rattled": [],
+        "started the rebuilt two litre on Sunday": ["earlier whole_engine rebuilt 2 days"],
         "last week the gauge dropped to zero": [],
         "the gauge hose blew out": [],
         "pressure dropped after I switched to another brand": [],

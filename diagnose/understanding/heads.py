@@ -300,8 +300,9 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return bool(DARES_NOT & {line.word(k) for k in range(mark.first - 4, mark.first + 1)})
         case Shows.KNOCK:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
+            because = line.word(mark.first - 3) == "because"
             if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
-                return True
+                return not because
             took_one = {line.word(k) for k in range(clause.first, mark.first)}
             if {"sump", "pan"} & took_one and {"had", "took", "taken", "got", "a"} & took_one:
                 return True  # "the sump has had a bad knock"

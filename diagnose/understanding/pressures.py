@@ -17,6 +17,7 @@ from diagnose.understanding.then_now import (
     is_what_is_now,
     later_alone,
     left_from,
+    risen_to,
 )
 from knowledge.lexicon.numbers import (
     ABOUT,
@@ -42,7 +43,6 @@ from knowledge.lexicon.numbers import (
     OTHER_GAUGES,
     OVER,
     PARTS_OF_DAY,
-    RISEN,
     ROAD,
     ROADS,
     SAYS,
@@ -102,7 +102,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or _is_scale(token, unit)
     ):
         return None
-    value = _risen_to(line, i)
+    value = risen_to(line, i)
     if "pressure" in token.kinds:
         return value
     if not _may_be_pressure(line, i, token, unit, spoken_of):
@@ -134,13 +134,6 @@ def _is_negative(line: Line, i: int) -> bool:
         return False
     apart = i < 2 or line.tokens[i - 2].end < line.tokens[i - 1].start
     return apart and line.tokens[i - 1].end == line.tokens[i].start
-
-
-def _risen_to(line: Line, i: int) -> str:
-    """The value of a pressure; of "rose from 20 to 35", which is no range, the later."""
-    value = line.tokens[i].value
-    risen = line.word(i - 1) == "from" and {line.word(k) for k in range(i - 5, i)} & RISEN
-    return value.split(" to ")[-1] if risen else value
 
 
 def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:

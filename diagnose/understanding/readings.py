@@ -49,6 +49,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "gauge used to show 60, now it shows 20 psi": ["reading 20 psi"],
         "goes from 60 cold to 15 hot at idle": ["reading 60 psi cold", "reading 15 psi hot, idle"],
         "pressure dropped from 45 to 20": ["reading 20 psi"],
+        "new shells, idle went 11 to 19 psi": ["reading 19 psi idle"],
         "2 kg/cm2 or less at warm idle": ["reading under 2 kg/cm2 hot, idle"],
         "can't even get 20 psi": ["reading under 20 psi"],
         "pressure in the low 20s at idle": ["reading 20 to 23 psi idle"],

@@ -33,6 +33,7 @@ from knowledge.lexicon.results_words import (
     NOT_ENDED,
     NOT_THE_PRESSURE,
     OF_THE_OIL,
+    PANELS,
     PLENTY,
     PUT_ON,
     RETURNS,
@@ -76,7 +77,7 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "a better filter"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
-        if _is_no_pressure(line, mark.last - 1):
+        if _is_no_pressure(line, mark.last - 1) or _says_where(line, mark):
             continue  # "set it back up to 800"
         if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):
             continue  # "with a drill and got 60 psi"
@@ -89,6 +90,12 @@ def results_of(line: Line) -> list[Mark[Result]]:
         found.append(_judged(line, mark))
     of_pressure = [m for m in found if not _of_another_trouble(line, m)]
     return of_pressure or found  # "noise gone but pressure still low"
+
+
+def _says_where(line: Line, mark: Mark[Result]) -> bool:
+    """Whether "on" leads to where a part is: "the old seal was still on the stem"."""
+    on = line.word(mark.last - 1) == "on" and line.word(mark.last) in ("the", "its", "my", "there")
+    return on and line.word(mark.last + 1) not in PANELS
 
 
 def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:

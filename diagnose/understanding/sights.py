@@ -34,6 +34,7 @@ from knowledge.lexicon.sights_kinds import (
     LEAVES_THE_ENGINE,
     MAY_BE,
     NEVER_DENIED,
+    NOT_DONE,
     NOT_INSIDE,
     OF_OTHERS,
     OF_SERVICE,
@@ -112,6 +113,10 @@ class _Sight:
         "bearings were all fine except the last": [],
         "20 minutes for cam break in": ["finding freshly_rebuilt present"],
         "took the oil pump out": [],
+        "made sure the old filter gasket came off": [],
+        "drive shaft had come up out of the pump": ["finding drive_not_engaged present"],
+        "had the shaft out of the pump": [],
+        "it stays at 34 no matter what after that": ["finding capped_low present"],
     }
 )
 def sights(paragraph: Paragraph) -> Iterator[Fact]:
@@ -268,6 +273,9 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         line.word(k) in _NEGATION for k in range(mark.first + 1, mark.last)
     ):
         stance &= ~Stance.SUPPOSED  # "the oil has not been changed for years" is no plan
+    begins = line.word(mark.first) in _NEGATION and line.word(len(line.tokens) - 1) != "yet"
+    if mark.value in NOT_DONE and begins:
+        stance &= ~Stance.SUPPOSED  # "did not measure a thing"
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
         return None
     near = mark.first - OF_NEAR

@@ -11,9 +11,11 @@ from knowledge.lexicon.numbers import (
     IT_WAS,
     LATER,
     OPPOSED,
+    RISEN,
     STEPS,
     THEN_NOW,
     TOWARDS,
+    WENT,
     WHEN_DATED,
 )
 
@@ -108,3 +110,10 @@ def left_behind(line: Line, i: int) -> bool:
         return True
     start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
     return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))
+
+
+def risen_to(line: Line, i: int) -> str:
+    """The value of a pressure; of "rose from 20 to 35" and "went 11 to 19", no ranges, the later."""
+    value, before = line.tokens[i].value, line.word(i - 1)
+    risen = before == "from" and {line.word(k) for k in range(i - 5, i)} & RISEN
+    return value.split(" to ")[-1] if risen or before in WENT else value

@@ -57,8 +57,13 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         f"{_PUMP}|driven on|off|by|from a|the? skew gear|gears",
         "skew-gear|skew-driven oil? pump",
     ),
+    "no_oil_filter": (
+        "no|without|never|hasnt|doesnt had|have|has|got|an|any|a? oil? filter from|as|ever the? factory|standard|new|fitted",
+        "=unfiltered engine|motor",
+    ),
     "pump_on_chain": (
         "chain-driven oil? pump",
+        "chain driven|drive oil? pump",
         f"{_PUMP} driven by|on|with|off a|its|the|own? own? chain",
     ),
     "pump_outside": (
@@ -66,7 +71,12 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "pump is|sits|hangs outside|external",
         "pump is|sits|hangs|bolted|mounted on the? outside|front of|at?",
     ),
-    "cam_phasers": ("cam phaser|phasers", "phaser|phasers", "variable|vvt valve? timing|cams|cam"),
+    "cam_phasers": (
+        "cam phaser|phasers",
+        "phaser|phasers",
+        "variable|vvt valve? timing|cams|cam",
+        "=vvt",
+    ),
     "chain_tensioners": (
         "oil-fed|hydraulic chain? tensioner|tensioners",
         "oil fed chain? tensioner",

@@ -208,6 +208,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "oil_line_found_broken",
         "cooler_found_blocked",
     ),
+    "capped_low": ("needle_stuck_at_one_value",),
     "water_in_sample": ("only_small_seeps",),
     "-water_in_sample": ("oil_milky",),
     "pump_belt_off": ("pump_bolts_loose",),

@@ -100,6 +100,8 @@ RISEN = _set(
     "went rose raised came climbed jumped brought took increased lifted improved got gone risen up taken moved "
     "changed"
 )
+#: straight before "11 to 19": the same
+WENT = _set("went rose climbed jumped improved")
 #: straight before a share of the dial
 SHARE_AFTER = _set(
     "to at about around on reads shows showing reading only just past over near nearly roughly"

@@ -72,7 +72,9 @@ HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking
 #: after "no more" these are no trouble that ended
 NOT_ENDED = _set("than pressure psi ideas money time help luck good power")
 #: what is gone then is not the trouble with the pressure
-NOT_THE_PRESSURE = _set("noise noises rattle rattling tick ticking tapping leak leaks smoke smell")
+NOT_THE_PRESSURE = _set(
+    "noise noises rattle rattling tick ticking tapping leak leaks smoke smell puddle puddles drip drips weep"
+)
 #: a pressure after these is a gain
 GAINED = _set("about added another by extra gain gained gave got increased plus worth")
 #: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and
@@ -154,3 +156,5 @@ ANSWERS = {
 }
 #: before a gauge: it was put on to look
 PUT_ON = _set("put hooked screwed stuck teed fitted plumbed connected rigged tapped threaded")
+#: behind "still on the": it is the lamp that is on
+PANELS = _set("dash dashboard panel gauge cluster display screen whole road way motorway test")

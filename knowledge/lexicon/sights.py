@@ -16,6 +16,7 @@ from knowledge.lexicon.sights_oil import SIGHTS_OIL, SIGHTS_OIL_ABSENT
 from knowledge.lexicon.sights_oil_look import SIGHTS_OIL_LOOK, SIGHTS_OIL_LOOK_ABSENT
 from knowledge.lexicon.sights_pressure import SIGHTS_PRESSURE
 from knowledge.lexicon.sights_pump import SIGHTS_PUMP
+from knowledge.lexicon.sights_rebuilt import SIGHTS_REBUILT, SIGHTS_REBUILT_ABSENT
 from knowledge.lexicon.sights_relief import SIGHTS_RELIEF
 from knowledge.lexicon.sights_short import SIGHTS_SHORT
 from knowledge.lexicon.sights_suction import SIGHTS_SUCTION
@@ -42,7 +43,12 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 #: the finding, by what is said when it is there
 SIGHTS: dict[str, tuple[str, ...]] = {k: v for table in TABLES for k, v in table.items()}
 #: further phrases for the same ids
-BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (SIGHTS_BRIEF, SIGHTS_SHORT, SIGHTS_FOUND)
+BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (
+    SIGHTS_BRIEF,
+    SIGHTS_SHORT,
+    SIGHTS_FOUND,
+    SIGHTS_REBUILT,
+)
 for _table in BESIDE:
     for _id, _said in _table.items():
         SIGHTS[_id] = SIGHTS.get(_id, ()) + _said
@@ -58,5 +64,6 @@ ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
     k: v for table in ABSENT_TABLES for k, v in table.items()
 }
-for _id, _said in SIGHTS_FOUND_ABSENT.items():
-    SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said
+for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT):
+    for _id, _said in _table.items():
+        SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said

@@ -158,7 +158,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "adapter|adaptor|sandwich|base_plate|mounting_plate|filter_base|filter_housing + gasket|seal|o_ring|oring|ring + slipped|displaced|out_of|moved|broken|pinched|rolled|popped|torn|crooked|hanging|split - pump",
     ),
     "filter_misfitted": (
-        "two|double|second|old|previous|cross + gasket|gaskets|seal|rubber|ring|o_ring|thread|threaded + filter|stuck|left|head|housing|mount - pump|cover|rocker|sump_gasket|pan_gasket",
+        "two|double|second|old|previous|cross + gasket|gaskets|seal|rubber|ring|o_ring|thread|threaded + filter|stuck|left|head|housing|mount - came_off|came_with|came_away|made_sure|pump|cover|rocker|sump_gasket|pan_gasket",
     ),
     "filter_seat_leaks": (
         "filter + leak|leaking|weeping|dripping|wet|squirting|spraying|pouring|gushing|running + seat|seal|base|gasket|round|around|joint|ring|housing|head|mount|adapter|rim - no|not|dry|fuel|cut|relief",

@@ -34,7 +34,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "several|some|three|two|couple + journals|mains|rods|big_ends|bearings + dry|blue|blued|no_oil - none|not",
     ),
     "filter_misfitted": (
-        "two|double|second|doubled|old|previous|extra + gasketed|gasket|gaskets|seals|seal|o_ring|rubber|ring & filter - pump|pan|sump|relief|cover|head|rocker|valve_cover|new_gasket",
+        "two|double|second|doubled|old|previous|extra + gasketed|gasket|gaskets|seals|seal|o_ring|rubber|ring & filter - came_off|came_with|came_away|made_sure|pump|pan|sump|relief|cover|head|rocker|valve_cover|new_gasket",
         "double_gasketed|double_gasket|doubled_gasket|cross_threaded + filter|it|gasket",
     ),
     "milky_film_in_filter": (

@@ -102,8 +102,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "spun .. drill",
     ),
     "oil_poured_in": (
-        "squirted|pumped|injected|shot|forced|poured|syringed a|some|about|half? @volume|pint|cupful|cup|oil|litre|quart of|oil|some? in|into|down|through the|that|sender|switch|same? hole|port|block|gallery|opening|fitting|sender-hole",
+        "squirted|pumped|injected|shot|forced|poured|syringed a|some|about|half? @volume|pint|cupful|cup|oil|litre|quart of|oil|some? fresh|clean|new|of? oil? in|into|down|through|to the|that|sender|switch|same|fill|filter-head? hole|port|block|gallery|opening|fitting|sender-hole|galleries",
         "poured|squirted|funnelled|pumped|injected oil|some",
+        "poured|squirted|pumped in? a|some|about? @volume|pint|half|cup|quart? of? new|fresh|clean? oil to fill|prime|wet the? gallery|galleries|pump|pickup|system|oilways",
         "poured|squirted|funnelled|pumped|injected|tipped|put|got|syringed some|a|an|the|@volume|bit|of? of|bit? oil? down|into|in|through "
         "the? pump|inlet|filter-head|filter-housing|suction|outlet|gallery|feed|pickup|sender|line|port inlet|hole|port|pipe|head|"
         "housing?",
@@ -128,14 +129,13 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@volume|quart|pint|litre|bit|little|gallon down|low|short ,|and|so he|i|we|they? filled|topped it|her|him|up?",
     ),
     "overfilled": (
-        "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
-        "half a quart|litre|pint over full|max",
+        "half? a? quart|litre|pint|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
         "overfill|overfilled|overfilling|over-filled|over-filling it|by?",
         "extra|additional @volume|quart|litre|liter|pint|half-litre|half-quart",
+        "@number|two|three|a|couple|of extra|more quarts|litres|liters|pints in|over",
         "extra|another|additional two|three|half|a? @volume|quart|quarts|litre|litres|pint|pints over|above|in? full|the-mark|mark?",
         "@volume|quart|quarts|litre|litres|pint|oil over|above the? mark|line|full",
-        "overfilled|overfill|overfilling it|by|slightly|the",
-        "overfilled|overfill|overfilling it|her|by? about? a|@volume quart|litre|bit|@volume?",
+        "overfilled|overfill|overfilling it|her|by|slightly|the about? a|@volume? quart|litre|bit|@volume?",
         "ran|run|put|poured|added|kept|carried|fill|filled|used|with|overfill it|in|with|the|oil? an|a? extra|another|additional half|one|a? half? litre|liter|quart|pint|inch|@volume",
         "run|ran|running|keep|kept|carry|put|fill it|her? about? half|quarter|a? a? litre|liter|quart|pint|@volume over",
     ),

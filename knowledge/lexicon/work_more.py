@@ -38,6 +38,11 @@ NO_WORK = (
 #: the area, by the words for the work
 AREAS_MORE: dict[str, tuple[str, ...]] = {
     "whole_engine": (
+        "=rebuilt|=overhauled|=reconditioned @volume|@number|two|three|four|five|one litre|liter",
+        "=rebuilt|=overhauled|=reconditioned two-litre|@volume",
+        "fresh|freshly|newly stroked|bored|stroker|rebuilt|built? small|big block",
+        "fresh v8|six|four|short-block|long-block|smallblock|bigblock",
+        "put|bolted|assembled|built together? on|in|at the|my? kitchen|garage|bench|dining|shed|basement table|bench|floor",
         "home|diy|garage|fresh|recent|first|new|own|winter|engine|motor =build|=rebuild",
         "after|since|following|from =build|=reassembly|=rebuilding",
         "after|since|following =assembly",
