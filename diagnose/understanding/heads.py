@@ -230,9 +230,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
     if BY_DRILL & near and mark.value not in APART:
         return True
-    if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
-        return True
-    if line.word(mark.first) in ("light", "lamp") and line.word(mark.first - 1) in OTHER_LAMPS:
+    lamp, ahead = line.word(mark.first) in ("light", "lamp"), line.word(mark.first - 1)
+    if (mark.value not in APART and ahead in OTHER_INSTRUMENTS) or (lamp and ahead in OTHER_LAMPS):
         return True
     if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True
