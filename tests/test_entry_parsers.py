@@ -328,6 +328,8 @@ def test_dates_and_details() -> None:
         "replaces": None,
     }
     assert Details(learned="opened").faults() == []
+    assert Details(learned="said").faults() == []
+    assert Details(learned="said").fields()["learned"] == "told"  # the word of a case file
     when, learned = Details(when="5", learned="outsid").faults()
     assert when.startswith("when: '5' is no date")
     assert learned.endswith("Did you mean 'outside'?")

@@ -10,8 +10,10 @@ from diagnose.case.schema import Learned
 from diagnose.case.writing import Value
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.ways import Way, to
+from knowledge.model import Stage
 
-LEARNED: tuple[str, ...] = get_args(Learned)
+#: what is typed for how it was learned, and the word for it in a case file
+LEARNED = {"said" if word == Stage.KNOWN.value else word: word for word in get_args(Learned)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +24,7 @@ class Details:
     where: str = ""  #: place on the engine: "rod 3"
     by: str = ""
     when: str = ""  #: as typed: "2026-05-01"; empty: today
-    learned: str = ""  #: 'told', 'outside' or 'opened'; empty: the usual way for the entry
+    learned: str = ""  #: 'said', 'outside' or 'opened'; empty: the usual way for the entry
     replaces: int | None = None  #: the number of the entry that is corrected
 
     def faults(self) -> list[str]:
@@ -32,9 +34,9 @@ class Details:
             parse_date(self.when)
         except UsageError as fault:
             out.append(f"when: {fault}")
-        if self.learned and self.learned not in LEARNED:
-            near = nearest(self.learned, LEARNED)
-            out.append(f"learned: '{plain(self.learned)}' is not told, outside or opened.{near}")
+        if self.learned and self.learned not in {*LEARNED, *LEARNED.values()}:
+            near = nearest(self.learned, tuple(LEARNED))
+            out.append(f"learned: '{plain(self.learned)}' is not said, outside or opened.{near}")
         return out
 
     def fields(self) -> dict[str, Value | None]:
@@ -44,7 +46,7 @@ class Details:
             "by": self.by or None,
             "note": self.note or None,
             "where": self.where or None,
-            "learned": self.learned or None,
+            "learned": LEARNED.get(self.learned, self.learned) or None,
             "replaces": self.replaces,
         }
 

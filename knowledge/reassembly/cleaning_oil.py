@@ -6,7 +6,10 @@ from knowledge.reassembly import what_was_found
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import findings_filter_cut as delivery_filter_cut
+from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.leaks import findings_sights as leaks_sights
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
 from knowledge.stations.oil import findings_record as oil_record
@@ -259,4 +262,22 @@ STRANGE_FLUID_OUT = Task(
     after=(oil_record.ADDITIVE_OR_FLUSH_IN_OIL,),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),
     also=("wrong fluid in the oil", "flush left in"),
+)
+OIL_HOSES_PROVED = Task(
+    id="oil_hoses_proved",
+    phase=Phase.CLEANING,
+    says="oil hoses to cooler and filter clear inside, the bad one and its twin renewed",
+    how=(
+        "cut the old hose open beside the flat place: a loose or folded liner closes it from inside",
+        "look through each hose that stays, push a ball or a rod of nearly its bore through",
+        "renew in sets: the other hose is as old; rated for hot oil and cold-start pressure",
+        "no kink, no flat bend, nothing that rubs; fittings held while you tighten the unions",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="renew the hose; a flat or swollen one does not recover",
+    why="a liner that folds with hot oil lets cold oil pass, and shows nothing outside",
+    guards=(delivery_causes.OIL_COOLER_BLOCKED, leaks_causes.OIL_LINE_LEAK),
+    after=(delivery_filter_cut.COOLER_FOUND_BLOCKED, leaks_sights.OIL_HOSES_AGED),
+    cautions=(Caution.HOT, Caution.SHARP),
+    also=("new oil cooler hoses", "collapsed hose", "hose liner folded"),
 )

@@ -63,7 +63,7 @@ def record(
         str,
         typer.Option(
             metavar="HOW",
-            help="How it was learned, if not the usual way: told, outside or opened.",
+            help="How it was learned, if not the usual way: said, outside or opened.",
         ),
     ] = "",
     after_repair: Annotated[

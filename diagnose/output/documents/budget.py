@@ -139,8 +139,8 @@ def still_missing(budget: Budget, case: Case) -> str:
     rest_of_it = f"{scale.one(missing.mean)} still missing: {sure}."
     if found < 0.0:  # thicker oil, say
         return (
-            f"What was found raises the pressure by {scale.one(-found)} at {where}, "
-            f"where {scale.one(short.mean)} are missing; so {rest_of_it}"
+            f"What was found explains none of the {scale.one(short.mean)} missing at {where}: it "
+            f"adds {scale.one(-found)}, so {scale.one(missing.mean)} are lost elsewhere, {sure}."
         )
     return (
         f"What was found explains {scale.figure(found)} of "

@@ -16,7 +16,7 @@ from knowledge.model import Stage, State
 from knowledge.units import DIMENSIONS, show, unit_in
 from knowledge.work import Inspection
 
-HOW = {Stage.KNOWN: "told", Stage.OUTSIDE: "outside", Stage.OPENED: "opened"}
+HOW = {Stage.KNOWN: "said", Stage.OUTSIDE: "outside", Stage.OPENED: "opened"}
 STATES = {"present": "yes", "absent": "no"}
 
 

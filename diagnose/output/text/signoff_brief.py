@@ -60,7 +60,10 @@ def _standing(document: SignoffDocument) -> list[str]:
     failed = sum(i.failed for i in document.items)
     wrong = f"; {failed} failed" if failed else ""
     text = f"{done} of {len(document.items)} tasks done{wrong}."
-    if document.held_up:
+    closed = bool(document.closed) and not document.to_close
+    if closed and document.blocking:
+        text += f" {len(document.blocking)} left open when the job was closed."
+    elif document.held_up:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
     elif document.blocking:
         text += f" {len(document.blocking)} left before the job can be closed."
