@@ -146,6 +146,10 @@ def test_the_book_of_faults_is_sound() -> None:
         ({"proofs": (BOOK.findings["needle_flickers"],)}, "needle_flickers is a report, no proof"),
         ({"origins": (BOOK.causes["sender_faulty"],)}, "sender_faulty does not lead to it"),
         ({"proofs": (replace(BOOK.findings["cover_grooved"]),)}, "no check reveals cover_grooved"),
+        (
+            {"proofs": (BOOK.findings["main_clearance_too_wide"],)},
+            "clearance_set_wide often shows main_clearance_too_wide, and is no origin",
+        ),
     ],
 )
 def test_a_broken_fault_is_told(changes: dict[str, object], says: str) -> None:
@@ -163,3 +167,18 @@ def test_faults_share_no_id_with_other_words() -> None:
 def test_findings_that_prove_are_findings_of_parts() -> None:
     proofs: list[Finding] = [p for f in FAULTS for p in f.proofs]
     assert all(p.kind is Kind.SEEN and p.stage is not Stage.KNOWN for p in proofs)
+
+
+def test_the_origins_agree_with_the_ranking() -> None:
+    """A fault whose likeliest origin is the settled cause names it, and no other as likely."""
+    text = (
+        'schema = 1\n[engine]\nlayout = "skew_gear_six"\n'
+        '[[finding]]\nno = 1\nwhat = "clearances_built_wide"\nstate = "present"\n'
+        '[[finding]]\nno = 2\nwhat = "main_clearance_too_wide"\nstate = "present"\n'
+        '[[finding]]\nno = 3\nwhat = "freshly_rebuilt"\nstate = "present"\n'
+    )
+    answer = Diagnosis(BOOK, from_text(text, None, BOOK))
+    [found] = answer.found_faults
+    assert answer.ranking[0].cause.id == "clearance_set_wide"
+    assert found.origins[0].node is answer.ranking[0].cause
+    assert found.origins[0].share > 0.8

@@ -6,7 +6,10 @@ from collections.abc import Iterator
 
 from diagnose.bookcheck.shapes import Result, Whole
 from knowledge.faults import Fault
-from knowledge.model import Stage
+from knowledge.model import OFTEN, Cause, Stage
+
+#: a fault and a cause that shows its proof because it comes of it
+COMES_OF_IT = frozenset([("sludge_in_the_engine", "pickup_screen_blocked")])
 
 
 def fault_proofs(whole: Whole) -> Result:
@@ -15,6 +18,9 @@ def fault_proofs(whole: Whole) -> Result:
     effects: dict[str, set[str]] = {}
     for link in whole.links:
         effects.setdefault(link.parent.id, set()).add(link.child.id)
+    often = [
+        k for k in whole.links if isinstance(k.parent, Cause) and k.strength.value >= OFTEN.value
+    ]
     faults: list[str] = []
     for fault in whole.book.faults.values():
         faults += _unproved(fault)
@@ -26,6 +32,13 @@ def fault_proofs(whole: Whole) -> Result:
             f"fault {fault.id}: {origin.id} does not lead to it"
             for origin in fault.origins
             if not ends & _below(origin.id, effects)
+        ]
+        faults += [
+            f"fault {fault.id}: {link.parent.id} often shows {link.child.id}, and is no origin"
+            for link in often
+            if link.child in fault.proofs
+            and link.parent not in fault.origins
+            and (fault.id, link.parent.id) not in COMES_OF_IT
         ]
     counts = {
         "faults": len(whole.book.faults),

@@ -7,6 +7,7 @@ from knowledge.faults import Fault
 from knowledge.model import Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import (
     causes,
     causes_geometry,
@@ -45,6 +46,8 @@ BEARINGS_FAILED = Fault(
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED,
         assembly_causes.CAP_SWAPPED,
         oil_causes_contamination.COOLANT_IN_OIL,
+        causes.BEARING_WEAR_MAINS,
+        causes.BEARING_WEAR_RODS,
         conditions.BEARINGS_STARVED,
     ),
     source=sources.BEARING_WEAR_ANALYSIS,
@@ -88,6 +91,9 @@ MAIN_CLEARANCE_OVER = Fault(
         causes.BEARING_WEAR_MAINS,
         causes.BEARING_WRONG_SIZE,
         causes_geometry.JOURNAL_FINISH,
+        causes_geometry.LINE_BORE_MISALIGNED,
+        assembly_causes.CAP_SWAPPED,
+        assembly_causes_left_out.CLEARANCE_SET_WIDE,
         conditions.BEARINGS_DAMAGED,
     ),
     source=COMMON_PRACTICE,
@@ -103,6 +109,7 @@ ROD_CLEARANCE_OVER = Fault(
         causes.BEARING_WEAR_RODS,
         causes.BEARING_WRONG_SIZE,
         causes_geometry.JOURNAL_FINISH,
+        assembly_causes_left_out.CLEARANCE_SET_WIDE,
         conditions.BEARINGS_DAMAGED,
     ),
     source=COMMON_PRACTICE,

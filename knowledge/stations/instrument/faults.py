@@ -45,7 +45,10 @@ WIRING_BAD = Fault(
         findings_electrical.GAUGE_SUPPLY_WRONG,
         findings_electrical.FUSE_BLOWN,
     ),
-    origins=(causes.WIRING_GROUND_FAULT,),
+    origins=(
+        causes.WIRING_GROUND_FAULT,
+        causes.SENDER_NOT_FITTED,
+    ),
     source=COMMON_PRACTICE,
 )
 GAUGE_BAD = Fault(

@@ -37,6 +37,7 @@ LEVEL_LOW = Fault(
         leaks_causes.DRAIN_PLUG_OUT,
         leaks_causes.SHAFT_SEAL_LEAK,
         leaks_causes_openings.SUMP_HOLED,
+        causes.DIPSTICK_WRONG,
     ),
     source=COMMON_PRACTICE,
     states=(conditions.OIL_SHORT,),
@@ -100,7 +101,10 @@ WATER_IN_THE_OIL = Fault(
         findings_drained.WATER_AT_THE_DRAIN,
         findings_analysis.GLYCOL_FOUND,
     ),
-    origins=(causes_contamination.COOLANT_IN_OIL,),
+    origins=(
+        causes_contamination.COOLANT_IN_OIL,
+        suction_causes_sump.ICE_IN_PICKUP,
+    ),
     source=COMMON_PRACTICE,
 )
 SLUDGE_IN_THE_ENGINE = Fault(

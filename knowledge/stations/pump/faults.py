@@ -7,6 +7,7 @@ from knowledge.faults import Fault
 from knowledge.model import Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.pump import (
     causes,
     causes_drive,
@@ -89,6 +90,7 @@ PUMP_SCORED_BY_DEBRIS = Fault(
         assembly_causes.DIRT_IN_ASSEMBLY,
         assembly_causes.PART_SHEDDING_INSIDE,
         causes.PUMP_DEBRIS_LOCK,
+        causes_fitted.PUMP_IDLER_PIN_MIGRATED,
         conditions.METAL_SHED,
     ),
     source=sources.JOBBER_OIL_PUMPS,
@@ -141,6 +143,9 @@ PUMP_DRIVE_FAILED = Fault(
         causes.PUMP_DEBRIS_LOCK,
         causes_drive.PUMP_DRIVE_BIND,
         causes_fitted.PUMP_OVERSIZED,
+        causes_drive.PUMP_DRIVE_SLIP,
+        causes_fitted.PUMP_IDLER_PIN_MIGRATED,
+        assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT,
     ),
     source=COMMON_PRACTICE,
     states=(conditions.PUMP_NOT_TURNING,),

@@ -65,6 +65,7 @@ SCREEN_COVERED = Fault(
         causes_sump.FOREIGN_BODY_IN_SUMP,
         assembly_causes.DIRT_IN_ASSEMBLY,
         causes_sump.ICE_IN_PICKUP,
+        assembly_causes.ASSEMBLY_LUBE_CLOG,
         conditions.METAL_SHED,
     ),
     source=COMMON_PRACTICE,
