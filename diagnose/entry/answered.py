@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from diagnose.case.case import Case
 from diagnose.case.writing import Fields, NewEntry
@@ -26,7 +25,6 @@ from diagnose.entry.questions import (
 from diagnose.entry.trials import TrialInput
 from diagnose.entry.withdrawing import withdrawal
 from knowledge.book import Book
-from knowledge.engines.features import DIRECT_GAUGE
 from knowledge.model import Stage
 
 _TOLD, _OUTSIDE = Stage.KNOWN.value, Stage.OUTSIDE.value
@@ -76,9 +74,8 @@ def _entries(
         case _, TrialInput():
             yield fact_entry(answer, case, details)
         case _, Readings():
-            gauge: Literal["direct"] | None = "direct" if case.has(DIRECT_GAUGE) else None
-            for reading in answer.given:
-                yield reading_entry(replace(reading, gauge=reading.gauge or gauge), details)
+            for reading in answer.given:  # the panel's, by wire or by oil line, if not said
+                yield reading_entry(reading, details)
         case ChoiceQuestion(), Picked():
             for id_, given in _chosen(question, answer):
                 yield _finding(id_, given, case, book, details)
