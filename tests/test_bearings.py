@@ -158,7 +158,7 @@ def test_a_wide_bearing_is_worn_shell_or_worn_journal(
 
 
 def test_tighter_clearances_never_give_less_pressure() -> None:
-    found = judge_bearings(case_of("main 1; strip = 4.6 thou", "rod 1; strip = 2.5 thou"))
+    found = judge_bearings(case_of("main 1; strip = 4.6 thou", "rod 1; strip = 2.9 thou"))
     by_name = {row.option.says: row.band.mean for row in found.pressures.rows}
     assert by_name["all at the tight end"] > by_name["all at the wide end"] > by_name["as found"]
     assert by_name["with this order"] > by_name["as found"]
@@ -384,3 +384,13 @@ def test_journals_are_ground_to_one_size_that_suits_every_bore(
         left = across * INCH - 2 * 0.0955 * INCH - 0.010 * INCH - choice.journal
         assert choice.clearance == pytest.approx(left)
         assert 0.00179 * INCH < choice.clearance < 0.00241 * INCH
+
+
+def test_no_shells_are_ordered_for_what_the_strip_cannot_tell() -> None:
+    """A reading within its error of what is wanted, and within the limit: the shells stay standard."""
+    near, far = (
+        judged_alone(case_of(NEW, f"rod 1; strip = {s} thou")).orders[Kind.ROD]
+        for s in ("2.6", "2.8")
+    )
+    assert [c.pair.undersize for c in near.choices] == [0.0]
+    assert all(c.pair.undersize > 0 for c in far.choices)

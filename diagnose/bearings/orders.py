@@ -26,6 +26,8 @@ from knowledge.stations.bearings import sizes
 from knowledge.stations.bearings.sizes import Undersize
 from knowledge.units import LENGTH, MM, unit_named
 
+DOUBT = 2.0  #: errors of a reading that may only be in the reading: nineteen in twenty are within
+
 
 @dataclass(frozen=True, slots=True)
 class Choice:
@@ -188,7 +190,7 @@ def _fitted(case: Case, one: Judged, target: Target, fine: tuple[Undersize, ...]
     base = one.measured.readings.undersize
     same = Pair(base, base)
     as_is = clearance_with(measured, fitted, same)
-    error = one.clearance.error if one.clearance else 0.0
+    error = DOUBT * one.clearance.error if one.clearance else 0.0
     if target.low - error <= as_is <= target.high + error:  # the reading tells no better
         return Choice(one.place, same, as_is, True)
     rare = [base + u.size for u in fine if not u.usual]

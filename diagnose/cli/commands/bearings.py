@@ -85,7 +85,7 @@ def bearings(
     book = the_book()
     details = Details(note=note, by=by, when=when)
     counts = {Kind.MAIN: mains, Kind.ROD: rods}
-    bad = _saved(case, book, readings or [], sheet, details, counts, fitted=fitted)
+    saved, bad = _saved(case, book, readings or [], sheet, details, counts, fitted=fitted)
     loaded = load(case, book)
     found = bearings_of(loaded, counts=counts, with_pressure=form in (Form.TEXT, Form.JSON))
     if html is not None:
@@ -97,7 +97,9 @@ def bearings(
         _print_blank_sheet(bearing_sheet(found, str(case)), form)
     else:
         document = bearings_document(found, str(case))
-        printing.document(document, lambda d: bearings_text(d, full=full), json=form is Form.JSON)
+        printing.document(
+            document, lambda d: bearings_text(d, full=full, saved=saved), json=form is Form.JSON
+        )
     if bad:
         raise PartlySavedError("\n".join(bad))
 
@@ -119,8 +121,11 @@ def _saved(
     counts: Mapping[Kind, int | None],
     *,
     fitted: bool,
-) -> tuple[str, ...]:
-    """Save what was typed and the good lines of a sheet; return what is wrong with the others."""
+) -> tuple[int, tuple[str, ...]]:
+    """Save what was typed and the good lines of a sheet.
+
+    Return how many readings were saved, and what is wrong with the others.
+    """
     from diagnose.entry.bearings import BearingsInput, parse_words, read_blanks, record_bearings
     from diagnose.entry.sheets import read_sheet
     from diagnose.errors import UsageError
@@ -136,4 +141,4 @@ def _saved(
     if given:
         saved = record_bearings(case, book, BearingsInput(given, fitted, details, counts))
         bad += saved.refused
-    return bad
+    return len(given), bad

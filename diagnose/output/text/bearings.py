@@ -5,14 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from diagnose.output.documents.bearings import BearingRow, BearingsDocument
-from diagnose.output.lines import headed, together, wrapped
+from diagnose.output.lines import as_typed, headed, together, wrapped
 
 MOST_LINES = 13  #: bearings shown one by one; of more, those that are right share a line
 
 
-def bearings_text(document: BearingsDocument, *, full: bool = False) -> str:
-    """Return the bearings as lines for a terminal; ``full``: with the arithmetic and sources."""
+def bearings_text(document: BearingsDocument, *, full: bool = False, saved: int = 0) -> str:
+    """Return the bearings as lines for a terminal.
+
+    ``full``: with the arithmetic and sources. ``saved``: so many readings were just written.
+    """
     lines = wrapped(f"{document.title}: {document.count} measured")
+    if saved and document.case:
+        name = as_typed(document.case)
+        what = "1 reading" if saved == 1 else f"{saved} readings"
+        lines += wrapped(f"{what} saved in {name}", 0, 2, whole=[name])
     blocks = [lines + (_rows(document) if document.bearings else [])]
     if full:
         blocks += [_arithmetic(document), _advice(document), _instruments(document)]
@@ -90,7 +97,11 @@ def _pressure(document: BearingsDocument, full: bool) -> list[str]:
     said = "; ".join(
         [
             f"{first.choice} {first.figure}",
-            *(f"{row.choice} and nothing else put right {row.figure}" for row in others),
+            *(
+                f"{row.choice} and nothing else put right "
+                f"{'the same' if row.figure == first.figure else row.figure}"
+                for row in others
+            ),
         ]
     )
     return headed("Gauge:  ", f"hot idle, {document.hot_idle_at}: {said}")
