@@ -38,6 +38,7 @@ CUT = {
     ],
 }
 WHOLE = (
+    "the o-ring on the pickup was cut and hard",
     "my mate changed the filter and the sender last week",
     "years ago it ran with no oil pressure for a mile",
     "on the return road it was 38 psi at 1000 rpm",

@@ -130,3 +130,8 @@ FRONTING = _words(
 )
 #: before "idle at 20": it is what the engine does
 IDLES_AFTER = _words("to it would will she always does now")
+#: before an "on" that ends a statement: "the light came on"
+BEFORE_ON = _words(
+    "come comes came coming go goes went is was be been stay stays stayed staying still light lights lamp "
+    "key ignition back turned switched put bolted kept keeps always not right buzzer alarm carried later"
+)
