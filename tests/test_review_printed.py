@@ -111,6 +111,7 @@ DOCUMENT = ReviewDocument(
     path="my case.toml",
     closed="",
     to_close=False,
+    verdict="",
     differs="",
     strip="",
     engine=long("an engine"),

@@ -214,7 +214,31 @@ def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_pa
     assert done.out.split("Next:")[1].split() == ["diagnose", command, str(path)]
     in_eighty_columns(done.out.split("saved in")[0])
     if "psi" not in words:
-        assert "It may run on while you look." in done.out
+        said = " ".join(done.out.split())
+        assert "Whether it may run is not known: nothing reported says" in said
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ("40 psi at hot idle", "It may run on while you look: nothing known is against it."),
+        ("the oil lamp stays out", "It may run on while you look: nothing known is against it."),
+        ("oil lamp flickers at hot idle", "It may run on with that care."),
+        ("oil light flickers above 3500 rpm after 15 min", "STOP THE ENGINE: oil lamp flickers"),
+        ("black bits came out of the filter", "Whether it may run is not known"),
+        ("help my engine", "Whether it may run is not known"),
+    ],
+)
+def test_whether_it_may_run_needs_a_word_of_the_pressure(
+    words: str, says: str, tmp_path: Path
+) -> None:
+    path = tmp_path / "n.toml"
+    done = " ".join(call("tell", path, words).out.split())
+    assert says in done
+    assert done.count("may run") <= 1
+    assert ("No cause is likelier than another yet." in done) is (words == "help my engine")
+    shown = " ".join(call("review", path).out.split())
+    assert says in shown or words == "help my engine" or says.endswith("that care.")
 
 
 @pytest.mark.parametrize("layout", ["", "flathead six, "])

@@ -5,7 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from diagnose.diagnosis import Diagnosis
-from knowledge.model import Severity
+from diagnose.output.scale import scale_of
+from knowledge.model import Severity, State
+from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
+from knowledge.pressure.gauge import runs
+from knowledge.pressure.patterns import GAUGE_READS_LOW, LAMP_COMES_ON
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
+
+#: whose absence says that pressure is there
+ENOUGH = (GAUGE_READS_LOW, DIRECT_GAUGE_LOW, LAMP_COMES_ON)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -36,3 +44,32 @@ def few_alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
         if not (read and a.low is False)
         and not (stopped and a.severity is Severity.CARE and a.low is not None)
     )
+
+
+def run_verdict(diagnosis: Diagnosis) -> str:
+    """Whether the engine may run, in a sentence; empty under an alarm that forbids it.
+
+    It may only where a gauge or lamp was reported: no word of the pressure is no verdict.
+    """
+    if not diagnosis.may_run:
+        return ""
+    if diagnosis.alarms:
+        return "It may run on with that care."
+    if _pressure_is_known(diagnosis):
+        return "It may run on while you look: nothing known is against it."
+    limit = diagnosis.case.limit(STOP_IDLE_PRESSURE)
+    return (
+        "Whether it may run is not known: nothing reported says that there is pressure. Run it "
+        f"only to read a gauge; stop below {scale_of(diagnosis.case).one(limit)}, if the lamp "
+        "comes on or it knocks."
+    )
+
+
+def _pressure_is_known(diagnosis: Diagnosis) -> bool:
+    """Whether a gauge was read, or lamp or gauge reported as right."""
+    facts, derived = diagnosis.inference.facts, diagnosis.inference.result.derived
+    if any(runs(reading) for reading in facts.readings):
+        return True
+    absent = {f for f, seen in facts.observations.items() if seen.state is State.ABSENT}
+    absent |= {d.finding for d in derived if d.state is State.ABSENT}
+    return not absent.isdisjoint(ENOUGH)

@@ -10,7 +10,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.inference.cause_sets import Explanation
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
-from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.alarms import AlarmNotice, alarm_notices, run_verdict
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
 from diagnose.output.documents.ended import ended
 from diagnose.output.documents.found import (
@@ -76,6 +76,7 @@ class ReviewDocument:
     strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
+    verdict: str = field(metadata=NOT_IN_JSON)  #: whether it may run, in a sentence; may be empty
     to_close: bool = field(metadata=NOT_IN_JSON)  #: the engine is right again, the job still open
     engine: str = field(metadata=NOT_IN_JSON)
     in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
@@ -130,6 +131,7 @@ def review_document(
         strip=strip_down(diagnosis),
         path=path,
         closed=ended(case),
+        verdict=run_verdict(diagnosis),
         to_close=works_again(case) and case.closed is None,
         engine=case.layout.says,
         in_short=headline(diagnosis),

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
+from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices, run_verdict
 from diagnose.output.documents.facts import engine_sentence, fact_sentence
 from diagnose.output.documents.good_readings import good_readings
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
@@ -66,10 +66,12 @@ class MinuteDocument:
 
     case: str
     may_run: bool
+    verdict: str = field(metadata=NOT_IN_JSON)  #: whether it may run, in a sentence; may be empty
     alarms: tuple[AlarmNotice, ...]
     places: tuple[LikelyPlace, ...]
     stations: tuple[LikelyStation, ...]
     stands_out: bool  #: whether the first of the places is likely enough to be named
+    known: bool = field(metadata=NOT_IN_JSON)  #: whether anything is known of the trouble
     checks: tuple[CheckFirst, ...]
     within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
     nothing_amiss: bool  #: good readings, and no cause is likely at all
@@ -124,6 +126,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
     return MinuteDocument(
         case=path,
         may_run=diagnosis.may_run,
+        verdict=run_verdict(diagnosis),
         alarms=few_alarm_notices(diagnosis),
         places=tuple(
             LikelyPlace(id=r.cause.id, says=r.cause.says, probability=r.probability)
@@ -131,6 +134,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
         ),
         stations=likely_stations(diagnosis),
         stands_out=stands_out(diagnosis),
+        known=bool(diagnosis.inference.evidence),
         checks=tuple(checks.values())[:CHECKS],
         within_limits=good,
         nothing_amiss=bool(good) and diagnosis.ranking[0].probability < UNLIKELY,

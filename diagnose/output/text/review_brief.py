@@ -63,10 +63,10 @@ def _title(document: ReviewDocument) -> list[str]:
 
 def _alarms(document: ReviewDocument) -> list[Block]:
     """The gravest alarm in full, the rest in a line; none of a closed job."""
-    if document.closed or not document.alarms:
-        if document.closed or not document.evidence:
-            return []
-        return [Block(["It may run while you look: nothing known is against it."])]
+    if document.closed:
+        return []
+    if not document.alarms:
+        return [Block(wrapped(document.verdict, 0, 2))] if document.verdict else []
     return [Block(gravest_lines(document.alarms))]
 
 

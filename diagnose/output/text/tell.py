@@ -40,8 +40,7 @@ def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
 def minute_lines(document: MinuteDocument) -> list[str]:
     """Return stop or run on, where it probably is, what to check in which order, what to do next."""
     lines = alarm_lines(document.alarms)
-    if document.may_run:
-        lines.append(f"It may run on {'with that care' if document.alarms else 'while you look'}.")
+    lines += wrapped(document.verdict, 0, 2) if document.verdict else []
     if document.within_limits:
         kept = "; ".join(document.within_limits)
         lines += wrapped(f"Within limits: {kept}. The engine maker's limits come first.", 0, 2)
@@ -50,7 +49,9 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     saved = wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
     if document.nothing_amiss:
         return [*lines, "Nothing said so far points to a fault.", *saved]
-    if document.stands_out:
+    if not document.known:
+        lines.append("No cause is likelier than another yet.")
+    elif document.stands_out:
         lines.append("Likeliest")
         for number, place in enumerate(document.places, 1):
             lines += headed(f"{number:3}. ", f"{place.says} ({percent(place.probability)})")
