@@ -19,6 +19,7 @@ from diagnose.entry.questions import (
     EngineQuestion,
     FindingQuestion,
     NumbersQuestion,
+    TextQuestion,
     TrialQuestion,
     TriedQuestion,
 )
@@ -34,6 +35,30 @@ BOOK = the_book()
 STORY = "petrol hatchback with an overhead cam four, low at hot idle and it knocks"
 NEW_PUMP = BOOK.trials["new_pump"]
 CHECK = next(i for i in BOOK.inspections.values() if i.reveals)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "dunno",
+        "no idea",
+        "pass",
+        "Not sure.",
+        "I don’t know",
+        "i dont know",
+        "can't say",
+        "idk",
+        "?",
+    ],
+)
+def test_not_knowing_in_other_words(line: str) -> None:
+    """Of every kind of question."""
+    assert ChoiceQuestion(LEVEL, LEVEL.choices).read(line) == Picked(None)
+    assert CheckQuestion(CHECK, CHECK.reveals).read(line) == Picked(None)
+    assert FindingQuestion(GAUGE_READS_ZERO).read(line) == Answer("unknown")
+    assert TrialQuestion(NEW_PUMP).read(line) == TrialInput(NEW_PUMP, None)
+    assert NumbersQuestion((HOT_IDLE,), "psi").read(line) == Readings(())
+    assert TextQuestion("words", "why").read(line) == ""
 
 
 @pytest.mark.parametrize(

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from diagnose.entry.agenda import key_of
+from diagnose.entry.agenda import IN_VAIN, key_of
 from diagnose.entry.interview import Interview
 from diagnose.entry.known import Known
 from diagnose.entry.questions import (
@@ -136,6 +136,20 @@ def test_the_questions_of_a_case_are_open_and_need_no_spanner(tmp_path: Path, na
     interview = Interview.begin(path, BOOK, most=15)
     for _ in watched(interview):
         assert interview.reply("d") is None
+
+
+@pytest.mark.parametrize("story", ["V8 knocks, 5 psi hot idle", "zero pressure since rebuild"])
+def test_no_more_is_asked_where_nothing_changes(tmp_path: Path, story: str) -> None:
+    """After some answers in a row that change neither the likeliest cause nor the next check."""
+    interview = Interview.begin(tmp_path / "x.toml", BOOK, most=20)
+    by_value = []
+    for question in watched(interview):
+        first = {TextQuestion: story, ConfirmQuestion: ""}.get(type(question), "d")
+        assert interview.reply(first) is None
+        if getattr(question, "left", None) is not None:
+            by_value.append(question)
+    assert interview.no_useful_question
+    assert len(by_value) <= IN_VAIN
 
 
 @pytest.mark.long

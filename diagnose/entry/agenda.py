@@ -44,6 +44,7 @@ from knowledge.work import Access
 
 MOST_CHOICES = 6  #: of a question about trials or checks
 MOST_TRIED = 5  #: questions that are tried for whether they could change the next check
+IN_VAIN = 4  #: answers in a row that changed neither likeliest cause nor next check (judgement)
 #: checks that need no dismantling, so that they may have been made already
 OUTSIDE = (Access.OUTSIDE, Access.GAUGE_PORT, Access.OIL_SAMPLE, Access.FILTER_OFF)
 IDLE_AT_MOST, SPEED_AT_LEAST = 1150.0, 1500.0  #: rev/min
@@ -56,6 +57,8 @@ class Agenda:
     """The questions of one session; remembers what was asked."""
 
     asked: set[object] = field(default_factory=set)  #: menus, checks ... that were asked
+    in_vain: int = 0  #: answers to questions by value since one changed anything
+    standing: tuple[str, str | None] | None = None  #: likeliest cause and next check, by their ids
 
     def essentials(self, diagnosis: Diagnosis) -> Question | None:
         """The first essential that is missing; None where there is none."""
@@ -75,10 +78,17 @@ class Agenda:
         return None
 
     def by_value(self, diagnosis: Diagnosis, left: int) -> Question | None:
-        """The question of most value that could change the next check; None where none could."""
+        """The question of most value that could change the next check; None where none could.
+
+        None as well once several answers in a row have changed nothing.
+        """
         planner = diagnosis.planner
         table = planner.single_cause_model
         following = NextCheck(table, check_chooser(diagnosis), planner.plan_state)
+        before, self.standing = self.standing, (diagnosis.ranking[0].cause.id, following.now)
+        self.in_vain = self.in_vain + 1 if before == self.standing else 0
+        if self.in_vain >= IN_VAIN:
+            return None
         ranked = by_value(self._candidates(diagnosis, left), table)
         for candidate in ranked[:MOST_TRIED]:
             question = _sensible(candidate.question, diagnosis)

@@ -9,7 +9,14 @@ HELP = "y yes, n no, d don't know, why, back, stop here"
 STOP = ("stop", "stop here", "quit", "exit")
 BACK = ("back", "b")
 WHY = ("why", "why do you ask", "w")
-DONT_KNOW = ("", "d", "?", "dont know", "don't know", "don’t know", "unknown", "u")
+DONT_KNOW = frozenset(
+    [
+        *("", "d", "u", "dont know", "don't know", "unknown", "dunno", "idk", "no idea", "no clue"),
+        *("not sure", "unsure", "pass", "skip", "can't say", "cant say", "can't tell", "cant tell"),
+        *("don't remember", "dont remember", "can't remember", "cant remember", "who knows"),
+        *("haven't a clue", "havent a clue", "haven't looked", "not looked", "never looked"),
+    ]
+)
 NO = ("n", "no", "none", "0", "nothing")
 YES = ("y", "yes")
 
@@ -33,6 +40,16 @@ class Picked:
     places: tuple[int, ...] | None
 
 
+def is_dont_know(line: str) -> bool:
+    """Whether a line says that the person does not know, or nothing.
+
+    >>> is_dont_know("I don’t know."), is_dont_know("dunno"), is_dont_know("no")
+    (True, True, False)
+    """
+    bare = line.lower().replace("’", "'").strip(" .,;:!?")
+    return bare.removeprefix("i ").removeprefix("sorry, ") in DONT_KNOW
+
+
 def picked(line: str, choices: int, many: bool) -> Picked | Reply:
     """Numbers of choices, 'd' or another word that all these questions take."""
     word = line.lower()
@@ -40,7 +57,7 @@ def picked(line: str, choices: int, many: bool) -> Picked | Reply:
         return Reply.WHY
     if word in BACK:
         return Reply.BACK
-    if word in DONT_KNOW:
+    if is_dont_know(word):
         return Picked(None)
     places = _places(word, choices)
     return Picked(places) if places and (many or len(places) == 1) else Reply.UNCLEAR

@@ -8,7 +8,18 @@ from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import Answer, named_answer
 from diagnose.entry.confirming import Change, parse_change
 from diagnose.entry.numbers import USUAL_UNIT, Readings, Slot, parse_numbers
-from diagnose.entry.picking import BACK, DONT_KNOW, HELP, NO, STOP, WHY, YES, Picked, Reply, picked
+from diagnose.entry.picking import (
+    BACK,
+    HELP,
+    NO,
+    STOP,
+    WHY,
+    YES,
+    Picked,
+    Reply,
+    is_dont_know,
+    picked,
+)
 from diagnose.entry.telling import Account
 from diagnose.entry.trials import TrialInput, named_result
 from diagnose.errors import UsageError
@@ -44,7 +55,7 @@ class TextQuestion:
             return Reply.WHY
         if word == BACK[0]:
             return Reply.BACK
-        return "" if word in DONT_KNOW else line
+        return "" if is_dont_know(line) else line
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,7 +193,7 @@ class NumbersQuestion:
             return Reply.WHY
         if word in BACK:
             return Reply.BACK
-        if word in DONT_KNOW or word in NO[:3]:
+        if is_dont_know(word) or word in NO[:3]:
             return Readings(())
         return parse_numbers(line, self.slots, self.unit) or Reply.UNCLEAR
 
@@ -207,7 +218,7 @@ class FindingQuestion:
             return Reply.WHY
         if word in BACK:
             return Reply.BACK
-        if word in DONT_KNOW:
+        if is_dont_know(word):
             return Answer("unknown")
         return named_answer(line) or Reply.UNCLEAR
 
@@ -271,7 +282,7 @@ class TrialQuestion:
             return Reply.WHY
         if word in BACK:
             return Reply.BACK
-        if word in (*DONT_KNOW, "none", "no", "n"):
+        if is_dont_know(word) or word in ("none", "no", "n"):
             return TrialInput(self.trial, None)
         result = named_result(line)
         if result is None:

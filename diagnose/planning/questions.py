@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Generic, TypeVar
 
 from diagnose.planning.choosing import Chooser
@@ -61,17 +62,21 @@ class NextCheck:
     chooser: Chooser
     state: PlanState
 
+    @cached_property
+    def now(self) -> str | None:
+        """What is checked next as things stand, by its id; None where nothing is left."""
+        return self._check_chosen(self.state)
+
     def changed_by(self, findings: Sequence[Finding]) -> bool:
         """Whether a likely answer about these findings makes another check the next one."""
         known = [f for f in findings if f.id in self.table.shows]
-        before = self._check_chosen(self.state)
         for row in outcomes(self.table, [f.id for f in known]) * self.state.weight:
             chance = float(row.sum())
             if chance < LIKELY_ANSWER:
                 continue
             answered = self.state.answered.union(known)
             after = replace(self.state, weight=row / chance, answered=answered)
-            if self._check_chosen(after) != before:
+            if self._check_chosen(after) != self.now:
                 return True
         return False
 

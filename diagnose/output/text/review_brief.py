@@ -99,7 +99,8 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
     """The causes, likeliest first; where none were asked for, the last may be spared."""
     head = "Where it most likely began" if document.found else "Most likely"
     blocks = []
-    for number, cause in enumerate(document.causes[:most]):
+    causes = [c for c in document.causes if document.evidence or not c.no_fault]
+    for number, cause in enumerate(causes[:most]):
         if number and cause.probability < LEAST and most == CAUSES:
             break
         lines = headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
