@@ -18,8 +18,10 @@ from diagnose.planning.outcome_tables import OutcomeTables
 from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
 from diagnose.seen_on_engine import seen_for
+from diagnose.trusted_gauge import needless, with_gauge
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
+from knowledge.stations.instrument.findings_direct_gauge import FIT_A_DIRECT_GAUGE
 from knowledge.work import Access, Inspection
 
 SETUP = 5.0  #: minutes of fetching tools and writing down, for every check (judgement)
@@ -35,6 +37,7 @@ class CheckPlanner:
 
     inference: CaseInference
     may_run: bool  #: whether checks may run the engine
+    gauge_next: bool = False  #: whether it may be started to read a trusted gauge
 
     @cached_property
     def single_cause_model(self) -> SingleCauseModel:
@@ -54,7 +57,7 @@ class CheckPlanner:
     @cached_property
     def openings(self) -> Mapping[Access, Opening]:
         """The openings of this layout."""
-        features = self.inference.case.features
+        features = self.inference.case.known_features
         return openings_for(lambda f: features.get(f) is State.PRESENT)
 
     @cached_property
@@ -93,6 +96,7 @@ class CheckPlanner:
         """The state of the job before the next check."""
         case, book = self.inference.case, self.inference.book
         done = over(self.made) | looked_into(self) | asked_already(case, book.inspections)
+        done |= needless(self.inference)
         answered = self.answered | senseless(
             case, book.findings.values(), known_there(self.inference)
         )
@@ -111,7 +115,7 @@ class CheckPlanner:
         ``to_see``: look only for what shows the leading cause itself.
         """
         case, checks = self.inference.case, self.inference.book.inspections.values()
-        features = (f for f, state in case.features.items() if state is State.PRESENT)
+        features = (f for f, state in case.known_features.items() if state is State.PRESENT)
         seen = self.inference.facts.observations
         there = {f for f, observation in seen.items() if observation.state is State.PRESENT}
         return Chooser(
@@ -120,7 +124,11 @@ class CheckPlanner:
             tuple(
                 i
                 for i in checks
-                if (self.may_run or not i.needs_running)
+                if (
+                    self.may_run
+                    or not i.needs_running
+                    or (self.gauge_next and i is FIT_A_DIRECT_GAUGE)
+                )
                 and (not i.only_with or there.intersection(i.only_with))
             ),
             Precedence(frozenset(features)),
@@ -167,12 +175,14 @@ class CheckPlanner:
             plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
             choice = chooser.choose(plan_state)
             passed += 1
-        if choice is not None and passed < PASSED_OVER:
-            return choice
-        first = self.inference.ranking[0]
-        if first.probability < SURE or seen_for(self.inference, first.cause):
-            return None
-        return self.chooser(to_see=True).choose(self.plan_state)
+        if passed == PASSED_OVER or choice is None:
+            first = self.inference.ranking[0]
+            if first.probability < SURE or seen_for(self.inference, first.cause):
+                return None
+            return self.chooser(to_see=True).choose(self.plan_state)
+        called_for = self.gauge_next and not self.may_run
+        options = chooser.options(plan_state) if called_for else ()
+        return with_gauge(choice, options, self.inference)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""

@@ -46,7 +46,7 @@ class Diagnosis:
     @cached_property
     def planner(self) -> CheckPlanner:
         """The next check, its outcomes, and what a plan starts from."""
-        return CheckPlanner(self.inference, self.may_run)
+        return CheckPlanner(self.inference, self.may_run, self.gauge_next)
 
     @property
     def ranking(self) -> tuple[Ranked, ...]:
@@ -94,6 +94,11 @@ class Diagnosis:
     def may_run(self) -> bool:
         """Whether no alarm forbids running the engine."""
         return all(a.severity is Severity.CARE for a in self.alarms)
+
+    @property
+    def gauge_next(self) -> bool:
+        """Whether all that forbids running lets it start with a trusted gauge on."""
+        return all(a.severity is Severity.CARE or a.gauge_next for a in self.alarms)
 
     @property
     def next_check(self) -> Choice | None:

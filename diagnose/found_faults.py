@@ -96,7 +96,7 @@ class FoundFaults:
             task.reached
             for task in self.inference.book.tasks.values()
             if task.reached and debris.intersection(task.after)
-            if applies(task, case.features.get)
+            if applies(task, case.known_features.get)
         )
         return tuple(dict.fromkeys(places))
 

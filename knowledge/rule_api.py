@@ -118,6 +118,7 @@ class Alarm:
     says: str
     until: Finding | None = None  #: its presence cancels the alarm
     unless_denied: Finding | None = None  #: its absence cancels the alarm
+    gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

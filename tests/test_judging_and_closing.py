@@ -199,7 +199,9 @@ def sheet(
     ranked = [SimpleNamespace(cause=BOOK.causes[c], probability=p) for c, p in ranking]
     answer: Any = SimpleNamespace(
         planner=SimpleNamespace(opened=frozenset(opened)),
-        case=SimpleNamespace(closed=closed, features=features or {}, task_records=()),
+        case=SimpleNamespace(
+            closed=closed, features=features or {}, known_features=features or {}, task_records=()
+        ),
         ranking=ranked,
         book=BOOK,
     )

@@ -221,7 +221,7 @@ def speeds_of(case: Case, targets: Sequence[Target] = ()) -> FloatArray:
 
     Idle, those wanted, those read, and those usual between and up to what such an engine turns.
     """
-    diesel = case.features.get(DIESEL) is FeatureState.PRESENT
+    diesel = case.known_features.get(DIESEL) is FeatureState.PRESENT
     idle = case.idle_speed
     asked = {idle, *(t.rpm for t in targets)}
     looked = [r.reading for r in latest_readings(case) if is_hot(r.reading)]

@@ -180,7 +180,7 @@ def _drive(forecast: Forecast) -> Iterator[RepairWarning]:
         def torque(si: float) -> str:
             return units.show(si, TORQUE, 2)
 
-        by = forecast.case.features.get(PUMP_ON_DISTRIBUTOR_SHAFT) is State.PRESENT
+        by = forecast.case.known_features.get(PUMP_ON_DISTRIBUTOR_SHAFT) is State.PRESENT
         part = "distributor gear and drive shaft carry" if by else "the pump's drive carries"
         yield RepairWarning(
             "drive",

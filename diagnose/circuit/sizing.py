@@ -190,7 +190,7 @@ def put_right(state: AsRead) -> Engine:
 
 def _speed(case: Case) -> float:
     """The engine speed, hot, that choices are compared at [rpm]: the fastest read, else usual."""
-    diesel = case.features.get(DIESEL) is FeatureState.PRESENT
+    diesel = case.known_features.get(DIESEL) is FeatureState.PRESENT
     read = [r.reading.rpm for r in latest_readings(case) if is_hot(r.reading)]
     return max([DIESEL_SPEED if diesel else PETROL_SPEED, *read])
 

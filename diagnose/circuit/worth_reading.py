@@ -140,7 +140,7 @@ def further_for_missing(case: Case, state: AsRead) -> Further:
 def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]:
     """States that can be read: idle and three speeds, hot, warm and cold, but for those read."""
     idle, hot, fixed = case.idle_speed, hot_of(case), fixed_speed(case)
-    diesel = case.features.get(DIESEL) is State.PRESENT
+    diesel = case.known_features.get(DIESEL) is State.PRESENT
     speeds = (idle, *(n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > 1.2 * idle))
     if fixed is not None:
         speeds = (fixed,)

@@ -44,7 +44,7 @@ from knowledge.work import Access
 
 MOST_CHOICES = 6  #: of a question about trials or checks
 MOST_TRIED = 5  #: questions that are tried for whether they could change the next check
-IN_VAIN = 4  #: answers in a row that changed neither likeliest cause nor next check (judgement)
+IN_VAIN = 5  #: answers in a row that changed neither likeliest cause nor next check (judgement)
 #: checks that need no dismantling, so that they may have been made already
 OUTSIDE = (Access.OUTSIDE, Access.GAUGE_PORT, Access.OIL_SAMPLE, Access.FILTER_OFF)
 IDLE_AT_MOST, SPEED_AT_LEAST = 1150.0, 1500.0  #: rev/min

@@ -46,7 +46,7 @@ def fix_work(
         for quantity, cause in fix.rights.items()
         if not (ids := {d.id for d in rights_of(fix, found)}) or quantity.id in ids
     ]
-    features = planner.inference.case.features
+    features = planner.inference.case.known_features
     needed = parts_list(causes, to_open, features.get, book) if known else ()
     way = [tree.openings[p] for p in tree.places if p in to_open and p not in planner.opened]
     minutes = tree.opening_minutes(way) + sum(f.minutes for f in fixes)

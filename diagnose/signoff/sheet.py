@@ -91,7 +91,7 @@ class Signoff:
         if task.phase is Phase.CLEANING:
             found = due.get(task)
             return ", ".join(f.says for f in found.because[:2]) if found else ""
-        if not applies(task, self.answer.case.features.get):
+        if not applies(task, self.answer.case.known_features.get):
             return ""
         if self.whole:
             return "the whole engine is built"

@@ -118,7 +118,7 @@ def follow_up(answer: Diagnosis) -> tuple[DueTask, ...]:
     due: list[DueTask] = []
     for task in answer.book.tasks.values():
         because = tuple(f for f in task.after if f in found)
-        if because and task.phase is Phase.CLEANING and applies(task, case.features.get):
+        if because and task.phase is Phase.CLEANING and applies(task, case.known_features.get):
             due.append(DueTask(task, because, worked.get(task)))
     covered = {other for d in due for other in d.task.covers}
     return tuple(d for d in due if d.task not in covered)

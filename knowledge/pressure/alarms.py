@@ -90,6 +90,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
             "until a trusted gauge shows pressure (then record: pressure shown since) or you find "
             "the cause",
             until=direct_gauge.PRESSURE_SHOWN_SINCE,
+            gauge_next=True,
             low=False if any(r.pressure == 0.0 for r in running(known)) else None,
         )
 
@@ -195,7 +196,12 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
                 if r.gauge is Gauge.DIRECT
                 else "shut down, check with a trusted gauge before it runs again"
             )
-            yield Alarm(Severity.STOP, f"{looked(r)}, limit {psi(limit)}: {then}", low=True)
+            yield Alarm(
+                Severity.STOP,
+                f"{looked(r)}, limit {psi(limit)}: {then}",
+                gauge_next=r.gauge is not Gauge.DIRECT,
+                low=True,
+            )
 
 
 @rule(
@@ -326,6 +332,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
             Severity.STOP,
             "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar): stop, run it "
             "again only with a trusted gauge on and watched",
+            gauge_next=True,
             low=False,
         )
 

@@ -42,6 +42,7 @@ def protection_has_stopped_it(known: Known) -> Conclusions:
             Severity.DO_NOT_RUN,
             "its own protection stopped it, which acts below the least pressure: read the stick and "
             "fit a trusted gauge before it starts again",
+            gauge_next=True,
             low=False,
         )
 

@@ -4,6 +4,7 @@ from dataclasses import replace
 from itertools import product
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.judging import sure_beyond
 from knowledge.model import Gauge, Reading, Station
 from knowledge.pressure import direct_gauge, patterns, quantities
@@ -14,6 +15,7 @@ from knowledge.pressure.gauge import (
     RUNNING,
     SAY_SO,
     at_pump,
+    at_speed,
     counted,
     hot_share,
     idle_share,
@@ -64,7 +66,10 @@ def wanted(known: Known, reading: Reading) -> float:
     )
     if is_cold(reading):
         return wanted_cold(*figures)
-    return wanted_hot(*figures, known.limit(quantities.HOT_RUNNING_PRESSURE))
+    least = wanted_hot(*figures, known.limit(quantities.HOT_RUNNING_PRESSURE))
+    if known.has(features.DIESEL) and at_speed(reading):
+        return max(least, quantities.DIESEL_AT_SPEED.value)
+    return least
 
 
 def low(known: Known, reading: Reading) -> float:

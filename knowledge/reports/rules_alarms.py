@@ -95,7 +95,8 @@ def lamp_flickers_at_speed(known: Known) -> Conclusions:
             yield Alarm(
                 Severity.STOP,
                 f"oil lamp flickers at speed, {SWITCH_POINT}, far below what speed needs: stop, "
-                "fit a trusted gauge before you run it again",
+                "run it again only with a trusted gauge on and watched",
+                gauge_next=True,
                 low=False,
             )
 

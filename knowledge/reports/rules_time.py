@@ -67,7 +67,10 @@ def is_one_event(b: Behaviour) -> bool:
     ],
 )
 def how_fast_it_came(known: Known) -> Conclusions:
-    """Lost suddenly, sunk within one run, or fallen over months."""
+    """Lost suddenly, sunk within one run, or fallen over months.
+
+    Every pressure falls while the oil warms: that alone is no sinking.
+    """
     for b in losses(known):
         if from_the_start(b) or b.onset is None or within(b, AT_FIRST):
             continue
@@ -79,7 +82,8 @@ def how_fast_it_came(known: Known) -> Conclusions:
             yield is_absent(patterns.FELL_SUDDENLY, PLAIN)
         else:
             yield is_absent(patterns.FELL_SUDDENLY, MEANT)
-            if not b.course - {Course.WORSENING} and not b.never:
+            only_warms = C.WARMING in b.during and not b.during & (LATE | FAST)
+            if not (b.course - {Course.WORSENING} or b.never or only_warms):
                 yield is_present(patterns.SANK_WHILE_RUNNING, PLAIN)
 
 

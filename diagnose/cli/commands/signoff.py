@@ -126,7 +126,7 @@ def _parts(sheet: Signoff) -> tuple[Needed, ...]:
     """The parts that the repair calls for."""
     from diagnose.signoff.parts import parts_list
 
-    features = sheet.answer.case.features
+    features = sheet.answer.case.known_features
     return parts_list(sheet.causes, sheet.places, features.get, sheet.answer.book)
 
 

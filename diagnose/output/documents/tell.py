@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import Known, next_check
 from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices, run_verdict
@@ -112,15 +113,15 @@ def account_document(account: Account, book: Book) -> AccountDocument:
 
 
 def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
-    """Build a minute's answer on a case."""
-    choice = diagnosis.next_check
+    """Build a minute's answer on a case; what ``ask`` asks by word is none of its checks."""
+    choice, known = next_check(diagnosis), Known.of(diagnosis)
     options = (choice.option, *choice.runners_up) if choice else ()
     checks: dict[str, CheckFirst] = {}
     for option in options:
         check = option.inspection
         minutes = option.minutes
         checks.setdefault(
-            check.id, CheckFirst(inspection=check.id, says=check.says, minutes=minutes)
+            check.id, CheckFirst(inspection=check.id, says=known.left_of(check), minutes=minutes)
         )
     good = good_readings(diagnosis.case) if not diagnosis.alarms else ()
     return MinuteDocument(

@@ -50,7 +50,7 @@ def document_of(known: Known, whole: bool) -> SignoffDocument:
 
     def made() -> SignoffDocument:
         sheet = sheet_of(known, whole)
-        feature = known.case.features.get
+        feature = known.case.known_features.get
         needed = parts_list(sheet.causes, sheet.places, feature, the_book())
         return signoff_document(sheet, needed, known.path.name)
 

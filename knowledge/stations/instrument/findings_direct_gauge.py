@@ -67,6 +67,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
     steps=(
         "engine stopped; fit gauge, rated hose and snubber at the sender's port",
         "route the hose clear of fan, belts and exhaust, and tie it down",
+        "if the panel showed too little: crank it with ignition or fuel off until the gauge moves",
         "start and look for leaks; stop at ten seconds if it shows nothing",
         (
             "read cold idle, hot idle, 2000 and 3000 rpm; note the oil temperature and the panel's "

@@ -1,0 +1,85 @@
+"""What a trusted gauge settles, and the stop that calls for one."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import next_check
+from diagnose.trusted_gauge import needless
+from knowledge.book import the_book
+
+BOOK = the_book()
+GAUGE = "fit_a_direct_gauge"
+LEAD = "swing_the_gauge_by_its_lead"
+HEAD = 'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
+
+
+def finding(no: int, what: str, state: str = "present") -> str:
+    return f'[[finding]]\nno = {no}\nwhat = "{what}"\nstate = "{state}"\n'
+
+
+def reading(no: int, rpm: int, psi: int, gauge: str) -> str:
+    return (
+        f'[[reading]]\nno = {no}\nrpm = "{rpm} rpm"\noil = "90 C"\npressure = "{psi} psi"\n'
+        f'gauge = "{gauge}"\n'
+    )
+
+
+def answer(more: str) -> Diagnosis:
+    return Diagnosis(BOOK, from_text(HEAD + more, None, BOOK))
+
+
+def offered(diagnosis: Diagnosis) -> list[set[str]]:
+    """The checks that review and tell name."""
+    both = (diagnosis.next_check, next_check(diagnosis))
+    return [{c.inspection.id, *(o.inspection.id for o in c.runners_up)} for c in both if c]
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        finding(1, "gauge_reads_zero"),
+        finding(1, "lamp_comes_on"),
+        finding(1, "protection_tripped"),
+        reading(1, 700, 4, "panel"),
+    ],
+)
+def test_a_stop_that_calls_for_a_trusted_gauge_offers_it(more: str) -> None:
+    stopped = answer(more)
+    assert not stopped.may_run
+    assert stopped.gauge_next
+    assert all(GAUGE in checks for checks in offered(stopped))
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        finding(1, "gauge_reads_zero") + finding(2, "bearing_knock"),
+        finding(1, "none_from_first_start"),
+        finding(1, "sank_while_running"),
+        reading(1, 700, 4, "direct"),
+    ],
+)
+def test_it_is_not_offered_where_the_engine_must_not_be_started(more: str) -> None:
+    stopped = answer(more)
+    assert not stopped.may_run
+    assert not stopped.gauge_next
+    runs = {i.id for i in BOOK.inspections.values() if i.needs_running}
+    assert not any(checks & runs for checks in offered(stopped))
+
+
+def test_the_lead_need_not_be_tried_where_a_trusted_gauge_read_the_same() -> None:
+    low = reading(1, 1500, 6, "panel")
+    assert LEAD not in {i.id for i in needless(answer(low).inference)}
+    agree = answer(low + reading(2, 1500, 6, "direct"))
+    found = {i.id for i in needless(agree.inference)}
+    assert LEAD in found
+    assert "measure_the_sender_resistance" in found
+    assert not {"read_the_stick", GAUGE, "look_at_the_screen"} & found
+    assert LEAD not in {
+        o.inspection.id for o in agree.planner.chooser().options(agree.planner.plan_state)
+    }
+    differ = answer(low + reading(2, 1500, 30, "direct"))
+    assert not needless(differ.inference)
