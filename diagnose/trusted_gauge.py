@@ -1,5 +1,7 @@
-"""What a trusted gauge settles, and where a stop calls for one; imported by
-``check_planner`` and ``entry``."""
+"""What a trusted gauge settles, and where a stop calls for one.
+
+Imported by ``check_planner`` and ``entry``.
+"""
 
 from __future__ import annotations
 
