@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import secrets
+from contextlib import AbstractContextManager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -27,6 +28,13 @@ class Site:
     keys: FormKeys = field(default_factory=FormKeys)
     diagnoses: Diagnoses = field(default_factory=Diagnoses)
     interviews: Interviews = field(default_factory=Interviews)
+
+    def job(self, asked: Asked) -> AbstractContextManager[Known]:
+        """The job that is asked for, as it is on disk now, locked for as long as it is used.
+
+        Raises NoCaseError, BadCaseError, OutOfScopeError.
+        """
+        return self.diagnoses.of(self.folder.path(asked.job))
 
 
 def screen(template: str, asked: Asked, *, status: int = 200, **words: Any) -> Answer:

@@ -29,14 +29,14 @@ MOST_NUMBER = 40
 
 def show(site: Site, asked: Asked) -> Answer:
     """The table of the bearings, and a form for one more reading."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _bearings(known, asked)
 
 
 def save(site: Site, asked: Asked) -> Answer:
     """Save one reading of one bearing."""
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         kind, measured = asked.text("kind"), asked.text("measured")
         number, unit = asked.text("number"), asked.text("unit")
         figures = asked.text("figures").replace(",", ".")

@@ -68,13 +68,13 @@ class Field:
 
 def show(site: Site, asked: Asked) -> Answer:
     """What the card holds and what is missing, the most useful first; or which card to go by."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _card(site, known, asked)
 
 
 def save(site: Site, asked: Asked) -> Answer:
     """Write figures, or let the job go by a card that is there or begun now."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         try:
             if asked.text("start"):
                 return _named(site, asked, _begun(site, known, asked))
@@ -88,13 +88,13 @@ def save(site: Site, asked: Asked) -> Answer:
 
 def show_section(site: Site, asked: Asked) -> Answer:
     """Every figure of one table of the card."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _section(site, known, asked, _section_of(asked))
 
 
 def save_section(site: Site, asked: Asked) -> Answer:
     """Write figures of one table."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _saved(site, known, asked, _section_of(asked))
 
 

@@ -61,7 +61,7 @@ def show_survey(site: Site, asked: Asked) -> Answer:
     """What the readings say of the circuit, as shares, curves and figures."""
     from diagnose.output.html.report_figures import curve_table
 
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         try:
             survey = _survey(known)
         except UsageError as fault:
@@ -80,14 +80,14 @@ def draw_survey(site: Site, asked: Asked) -> Answer:
     """The curves of the survey."""
     from diagnose.output.html.charts import ON_A_PHONE, curves
 
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         survey = _survey(known)
     return drawn(lambda: curves(survey.plots, "survey", ON_A_PHONE))
 
 
 def show_budget(site: Site, asked: Asked) -> Answer:
     """How much of the missing pressure each find costs."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         try:
             budget = _budget(known)
         except UsageError as fault:
@@ -100,7 +100,7 @@ def draw_budget(site: Site, asked: Asked) -> Answer:
     from diagnose.output.html.charts import ON_A_PHONE, waterfall
     from diagnose.output.html.report_figures import bars_of
 
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         budget = _budget(known)
     number = asked.parts["account"]
     if not (number.isdecimal() and len(number) < 4 and int(number) < len(budget.accounts)):

@@ -32,7 +32,7 @@ def document_of(known: Known) -> TeardownDocument:
 def show(site: Site, asked: Asked) -> Answer:
     """The stages, what each opens, and when to stop."""
     saved = asked.query.get("saved", "")
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
         new = () if since is None else entry_lines(known.case, the_book(), since)
         return job_screen("teardown.html", asked, known, plan=document_of(known), new=new)
@@ -41,7 +41,7 @@ def show(site: Site, asked: Asked) -> Answer:
 def show_stage(site: Site, asked: Asked) -> Answer:
     """One stage: record first, open, then each check."""
     number = asked.parts["stage"]
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         plan = document_of(known)
         stage = next((s for s in plan.stages if str(s.number) == number), None)
         if stage is None:
@@ -58,6 +58,6 @@ def show_stage(site: Site, asked: Asked) -> Answer:
 
 def show_sheet(site: Site, asked: Asked) -> Answer:
     """The plan as a sheet to print."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         page = kept(known, "teardown sheet", lambda: teardown_html(document_of(known)))
         return Answer(page, policy=DRAWN_POLICY)

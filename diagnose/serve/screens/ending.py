@@ -27,14 +27,14 @@ NOT_IN_THE_BOOK = "not_in_the_book"
 
 def show_close(site: Site, asked: Asked) -> Answer:
     """Ask what it was, how that was confirmed and what was done; say what is still open."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _close(known, asked)
 
 
 def save_close(site: Site, asked: Asked) -> Answer:
     """Write the end of the job."""
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
         if known.version.digest != seen.digest and not insist:
             lines = entry_lines(known.case, the_book(), seen.last + 1)
@@ -99,7 +99,7 @@ def show_report(site: Site, asked: Asked) -> Answer:
     from diagnose.output.html.report_page import report_html
 
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         document = kept(
             known,
             "report",

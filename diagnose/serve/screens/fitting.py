@@ -63,7 +63,7 @@ def _whole(asked: Asked) -> bool:
 
 def show(site: Site, asked: Asked) -> Answer:
     """The phases of the work, and how far each is; the parts needed."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         document = document_of(known, _whole(asked))
         return job_screen(
             "signoff.html",
@@ -77,14 +77,14 @@ def show(site: Site, asked: Asked) -> Answer:
 
 def show_phase(site: Site, asked: Asked) -> Answer:
     """The tasks of one phase."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _phase(known, asked)
 
 
 def save_phase(site: Site, asked: Asked) -> Answer:
     """Save the results of a phase's tasks."""
     path, number = site.folder.path(asked.job), asked.parts["phase"]
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         given = _given(asked, _phase_asked(known, asked))
         if not given:
             return _phase(known, asked, status=400, faults=(NOTHING,))
@@ -162,5 +162,5 @@ def _blank(item: SignoffItem, known: Known) -> Blank:
 
 def show_sheet(site: Site, asked: Asked) -> Answer:
     """The sign-off as a sheet to print."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return Answer(signoff_html(document_of(known, _whole(asked))), policy=DRAWN_POLICY)

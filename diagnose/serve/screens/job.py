@@ -39,13 +39,13 @@ def review_of(known: Known) -> ReviewDocument:
 
 def show(site: Site, asked: Asked) -> Answer:
     """The job so far, and the check to do next."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _job(known, asked)
 
 
 def why(site: Site, asked: Asked) -> Answer:
     """What speaks for and against each of the first causes, and what would change it."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         document = review_of(known)
         shown = [c for c in document.causes[:REASONS] if c.pro or c.con]
         return job_screen("why.html", asked, known, review=document, shown=shown)
@@ -53,14 +53,14 @@ def why(site: Site, asked: Asked) -> Answer:
 
 def show_check(site: Site, asked: Asked) -> Answer:
     """One check: what to open and to record first, its steps, and what to answer."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _check(known, asked)
 
 
 def save_check(site: Site, asked: Asked) -> Answer:
     """Save what a check showed."""
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         sheet = sheet_of(known, asked.parts["check"])
         names = {f.id: f.asks for f in sheet.findings} | {v.id: v.says for v in sheet.values}
         if asked.text("none"):
@@ -101,7 +101,7 @@ def _with_none(asked: Asked, sheet: CheckSheet) -> Asked:
 
 def meanwhile(site: Site, asked: Asked, other: MeanwhileError) -> list[str]:
     """What was entered in another place since the form was made."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as now:
+    with site.job(asked) as now:
         lines = entry_lines(now.case, the_book())
         said = [
             f"{e.says}{f', by {e.by}' if e.by else ''}" for e in lines if e.number in other.numbers

@@ -46,15 +46,14 @@ OWN = "own"  #: the field for a speed and temperature of one's own
 
 def show_note(site: Site, asked: Asked) -> Answer:
     """Ask for a find or a value in words, and list what was entered."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _note(known, asked)
 
 
 def save_note(site: Site, asked: Asked) -> Answer:
     """Save what the words say; where they may mean several things, offer them as a choice."""
-    path = site.folder.path(asked.job)
     words, picked = asked.text("words"), asked.text("meant")
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         if asked.text("withdraw"):
             return _withdraw(site, known, asked)
         if not words:
@@ -127,14 +126,14 @@ def _note(
 
 def show_readings(site: Site, asked: Asked) -> Answer:
     """Ask for gauge readings by circumstance, and list those there are."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         return _readings(known, asked)
 
 
 def save_readings(site: Site, asked: Asked) -> Answer:
     """Save the readings put in."""
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         texts = list(typed_readings(asked))
         if not texts:
             return _readings(known, asked, status=400, faults=(NOTHING,))

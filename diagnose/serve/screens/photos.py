@@ -38,7 +38,7 @@ def _photos(
     site: Site, asked: Asked, step: str, *, status: int = 200, faults: tuple[str, ...] = ()
 ) -> Answer:
     path = site.folder.path(asked.job)
-    with site.diagnoses.of(path) as known:
+    with site.job(asked) as known:
         check = step in the_book().inspections
         return job_screen(
             "photos.html",

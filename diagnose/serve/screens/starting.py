@@ -21,7 +21,7 @@ from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
 
 def show(site: Site, asked: Asked) -> Answer:
     """Predicted pressures in large figures, and a field for each that is read."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         document = _document(known)
         return job_screen(
             "start.html",

@@ -73,7 +73,7 @@ class Slider:
 
 def show(site: Site, asked: Asked) -> Answer:
     """The sliders, and what they come to; with ``partial`` only the latter."""
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         try:
             sliders = _sliders(known, asked.query)
             document = _document(known, asked.query, sliders)
@@ -103,7 +103,7 @@ def draw(site: Site, asked: Asked) -> Answer:
     """The curve before and after."""
     from diagnose.output.html.charts import ON_A_PHONE, curves
 
-    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+    with site.job(asked) as known:
         plot = _document(known, asked.query, _sliders(known, asked.query)).plot
     if plot is None:
         raise NotHereError("There is no such picture: the readings do not fit the circuit.")
