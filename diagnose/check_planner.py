@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -187,9 +187,17 @@ class CheckPlanner:
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""
         how_many = how_many if self.inference.posterior.effort <= MOST_EFFORT else 1
-        shown = [Supposed(f, {f: Observation(State.PRESENT)}) for f in step.findings[:how_many]]
-        nothing = Supposed(None, {f: Observation(State.ABSENT) for f in step.findings})
-        return tuple(self._suppose([*shown, nothing]))
+        key = step.inspection, step.findings[:how_many], len(step.findings)
+        if key not in self._supposed:
+            shown = [Supposed(f, {f: Observation(State.PRESENT)}) for f in step.findings[:how_many]]
+            nothing = Supposed(None, {f: Observation(State.ABSENT) for f in step.findings})
+            self._supposed[key] = tuple(self._suppose([*shown, nothing]))
+        return self._supposed[key]
+
+    @cached_property
+    def _supposed(self) -> dict[Hashable, tuple[Outcome, ...]]:
+        """The outcomes worked out so far: each takes a sweep of its own."""
+        return {}
 
     def either_way(self, finding: Finding) -> dict[str, Outcome]:
         """The outcomes "yes" and "no" of one question; empty where the sum is too large."""

@@ -57,9 +57,13 @@ class CauseGraph:
 
 
 def leading_causes_graph(diagnosis: Diagnosis) -> CauseGraph:
-    """The most probable causes and the strongest evidence for them, on the most probable paths."""
-    ranking = diagnosis.ranking
-    shown = [ranking[0], *(r for r in ranking[1:RIVALS] if r.probability >= LIKELY)]
+    """The most probable causes and the strongest evidence for them, on the most probable paths.
+
+    Of rivals those whose evidence the ranking gives too.
+    """
+    ranking, explained = diagnosis.ranking, diagnosis.reasons.explained
+    rivals = (r for r in ranking[1:RIVALS] if r.cause.id in explained)
+    shown = [ranking[0], *(r for r in rivals if r.probability >= LIKELY)]
     weights = diagnosis.reasons.weights([r.cause.id for r in shown])
     kept: dict[str, None] = {}
     paths: list[tuple[str, ...]] = []

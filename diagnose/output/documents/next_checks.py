@@ -69,8 +69,7 @@ def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[Ch
     The outcomes of the best one are left out where the cause is nearly certain, unless
     ``all_outcomes``.
     """
-    choice = diagnosis.next_check
-    if choice is None or is_confirmed(diagnosis):
+    if is_confirmed(diagnosis) or (choice := diagnosis.next_check) is None:
         return ()
     outcomes: Sequence[Outcome] = ()
     if all_outcomes or not is_settled(diagnosis):

@@ -101,10 +101,12 @@ def review_document(
     """Build the document of a case's review.
 
     ``path``: the case file as typed; ``for_json``: with the outcomes of the next check even where
-    the cause is nearly certain, and without ``still_missing``, which takes the oil circuit;
+    the cause is nearly certain and of a closed job, and without ``still_missing``, which takes the
+    oil circuit;
     ``cause_sets``: with the most probable sets of causes, whose sum is the dearest of all.
     """
     case, reasons, inference = diagnosis.case, diagnosis.reasons, diagnosis.inference
+    closed = ended(case)
     return ReviewDocument(
         case=str(case.path) if case.path else None,
         title=case.job.title,
@@ -125,12 +127,12 @@ def review_document(
         left_out=inference.left_out,
         evidence=inference.evidence,
         log_evidence=inference.posterior.log_evidence,
-        next=next_checks(diagnosis, all_outcomes=for_json),
+        next=next_checks(diagnosis, all_outcomes=for_json) if for_json or not closed else (),
         photos=photo_entries(case.path),
         history=history,
         strip=strip_down(diagnosis),
         path=path,
-        closed=ended(case),
+        closed=closed,
         verdict=run_verdict(diagnosis),
         to_close=works_again(case) and case.closed is None,
         engine=case.layout.says,
