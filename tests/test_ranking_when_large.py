@@ -19,10 +19,10 @@ from diagnose.inference.ordering import (
     LARGE,
     TIES,
     Order,
-    _neighbours,
-    _numbered_anew,
-    _ordered,
     best_order,
+    neighbours,
+    numbered_anew,
+    ordered,
 )
 from tests.support.nets import enumerated
 
@@ -147,12 +147,12 @@ def test_in_an_entangled_case_the_cheapest_of_several_orders_is_taken(seed: int)
     def numbers(order: Order) -> int:
         return sum(2 ** (1 + len(around)) for _, around in order)
 
-    first, _, rest = _ordered(_neighbours(scopes, 60), (1, 0), most=FEW)
-    core = list(_numbered_anew(rest)[1])
-    every = [_ordered(core, mix)[0] for mix in ((1, 0), (2, 1), (3, 1), (4, 1))]
+    first, _, rest = ordered(neighbours(scopes, 60), (1, 0), most=FEW)
+    core = list(numbered_anew(rest)[1])
+    every = [ordered(core, mix)[0] for mix in ((1, 0), (2, 1), (3, 1), (4, 1))]
     if min(map(numbers, every)) > HUGE:
         every += [
-            _ordered(core, mix, tie=tie)[0]
+            ordered(core, mix, tie=tie)[0]
             for tie in TIES
             for mix in ((1, 2), (2, 1), (3, 1), (3, 2))
         ]

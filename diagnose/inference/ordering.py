@@ -23,15 +23,13 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
 
     Weighing whether a sum is affordable and making it ask for the same order.
     """
-    first, _, rest = _ordered(_neighbours(scopes, variables), (1, 0), most=FEW)
-    names = [v for v, around in enumerate(rest) if around]
-    place = {v: i for i, v in enumerate(names)}
-    core = tuple(sum(1 << place[u] for u in _members(rest[v])) for v in names)
+    first, _, rest = ordered(neighbours(scopes, variables), (1, 0), most=FEW)
+    names, core = numbered_anew(rest)
     last = _best_of_core(core)
     return _shared_last(first + [(names[v], tuple(names[u] for u in around)) for v, around in last])
 
 
-def _numbered_anew(graph: list[int]) -> tuple[list[int], tuple[int, ...]]:
+def numbered_anew(graph: list[int]) -> tuple[list[int], tuple[int, ...]]:
     """The variables that are left, and their graph with these numbered from 0."""
     names = [v for v, around in enumerate(graph) if around]
     place = {v: i for i, v in enumerate(names)}
@@ -45,13 +43,13 @@ def _best_of_core(core: tuple[int, ...]) -> Order:
     Sweeps of one case often differ only in those, so the search is made once for all of them.
     """
     graph = list(core)
-    best, least, _ = _ordered(graph, (1, 0))
+    best, least, _ = ordered(graph, (1, 0))
     mixes = [(mix, 1) for mix in ((2, 1), (3, 1), (4, 1))]
     more = [(mix, tie) for tie in TIES for mix in ((1, 2), (2, 1), (3, 1), (3, 2))]
     for tries, worth in ((mixes, LARGE), (more, HUGE)):
         if least > worth:
             for mix, tie in tries:
-                other, effort, _ = _ordered(graph, mix, least, tie)
+                other, effort, _ = ordered(graph, mix, least, tie)
                 if effort < least:
                     best, least = other, effort
     return best
@@ -79,7 +77,7 @@ def _shared_last(order: Order) -> Order:
     return order[:first] + [(v, tuple(left[i + 1 :])) for i, v in enumerate(left)]
 
 
-def _neighbours(scopes: tuple[tuple[int, ...], ...], variables: int) -> list[int]:
+def neighbours(scopes: tuple[tuple[int, ...], ...], variables: int) -> list[int]:
     """The neighbours of every variable, as the bits of a number; 0 for none."""
     neighbours = [0] * variables
     for scope in scopes:
@@ -91,7 +89,7 @@ def _neighbours(scopes: tuple[tuple[int, ...], ...], variables: int) -> list[int
     return neighbours
 
 
-def _ordered(
+def ordered(
     graph: list[int],
     mix: tuple[int, int],
     limit: float = math.inf,
