@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.circuit.budget import budget
 from diagnose.circuit.fixes import UnknownFixError, planned
 from diagnose.circuit.forecast import Forecast, Target, forecast
 from diagnose.circuit.minimum_change import ENOUGH, minimum_change
@@ -189,6 +190,22 @@ def test_a_repair_is_not_called_needless_while_stop_applies() -> None:
 def test_another_target_is_in_the_unit_of_the_job() -> None:
     each = forecast(a_case(readings=("700 rpm, 95 C, 2.4 bar",)), [], engines=12)
     assert re.search(r'--target "[\d.]+ bar"', forecast_brief(forecast_document(each)))
+
+
+def test_a_cooler_found_blocked_is_charged_and_cleared() -> None:
+    """It narrows the way of all oil, so that its repair raises the pressure, most at speed."""
+    low = ("700 rpm, 95 C, 22 psi", "2500 rpm, 95 C, 25 psi")
+    case = a_case(readings=low, more="cooler_found_blocked")
+    drawn = budget(case, engines=12)
+    assert [d.id for d in drawn.findings] == ["cooler_open_share"]
+    idle, cruise = (a.shares[0].mean for a in drawn.accounts)
+    assert cruise > idle > 0
+    each = forecast(case, [], engines=12, plans=[planned("cooler hose")])
+    assert np.mean(each.hot_pressure(each.after, 2500)) > (
+        np.mean(each.hot_pressure(each.before, 2500)) + 5 * PSI
+    )
+    (line,) = forecast_document(each).settings
+    assert line.says.startswith("cooler: open share of the oil cooler and its lines ")
 
 
 def test_a_repair_where_nothing_was_found_may_close_what_nobody_has_found() -> None:

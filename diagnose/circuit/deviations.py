@@ -25,7 +25,9 @@ from diagnose.hydraulics.ranges import FloatArray
 from knowledge.engines.features import DIESEL
 from knowledge.model import Finding, State
 from knowledge.pressure.gauge import runs
+from knowledge.stations.delivery.findings_filter_cut import COOLER_FOUND_BLOCKED
 from knowledge.stations.delivery.findings_galleries import GALLERY_PLUG_FOUND_MISSING
+from knowledge.stations.delivery.quantities import COOLER_OPEN_SHARE
 from knowledge.stations.oil.findings import FUEL_SMELL
 from knowledge.stations.oil.findings_analysis import LAB_FUEL_HIGH
 from knowledge.stations.oil.findings_record import (
@@ -64,6 +66,7 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (GALLERY_PLUG_FOUND_MISSING, "open_hole", 4e-3, 9e-3, False),
     (LAB_FUEL_HIGH, "fuel_share", MOST_FUEL_SHARE.typical, MOST_SMELLED, False),
     (FUEL_SMELL, "fuel_share", LEAST_SMELLED, MOST_SMELLED, False),
+    (COOLER_FOUND_BLOCKED, "cooler_open_share", 0.01, 0.3, False),
 )
 
 
@@ -285,10 +288,10 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
         report = observations.get(finding)
         parameter = CIRCUIT_PARAMETERS[name]
         there = report is not None and report.state is State.PRESENT and name not in taken
-        if parameter.quantity in OF_THE_OIL and (
-            not there or taken & {q.id for q in OF_THE_OIL}  # a measured viscosity includes it
-        ):
-            continue
+        if not there and parameter.quantity in (*OF_THE_OIL, COOLER_OPEN_SHARE):
+            continue  # drawn where it was seen: the draws of others stay as they are
+        if parameter.quantity in OF_THE_OIL and taken & {q.id for q in OF_THE_OIL}:
+            continue  # a measured viscosity includes it
         share = rng.uniform(0.0, 1.0, (n, 1))
         if not there:
             continue

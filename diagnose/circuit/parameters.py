@@ -190,6 +190,7 @@ _ALL = (
     _field(suction.PICKUP_TUBE, field="tube_diameter"),
     _field(suction.SCREEN_OPEN_SHARE),
     _field(delivery.FILTER_BLOCKED),
+    _field(delivery.COOLER_OPEN_SHARE),
     CircuitParameter(
         quantity=delivery.OPEN_HOLE,
         read=lambda e: np.sqrt(4 / np.pi * np.asarray(e.open_orifice_area)),

@@ -18,7 +18,7 @@ from diagnose.hydraulics.engine import Engine
 from knowledge.circuit import conditions as c
 from knowledge.model import Condition
 from knowledge.stations.bearings.quantities import MAIN_CLEARANCE, ROD_CLEARANCE
-from knowledge.stations.delivery.quantities import FILTER_BLOCKED, OPEN_HOLE
+from knowledge.stations.delivery.quantities import COOLER_OPEN_SHARE, FILTER_BLOCKED, OPEN_HOLE
 from knowledge.stations.pump.quantities import (
     PUMP_COVER_HOLLOW,
     PUMP_DISPLACEMENT,
@@ -47,6 +47,7 @@ _OF = {
     PICKUP_TUBE.id: c.SUCTION_THROTTLED,
     SCREEN_OPEN_SHARE.id: c.SUCTION_THROTTLED,
     FILTER_BLOCKED.id: c.FLOW_RESTRICTED,
+    COOLER_OPEN_SHARE.id: c.FLOW_RESTRICTED,
 }
 
 

@@ -132,6 +132,7 @@ class Engine:
     passage_diameter: Floats  #: pump to gallery [m]
     passage_k: Floats  #: sum of its loss coefficients [1]
     passage_length: Floats = 0.0  #: [m]
+    cooler_open_share: Floats = 1.0  #: of the cooler and its lines, which all oil passes [1]
 
     pickup_gap: Floats = 9.5e-3  #: rim to sump floor [m]
     pickup_rim: Floats = 0.065  #: diameter [m]

@@ -80,10 +80,11 @@ class Network:
         """Pressure lost from pump to gallery [Pa]."""
         e = self.engine
         element = e.filter_resistance * e.filter_blocked
+        bore = e.passage_diameter * np.sqrt(e.cooler_open_share)
         return (
             passage.filter_drop(q, self.mu, element, e.filter_bypass, e.filter_bypass_override)
-            + passage.fitting_drop(q, self.rho, e.passage_diameter, e.passage_k)
-            + passage.pipe_drop(q, self.mu, self.rho, e.passage_diameter, e.passage_length)
+            + passage.fitting_drop(q, self.rho, bore, e.passage_k)
+            + passage.pipe_drop(q, self.mu, self.rho, bore, e.passage_length)
         )
 
     def relief_flow(self, p: Floats) -> Floats:

@@ -16,7 +16,7 @@ from knowledge.stations.bearings import causes as bearings
 from knowledge.stations.bearings.quantities import MAIN_CLEARANCE, ROD_CLEARANCE
 from knowledge.stations.delivery import causes as delivery
 from knowledge.stations.delivery import causes_galleries as galleries
-from knowledge.stations.delivery.quantities import FILTER_BLOCKED, OPEN_HOLE
+from knowledge.stations.delivery.quantities import COOLER_OPEN_SHARE, FILTER_BLOCKED, OPEN_HOLE
 from knowledge.stations.oil import causes as oil
 from knowledge.stations.oil import causes_contamination as contamination
 from knowledge.stations.oil.quantities import FUEL_SHARE, VISCOSITY_AT_100C
@@ -191,6 +191,14 @@ OIL_FILTER = Fix(
     places=(Access.FILTER_OFF,),
     minutes=5,
 )
+COOLER = Fix(
+    id="cooler",
+    says="oil cooler and its hoses cleared or renewed",
+    also=("oil cooler", "cooler hose", "oil hose", "hoses", "cooler line"),
+    rights={COOLER_OPEN_SHARE: delivery.OIL_COOLER_BLOCKED},
+    places=(Access.DRAINED,),
+    minutes=45,
+)
 PICKUP = Fix(
     id="pickup",
     says="pickup and screen put right",
@@ -234,6 +242,7 @@ ALL = (
     RELIEF,
     OIL,
     OIL_FILTER,
+    COOLER,
     PICKUP,
     COVER,
     PUMP,

@@ -274,6 +274,7 @@ NOT_NAMED = (
     "crank_exit_radius",
     "film_rise",
     "filter_blocked",
+    "cooler_open_share",
     "passage_k",
     "other_leak",
     "pump_drive_ratio",

@@ -98,6 +98,7 @@ COOLER_SHUT = Fault(
     origins=(causes.OIL_COOLER_BLOCKED,),
     source=COMMON_PRACTICE,
     states=(conditions.FLOW_RESTRICTED,),
+    costs=(quantities.COOLER_OPEN_SHARE,),
 )
 FILTER_DRAINS_BACK = Fault(
     id="filter_drains_back",

@@ -11,6 +11,14 @@ FILTER_BLOCKED = Quantity(
     plausible=(0.2, 1000.0),
     source=JUDGEMENT,
 )
+COOLER_OPEN_SHARE = Quantity(
+    id="cooler_open_share",
+    says="open share of the oil cooler and its lines",
+    dimension="fraction",
+    plausible=(0.002, 1.0),
+    unit="%",
+    source=JUDGEMENT,
+)
 OPEN_HOLE = Quantity(
     id="open_hole",
     says="bore of a hole that should be plugged",
