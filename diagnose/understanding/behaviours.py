@@ -152,6 +152,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "5 psi once it was good and warm": [],
         "oil light on. Shut off after 15 seconds": ["behaviour lamp"],
         "pulled the motor because of a knock": ["behaviour knock"],
+        "oil light is still flickering at idle": ["behaviour unsteady idle"],
+        "it dropped a valve seat, oil pressure is fine at idle": ["behaviour normal idle"],
         "grounded the wire and the needle swings to full scale": [],
         "ground the wire and it goes to zero": [],
         "fitted a new oil pump. Now the gauge is at zero": ["behaviour none work"],
@@ -272,7 +274,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     match value:
         case Circumstance():
             denied = any(line.word(k) in DENY for k in range(mark.first - 2, mark.first))
-            denied = denied or (head.mark.value is Shows.UNSTEADY and _is_steady(line, mark))
+            denied = denied or (head.mark.value is Shows.UNSTEADY and _is_steady(line, head, mark))
             into = head.never if denied and line.tokens else head.during
             other = head.during if denied else head.never
             if value.value in other:
@@ -293,9 +295,10 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     head.used.append((line, mark))
 
 
-def _is_steady(line: Line, mark: Mark[object]) -> bool:
-    """Whether it is said to be steady then: "bounces at 2200 rpm, steady at idle"."""
-    return any(line.word(k) in STEADY for k in range(mark.first - 2, mark.first))
+def _is_steady(line: Line, head: Head, mark: Mark[object]) -> bool:
+    """Whether it is said to be steady then: "bounces at 2200, steady at idle", no "still bounces"."""
+    first = head.mark.last if head.line is line and head.mark.first < mark.first else 0
+    return any(line.word(k) in STEADY for k in range(max(first, mark.first - 2), mark.first))
 
 
 def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]]) -> None:

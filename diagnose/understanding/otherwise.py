@@ -6,7 +6,7 @@ import re
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.other_things import AND_WARM, JUMPED, OF_SPEED, SHUT, UPWARDS
+from knowledge.lexicon.other_things import AND_WARM, JUMPED, OF_SPEED, PARTS_DROPPED, SHUT, UPWARDS
 from knowledge.reports.words import Shows
 
 _LEAST_SPEED = 200.0  #: a figure from this on is a speed of the engine, no pressure (judgement)
@@ -22,7 +22,8 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
     match mark.value:
         case Shows.LOW | Shows.LOST | Shows.FALLING:
             subject = {line.word(mark.first), line.word(mark.first - 1)} & OF_SPEED
-            return bool(subject) and _names_a_speed(line, mark)
+            dropped = after[0] in ("a", "an") and after[1] in PARTS_DROPPED
+            return dropped or (bool(subject) and _names_a_speed(line, mark))
         case Shows.UNSTEADY:
             said = {line.word(k) for k in range(mark.first, mark.last)}
             up = {after[0], line.word(mark.last - 1)} & UPWARDS

@@ -54,6 +54,10 @@ OF_SPEED = frozenset(["idle", "idles", "revs", "rpm", "tickover", "it", "and", "
 #: before "from 8 to 17": the pressure was raised once, and does not waver
 JUMPED = frozenset(["jumped"])
 UPWARDS = frozenset(["from", "to", "up"])
+#: behind "it dropped a": it came off
+PARTS_DROPPED = frozenset(
+    ["valve", "liner", "guide", "seat", "rod", "cylinder", "collet", "pushrod"]
+)
 #: begin what somebody did, where no engine is named before: "Shut off after 15 seconds"
 SHUT = frozenset(["shut", "switched", "turned"])
 #: behind "good and": how hot it is

@@ -19,7 +19,10 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
         "press alarm warning light shutdown switch the to into onto over my a pipe "
         "pressure oil reading through past from"
     ),
-    "dipstick_dry": _set("the"),
+    "dipstick_dry": _set("the on of fuel"),
+    "tank_empties_running": _set("on of fuel"),
+    "stood_in_frost": _set("rods mains shells bearings crank thou but"),
+    "oil_very_cold": _set("rods mains shells bearings crank thou but"),
     "several_alike": _set("engine motor block model unit make"),
     "lamp_dead_with_key_on": _set("off"),
     "clatters_only_at_high_revs": _set("in within after quickly fast slowly straight fine ok"),
@@ -37,7 +40,10 @@ PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oili
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
     "engine_ran_hot": _set("smoked smokes smoking oil pressure when whenever once until if"),
-    "dipstick_dry": _set("like if though spins spun turns"),
+    "dipstick_dry": _set(
+        "like if though spins spun turns tensioner filter line cooler turbo pipe gearbox box lifter lifters "
+        "rocker rockers axle diff steering"
+    ),
     "filter_found_loose": _set("cracked crack broke break got get spun knocked undid twisted"),
     "earlier_breakage": _set(
         "sender senders sensor sensors gauge gauges switch filter battery alternator"
@@ -76,8 +82,8 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "fuel petrol gasoline gas coolant water antifreeze air brake hydraulic exhaust vacuum steering"
     ),
     "rod_through_block": _set("oil dowel bolt drain feed plug stud"),
-    "stood_in_frost": _set("needle gauge sits reads rests pointer goes"),
-    "oil_very_cold": _set("needle gauge sits reads rests pointer goes"),
+    "stood_in_frost": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
+    "oil_very_cold": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
     "dipstick_low": _set(
         "reads reading shows swings pressure gauge needle pointer idle idles tickover antifreeze coolant water "
         "radiator fuel header switch shutdown says"

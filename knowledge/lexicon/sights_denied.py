@@ -6,6 +6,7 @@ _GOOD = "good|fine|ok|okay|sound|tested|perfect|clean|tight|intact|alright|right
 _CHECKED = "check|checks|checked|tests|tested|test|proved|proves|proven|look|looks|looked|is|are|was|were|all|out|found|seem|seems|verified|confirmed"
 #: look like a sight and are none: of an earlier time, of no weight, of another thing
 SIGHTS_NOTHING: tuple[str, ...] = (
+    "high|hi pressure oil? pump was|is|got|has|and|,? been? replaced|changed|renewed|injectors|icp|leaking|rebuilt",
     "at|on|to|of the engine : normal|fine|good|ok",
     "oil down|up the|my|its|one|both back|side|sides|road|front|block|hill|drain|tube|leg|boss|filter|plug|holes|bore|bores|feed|neck|filler|gallery",
     "ran|run|running|runs|was|drove very|perfectly|really|absolutely? well|fine|good|great|ok|okay|normally|perfectly|perfect|flawlessly|lovely|sweet|strong|beautifully ,? for|until|till|then|before|up|and",

@@ -313,7 +313,7 @@ OTHER_SIDE = (
 OTHER_PRESSURE = (
     "tyre|tyres|tire|tires",
     "compression|boost|vacuum",
-    "@pressure|@number|@range is|was|as|are? expected|specified|required|recommended",
+    "@pressure|@number|@range is|was|as|are? the|a? expected|specified|required|recommended|minimum|spec|limit",
     "brake|coolant|radiator|fuel|rail|manifold|crankcase|cylinder pressure",
 )
 #: back to the engine in question

@@ -210,7 +210,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "distributor|dizzy|tang|shaft|drive + @not_down|not_down|not_in_the_slot|@not_in_the_slot|@not_engage|@not_engaged|@not_engaging|not_engaging|not_seated|@not_dropped|not_all_the_way|@not_mesh + pump|slot|shaft|pump_shaft|drive|way - seal|cap",
     ),
     "pump_bolts_loose": (
-        "pump + hanging|hanging_on|one_bolt|dangling|loose|@not_tight|forgot_to_tighten|forgotten_to_tighten|never_tightened|@not_torqued|finger_tight + bolt|bolts|by|pump|tighten|only|nuts|them|tight - water|fuel|vacuum|cover|steering|relief|belt|pickup",
+        "pump + hanging|hanging_on|one_bolt|dangling|loose|@not_tight|forgot_to_tighten|forgotten_to_tighten|never_tightened|@not_torqued|finger_tight + bolt|bolts|by|pump|tighten|only|nuts|them|tight - union|pipe|line|hose|water|fuel|vacuum|cover|steering|relief|belt|pickup",
     ),
     "mount_gasket_missing": (
         "no|without|missing|forgot|forgotten|never_put|left_out|@not + gasket|o_ring|oring|o-ring|seal|paper + pump + block|bolts|fitted|between|base|in|mount|mating - fuel|water|vacuum|cover|pickup|leak|new|torn|blown",
