@@ -29,6 +29,7 @@ from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from diagnose.ids import normal_id
 from knowledge.book import Book
 from knowledge.card import CardFigure, Form, Section
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.units import DIMENSIONS
 
 _HEADS = {
@@ -87,7 +88,7 @@ def figures_of(case: Case, book: Book) -> dict[str, str]:
     found = {"name": engine.name, "layout": engine.layout}
     if is_grade(engine.oil):
         found["oil"] = engine.oil
-    found = {k: v for k, v in found.items() if v and v != "unknown"}
+    found = {k: v for k, v in found.items() if v and v != UNKNOWN.id}
     for figure in book.card_figures.values():
         least, most = (
             engine.limits.get(limit.id, "") if limit else ""

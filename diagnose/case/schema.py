@@ -20,6 +20,7 @@ from pydantic import (
 
 from diagnose.errors import nearest, nearest_word, plain
 from diagnose.ids import normal_id
+from knowledge.engines.layouts import UNKNOWN
 
 VERSION = 1
 LONGEST = 10_000  #: characters of one free text
@@ -55,7 +56,7 @@ class Job(Table):
 class Engine(Table):
     """``[engine]``: a layout by name, and what differs from it."""
 
-    layout: Id = "unknown"
+    layout: Id = UNKNOWN.id
     profile: Id | None = None
     card: Word | None = None  #: file of the engine's card, beside this one
     name: Text = ""
@@ -73,7 +74,7 @@ class CardEngine(Table):
 
     name: Text = ""
     manual: Text = ""
-    layout: Id = "unknown"
+    layout: Id = UNKNOWN.id
     profile: Id | None = None
     aircraft: bool | None = None
     has: list[Id] = []

@@ -25,6 +25,7 @@ from diagnose.entry.questions import (
 from diagnose.entry.trials import TrialInput
 from diagnose.entry.withdrawing import withdrawal
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Stage
 
 _TOLD, _OUTSIDE = Stage.KNOWN.value, Stage.OUTSIDE.value
@@ -59,9 +60,9 @@ def engine_fields(question: EngineQuestion, answer: Picked) -> EngineQuestion | 
         if len(kind.layouts) > 1:
             return EngineQuestion("Which of these?", question.kinds, kind)
     if kind is None:
-        return {"layout": "unknown"}
+        return {"layout": UNKNOWN.id}
     if place is None:
-        return {"layout": "unknown", "has": list(kind.has) or None}
+        return {"layout": UNKNOWN.id, "has": list(kind.has) or None}
     return {"layout": kind.layouts[place][0]}
 
 

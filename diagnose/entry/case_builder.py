@@ -26,6 +26,7 @@ from diagnose.entry.readings import parse_baseline, parse_reading
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from knowledge.book import Book, the_book
+from knowledge.engines.layouts import UNKNOWN
 
 _METHOD: dict[type[FactInput], str] = {
     FindingInput: "finding",
@@ -61,7 +62,7 @@ class CaseBuilder:
         opened: date | None = None,
         by: str = "",
         note: str = "",
-        layout: str = "unknown",
+        layout: str = UNKNOWN.id,
         profile: str | None = None,
         card: str | PathLike[str] | None = None,
         has: Sequence[str] = (),

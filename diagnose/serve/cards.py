@@ -11,6 +11,7 @@ from diagnose.case.case import Case
 from diagnose.errors import FileError, UsageError
 from diagnose.serve.folder import as_file_name
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 
 CARDS = "cards"  #: the folder of new cards
 MOST_LISTED = 200
@@ -39,7 +40,7 @@ def cards_in(root: Path, book: Book) -> list[CardLine]:
                 except FileError:
                     continue
                 layout = book.layouts.get(card.engine.layout)
-                says = layout.says if layout and layout.id != "unknown" else ""
+                says = layout.says if layout and layout is not UNKNOWN else ""
                 file = path.relative_to(root).as_posix()
                 found.append(
                     CardLine(

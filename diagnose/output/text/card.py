@@ -8,6 +8,7 @@ from pathlib import PurePath
 
 from diagnose.output.documents.card import CardDocument, CardEntry
 from diagnose.output.lines import labelled, together, wrapped
+from knowledge.engines.layouts import UNKNOWN
 
 MOST_MISSING = 4  #: shown unless all are asked for
 MOST_SAID = 110  #: characters of a table's figures, unless all are asked for
@@ -18,7 +19,7 @@ SHORT, WIDE = 12, 25  #: columns of a table's name, of a figure's id
 def card_text(document: CardDocument, *, full: bool = False) -> str:
     """Return the card as lines for a terminal; ``full``: every figure that is missing."""
     of = f"{document.filled} of {document.possible} figures"
-    kind = "" if document.layout == "unknown" else f" ({document.layout})"
+    kind = "" if document.layout == UNKNOWN.id else f" ({document.layout})"
     head = wrapped(f"Card of {document.name}{kind}: {of}")
     if document.manual:
         head += wrapped(f"from {document.manual}", 2)

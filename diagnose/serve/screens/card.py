@@ -32,6 +32,7 @@ from diagnose.serve.screens.job import typed_in
 from diagnose.serve.site import Site, fault_lines, job_screen
 from knowledge.book import the_book
 from knowledge.card import CardFigure, Form, Section
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.units import DIMENSIONS, unit_named
 
 MOST_WANTED = 5  #: of the missing figures that the first screen asks for
@@ -242,7 +243,7 @@ def _written(card: Card) -> dict[str, str]:
 
 def _layout(card: Card) -> str:
     layout = card.engine.layout
-    return "" if layout == "unknown" else layout
+    return "" if layout == UNKNOWN.id else layout
 
 
 def _check(now: Card, given: Mapping[str, str], was: Mapping[str, str], *, insist: bool) -> None:
@@ -299,7 +300,7 @@ def _card(
         card=document,
         about=_written(card),
         file=file.relative_to(root).as_posix() if root in file.parents else file.name,
-        layouts=[(x.id, x.says) for x in book.layouts.values() if x.id != "unknown"],
+        layouts=[(x.id, x.says) for x in book.layouts.values() if x is not UNKNOWN],
         sound=[(f"{SOUND}{i}", b.written) for i, b in enumerate(document.baseline)],
         another=f"{SOUND}{len(document.baseline)}",
         sound_says=(SOUND_SAYS, SOUND_WHERE),
