@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from diagnose.asked_already import asked_already, senseless
@@ -37,6 +37,10 @@ class CheckPlanner:
 
     inference: CaseInference
     may_run: bool  #: whether checks may run the engine
+    #: the outcomes worked out so far, by findings and how many of them: each takes a sweep of its own
+    _supposed: dict[tuple[tuple[Finding, ...], int], tuple[Outcome, ...]] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
     gauge_next: bool = False  #: whether it may be started to read a trusted gauge
 
     @cached_property
@@ -187,17 +191,12 @@ class CheckPlanner:
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""
         how_many = how_many if self.inference.posterior.effort <= MOST_EFFORT else 1
-        key = step.inspection, step.findings[:how_many], len(step.findings)
+        key = step.findings, how_many
         if key not in self._supposed:
             shown = [Supposed(f, {f: Observation(State.PRESENT)}) for f in step.findings[:how_many]]
             nothing = Supposed(None, {f: Observation(State.ABSENT) for f in step.findings})
             self._supposed[key] = tuple(self._suppose([*shown, nothing]))
         return self._supposed[key]
-
-    @cached_property
-    def _supposed(self) -> dict[Hashable, tuple[Outcome, ...]]:
-        """The outcomes worked out so far: each takes a sweep of its own."""
-        return {}
 
     def either_way(self, finding: Finding) -> dict[str, Outcome]:
         """The outcomes "yes" and "no" of one question; empty where the sum is too large."""
