@@ -247,3 +247,18 @@ def test_a_reading_given_again_counts_once() -> None:
     direct = replace(first, gauge=Gauge.DIRECT)
     higher = replace(first, pressure=first.pressure + 5 * PSI)
     assert usable([first, direct, higher]) == (first, direct, higher)
+
+
+@pytest.mark.parametrize(
+    ("layout", "nearest"),
+    [("skew_gear_four", False), ("unknown", False), ("skew_gear_six", True)],
+)
+def test_figures_of_another_layout_are_called_the_nearest(layout: str, nearest: bool) -> None:
+    """A straight six has no circuit of its own; it is not called a four."""
+    text = (
+        f'schema = 1\n[engine]\nlayout = "{layout}"\n'
+        '[[reading]]\nno = 1\nrpm = "700 rpm"\noil = "90 C"\npressure = "6 psi"\n'
+    )
+    case = from_text(text, None, BOOK)
+    document = survey_document(survey(case, BOOK), case)
+    assert document.circuit.startswith("the nearest in figures") is nearest

@@ -314,3 +314,15 @@ def test_a_file_that_is_not_there_is_not_taken_for_any_other(tmp_path: Path) -> 
     (tmp_path / "bike.toml").write_text("schema = 1\n", "utf-8")
     assert "did you mean" not in call("review", tmp_path / "nofile.toml").err
     assert "bike.toml" in call("review", tmp_path / "bikes.toml").err
+
+
+@pytest.mark.parametrize("words", [("-", "5 psi at idle"), ("-",)])
+def test_a_dash_is_no_name_of_a_case(
+    words: tuple[str, ...], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It is the standard input elsewhere; no file of that name is made."""
+    monkeypatch.chdir(tmp_path)
+    done = call("tell", *words, answers="5 psi at idle")
+    assert done.code == 2
+    assert "a dash is no name of a case" in " ".join(done.err.split())
+    assert list(tmp_path.iterdir()) == []

@@ -18,6 +18,8 @@ from diagnose.errors import CannotWriteError, UsageError
 PATIENCE = 30.0  #: seconds to wait for another command that is writing
 _PREFIX, _SUFFIX = ".diagnose-", ".new"
 NO_FOLDER = "there is no such folder"
+DASH = Path("-")  #: elsewhere the standard input; a file of that name is one by mistake
+NO_NAME = "a dash is no name of a case; without words, the standard input is read by itself"
 #: what file systems without such locks answer: there the rename alone keeps files whole
 NO_LOCKS = (errno.ENOLCK, errno.EBADF, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS)
 
@@ -34,6 +36,8 @@ class Place:
 @contextlib.contextmanager
 def locked(path: Path) -> Iterator[Place]:
     """Hold the lock on the folder the file is really in. Raises CannotWriteError."""
+    if path == DASH:
+        raise _cannot(path, NO_NAME)
     target = Path(os.path.realpath(path))
     if os.path.islink(target):
         raise _cannot(path, "its links lead in a circle")

@@ -11,6 +11,7 @@ from typing import Any
 
 from diagnose.case.card import is_grade
 from diagnose.case.case import Case
+from diagnose.case.disk import DASH, NO_NAME
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
 from diagnose.case.writing import Fields, NewEntry, append_by, append_oil, start
@@ -74,6 +75,8 @@ def understand(path: Path, text: str, book: Book) -> Account:
     if wanted != wanted.encode("utf-8", "replace").decode("utf-8"):
         raise UsageError(f"'{plain(wanted, 40)}' is no UTF-8 text")
     is_new = not os.path.lexists(path)
+    if is_new and path == DASH:
+        raise UsageError(f"'-': {NO_NAME}")
     case = None if is_new else load(path, book)
     has = {} if case is None else _written_once(case)
     understanding = understood(wanted, book, has)

@@ -45,6 +45,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
 @reader(
     {
         "pressure drops at idle when hot": ["behaviour low idle, hot"],
+        "almost no pressure at idle when hot": ["behaviour none idle, hot"],
+        "practically nothing on the gauge at idle": ["behaviour none idle"],
         "oil light flickers in left hand bends": ["behaviour unsteady bends"],
         "engine sat for 3 years, no oil pressure": ["behaviour none standing"],
         "parked up for years, low oil pressure": ["behaviour low standing"],
@@ -273,7 +275,9 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     value = mark.value
     match value:
         case Circumstance():
-            denied = any(line.word(k) in DENY for k in range(mark.first - 2, mark.first))
+            own = range(head.mark.first, head.mark.last) if line is head.line else range(0)
+            lead = (k for k in range(mark.first - 2, mark.first) if k not in own)
+            denied = any(line.word(k) in DENY for k in lead)  # not the "no" of "no pressure"
             denied = denied or (head.mark.value is Shows.UNSTEADY and _is_steady(line, head, mark))
             into = head.never if denied and line.tokens else head.during
             other = head.during if denied else head.never

@@ -21,6 +21,7 @@ _BACK = frozenset(["before", "prior"])
 #: end a clause of few words that says what was
 _ONCE = frozenset(["before", "previously", "originally", "formerly", "beforehand"])
 _SHORT = 6
+_BESIDE = 5  #: words from a pressure to what it was
 #: after "and": what was goes on
 _STILL_THEN = frozenset(
     ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
@@ -57,6 +58,8 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
         words = tokens[clause.first : clause.last]
         if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
             yield clause.first, clause.last
+        if (at := _was_beside(tokens, clause)) is not None:
+            yield at, clause.last
         if (at := _was_then(sentence, clause)) is not None:
             yield at, clause.last
         if _ends_before(words):
@@ -107,6 +110,17 @@ def _ends_before(words: Sequence[Token]) -> bool:
 def _may_be_read(token: Token) -> bool:
     """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
     return token.is_figure and "volume" not in token.kinds
+
+
+def _was_beside(tokens: Sequence[Token], clause: Clause) -> int | None:
+    """Where "was 25" stands straight behind a pressure of now: "hot idle 10 psi was 25"."""
+    for k in range(clause.first + 1, clause.last - 1):
+        if tokens[k].word != "was" or not _may_be_read(tokens[k + 1]):
+            continue
+        before = tokens[max(clause.first, k - _BESIDE) : k]
+        if any("pressure" in t.kinds for t in before):
+            return k
+    return None
 
 
 def _was_then(sentence: Sentence, clause: Clause) -> int | None:

@@ -18,7 +18,8 @@ _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
 #: what shows, by what is said
 SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NONE: (
-        "no|zero oil? pressure",
+        "almost|nearly|practically|virtually? no|zero oil? pressure",
+        "almost|nearly|practically|virtually nothing|zero|nil on the? gauge|dial|clock",
         f"{_P} is|was|almost|practically|virtually|pretty|near|much|quite|all|but? nonexistent|non-existent|non-existant",
         f"{_P} is|was|almost|practically|virtually? non existent|existant",
         f"{_P} near|almost|nearly zero|nothing",

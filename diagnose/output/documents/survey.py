@@ -111,7 +111,7 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
         read_next=_next_reading(survey.further, survey, scale) if survey.further else None,
         baseline_missed_psi=missed,
         title=case.job.title,
-        circuit=survey.profile.says,
+        circuit=_circuit(survey, case),
         scale=scale,
         plots=tuple(_plot(c, survey, scale) for c in survey.curves),
         may_run=may_run,
@@ -120,6 +120,15 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
         in_short=_in_short(survey),
         not_weighed=survey.not_weighed,
     )
+
+
+def _circuit(survey: Survey, case: Case) -> str:
+    """Whose typical dimensions they are; of another layout, that it is the nearest in figures."""
+    profile = survey.profile
+    own = case.engine.profile is not None or case.layout.id in profile.layouts[:1]
+    if own or case.layout is UNKNOWN:
+        return profile.says
+    return f"the nearest in figures to this layout: {profile.says}"
 
 
 def _in_short(survey: Survey) -> str:
