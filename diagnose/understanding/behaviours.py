@@ -46,7 +46,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
     {
         "pressure drops at idle when hot": ["behaviour low idle, hot"],
         "almost no pressure at idle when hot": ["behaviour none idle, hot"],
-        "practically nothing on the gauge at idle": ["behaviour none idle"],
+        "almost nothing on the gauge at idle": ["behaviour none idle"],
         "oil light flickers in left hand bends": ["behaviour unsteady bends"],
         "engine sat for 3 years, no oil pressure": ["behaviour none standing"],
         "parked up for years, low oil pressure": ["behaviour low standing"],
