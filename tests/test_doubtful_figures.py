@@ -29,3 +29,16 @@ def test_a_value_far_off_its_limit_is_doubted(words: str, doubted: bool, tmp_pat
     out = " ".join(call("record", str(case), words)[1].split())
     assert "the limit of" in out
     assert ("check the figure and its unit" in out) is doubted
+
+
+def test_values_of_several_bearings_name_each_and_the_limit_once(tmp_path: Path) -> None:
+    """The source stands with the first; the others say by how much."""
+    case = tmp_path / "job.toml"
+    case.write_text("schema = 1\n", "utf-8")
+    out = call("record", str(case), "main 1 .0038, main 2 .0040, main 3 .0020 in").out
+    lines = out.splitlines()
+    assert [f"main_clearance, main {n}: " in out for n in (1, 2, 3)] == [True] * 3
+    assert out.count("Engine Builder") == 1
+    second = next(i for i, line in enumerate(lines) if "main 2: " in line)
+    assert lines[second + 1].split() == "over the limit of 0.0035 in by 0.0005".split()
+    assert lines[second + 3].split() == ["within", "limits"]

@@ -145,7 +145,8 @@ def entry_text(kind: str, fields: Fields) -> str:
     sure = fields.get("sure")
     sureness = f", {percent(float(str(sure)))} sure" if sure is not None else ""
     replaced = f", replaces {fields['replaces']}" if fields.get("replaces") else ""
-    return f"{what}: {value}{sureness}{replaced}"
+    place = f", {fields['where']}" if fields.get("where") else ""
+    return f"{what}{place}: {value}{sureness}{replaced}"
 
 
 def _reading(fields: Fields) -> str:

@@ -12,6 +12,7 @@ from diagnose.signoff.judging import NO_FIGURE, OWN, EngineFigures, figures, jud
 from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
+from knowledge.model import Measure
 from knowledge.units import DIMENSIONS, LENGTH, Dimension, show, unit_in, unit_named
 
 NO_LIMIT = "no limit in the book; the engine maker's figure decides"
@@ -25,6 +26,7 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
     """Return the verdict on each new value and reading, by the number of its entry."""
     first, after = saved.first_number, saved.after
     found: dict[int, str] = {}
+    named: set[Measure] = set()  # whose limits and sources were said
     for measured in after.measurements:
         if measured.entry.no >= first:
             unit = unit_in(measured.entry.value or "", DIMENSIONS[measured.measure.dimension])
@@ -35,7 +37,10 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             own = after.card.values.get(quantity.id) if after.card else None
             if own is not None and own.middle is not None:
                 nothing = _beside(measured.value, own.middle, dimension, unit)
-            found[measured.entry.no] = _sentence(every, dimension, unit) if every else nothing
+            again = measured.measure in named
+            said = _sentence(every, dimension, unit, brief=again) if every else nothing
+            found[measured.entry.no] = said
+            named.add(measured.measure)
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
             answer = judged(work.task, work, EngineFigures.of(after))
@@ -59,27 +64,37 @@ def _beside(value: float, own: float, dimension: Dimension, unit: str | None) ->
     return f"should be {shown(own, dimension, unit)} ({OWN.title}){by}"
 
 
-def _sentence(every: Sequence[Sequence[Bound]], dimension: Dimension, unit: str | None) -> str:
-    """The limit that is broken and by how much; else each limit the value keeps."""
+def _sentence(
+    every: Sequence[Sequence[Bound]],
+    dimension: Dimension,
+    unit: str | None,
+    *,
+    brief: bool = False,
+) -> str:
+    """The limit that is broken and by how much; else each limit the value keeps.
+
+    ``brief``: without limits kept and sources, which stand with another value already.
+    """
     for bounds in every:
         if bounds[0].broken:
-            return _broken(bounds, dimension, unit)
+            return _broken(bounds, dimension, unit, brief=brief)
+    if brief:
+        return "within limits"
     kept = "; ".join(_kept(bounds, dimension, unit) for bounds in every)
     return kept if kept.startswith("should be") else f"within limits: {kept}"
 
 
-def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> str:
+def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None, *, brief: bool) -> str:
     first = bounds[0]
     by = _by(first.beyond, dimension, unit)
-    says = (
-        f"{_PAST[first.limit.side]} the limit of {shown(first.figure, dimension, unit)} by {by} "
-        f"({_named(first)})"
-    )
+    says = f"{_PAST[first.limit.side]} the limit of {shown(first.figure, dimension, unit)} by {by}"
+    if not brief:
+        says += f" ({_named(first)})"
     if first.near:
         says += ", within the measuring error"
     if _is_far(first):
         says += "; so far off is rare: check the figure and its unit"
-    if passing := [b for b in bounds[1:] if not b.broken]:
+    if not brief and (passing := [b for b in bounds[1:] if not b.broken]):
         other = passing[0]
         says += (
             f"; within the {shown(other.figure, dimension, unit)} of another source "
