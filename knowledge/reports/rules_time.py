@@ -35,6 +35,12 @@ PART_OF_A_RUN = LATE | FAST | {C.HOT, C.IDLE}
 #: after these a loss "at the start" is one that has not come right since
 NEVER_SINCE = (Since.WORK, Since.OIL_CHANGE, Since.STANDING)
 
+GONE_SOON_AFTER_STANDING = Behaviour(
+    Shows.LOW,
+    frozenset({C.STANDING}),
+    course=frozenset({Course.RECOVERED}),
+    since=Since.STANDING,
+)
 SUDDEN_LOSS = Behaviour(Shows.LOST, onset=Onset.SUDDEN)
 LOSS = Behaviour(Shows.LOST)
 SLOW_DECLINE = Behaviour(Shows.LOW, onset=Onset.GRADUAL)
@@ -159,6 +165,7 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
     matches=[
         example(behaviours=[Behaviour(Shows.SLOW)]),
         example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.STANDING}), lasts=12.0)]),
+        example(behaviours=[GONE_SOON_AFTER_STANDING]),
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LAMP)]),
@@ -169,7 +176,8 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
 def slow_at_the_start(known: Known) -> Conclusions:
     """Pressure slow to build at a start, and how slow."""
     for b in shown(known, Shows.SLOW, *LOSSES):
-        if b.shows is not Shows.SLOW and (not within(b, AT_FIRST) or b.since in NEVER_SINCE):
+        stays = b.since in NEVER_SINCE and Course.RECOVERED not in b.course
+        if b.shows is not Shows.SLOW and (not within(b, AT_FIRST) or stays):
             continue
         if b.lasts is not None and b.lasts >= TEN_SECONDS:
             yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)

@@ -197,14 +197,22 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
 
 @rule(
     source=sources.DIESEL_WORKSHOP_2015,
-    matches=[example(patterns.GAUGE_READS_LOW), example(patterns.GAUGE_READS_ZERO)],
-    non_matches=[example(patterns.GAUGE_READS_HIGH), example(lacks=[patterns.GAUGE_READS_LOW])],
+    matches=[
+        example(patterns.GAUGE_READS_LOW),
+        example(patterns.GAUGE_READS_ZERO),
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({Circumstance.COLD}))]),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_HIGH),
+        example(lacks=[patterns.GAUGE_READS_LOW]),
+        example(behaviours=[Behaviour(Shows.HIGH, frozenset({Circumstance.COLD}))]),
+    ],
 )
 def low_is_never_cold_oil(known: Known) -> Conclusions:
-    """A low or dead gauge is not a cold-oil reading."""
-    for reading in (patterns.GAUGE_READS_LOW, patterns.GAUGE_READS_ZERO):
-        if known.has(reading):
-            yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)
+    """A low or dead gauge is not a cold-oil reading, however short it was low."""
+    reported = any(b.shows in (Shows.LOW, Shows.NONE, Shows.LOST) for b in known.behaviours())
+    if reported or known.has(patterns.GAUGE_READS_LOW) or known.has(patterns.GAUGE_READS_ZERO):
+        yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)
 
 
 @rule(
