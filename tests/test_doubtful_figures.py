@@ -40,5 +40,5 @@ def test_values_of_several_bearings_name_each_and_the_limit_once(tmp_path: Path)
     assert [f"main_clearance, main {n}: " in out for n in (1, 2, 3)] == [True] * 3
     assert out.count("Engine Builder") == 1
     second = next(i for i, line in enumerate(lines) if "main 2: " in line)
-    assert lines[second + 1].split() == "over the limit of 0.0035 in by 0.0005".split()
+    assert " ".join(lines[second + 1].split()) == "over the limit of 0.0035 in by 0.0005"
     assert lines[second + 3].split() == ["within", "limits"]
