@@ -92,3 +92,12 @@ def test_signoff_shows_it_with_source_and_as_data(tmp_path: Path) -> None:
     page = tmp_path / "s.html"
     assert call("signoff", case, "--html", page).code == 0
     assert "reuse, rework or renew" in page.read_text("utf-8")
+
+
+def test_what_to_do_with_a_used_part_is_not_cut_off(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A long order goes on in the next line."""
+    monkeypatch.chdir(ROOT / "cases")
+    lines = call("signoff", "dunlin.toml").out.splitlines()
+    at = next(i for i, line in enumerate(lines) if line.startswith("renew  "))
+    order = " ".join(line.strip() for line in lines[at : at + 2])
+    assert "bearing shells: measure the journals, then renew the whole set of that kind" in order

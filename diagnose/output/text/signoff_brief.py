@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
-from diagnose.output.lines import as_typed, columns, labelled, width, wrapped
+from diagnose.output.lines import as_typed, columns, headed, labelled, wrapped
 from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
@@ -101,9 +101,9 @@ def _counts(phase: SignoffPhase) -> str:
 
 
 def _used(document: SignoffDocument) -> list[str]:
-    """A line for each used part that does not go back as it is."""
+    """Each used part that does not go back as it is, and what to do with it."""
     changed = [p for p in document.used_parts if p.decided and not p.goes_back]
-    return [cut(f"{p.fate:6} {p.part}: {p.how}", width()) for p in changed]
+    return [line for p in changed for line in headed(f"{p.fate:6} ", f"{p.part}: {p.how}")]
 
 
 def _parts(document: SignoffDocument) -> list[str]:
