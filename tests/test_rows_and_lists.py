@@ -265,130 +265,63 @@ TRIALS: dict[str, list[str]] = {
         "behaviour: low",
         "trial: new_sender (result no difference)",
     ],
-}
-#: what was seen on sticks and glasses, and when things were opened
-FOUND: dict[str, list[str]] = {
-    "dipstick half way": [
-        "finding: level_correct (state present)",
+    "changed the oil. Fired it up and nothing on the gauge": [
+        "behaviour: none (during ['at start'], since the next start)",
+        "earlier work: oil_change (done renewed)",
     ],
-    "oil half way up the sight glass": [
-        "finding: level_correct (state present)",
+    "new oil and filter. Pressure fine, 4 bar. 20 hours later down to 1.5 bar hot. Oil came out milky again": [
+        "behaviour: normal",
+        "earlier work: filter_change (done renewed)",
+        "earlier work: oil_change (done renewed)",
+        "finding: oil_milky (state present)",
+        "finding: oil_overdue (state absent)",
+        "reading: 1.5 bar (oil hot)",
+        "reading: 4 bar",
     ],
-    "cut the filter, only the usual bit of fuzz": [
-        "finding: metal_in_filter (state absent)",
-    ],
-    "nothing at the rockers": [
-        "finding: no_oil_at_rockers (state present)",
-    ],
-    "no oil up top": [
-        "finding: no_oil_at_rockers (state present)",
-    ],
-    "plunger was stuck solid at the bottom, shut": [
-        "finding: relief_valve_stayed_shut (state present)",
-    ],
-    "what came out was like black water and stank of diesel": [
-        "finding: fuel_smell (state present)",
-        "finding: oil_thin_on_stick (state present)",
-    ],
-    "line off at the gauge end, hardly a dribble, off at the block it squirts": [
-        "finding: gauge_line_sludged (state present)",
-        "finding: no_oil_at_line_end (state present)",
-    ],
-    "mains look grey and eaten away, tiny pits, no scoring": [
-        "finding: shells_etched (state present)",
-    ],
-    "the whole tube swings about": [
-        "finding: pickup_tube_rocks (state present)",
-    ],
-    "the pump chain was never hooked back on the sprocket": [
-        "finding: pump_chain_broken (state present)",
-    ],
-    "ran dry when the drain plug fell out": [
-        "finding: dipstick_dry (state present)",
-        "finding: drain_plug_found_loose (state present)",
-    ],
-    "loosened the gallery bolt and cranked, nothing comes": [
-        "finding: no_oil_when_cranked (state present)",
-    ],
-    "rod 2 shows copper with heat marks, others mint": [
-        "finding: one_bearing_wiped (state present)",
-    ],
-    "rest of the pump looks ok": [],
-    "relief valve is in the pump so the sump had to come off": [
-        "feature: relief_in_pump (state present)",
-    ],
-    "had the mechanic look at the sender wiring, all fine he says": [
-        "finding: sender_wire_broken (state absent)",
-        "finding: wire_open_or_shorted (state absent)",
-    ],
-    "mains .0025 to .003, within spec says the manual": [
-        "measured value: main_clearance (value 0.003 in)",
-    ],
-    "main was within .003": [
-        "measured value: main_clearance (value 0.003 in)",
-    ],
-    "oil pump opened: side play .006": [
-        "measured value: pump_side_clearance (value 0.006 in)",
-    ],
-    "took the relief out, the ball is missing": [
-        "finding: relief_part_absent (state present)",
-    ],
-    "clean as a whistle inside": [
-        "finding: oil_looks_clean (state present)",
-    ],
-    "found a freeze plug out": [
-        "finding: cup_plug_found_out (state present)",
-    ],
-    "blown head gasket": [
-        "finding: coolant_gets_in (state present)",
-    ],
-    "oil sample: copper 12, lead 9, iron 30": [],
-    "oil level was bang on the line": [
-        "finding: level_correct (state present)",
-    ],
-    "cruiser v twin, low oil pressure": [
+    "low oil pressure. Started with the sender. Made no odds. Then the filter. No odds either. Then a pump, which got me 5 psi": [
         "behaviour: low",
-        "feature: vee_engine (state present)",
+        "reading: 5 psi",
+        "trial: new_filter (result no difference)",
+        "trial: new_pump (result helped)",
+        "trial: new_sender (result no difference)",
     ],
-    "there is no drip on the ground it does blow blue smoke when i start it": [
-        "finding: blue_smoke (state present)",
-        "finding: oil_on_the_ground (state absent)",
-        "finding: oil_seen_outside (state absent)",
+    "low oil pressure. first the sender then the gauge. no change after each": [
+        "behaviour: low",
+        "trial: new_sender (result no difference)",
+        "trial: other_gauge (result no difference)",
     ],
-    "oil light comes on in hard lefts": [
-        "behaviour: lamp (during ['bends'])",
+    "low oil pressure. They fitted a new pump and it was fine. For a week": [
+        "behaviour: low",
+        "trial: new_pump (result cured for a while)",
     ],
-    "oil light comes on when I chop the throttle": [
-        "behaviour: lamp (during ['slowing to idle'])",
+    "low oil pressure. Put a new pump in over the weekend. Still reading 10": [
+        "behaviour: low",
+        "reading: 10 psi",
+        "trial: new_pump (result no difference)",
     ],
-    "the filter was in backwards": [
-        "finding: filter_misfitted (state present)",
+    "low oil pressure. cleaned the screen. 40 psi": [
+        "behaviour: low",
+        "reading: 40 psi",
+        "trial: pickup_cleaned (result cured)",
     ],
-    "number 4 rod bearing is in strips": [
-        "finding: shells_found_ruined (state present)",
+    "low oil pressure. cleaned the screen. 8 psi still": [
+        "behaviour: low",
+        "reading: 8 psi",
+        "trial: pickup_cleaned (result no difference)",
     ],
-    "the overlay is flaking off the top shells": [
-        "finding: shells_flaking (state present)",
+    "low oil pressure. lifters - nope. cam bearings - fixed": [
+        "behaviour: low",
+        "trial: new_cam_bearings (result cured)",
+        "trial: new_lifters (result no difference)",
     ],
-    "bearing faces look smoky grey": [],
-    "antifreeze level keeps dropping": [
-        "finding: coolant_level_falling (state present)",
+    "oil light. tightened the filter. Off": [
+        "trial: filter_tightened (result cured)",
     ],
-    "relief valve spring was short and there were two washers behind it": [
-        "finding: relief_parts_not_standard (state present)",
-        "finding: relief_spring_short_or_broken (state present)",
-    ],
-    "pickup bracket cracked through": [
-        "finding: pickup_fixing_loose (state present)",
-    ],
-    "oil pressure 20 psi and the alarm goes at idle": [
-        "behaviour: lamp (during ['idle'])",
-        "reading: 20 psi",
+    "low oil pressure. first thing was the sender": [
+        "behaviour: low",
     ],
 }
-
-
-EVERY = {**FIGURES, **TRIALS, **FOUND}
+EVERY = {**FIGURES, **TRIALS}
 
 
 @pytest.mark.parametrize("text", EVERY)

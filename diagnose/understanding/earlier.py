@@ -17,6 +17,7 @@ from knowledge.reports.words import Done, Hands, Result
 
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _WHO = frozenset(["i", "we", "ive", "weve", "of"])  #: "nothing I have done helped"
+_DAYS_AGO = ("1 days", "2 days")
 _CARRIED = 4  #: words from "not" to "carried out"
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
@@ -102,7 +103,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
-            if job.trial in as_trials and (not before or later or job.begins_it):
+            then = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
+            if job.trial in as_trials and (not before or then or job.begins_it):
                 continue
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
             opened = opened and job.line.word(job.first) not in REUSED

@@ -143,9 +143,14 @@ def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
     return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
 
 
-def is_the_rest(line: Line, thing: Mark[Thing]) -> bool:
-    """Whether it is said of what is left of a part in which something was found: "rest of the pump"."""
-    return any(line.word(k) in ("rest", "remainder") for k in range(thing.first - 3, thing.first))
+def is_no_find(line: Line, thing: Mark[Thing]) -> bool:
+    """Whether "fine" is of what is left of a part, or of the engine with a new one.
+
+    "rest of the pump looks ok", "fitted a new pump and it was fine".
+    """
+    before = [line.word(k) for k in range(thing.first - 3, thing.first)]
+    new = before[-1:] == ["new"] and line.word(thing.last) == "and"
+    return new or bool({"rest", "remainder"} & set(before))
 
 
 def is_opening(line: Line, mark: Mark[object]) -> bool:

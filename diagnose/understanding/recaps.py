@@ -38,16 +38,16 @@ def recaps(
 
     ``seen``: the trials that sentences before name in full; then the part alone recalls one.
     """
-    for row in _rows(line, own):
+    for row in rows(line, own):
         found = _ahead(line, row, results) or _behind(line, row[-1].last, results)
         if found is None or _says_where(line, row[0].first):
             continue
         mark, set_off = found
-        trials = [_trial(part.value, seen) for part in row]
+        trials = [trial_of(part.value, seen) for part in row]
         known = any(t in seen for t in trials)
         brief = set_off and (mark not in results or _is_an_answer(line, mark))
         brief = brief or (set_off and mark.last <= row[0].first)
-        if not (known or brief or _in_turn(line, row[0].first)):
+        if not (known or brief or in_turn(line, row[0].first)):
             continue
         for part, trial in zip(row, trials, strict=True):
             if trial and not line.stances.at(part) & _UNTRUE:
@@ -56,13 +56,13 @@ def recaps(
                     yield Job(line, (part,), Done.RENEWED, "new_filter", None), mark
 
 
-def _trial(part: PartWorked, seen: Collection[str | None]) -> str | None:
+def trial_of(part: PartWorked, seen: Collection[str | None]) -> str | None:
     """The trial that a part named alone stands for: one named before, else that it was renewed."""
     before = [t for t in part.trials.values() if t in seen]
     return before[0] if before else part.trials.get(Done.RENEWED)
 
 
-def _rows(line: Line, own: Sequence[Job]) -> Iterator[Row]:
+def rows(line: Line, own: Sequence[Job]) -> Iterator[Row]:
     """Runs of parts joined by "and" or a comma, of which no work is said in their sentence."""
     listed = _is_list(line)
     parts = [
@@ -145,7 +145,7 @@ def _came_to(line: Line, first: int) -> Mark[Result] | None:
     return Mark(Result.CURED if values[0] >= PLENTY else Result.HELPED, first, at + 1)
 
 
-def _in_turn(line: Line, first: int) -> bool:
+def in_turn(line: Line, first: int) -> bool:
     """Whether "first", "then" or the like leads to a row, or a list of what was done."""
     lead = [line.word(k) for k in range(first)]
     if _is_list(line):

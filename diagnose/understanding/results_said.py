@@ -207,8 +207,13 @@ def relapse(line: Line, first: int) -> int | None:
 
 def says_again(lines: Sequence[Line]) -> bool:
     """Whether "again" or "back" says within the reach of a result that the trouble was there before."""
-    near = lines[: RELAPSE + 1]
-    return any(t.word in RETURNS | {"back"} for line in near for t in line.tokens)
+    for line in lines[: RELAPSE + 1]:
+        at = relapse(line, 0)
+        clause = line.clause(at) if at is not None else None
+        said = {t.word for t in line.tokens[clause.first : clause.last]} if clause else set()
+        if said & (RETURNS | {"back"}):
+            return True
+    return False
 
 
 def _is_low_again(line: Line, at: int) -> bool:

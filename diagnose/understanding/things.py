@@ -11,8 +11,8 @@ from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import (
     acted,
     head_of,
+    is_no_find,
     is_no_state,
-    is_the_rest,
     is_word_of,
     joined,
     linked,
@@ -192,7 +192,7 @@ def _states(
         if is_no_state(line, mark, meanings, those):
             continue
         fine = State.FINE in meanings and bool(those)
-        if fine and (not linked(line, those[0], mark) or is_the_rest(line, those[0])):
+        if fine and (not linked(line, those[0], mark) or is_no_find(line, those[0])):
             continue
         if line.word(mark.first) == "dry" and line.word(mark.first - 1) in RUNS_DRY:
             continue  # "ran dry when the drain plug fell out"

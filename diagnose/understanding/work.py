@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.recaps import brought, even_with, recaps
@@ -24,6 +25,7 @@ from knowledge.lexicon.results_words import (
     BEGAN,
     BETTER,
     ENOUGH,
+    FIRED,
     IS_NAMED,
     JOINS_AHEAD,
     LATER,
@@ -121,6 +123,8 @@ def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> boo
     if trouble or job.tried or not job.area:
         return False
     said = {line.word(k) for k in range(result.first, result.last)}
+    if job.area in ("oil_change", "filter_change") and said & FIRED:
+        return True  # "changed the oil. Fired it up and nothing on the gauge"
     if result.value is Result.WORSE:
         return not said & {"made", "worse"}
     if line is not job.line:
@@ -163,6 +167,10 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
         every = jobs(line, before)
         built = built or any(j.area == "whole_engine" for j in every)
         own = [j for j in every if j.trial]
+        if not own and (seen or any(t < (line.number, 0) for t in troubles)):
+            own = [*named_in_turn(line, every)]
+        if waiting and not (own or results) and (lone := lone_result(line)) is not None:
+            results = [lone]
         for job, said in recaps(line, results, every, seen):
             yield job, _in_the_end(paragraph, job, said, line), line
             waiting = [w for w in waiting if w.trial != job.trial]
@@ -263,6 +271,8 @@ def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line
     """A result, "cured for a while" where the trouble is said to be there again after it."""
     if result.value not in BETTER:
         return result
+    if any(only_for_a_while(x) for x in paragraph.lines[line.number + 1 : line.number + 2]):
+        return Mark(Result.FOR_A_WHILE, result.first, result.last)
     for each in paragraph.lines[line.number : line.number + RELAPSE]:
         first = result.last if each is line else 0
         others = [j.first for j in jobs(each) if j.trial and j is not job and j.first >= first]

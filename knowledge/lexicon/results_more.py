@@ -73,6 +73,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"end of {_TROUBLE}|story",
         f"never|not seen|had|heard the|a|any|that {_SHOWN} since|again",
         "steady as a rock",
+        "out|off it went|goes",
         "its|and|now|is =steady|=stable now|again|since?",
         f"{_P} is|was|now|has|been rock|nice-and|dead|absolutely? steady|solid|stable|constant now|since|again?",
         "back to how|what|where|the-way it was|used|should|always",

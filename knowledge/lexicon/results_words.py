@@ -112,7 +112,7 @@ OF_THE_OIL = _set("level oil stick dipstick coolant compression wiring earths gr
 IS_RIGHT = _set("is was are were looks looked seems still all also")
 #: before a part that is named only with what came of it: "second time the pump, no change"
 IN_TURN = _set(
-    "1st 2nd 3rd 4th first second third fourth then next finally lastly after also tried last"
+    "1st 2nd 3rd 4th first second third fourth then next finally lastly after also tried last started began"
 )
 ROW_LEADS = _set("time the a my new was came i we it and so of all attempt go try that with by up")
 #: begin a list of what was done, and stand between the parts of a row
@@ -150,6 +150,10 @@ ANSWERS = {
         Result.NO_DIFFERENCE,
     ),
     **dict.fromkeys(
+        ("fixed", "cured", "sorted", "bingo", "that was it", "solved", "fixed it", "cured it"),
+        Result.CURED,
+    ),
+    **dict.fromkeys(
         ("a bit", "a little", "a bit more", "a bit better", "some", "slightly", "slight", "partly"),
         Result.HELPED,
     ),
@@ -158,3 +162,11 @@ ANSWERS = {
 PUT_ON = _set("put hooked screwed stuck teed fitted plumbed connected rigged tapped threaded")
 #: behind "still on the": it is the lamp that is on
 PANELS = _set("dash dashboard panel gauge cluster display screen whole road way motorway test")
+#: in what came of it: it was the first start since
+FIRED = _set("fired fires started starts cranked")
+#: a sentence of nothing else: the lamp is off
+ALL_OFF = _set("off out gone lamp light warning the went goes it")
+#: beside a pressure that is a sentence of its own
+BESIDE_A_FIGURE = _set("now still only at idle hot cold again only just and about around or so")
+#: behind "for": how long it lasted
+SO_LONG = _set("while bit day week month time moment")

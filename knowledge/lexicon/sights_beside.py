@@ -59,7 +59,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     ),
     "pickup_tube_crack_seen": _set("centre center filter element core gauge turbo dipstick plug"),
     "bores_or_pistons_scored": _set("housing pump relief rotor gear valve"),
-    "pump_found_sound": _set("rest remainder"),
+    "pump_found_sound": _set("rest remainder new fitted replacement another"),
     "shell_spun": _set("pump drive distributor shaft dizzy"),
     "level_falls_standing": _set("coolant antifreeze water radiator header"),
     "maker_calls_it_normal": _set(

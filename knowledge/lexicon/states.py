@@ -17,6 +17,7 @@ class State(StrEnum):
     STUCK_SHUT = "stuck shut"
     FREE = "free"
     WORN = "worn"
+    PITTED = "pitted"
     SCORED = "scored"
     BROKEN = "broken"
     CRACKED = "cracked"
@@ -237,6 +238,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "has|had|have lots|lot|some|a|bit|too|excessive|much|of? of|much? play|slop|wear",
         "wear|slop|sloppy|knackered|shot|clapped",
     ),
+    State.PITTED: ("pitted|pitting|pits|pit", "rust? pits|pit|pitting"),
     State.SCORED: (
         "scored|scoring|scratched|scratches|grooved|grooves|galled|galling|gouged|pitted|burred|scuffed|burr|"
         "corroded|rusty",

@@ -28,6 +28,7 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             _S.WORN: ("shells_worn_evenly",),
             _S.RUINED: ("shells_found_ruined",),
             _S.BROKEN: ("shells_found_ruined",),
+            _S.PITTED: ("shells_etched",),
             _S.SCORED: ("shells_scratched",),
             _S.SPUN: ("shell_spun",),
             _S.STUCK: ("bearing_found_seized",),
