@@ -133,6 +133,10 @@ FOUND: dict[str, list[str]] = {
     "shells were pitted all over, no scratches": [
         "finding: shells_etched (state present)",
     ],
+    "the gauge reads max with sender unplugged": [],
+    "found the sender unplugged": [
+        "finding: sender_wire_off (state present)",
+    ],
 }
 
 

@@ -115,6 +115,24 @@ FIGURES: dict[str, list[str]] = {
     "oil pressure 15 psi less than before": [
         "behaviour: low",
     ],
+    "light came on while cruising at 65": [
+        "behaviour: lamp (during ['at speed'])",
+    ],
+    "40 psi cold and 10 hot, used to be 60 and 30": [
+        "reading: 10 psi (oil hot)",
+        "reading: 40 psi (oil cold)",
+        "usual pressure: 30 psi",
+        "usual pressure: 60 psi",
+    ],
+    "before: 45 psi. after: 20 psi": [
+        "reading: 20 psi",
+        "usual pressure: 45 psi",
+    ],
+    "engine had 60 psi new. It has 25 now": [
+        "reading: 25 psi",
+        "usual pressure: 60 psi",
+    ],
+    "12 volts at the gauge, 0 at the sender": [],
 }
 #: trials in lists, and what was not done
 TRIALS: dict[str, list[str]] = {

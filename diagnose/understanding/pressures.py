@@ -8,7 +8,7 @@ from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.rows import row_of
-from diagnose.understanding.sizes import NO_PRESSURES
+from diagnose.understanding.sizes import NO_PRESSURES, of_another_gauge
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import (
     beside_what_was,
@@ -40,7 +40,6 @@ from knowledge.lexicon.numbers import (
     ONCE,
     OR_LESS,
     OR_MORE,
-    OTHER_GAUGES,
     OVER,
     PARTS_OF_DAY,
     ROAD,
@@ -56,7 +55,6 @@ from knowledge.lexicon.numbers import (
     THEN_NOW,
     TOWARDS,
     UNDER,
-    VOLTS,
     WAS_AT,
     WHICH_FALL,
 )
@@ -93,7 +91,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None  # "the pressure on No. 2"
     if _is_negative(line, i):
         return None
-    if "pressure" not in token.kinds and (_of_another_gauge(line, i) or _is_of_the_clock(line, i)):
+    if "pressure" not in token.kinds and (of_another_gauge(line, i) or _is_of_the_clock(line, i)):
         return None
     if (
         (_swings(line, i) and " to " not in token.value)
@@ -108,18 +106,6 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
     return f"{value} {unit}" if value != "0" else "0"
-
-
-def _of_another_gauge(line: Line, i: int) -> bool:
-    """Whether a number is what a thermometer or the like shows, volts in the whole clause."""
-    clause = line.clause(i)
-    said = {line.word(k) for k in range(clause.first, clause.last)}
-    named = line.find(line.lexicon.instrument)
-    if said & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
-        return True
-    far = {line.word(k) for k in range(max(clause.first, i - 5), i)}
-    steady = "gauge" in far and far & {"temp", "temperature"} and not far & {"oil", "pressure"}
-    return bool(steady or {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
 
 
 def _is_of_the_clock(line: Line, i: int) -> bool:

@@ -57,7 +57,6 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "shows only 10 lb. when hot, it used to show 30 lb.": ["reading 10 psi hot"],
         "needle will drop to 1/4 when idling": ["reading 1/4 of the dial idle"],
         "oil pressure: 35 @ 2500": ["reading 35 psi 2500 rpm"],
-        "light came on while cruising at 65": [],
         "pressure fell 15 psi": [],
         "15 to 20 psi above the panel gauge": [],
         "fitted a 0 to 100 psi gauge and a 20 psi switch": [],
@@ -155,6 +154,8 @@ def _rose(before: Pressure, now: list[Pressure]) -> bool:
 def _partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
     """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
     found: dict[int, Pressure] = {}
+    if len(now) == len(then) and not any(p.near for p in then):
+        return dict(enumerate(then))  # "40 cold and 10 hot, used to be 60 and 30"
     for usual in then:
         free = [k for k in range(len(now)) if k not in found]
         best = min(free, key=lambda k: _apart(now[k], usual), default=-1)

@@ -6,7 +6,7 @@ import re
 
 from diagnose.understanding.paragraph import Line
 from knowledge.lexicon.engine import KINDS
-from knowledge.lexicon.numbers import FOLLOWS, NO_UNITS, OTHER_GAUGES, SIZED, WHOSE
+from knowledge.lexicon.numbers import FOLLOWS, NO_UNITS, OTHER_GAUGES, SIZED, VOLTS, WHOSE
 
 
 def is_a_size(line: Line, i: int) -> bool:
@@ -45,6 +45,24 @@ def has_another_unit(line: Line, i: int) -> bool:
     word = line.word(i + 1)
     counted = word.isalpha() and word.endswith("s") and word not in FOLLOWS
     return counted and (word in NO_UNITS or not line.lexicon.spelling.knows(word))
+
+
+def of_another_gauge(line: Line, i: int) -> bool:
+    """Whether a number is what a thermometer or the like shows, volts in the whole clause."""
+    clause = line.clause(i)
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    named = line.find(line.lexicon.instrument)
+    volts = said | {t.word for t in line.tokens} if not _says_pressure(line) else said
+    if volts & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
+        return True
+    far = {line.word(k) for k in range(max(clause.first, i - 5), i)}
+    steady = "gauge" in far and far & {"temp", "temperature"} and not far & {"oil", "pressure"}
+    return bool(steady or {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
+
+
+def _says_pressure(line: Line) -> bool:
+    """Whether a figure of a sentence has a unit of pressure."""
+    return any("pressure" in t.kinds for t in line.tokens)
 
 
 #: each says of a number that it is no pressure

@@ -221,7 +221,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "takes|took|taking .. seconds|ages|while|long|minute|forever|sec|time to build|come|get|show|go|register|for",
         f"{_LAMP} slow to go? out|off",
         f"{_LAMP} =goes|=went out|off after|in|within|about|only? @seconds",
-        f"{_LAMP} stays|stayed|is|on on? for? about|around|roughly|a|good? @seconds",
+        f"oil? {_LAMP} stays|stayed|is|on on? for? about|around|roughly|a|good? @seconds",
         "takes|took|after about|around|a|good|at|least? @seconds to|before|for",
         "@seconds to build|come|show|register",
         "@seconds to get|go pressure|up|any|oil|out|there|going|a",

@@ -74,7 +74,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "ran_on_without_pressure": _set("into in mode limp-mode"),
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
     "filler_cap_found_off": _set("take took taking pull pulled pulling"),
-    "sender_wire_off": _set("pulled pull pulling took take taking slid plug spark ht coil"),
+    "sender_wire_off": _set("with pulled pull pulling took take taking slid plug spark ht coil"),
     "level_high": _set("pressure gauge needle psi pointer reading if when unless"),
     "too_much_poured_in": _set("if when unless"),
     "oil_on_bodywork": _set("hose line tube pipe"),

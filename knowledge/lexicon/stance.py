@@ -327,6 +327,7 @@ USUALLY = (
     "=always =sat|=stood|=stayed|=hovered|=lived at|on|around|near|about|just",
     "instead of its|the|my? usual|normal?",
     "was always",
+    "had|made|showed|ran|gave|held @pressure|@number|@range when|as? =new",
     "in the past",
     "@pressure|@number|@range usual|usually|normal|normally|formerly",
     "it|pressure|gauge|idle was|were|used-to-be|had|showed|read @pressure|@number|@range and|/|, @pressure|@number|@range before|previously|originally",

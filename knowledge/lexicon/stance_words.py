@@ -107,7 +107,9 @@ SPOKE = _set("said says reckons reckoned told thinks thought suggested swears sw
 #: behind "has": it is asked of them
 ANYBODY = _set("anyone anybody someone somebody you i we")
 #: begin a sentence that says throughout what was: "before, with the old engine, it showed 25"
-BEFORE_ALL = frozenset(["before ,", "previously ,", "formerly ,", "originally ,", "beforehand ,"])
+BEFORE_ALL = frozenset(
+    ["before ,", "before :", "previously ,", "formerly ,", "originally ,", "beforehand ,"]
+)
 #: whose a machine is, and what it is called: "my dad's old tractor"
 OF_PERSONS = _set(
     "brothers friends buddys dads fathers mates neighbors neighbours cousins uncles wifes sons husbands sisters bosss "
