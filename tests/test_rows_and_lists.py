@@ -133,6 +133,33 @@ FIGURES: dict[str, list[str]] = {
         "usual pressure: 60 psi",
     ],
     "12 volts at the gauge, 0 at the sender": [],
+    "port engine good cold but 5 psi at hot idle": [
+        "reading: 5 psi (oil hot, rpm idle)",
+    ],
+    "port engine fine until 3000 rpm then oil pressure drops": [
+        "behaviour: low (during ['at speed'])",
+    ],
+    "starboard fine, the other reads 10 psi": [
+        "feature: in_a_boat (state present)",
+        "reading: 10 psi",
+    ],
+    "port good until hot, then 8 psi. starboard 40": [
+        "behaviour: low (during ['hot'])",
+        "feature: in_a_boat (state present)",
+        "reading: 8 psi (oil hot)",
+    ],
+    "left engine ok. right engine has no oil pressure": [
+        "behaviour: none",
+    ],
+    "oil pressure is fine until it gets hot": [
+        "behaviour: low (during ['hot'])",
+    ],
+    "oil pressure is normal until 5000 rpm": [
+        "behaviour: low (during ['at speed'])",
+    ],
+    "oil pressure was good until the oil change": [
+        "earlier work: oil_change (done renewed)",
+    ],
 }
 #: trials in lists, and what was not done
 TRIALS: dict[str, list[str]] = {

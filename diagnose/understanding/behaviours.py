@@ -7,9 +7,11 @@ from collections.abc import Iterator
 from diagnose.understanding.at_odds import at_odds
 from diagnose.understanding.denied import denied
 from diagnose.understanding.endings import (
+    ended_by,
     ends_then,
     falls_with_revs,
     fell_slowly,
+    fine_until,
     set_lengths,
     set_only,
 )
@@ -199,9 +201,14 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     ]
     if not takers:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
+    later = [h for h in takers if h.mark.first > mark.first]
+    if (ended := fine_until(line, mark, takers)) is not None and not later:
+        ended.mark = Mark(Shows.LOW, ended.mark.first, ended.mark.last)
+        _take(ended, line, mark)
+        return True
     if line.word(mark.first) in UNTIL:  # "fine until 5000 rpm, then it drops"
-        takers = [h for h in takers if h.mark.first > mark.first] or takers
-    takers = [h for h in takers if not _ended_by(line, h.mark, mark)]
+        takers = later or [h for h in takers if h.mark.value is not Shows.NORMAL]
+    takers = [h for h in takers if not ended_by(line, h.mark, mark)]
     best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
     if best is None:
         return False
@@ -228,12 +235,6 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
-
-
-def _ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
-    """Whether "until" stands between: "fine until I brake, then the light comes on"."""
-    between = range(head.last, mark.first)
-    return isinstance(mark.value, Circumstance) and any(line.word(k) in UNTIL for k in between)
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:

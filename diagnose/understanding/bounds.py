@@ -1,9 +1,11 @@
-"""How a pressure is bounded: "never above 25", "10 psi or less", "12 at most"."""
+"""How a pressure is bounded, and what beside it is none of its own: "never above 25", "12 at most"."""
 
 from __future__ import annotations
 
 from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.numbers import ABOUT, MOST, NEVER, OR_LESS, OR_MORE, OVER, REACHES, UNDER
+from knowledge.reports.words import Shows
 
 
 def bounded(line: Line, i: int, value: str) -> tuple[int, str]:
@@ -65,3 +67,14 @@ def _not_before(line: Line, first: int, at: int) -> int | None:
     """The "not" straight before a word, at most one word between; None where there is none."""
     near = range(max(first, at - 2), at)
     return next((k for k in near if line.word(k) in NEVER | {"even", "not"}), None)
+
+
+def of_alarm(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
+    """Whether a lamp or an alarm shows in the clause of a mark, not the pressure: "20, light on at idle"."""
+    clause = line.clause(mark.first)
+    inside = clause.first <= head.first < clause.last
+    shown = line.find(line.lexicon.shows)
+    alarms = (Shows.LAMP, Shows.UNSTEADY, Shows.TRIPS)
+    return not inside and any(
+        clause.first <= m.first < mark.first for m in shown if m.value in alarms
+    )

@@ -7,6 +7,7 @@ from itertools import pairwise
 from diagnose.understanding.heads import Head
 from diagnose.understanding.paragraph import Line, over_months
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     AWAY,
     COMES_BACK,
@@ -79,3 +80,21 @@ def falls_with_revs(head: Head) -> bool:
         for k in range(mark.first, mark.last)
     }
     return bool(said & FALLS) and bool(when & REVVED)
+
+
+def fine_until(line: Line, mark: Mark[object], heads: list[Head]) -> Head | None:
+    """The pressure that is fine until then, and so low then: "fine until it gets hot"."""
+    led = line.word(mark.first) in UNTIL
+    ended = [
+        h
+        for h in heads
+        if h.mark.value is Shows.NORMAL and h.mark.last <= mark.first
+        if isinstance(mark.value, Circumstance) and (led or ended_by(line, h.mark, mark))
+    ]
+    return ended[-1] if ended else None
+
+
+def ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether "until" stands between: "fine until I brake, then the light comes on"."""
+    between = range(head.last, mark.first)
+    return isinstance(mark.value, Circumstance) and any(line.word(k) in UNTIL for k in between)

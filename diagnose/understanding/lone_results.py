@@ -10,7 +10,14 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.recaps import in_turn, rows, trial_of
 from diagnose.understanding.stance import UNTRUE
-from knowledge.lexicon.results_words import ALL_OFF, BESIDE_A_FIGURE, ENOUGH, PLENTY, SO_LONG
+from knowledge.lexicon.results_words import (
+    ALL_OFF,
+    BESIDE_A_FIGURE,
+    ENOUGH,
+    OF_A_LAMP,
+    PLENTY,
+    SO_LONG,
+)
 from knowledge.reports.words import Done, Result
 
 _LONGEST = 6  #: words of a sentence that only says how long it lasted
@@ -22,8 +29,8 @@ def lone_result(line: Line) -> Mark[Result] | None:
     if not words or any(line.stances.of[k] & UNTRUE for k in words):
         return None
     whole = Mark(Result.CURED, words[0], words[-1] + 1)
-    if all(line.word(k) in ALL_OFF for k in words):
-        return whole
+    if all(line.word(k) in ALL_OFF | OF_A_LAMP for k in words):
+        return whole if any(line.word(k) in ALL_OFF for k in words) else None
     figures = [k for k in words if line.tokens[k].is_figure]
     rest = {line.word(k) for k in words if k not in figures}
     values = [v for k in figures for v in pressures_at(line, k)]

@@ -51,11 +51,14 @@ def of_others(
     sides = lexicon.other_side.find(tokens)
     own = [m for m in sides if side_of(tokens, m) == side]
     sides = [m for m in sides if m not in own]
-    back = sorted(m.first for m in (*lexicon.this.find(tokens), *own))
+    swapped = bool(side and sides and not own)  #: "starboard fine, the other reads 10"
+    the_other = [k for k, t in enumerate(tokens) if swapped and t.word == "other"]
+    back = sorted([*(m.first for m in (*lexicon.this.find(tokens), *own)), *the_other])
     starts = [
         m.first
         for m in (*lexicon.other.find(tokens), *sides)
         if not (theirs and is_of_person(tokens, m))
+        and not any(m.first <= k < m.last for k in the_other)
         and not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
         and not _is_a_part(tokens, m, lexicon)
         and not _passes_by(tokens, m)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import permutations
 
-from diagnose.understanding.bounds import bounded
+from diagnose.understanding.bounds import bounded, of_alarm
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
@@ -239,7 +239,7 @@ def _share_out(line: Line, found: list[Pressure]) -> None:
                 each.near += [mark] * (not any(_is_heat(m) for m in each.near))
             continue
         best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
-        if best < 0 or _of_none(line, heads[best], whole) or _of_alarm(line, heads[best], whole):
+        if best < 0 or _of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
         if line.distance(heads[best], whole) <= _FARTHEST:
             found[best].near.append(mark)
@@ -265,17 +265,6 @@ def _of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
         clause.first <= m.first < clause.last and line.distance(m, mark) < line.distance(head, mark)
         for m in (*line.find(line.lexicon.shows), *line.find(line.lexicon.bare))
         if m.value is Shows.NONE and not m.overlaps(head)
-    )
-
-
-def _of_alarm(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
-    """Whether a lamp or an alarm shows in the clause of a mark, not the pressure: "20, light on at idle"."""
-    clause = line.clause(mark.first)
-    inside = clause.first <= head.first < clause.last
-    shown = line.find(line.lexicon.shows)
-    alarms = (Shows.LAMP, Shows.UNSTEADY, Shows.TRIPS)
-    return not inside and any(
-        clause.first <= m.first < mark.first for m in shown if m.value in alarms
     )
 
 

@@ -9,7 +9,8 @@ from itertools import zip_longest
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Sentence, Token
-from knowledge.lexicon.stance_words import GOOD_ONE, IN_TROUBLE, IS_FINE, OPPOSITE, SIDES
+from knowledge.lexicon.results_words import ENOUGH
+from knowledge.lexicon.stance_words import ENDS_FINE, GOOD_ONE, IN_TROUBLE, IS_FINE, OPPOSITE, SIDES
 from knowledge.reports.words import Shows
 from knowledge.units import PRESSURE, PSI, unit_named
 
@@ -42,11 +43,12 @@ def this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
             said = {t.word for t in tokens[mark.first : last]}
             if said & IN_TROUBLE or any(mark.first <= m.first < last for m in shown):
                 troubled.add(side)
-            if {t.word for t in tokens[mark.last - 1 : mark.last + 2]} & IS_FINE:
+            if _is_fine(tokens, mark.last):
                 good.add(side)
             for value in _pressures(tokens[mark.first : last]):
                 least[side] = min(value, least.get(side, value))
-    if len(good) == 1 and not good & troubled:
+    both = len(named) > 1 or any(t.word == "other" for s in cut for t in s.tokens)
+    if both and len(good) == 1 and not good & troubled and not _shows_less(good, least):
         return OPPOSITE[good.pop()]
     if len(named) > 1:
         if len(troubled) == 1:
@@ -55,8 +57,29 @@ def this_side(cut: Sequence[Sentence], lexicon: Lexicon) -> str:
             return min(least)
         return _less(least) if named <= least.keys() and not _too_high(cut, lexicon) else ""
     shows = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
+    shows = shows or any(v < ENOUGH for v in least.values())
     fine = shows and GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
     return named.pop() if named and fine else ""
+
+
+def _is_fine(tokens: Sequence[Token], at: int) -> bool:
+    """Whether the words from the last of a side's name say that all is well there, with no "until"."""
+    fine = next((k for k in range(at - 1, at + 2) if _word(tokens, k) in IS_FINE), None)
+    if fine is None:
+        return False
+    ends = fine + 1 >= len(tokens) or tokens[fine + 1].is_mark
+    return ends or _word(tokens, fine + 1) in ENDS_FINE
+
+
+def _word(tokens: Sequence[Token], at: int) -> str:
+    return tokens[at].word if at < len(tokens) else ""
+
+
+def _shows_less(good: set[str], least: dict[str, float]) -> bool:
+    """Whether the side that is called fine shows too little, or less than the other."""
+    (side,) = good
+    others = [v for s, v in least.items() if s != side]
+    return side in least and (least[side] < ENOUGH or any(least[side] < v for v in others))
 
 
 def _less(least: dict[str, float]) -> str:

@@ -165,7 +165,7 @@ PANELS = _set("dash dashboard panel gauge cluster display screen whole road way 
 #: in what came of it: it was the first start since
 FIRED = _set("fired fires started starts cranked")
 #: a sentence of nothing else: the lamp is off
-ALL_OFF = _set("off out gone lamp light warning the went goes it")
+ALL_OFF, OF_A_LAMP = _set("off out gone"), _set("lamp light warning the is now")
 #: beside a pressure that is a sentence of its own
 BESIDE_A_FIGURE = _set("now still only at idle hot cold again only just and about around or so")
 #: behind "for": how long it lasted

@@ -12,6 +12,7 @@ SIGHTS_NOTHING: tuple[str, ...] = (
     "ran|run|running|runs|was|drove very|perfectly|really|absolutely? well|fine|good|great|ok|okay|normally|perfectly|perfect|flawlessly|lovely|sweet|strong|beautifully ,? for|until|till|then|before|up|and",
     "just|freshly|recently? rebuilt|rebuilding|overhauled|reconditioned|refurbished the|my|a|its|both? turbo|turbocharger|head|heads|carb|carbs|carburettor|carburetor|gearbox|transmission|alternator|starter|brakes|clutch|diff|axle|suspension|injectors",
     "steam train|engine|loco|locomotive",
+    "engine|motor is|was? fine|good|ok|okay|normal until|till|cold|except|below|up|at|when",
     "=bang =on the? line|mark|max|full|level|money|top|spec|nail|half|right|correct",
     "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly , then|until|when|suddenly",
     "ran|running|been well|fine|good|great|ok|normally to|since|after|all",

@@ -82,6 +82,8 @@ SIDES = {
 OPPOSITE = {"port": "starboard", "starboard": "port", "left": "right", "right": "left"}
 #: straight behind a side: its engine is the sound one
 IS_FINE = _set("fine ok okay good normal perfect healthy spot")
+#: behind "fine": it is so throughout
+ENDS_FINE = _set("and but while whereas on though as so")
 #: say that the engine of one side is the sound one
 GOOD_ONE = _set("mine whereas compared comparison")
 #: said of the one of two engines that is in question
