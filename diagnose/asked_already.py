@@ -13,6 +13,7 @@ from knowledge.questions.essentials import GRADE, SINCE
 from knowledge.questions.first_steps import HISTORY, OIL_RECORD
 from knowledge.questions.premises import PREMISES
 from knowledge.questions.shapes import Premise
+from knowledge.stations.oil.findings_analysis import LAB_VISCOSITY_HIGH, LAB_VISCOSITY_LOW
 from knowledge.work import Inspection
 
 _FEW_WORDS = 6  #: a complaint of so many words is a story
@@ -26,6 +27,11 @@ def asked_already(case: Case, checks: Mapping[str, Inspection]) -> frozenset[Ins
         OIL_RECORD: bool(case.engine.oil) or any(f in answered for f in GRADE.findings),
     }
     return frozenset(checks[id_] for id_, is_asked in asked.items() if is_asked)
+
+
+def known_of_the_oil(case: Case) -> frozenset[Finding]:
+    """What a laboratory need not say: how thick an oil of a known grade is."""
+    return frozenset({LAB_VISCOSITY_LOW, LAB_VISCOSITY_HIGH}) if case.engine.oil else frozenset()
 
 
 def senseless(

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
-from diagnose.asked_already import asked_already, senseless
+from diagnose.asked_already import asked_already, known_of_the_oil, senseless
 from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
@@ -101,9 +101,8 @@ class CheckPlanner:
         case, book = self.inference.case, self.inference.book
         done = over(self.made) | looked_into(self) | asked_already(case, book.inspections)
         done |= needless(self.inference)
-        answered = self.answered | senseless(
-            case, book.findings.values(), known_there(self.inference)
-        )
+        answered = self.answered | known_of_the_oil(case)
+        answered |= senseless(case, book.findings.values(), known_there(self.inference))
         return PlanState(self.single_cause_model.weight, answered, self.opened, done)
 
     def chooser(

@@ -6,7 +6,7 @@ probabilities: each origin is weighed by its posterior and by how strongly it le
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -19,7 +19,7 @@ from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State
 from knowledge.pressure.patterns import ENGINE_RUNS_NORMALLY
 from knowledge.reassembly.what_was_found import HARD, PIECES
-from knowledge.work import Access
+from knowledge.work import Access, Task
 
 if TYPE_CHECKING:
     from diagnose.circuit.band import Band
@@ -91,14 +91,17 @@ class FoundFaults:
         debris = set(HARD).union(PIECES) & self.present
         if not debris:
             return ()
-        case = self.inference.case
-        places = (
-            task.reached
+        state = self.inference.case.known_features.get
+        tasks = [
+            task
             for task in self.inference.book.tasks.values()
             if task.reached and debris.intersection(task.after)
-            if applies(task, case.known_features.get)
-        )
-        return tuple(dict.fromkeys(places))
+            if applies(task, state)
+        ]
+        sure = [t.reached for t in tasks if _surely_there(t, state)]
+        maybe = dict.fromkeys(t.reached for t in tasks if t.reached not in sure)
+        fitted = (f"and if fitted {', '.join(maybe)}",) if maybe else ()
+        return tuple(dict.fromkeys((*sure, *fitted)))
 
     @cached_property
     def strips(self) -> bool:
@@ -187,3 +190,8 @@ class FoundFaults:
     def leads(self, start: Cause | Condition, end: Condition | Finding) -> float:
         """The strength of the strongest path; 1 from a node to itself, 0 where there is none."""
         return causegraph.path_strength(self.inference.graph, start.id, end.id)
+
+
+def _surely_there(task: Task, state: Callable[[Finding], State | None]) -> bool:
+    """Whether the place of a task is one that every engine has, or this one is known to have."""
+    return not task.only_with or any(state(f) is State.PRESENT for f in task.only_with)

@@ -215,7 +215,7 @@ def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_pa
     in_eighty_columns(done.out.split("saved in")[0])
     if "psi" not in words:
         said = " ".join(done.out.split())
-        assert "Whether it may run is not known: nothing reported says" in said
+        assert "Pressure unknown: run it only to read a gauge; stop below 7 psi" in said
 
 
 @pytest.mark.parametrize(
@@ -225,8 +225,8 @@ def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_pa
         ("the oil lamp stays out", "It may run on while you look: nothing known is against it."),
         ("oil lamp flickers at hot idle", "It may run on with that care."),
         ("oil light flickers above 3500 rpm after 15 min", "STOP THE ENGINE: oil lamp flickers"),
-        ("black bits came out of the filter", "Whether it may run is not known"),
-        ("help my engine", "Whether it may run is not known"),
+        ("black bits came out of the filter", "Pressure unknown: run it only to read a gauge"),
+        ("help my engine", "Pressure unknown: run it only to read a gauge"),
     ],
 )
 def test_whether_it_may_run_needs_a_word_of_the_pressure(

@@ -83,3 +83,16 @@ def test_the_lead_need_not_be_tried_where_a_trusted_gauge_read_the_same() -> Non
     }
     differ = answer(low + reading(2, 1500, 30, "direct"))
     assert not needless(differ.inference)
+
+
+def test_the_laboratory_need_not_name_the_viscosity_of_a_known_grade() -> None:
+    thin = finding(1, "gauge_reads_low")
+    lab = {"lab_viscosity_low", "lab_viscosity_high"}
+    for more, asked in ((thin, True), ('[oil]\ngrade = "10W-30"\n' + thin, False)):
+        planner = answer(more).planner
+        sample = next(
+            o
+            for o in planner.chooser().options(planner.plan_state)
+            if o.inspection.id == "send_an_oil_sample"
+        )
+        assert bool(lab & {f.id for f in sample.findings}) is asked

@@ -26,10 +26,12 @@ def by_derivation(
     for derived, trace in conclusions.derived.items():
         observation = observations.get(derived.finding)
         if observation and observation.state is not derived.state and derived.sure >= DERIVED_SURE:
-            says = derived.finding.stated(observation.state is State.PRESENT)
+            recorded = derived.finding.stated(observation.state is State.PRESENT)
+            follows = derived.finding.stated(derived.state is State.PRESENT)
             yield Contradiction(
                 (derived.finding, *trace.premises),
-                f"recorded: {says}; that contradicts: {trace.rule.says}",
+                f"recorded is that {recorded}; from the rest it follows that {follows}. "
+                f"{trace.rule.says}",
                 derived.finding,
             )
 

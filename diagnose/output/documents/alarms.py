@@ -58,11 +58,8 @@ def run_verdict(diagnosis: Diagnosis) -> str:
     if _pressure_is_known(diagnosis):
         return "It may run on while you look: nothing known is against it."
     limit = diagnosis.case.limit(STOP_IDLE_PRESSURE)
-    return (
-        "Whether it may run is not known: nothing reported says that there is pressure. Run it "
-        f"only to read a gauge; stop below {scale_of(diagnosis.case).one(limit)}, if the lamp "
-        "comes on or it knocks."
-    )
+    least = scale_of(diagnosis.case).one(limit)
+    return f"Pressure unknown: run it only to read a gauge; stop below {least} or at a knock."
 
 
 def _pressure_is_known(diagnosis: Diagnosis) -> bool:

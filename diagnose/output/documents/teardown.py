@@ -189,7 +189,7 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
     if ends.may_stop:
         closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
         open_ = ends.pressure_closed is None and bool(plan.answer.case.readings)
-        more = " Whether it explains all of the missing pressure is not measured." if open_ else ""
+        more = " Whether it explains all of the missing pressure is not settled." if open_ else ""
         return f"You may stop here: {leader} is confirmed{closes}.{more}"
     if ends.confirmed:
         return f"Confirmed: {leader}. Yet some of the missing pressure is not explained."

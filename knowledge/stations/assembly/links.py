@@ -10,6 +10,7 @@ from knowledge.stations.assembly import causes, findings
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
@@ -26,6 +27,7 @@ PART_THAT_DOES_NOT_BELONG = LinkGroup(
         bearings_causes.BEARING_WRONG_SIZE: (OFTEN, COMMON_PRACTICE),
         pump_causes_fitted.PUMP_WRONG_PART: (OFTEN, COMMON_PRACTICE),
         relief_causes.RELIEF_SPRING_WRONG: (SOMETIMES, COMMON_PRACTICE),
+        instrument_causes.SENDER_MISMATCH: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(findings.FOREIGN_PART_FITTED)],
     non_matches=[example(lacks=[findings.FOREIGN_PART_FITTED])],
