@@ -170,6 +170,16 @@ READ: list[tuple[tuple[str, ...], str, bool]] = [
 ]
 
 
+def test_one_pressure_in_figures_and_in_words_stops_once() -> None:
+    words, figures = "idle, hot, 6 psi", "650 rpm, hot, 6 psi"
+    for readings in ((words, figures), (figures, words)):
+        stops = [a.says for a in Diagnosis(BOOK, case_of(readings=readings)).alarms]
+        assert [s for s in stops if "limit 7 psi" in s] == [s for s in stops if "650 rpm" in s]
+        assert len([s for s in stops if "limit 7 psi" in s]) == 1
+    both = case_of(readings=(figures, "650 rpm, hot, 5 psi, direct"))
+    assert len([a for a in Diagnosis(BOOK, both).alarms if "limit 7 psi" in a.says]) == 2
+
+
 LITTLE = "little_at_hot_idle"
 #: readings at idle, words of the engine, whether it may run without load only
 BELOW_THE_LEAST: list[tuple[tuple[str, ...], str, bool]] = [

@@ -183,14 +183,18 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
     """Below 7 psi at idle, or 20 psi from 2000 rpm on, or the maker's own figures: stop.
 
     A panel gauge may be wrong; stop first, then fit a trusted gauge. A reading in words counts as
-    below if four in ten of the speeds and pressures it may mean are.
+    below if four in ten of the speeds and pressures it may mean are. One pressure said twice of one
+    gauge, in figures and in words, is named in figures.
     """
-    for r in running(known):
+    named: set[tuple[float, Gauge, float]] = set()
+    for r in sorted(running(known), key=lambda r: r.rpm_spread > 0.0):
         broken = broken_limits(known, r)
         limit = max((at for sure, at in broken if sure > 0.5), default=stop_limit(known, r))
         share = sum(sure for sure, _ in broken) / len(broken)
         refuted = is_refuted(known, r, limit)
-        if share >= ENOUGH_TO_STOP and not refuted:
+        same = (round(r.pressure), r.gauge, limit)
+        if share >= ENOUGH_TO_STOP and not refuted and same not in named:
+            named.add(same)
             then = (
                 "the trusted gauge confirms it: shut down, do not run until you find the cause"
                 if r.gauge is Gauge.DIRECT
