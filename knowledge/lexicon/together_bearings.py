@@ -68,7 +68,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_JOURNAL} + scored|grooved|gouged|blue|blued|ridges|scratched|scuffed|chewed|picked_up|torn_up|burnt|bruised|galled - no|not|smooth|shaft|cam|seal|sprocket|unmarked|without|isnt|pulley|sensor",
     ),
     "crank_moves_endwise": (
-        "crank|pulley|damper|flywheel|crankshaft + in_and_out|back_and_forth|back_and_forwards|fore_and_aft|back_and_fore|endways|endwise|lever|levered|pried|to_and_fro|backwards_and_forwards",
+        "crank|pulley|damper|flywheel|crankshaft + in_and_out|back_and_forth|back_and_forwards|fore_and_aft|back_and_fore|endways|endwise|lever|levered|pried|to_and_fro|backwards_and_forwards - not|@not|no",
     ),
     "thrust_face_ploughed": (
         "thrust + worn|gone|fell|fallen|dropped|missing|ploughed|scored|chewed|worn_out|disintegrated|copper + washer|washers|bearing|face|flange|halves - not|no|good|within|release|clutch",
