@@ -84,6 +84,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "was driven daily for years, now low pressure": ["behaviour low"],
         "the oil warning light is fine": [],
         "the lamp is lit with the key on": [],
+        "ran it with the lamp off": [],
         "the light is on with the ignition off": ["behaviour lamp"],
         "oil warning light not going out": ["behaviour lamp"],
         "oil light goes out 10 seconds after start": ["behaviour slow to build at start"],

@@ -56,7 +56,8 @@ def denied(line: Line) -> Iterator[Fact]:
 
 def says_how_it_works(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it is said how the lamp works, not that it is lit: "oil warning light is fine"."""
-    if _at_the_key(line, mark):
+    unlit = line.word(mark.last - 1) in ("light", "lamp") and line.word(mark.last) in ("off", "out")
+    if unlit or _at_the_key(line, mark):
         return True
     cut_off = line.word(mark.last - 1) == "warning" and line.word(mark.last) in WARNS
     after = {line.word(k) for k in range(mark.last + 1, mark.last + 4)}

@@ -284,7 +284,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "light|lamp|alarm|buzzer|warning was|stayed|on|lit|going|blaring|flashing on|lit? the|for-the? whole|entire|full time|way|journey|trip|drive|while",
-        "drove|driven|ran|run|ran-it|drove-it|rode on|back|home|to? work|school|town|town|the-shops|it|there? with the? oil|red|warning? light|lamp|buzzer|alarm on|lit|going|flashing|blaring",
+        "drove|driven|ran|run|ran-it|drove-it|rode on|back|home|to? work|school|town|the-shops|it|there? with the? oil|red|warning? light|lamp|buzzer|alarm on|lit|going|flashing|blaring",
         "=carried|=kept|=continued|=drove|=driven|=drive|=limped|=nursed|=pressed|=ridden|=rode|=motored on|home|going|driving|running|for|back|it|another|with|riding|to .. light|lamp|pressure|gauge|warning|anyway|lit|mile|miles|regardless|@distance|@minutes|without|zero",
         "drove|driven|limped|nursed|rode|ridden|carried it|her|the|car|on|@distance|about? car|on|about|back|@distance? home",
         "=ran|=run|=running|=driving|=drove|=driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
