@@ -110,7 +110,6 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
             "behaviour low idle",
             "behaviour normal at speed",
         ],
-        "pressure low since the first start": ["behaviour low first start"],
         "the oil was low since first start": [],
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],

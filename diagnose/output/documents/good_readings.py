@@ -8,6 +8,7 @@ from diagnose.case.pressures import pressure_unit
 from diagnose.output.documents.verdicts import shown
 from diagnose.signoff.measured import reading_bounds
 from knowledge.limits import Side
+from knowledge.pressure.gauge import is_bound, is_hot
 from knowledge.units import PRESSURE
 
 
@@ -22,7 +23,15 @@ def good_readings(case: Case) -> tuple[str, ...]:
         if any(b.broken or b.near for b in bounds):
             return ()
         least = max((b.figure for b in bounds if b.limit.side is Side.LEAST), default=None)
-        if least is not None:
+        if least is not None and not is_bound(one.reading):
             unit = pressure_unit(one.entry.pressure or "")
             good.append(f"{said(one.entry)} (at least {shown(least, PRESSURE, unit)})")
     return tuple(dict.fromkeys(good))
+
+
+def nothing_else_said(case: Case) -> bool:
+    """Whether there are readings and nothing but readings, each cold or judged by a limit."""
+    signs = (case.behaviours, case.trials, case.finding_records, case.measurements)
+    read = [r.reading for r in case.readings]
+    judged = (bool(reading_bounds(r, case)) or not is_hot(r) for r in read)
+    return not any(signs) and all(judged) and not any(is_bound(r) for r in read)

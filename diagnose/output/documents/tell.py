@@ -10,7 +10,7 @@ from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices, run_verdict
 from diagnose.output.documents.facts import engine_sentence, fact_sentence
-from diagnose.output.documents.good_readings import good_readings
+from diagnose.output.documents.good_readings import good_readings, nothing_else_said
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
@@ -75,7 +75,7 @@ class MinuteDocument:
     known: bool = field(metadata=NOT_IN_JSON)  #: whether anything is known of the trouble
     checks: tuple[CheckFirst, ...]
     within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
-    nothing_amiss: bool  #: good readings, and no cause is likely at all
+    nothing_amiss: bool  #: good readings, nothing else, and no cause is likely at all
     next: str  #: the command that helps most now: "ask" where much is not known, else "review"
 
 
@@ -124,6 +124,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
             check.id, CheckFirst(inspection=check.id, says=known.left_of(check), minutes=minutes)
         )
     good = good_readings(diagnosis.case) if not diagnosis.alarms else ()
+    unlikely = diagnosis.ranking[0].probability < UNLIKELY
     return MinuteDocument(
         case=path,
         may_run=diagnosis.may_run,
@@ -138,7 +139,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
         known=bool(diagnosis.inference.evidence),
         checks=tuple(checks.values())[:CHECKS],
         within_limits=good,
-        nothing_amiss=bool(good) and diagnosis.ranking[0].probability < UNLIKELY,
+        nothing_amiss=bool(good) and nothing_else_said(diagnosis.case) and unlikely,
         next="ask" if _lacks_the_ground(diagnosis) else "review",
     )
 

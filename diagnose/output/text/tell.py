@@ -48,7 +48,7 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     next_ = f"diagnose {document.next} {name}"
     saved = wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
     if document.nothing_amiss:
-        return [*lines, "Nothing said so far points to a fault.", *saved]
+        return [*lines, "No reading is low, and no other sign was understood.", *saved]
     if not document.known:
         lines.append("No cause is likelier than another yet.")
     elif document.stands_out:
