@@ -58,6 +58,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.NONE: (
         "little|hardly-any or|if|to any|no oil? pressure",
+        "no or|/|to low|less|reduced oil? pressure",
+        "low or|/ no oil? pressure",
         "no|zero or|to very? little|hardly-any oil? pressure",
         "no|zero oil? pressure or very|hardly|next? to? little|any|nothing",
         f"{_P} hits|hit|through|falls|drops|dropped|goes|went to|through? the floor|deck|bottom|basement",
@@ -86,8 +88,6 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "hair|whisker|touch|fraction|bit above|over|off the =red|red-line|red-zone",
         "port|starboard|stbd engine|motor|side|one? is|reads|runs|was|sits|shows? very|a-bit|too? =low",
         "left|right engine|motor is|reads|runs|was|sits|shows? very|a-bit|too? =low",
-        "no or|/|to low|lower|less|reduced oil? pressure",
-        "low or|/ no oil? pressure",
         f"{_P} way|well|far|much|miles down|low|below|under",
         f"{_P} halves|halved|nosedives|nosedived|plunges|plunged|dives|dived|tanked|wilts|collapses|dwindles|dwindled",
         f"{_P} is|was|has|dropped|drops|fell|falls|about|now|only|down|by|to by|to|about|only? half|third|quarter",
