@@ -147,7 +147,7 @@ def test_a_whole_v8_fits_one_screen(typed: Callable[..., Done]) -> None:
     done = typed(*words, "rod 8 strip 4.6 thou")
     lines = done.out.rstrip().splitlines()
     assert len(lines) <= 30, done.out
-    assert all(columns(line) <= 80 for line in lines if "diagnose bearings" not in line)
+    assert all(columns(line) <= 80 for line in lines if "v8.toml" not in line)
     assert sum(line[2:6] in ("main", "rod ") for line in lines) == 13
     assert lines[1].startswith("13 readings saved in")
     assert any(line.startswith("! rod 8") for line in lines[3:5])

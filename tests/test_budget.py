@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import replace
 from itertools import permutations
 from pathlib import Path
@@ -29,6 +30,24 @@ IDLE, CRUISE = "700 rpm, 95 C, 8 psi", "2500 rpm, 95 C, 33 psi"
 
 def middles(account: Account) -> np.ndarray:
     return np.array([s.mean for s in account.shares])
+
+
+THICKER = """schema = 1
+[job]
+[engine]
+layout = "distributor_v8"
+[oil]
+grade = "25W-60"
+[[reading]]
+no = 1
+pressure = "8 psi"
+rpm = "700 rpm"
+oil = "90 C"
+[[finding]]
+no = 2
+what = "oil_grade_too_heavy"
+state = "present"
+"""
 
 
 def test_the_shares_add_up_and_so_does_the_rest() -> None:
@@ -97,10 +116,25 @@ def test_alike_findings_get_alike_shares() -> None:
 
 def test_thicker_oil_explains_no_missing_pressure() -> None:
     """It raises the pressure, so that more is missing than the gauge shows."""
+    case = from_text(THICKER, None, BOOK)
+    says = still_missing(budget(case), case)
+    found = re.fullmatch(
+        r"What was found explains none of the (\d+) psi missing at hot idle: "
+        r"it adds (\d+) psi, so (\d+) psi are lost elsewhere, not settled\.",
+        says,
+    )
+    assert found is not None, says
+    missing, added, elsewhere = map(int, found.groups())
+    assert added > 0
+    assert abs(missing + added - elsewhere) <= 1  # each is rounded
+
+
+def test_a_finding_that_costs_nothing_explains_nothing() -> None:
+    """A gap at the pickup costs nothing in the circuit, and adds nothing either."""
     case = load(ROOT / "cases" / "tern.toml", BOOK)
     says = still_missing(budget(case), case)
-    assert says.startswith("What was found raises the pressure by ")
-    assert "explains" not in says
+    assert says.startswith("What was found explains none of the 13 psi missing at hot idle: ")
+    assert "adds" not in says
 
 
 def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:

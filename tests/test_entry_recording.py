@@ -115,7 +115,7 @@ REFUSED = [
     ),
     (Input(withdraw=[7]), "no entry 7 stands"),
     (Input(facts=["a=b"], details=Details(when="5")), "when: '5' is no date"),
-    (Input(facts=["fuel_smell=yes"], details=Details(learned="x")), "is not told, outside or"),
+    (Input(facts=["fuel_smell=yes"], details=Details(learned="x")), "is not said, outside or"),
     (Input(facts=["fuel_smell=yes"], details=Details(replaces=9)), "no entry 9 stands"),
     (Input(facts=["fuel_smell=yes"], details=Details(replaces=3)), "entry 3 is a reading"),
     (Input(readings=["9 psi 700 rpm"], details=Details(replaces=1)), "entry 1 is a finding"),

@@ -129,7 +129,8 @@ def half_of_the_usual_when_cold(known: Known) -> Conclusions:
     """Cold oil makes pressure easily: less than half of the usual cold means that much is lost."""
     for r in running(known):
         limit = HALF * (r.usual or 0.0)
-        if is_cold(r) and share_below(r, limit) >= LIKELY_BELOW and not is_refuted(known, r, limit):
+        refuted = is_refuted(known, r, limit)
+        if is_cold(r) and share_below(r, limit) >= LIKELY_BELOW and not refuted:
             yield Alarm(
                 Severity.STOP,
                 f"{looked(r)}, limit {psi(limit)}, half of the usual when cold: shut down, do not "
@@ -158,7 +159,8 @@ def little_when_cold(known: Known) -> Conclusions:
     for r in filter(is_cold, running(known)):
         wanted = [wanted_cold(one.rpm, hot_idle, setting) for one in possible(r)]
         share = sum(share_below(r, least) for least in wanted) / len(wanted)
-        if share > LIKELY_BELOW and not is_refuted(known, r, min(wanted)):
+        refuted = is_refuted(known, r, min(wanted))
+        if share > LIKELY_BELOW and not refuted:
             yield Alarm(
                 Severity.CARE,
                 f"{looked(r)} with cold oil, least wanted {psi(min(wanted))}: less still when hot; "

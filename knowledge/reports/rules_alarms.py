@@ -138,7 +138,8 @@ def gone_in_a_manoeuvre(known: Known) -> bool:
 )
 def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
     """Each fall in a bend or on a slope damages the rod bearings: stop the manoeuvre."""
-    if known.has(behaviour.FALLS_IN_A_MANOEUVRE) and not gone_in_a_manoeuvre(known):
+    stops = gone_in_a_manoeuvre(known)
+    if known.has(behaviour.FALLS_IN_A_MANOEUVRE) and not stops:
         yield Alarm(
             Severity.CARE,
             "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "

@@ -137,10 +137,13 @@ def still_missing(budget: Budget, case: Case) -> str:
     sure = "not settled" if account.closed is False else "perhaps not settled"
     found = account.explained.mean
     rest_of_it = f"{scale.one(missing.mean)} still missing: {sure}."
+    none = f"What was found explains none of the {scale.one(short.mean)} missing at {where}"
+    if scale.figure(found) in (scale.figure(0.0), scale.figure(-0.0)):
+        return f"{none}: {sure}."
     if found < 0.0:  # thicker oil, say
         return (
-            f"What was found explains none of the {scale.one(short.mean)} missing at {where}: it "
-            f"adds {scale.one(-found)}, so {scale.one(missing.mean)} are lost elsewhere, {sure}."
+            f"{none}: it adds {scale.one(-found)}, so {scale.one(missing.mean)} are lost "
+            f"elsewhere, {sure}."
         )
     return (
         f"What was found explains {scale.figure(found)} of "

@@ -5,7 +5,7 @@ from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_panel, quantities
-from knowledge.work import Access, Inspection
+from knowledge.work import Access, Caution, Inspection
 
 PANEL_READS_TOO_LOW = Finding(
     id="panel_reads_too_low",
@@ -104,7 +104,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
     ),
     source=sources.MARINE_SERVICE_MANUAL_1999,
     tools=("0 to 100 psi gauge", "adapter", "oil-rated hose", "snubber"),
-    cautions=findings_panel.GAUGED,
+    cautions=(*findings_panel.GAUGED, Caution.FIRE),
     destroys="how sender and plug sat",
     keep="photograph sender, thread and plug first",
     needs_running=True,
