@@ -7,6 +7,7 @@ import pytest
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import next_check
+from diagnose.output.documents.tell import A_DAY, minute_document
 from diagnose.trusted_gauge import needless
 from knowledge.book import the_book
 
@@ -44,6 +45,7 @@ def offered(diagnosis: Diagnosis) -> list[set[str]]:
         finding(1, "lamp_comes_on"),
         finding(1, "protection_tripped"),
         reading(1, 700, 4, "panel"),
+        finding(1, "gauge_reads_low") + finding(2, "lifters_clatter"),
     ],
 )
 def test_a_stop_that_calls_for_a_trusted_gauge_offers_it(more: str) -> None:
@@ -96,3 +98,13 @@ def test_the_laboratory_need_not_name_the_viscosity_of_a_known_grade() -> None:
             if o.inspection.id == "send_an_oil_sample"
         )
         assert bool(lab & {f.id for f in sample.findings}) is asked
+
+
+def test_no_check_that_takes_days_is_one_to_do_first() -> None:
+    """A laboratory answers in days; the first checks are what can be done now."""
+    assert BOOK.inspections["send_an_oil_sample"].waits_minutes >= A_DAY
+    answered = minute_document(
+        answer(finding(1, "freshly_rebuilt") + reading(2, 700, 8, "panel")), ""
+    )
+    assert answered.checks
+    assert all(BOOK.inspections[c.inspection].waits_minutes < A_DAY for c in answered.checks)

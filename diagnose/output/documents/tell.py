@@ -16,6 +16,7 @@ from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 
 PLACES, CHECKS = 3, 3  #: shown after a text
+A_DAY = 1440.0  #: minutes of waiting; a check that waits so long is none to do first
 UNLIKELY = 0.05  #: below it the first cause is none to look for, beside good readings (judgement)
 
 
@@ -115,7 +116,8 @@ def account_document(account: Account, book: Book) -> AccountDocument:
 def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
     """Build a minute's answer on a case; what ``ask`` asks by word is none of its checks."""
     choice, known = next_check(diagnosis), Known.of(diagnosis)
-    options = (choice.option, *choice.runners_up) if choice else ()
+    every = (choice.option, *choice.runners_up) if choice else ()
+    options = tuple(o for o in every if o.inspection.waits_minutes < A_DAY) or every
     checks: dict[str, CheckFirst] = {}
     for option in options:
         check = option.inspection

@@ -129,6 +129,7 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
             "gauge low and the valve gear clatters: shut down, fit a direct gauge before you run it "
             "again",
             until=direct_gauge.DIRECT_GAUGE_LOW,
+            gauge_next=True,
             low=False,
         )
 
