@@ -307,10 +307,10 @@ class Case:
     @property
     def only_asked(self) -> frozenset[Finding]:
         """Findings a person was asked for and does not know: nobody has looked at them."""
-        told = Stage.KNOWN.value
+        by_word = Stage.KNOWN.value
         records = self.finding_records
         return frozenset(
-            r.finding for r in records if r.observation is None and r.entry.learned == told
+            r.finding for r in records if r.observation is None and r.entry.learned == by_word
         )
 
 

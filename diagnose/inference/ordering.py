@@ -56,7 +56,7 @@ def _best_of_core(core: tuple[int, ...]) -> Order:
 
 
 def forget_orders() -> None:
-    """Search every order anew from now on, as a fresh process does."""
+    """Forget the orders found, so that each is searched again as in a fresh process."""
     best_order.cache_clear()
     _best_of_core.cache_clear()
 

@@ -9,13 +9,12 @@ from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import ran_well
+from diagnose.understanding.service import RUN_IN, ran_well
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.work_words import APART_FROM, CARRIED_OUT, LOOKS, MENDS, REUSED
 from knowledge.reports.words import Done, Hands, Result
 
-_RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _WHO = frozenset(["i", "we", "ive", "weve", "of"])  #: "nothing I have done helped"
 _DAYS_AGO = ("1 days", "2 days")
 _CARRIED = 4  #: words from "not" to "carried out"
@@ -169,7 +168,7 @@ def _not_carried_out(job: Job) -> bool:
 
 def _ran_on(job: Job, before: str) -> bool:
     """Whether the engine ran for many hours since it was rebuilt: no part of this trouble."""
-    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= _RUN_IN
+    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= RUN_IN
 
 
 def _hands(line: Line, job: Job) -> Mark[Hands] | None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import driven_in, ran_well
+from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL
@@ -20,8 +20,8 @@ _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
 _DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
-_UNTIMED = {"day": "1 days", "days": "3 days", "weeks": "3 weeks", "months": "3 months"}
-_UNTIMED |= {"years": "3 years", "morning": "1 days", "week": "1 weeks", "month": "1 months"}
+_UNTIMED = {"day": "1 days", "days": "3 days", "morning": "1 days"}
+_UNTIMED |= {"week": "1 weeks", "month": "1 months", **WITHOUT_NUMBER}
 _DAYS = frozenset(
     [
         "yesterday",

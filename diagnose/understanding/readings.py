@@ -184,12 +184,12 @@ def _unit_of(paragraph: Paragraph) -> str:
 
 def _all_small(paragraph: Paragraph) -> bool:
     """Whether the figures that may be pressures are those of bar: "1.2 hot, 3.5 cold"."""
-    told = paragraph.speaks_of_pressure
+    spoken = paragraph.speaks_of_pressure
     figures = [
         token.word
         for line in paragraph.lines
         for k, token in enumerate(line.tokens)
-        if token.kinds == {"number"} and value_at(line, k, "psi", told) is not None
+        if token.kinds == {"number"} and value_at(line, k, "psi", spoken) is not None
     ]
     return any("." in f for f in figures) and all(float(f) <= MOST_BAR for f in figures)
 

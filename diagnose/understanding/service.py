@@ -11,9 +11,10 @@ from knowledge.lexicon.work_words import ABOUT, MILES_A_WEEK, RAN_WELL
 
 _WELL_BEFORE = 6  #: words from "fine" to its figure
 _ABOUT_MOST = 3  #: words between "for" and its figure
-_RUN_IN = 25.0  #: hours of running that count as service (judgement)
+RUN_IN = 25.0  #: hours of running after which work is no longer just before (judgement)
 _AT_ONCE = 200.0  #: miles after which work is no longer just before (judgement)
-_UNTIMED = {"years": "3 years", "months": "3 months", "weeks": "3 weeks", "ages": "3 years"}
+#: long times said without a number, as a case file writes them
+WITHOUT_NUMBER = {"years": "3 years", "months": "3 months", "weeks": "3 weeks", "ages": "3 years"}
 _DENIES = frozenset(["not", "never", "no"])
 
 
@@ -49,9 +50,9 @@ def _length(token: Token) -> str:
         driven = driven_in(token)
         return "" if driven == "straight before" else driven
     if "time" not in token.kinds:
-        return _UNTIMED.get(token.word, "")
+        return WITHOUT_NUMBER.get(token.word, "")
     amount, _, unit = token.value.partition(" ")
-    hours = unit == "h" and float(amount) >= _RUN_IN
+    hours = unit == "h" and float(amount) >= RUN_IN
     return token.value if hours or unit in ("weeks", "months", "years") else ""
 
 
