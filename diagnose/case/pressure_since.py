@@ -10,7 +10,7 @@ from datetime import date
 
 from diagnose.case.case import Case, GaugeReading
 from knowledge.engines.features import DIESEL
-from knowledge.model import Reading, State
+from knowledge.model import Gauge, Reading, State
 from knowledge.pressure import behaviour, course, direct_gauge, patterns, quantities
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, sure_above
 from knowledge.reports.words import Shows
@@ -39,7 +39,9 @@ def shown_since(case: Case) -> bool:
     It counts only after the last report of a fall, with oil that is not known to be cold. One on
     the trusted gauge itself is never taken back.
     """
-    if any(b.behaviour.gauge == "direct" and b.behaviour.shows in FALLEN for b in case.behaviours):
+    if any(
+        b.behaviour.gauge is Gauge.DIRECT and b.behaviour.shows in FALLEN for b in case.behaviours
+    ):
         return False
     trusted = [r for r in case.readings if _is_trusted(r.reading)]
     if not all(_is_enough(r.reading, case) for r in trusted):
@@ -51,7 +53,7 @@ def shown_since(case: Case) -> bool:
 
 
 def _is_trusted(reading: Reading) -> bool:
-    return reading.gauge == "direct" and runs(reading) and not at_pump(reading)
+    return reading.gauge is Gauge.DIRECT and runs(reading) and not at_pump(reading)
 
 
 def _is_enough(reading: Reading, case: Case) -> bool:
@@ -73,7 +75,7 @@ def _falls(case: Case) -> Iterator[tuple[int, date | None]]:
         if report.behaviour.shows in FALLEN:
             yield report.entry.no, report.entry.when
     for look in case.readings:
-        if look.reading.gauge == "panel" and not _is_enough(look.reading, case):
+        if look.reading.gauge is Gauge.PANEL and not _is_enough(look.reading, case):
             yield look.entry.no, look.entry.when
 
 
