@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 from diagnose.understanding.text import (
     Clause,
@@ -212,6 +213,7 @@ def _alternatives(text: str) -> tuple[tuple[str, ...], ...]:
     )
 
 
+@cache
 def _word(word: str) -> str:
     if word.startswith("@"):
         return word

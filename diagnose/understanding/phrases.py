@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Generic, TypeVar
 
 from diagnose.understanding.text import Token, is_bare_noun, is_done, spelled, stemmed
@@ -138,6 +139,7 @@ def _elements(text: str) -> tuple[_Element, ...]:
     return tuple(_element(piece) for piece in text.split())
 
 
+@cache
 def _element(piece: str) -> _Element:
     if piece == "..":
         return _Element(frozenset(), gap=True)

@@ -21,6 +21,7 @@ _NUMBERED = re.compile(r"\b[Nn]o\. ?(?=\d)")  #: "No. 2" ends no sentence and de
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
 _COMMAS = frozenset(",:()-–—")
+_DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
 #: words that begin a clause of their own
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
 #: before "now" these are of the present as well: "is now 30"
@@ -174,7 +175,7 @@ def spelled(text: str) -> str:
     >>> spelled("Didn't"), spelled("pick-up")
     ('didnt', 'pickup')
     """
-    return re.sub(r"[-‐‑'’]", "", text.lower())
+    return text.lower().translate(_DROPPED)
 
 
 class Spelling(Protocol):
