@@ -1,5 +1,5 @@
 // Works on one whole job of a running `diagnose serve` in headless Chromium as a person does, by taps
-// or by keys alone, and says what it met on each screen; driven by tests/test_serve_in_a_browser.py.
+// or by keys alone, and says what it met on each screen; driven by tests/serve/test_serve_in_a_browser.py.
 // Standard input: as serve.mjs has it, with "job": {"story", "found", "cause"}, "width", "scripts": bool,
 // "keys": bool, "brief": bool: only to the first check, "picture": path of a photo.
 import { asked, context, finished, found, look } from './serve.mjs';

@@ -1,4 +1,4 @@
-// Opens pages in headless Chromium and says what a reader would meet; driven by tests/test_in_a_browser.py.
+// Opens pages in headless Chromium and says what a reader would meet; driven by tests/output/test_in_a_browser.py.
 // Standard input: {"modules": folder, "chromium": path, "pages": [files], "out": folder}; output: JSON.
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

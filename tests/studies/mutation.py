@@ -39,9 +39,9 @@ class Area:
 
 
 _HYDRAULICS = (
-    "test_hydraulics_defaults.py",
+    "hydraulics/test_hydraulics_defaults.py",
     *(
-        f"test_hydraulics_{name}.py"
+        f"hydraulics/test_hydraulics_{name}.py"
         for name in (
             "tables", "published_films", "published_pump", "circuit", "circuit_solvers", "leaks", "oil",
             "laws", "circuit_limits", "reynolds",
@@ -57,23 +57,23 @@ AREAS = {
             "diagnose/diagnosis.py",
         ),
         (
-            "test_ranking_when_large.py",
-            "test_evidence.py",
-            "test_ranking.py",
-            "test_ranking_limits.py",
-            "test_leaving_out.py",
-            "test_chaining.py",
-            "test_reasons_shown.py",
+            "inference/test_ranking_when_large.py",
+            "inference/test_evidence.py",
+            "inference/test_ranking.py",
+            "inference/test_ranking_limits.py",
+            "inference/test_leaving_out.py",
+            "inference/test_chaining.py",
+            "output/test_reasons_shown.py",
         ),
     ),
     "planning": Area(
         ("diagnose/planning", "diagnose/check_planner.py"),
         (
-            "test_planning_by_hand.py",
-            "test_case_facts.py",
-            "test_covers.py",
-            "test_planning.py",
-            "test_planning_access.py",
+            "planning/test_planning_by_hand.py",
+            "case/test_case_facts.py",
+            "planning/test_covers.py",
+            "planning/test_planning.py",
+            "planning/test_planning_access.py",
         ),
     ),
     "hydraulics": Area(("diagnose/hydraulics",), _HYDRAULICS),
@@ -86,25 +86,25 @@ AREAS = {
             "knowledge/stations/suction/rules_alarms.py",
         ),
         (
-            "test_gauge_limits.py",
-            "test_alarms_at_limits.py",
-            "test_alarms.py",
-            "test_case_facts.py",
-            "test_rule_examples.py",
+            "safety/test_gauge_limits.py",
+            "safety/test_alarms_at_limits.py",
+            "safety/test_alarms.py",
+            "case/test_case_facts.py",
+            "knowledge/test_rule_examples.py",
         ),
     ),
     "judging": Area(
         ("diagnose/signoff", "knowledge/judging.py"),
         (
-            "test_judging_and_closing.py",
-            "test_first_start.py",
-            "test_judging.py",
-            "test_gauge_limits.py",
-            "test_case_facts.py",
-            "test_case_circuit.py",
-            "test_close.py",
-            "test_parts.py",
-            "test_signoff.py",
+            "signoff/test_judging_and_closing.py",
+            "signoff/test_first_start.py",
+            "signoff/test_judging.py",
+            "safety/test_gauge_limits.py",
+            "case/test_case_facts.py",
+            "circuit/test_case_circuit.py",
+            "signoff/test_close.py",
+            "signoff/test_parts.py",
+            "signoff/test_signoff.py",
         ),
     ),
     "cautions": Area(
@@ -113,25 +113,29 @@ AREAS = {
             "diagnose/output/documents/alarms.py",
             "knowledge/applying.py",
         ),
-        ("test_alarms.py", "test_cautions_for_engines.py", "test_cautions_shown.py"),
+        (
+            "safety/test_alarms.py",
+            "safety/test_cautions_for_engines.py",
+            "safety/test_cautions_shown.py",
+        ),
     ),
     "case": Area(
         ("diagnose/case",),
         (
-            "test_case_at_limits.py",
-            "test_readings_in_words.py",
-            "test_entries_at_limits.py",
-            "test_disk.py",
-            "test_case_facts.py",
-            "test_case_faults.py",
-            "test_casefile.py",
-            "test_work_entries.py",
-            "test_cautions_for_engines.py",
-            "test_reported_behaviour.py",
-            "test_limits_by_size.py",
-            "test_out_of_scope.py",
-            "test_writing.py",
-            "test_writing_disk.py",
+            "case/test_case_at_limits.py",
+            "entry/test_readings_in_words.py",
+            "case/test_entries_at_limits.py",
+            "case/test_disk.py",
+            "case/test_case_facts.py",
+            "case/test_case_faults.py",
+            "case/test_casefile.py",
+            "case/test_work_entries.py",
+            "safety/test_cautions_for_engines.py",
+            "inference/test_reported_behaviour.py",
+            "knowledge/test_limits_by_size.py",
+            "safety/test_out_of_scope.py",
+            "case/test_writing.py",
+            "case/test_writing_disk.py",
         ),
     ),
     "report": Area(
@@ -150,14 +154,14 @@ AREAS = {
             *(f"diagnose/output/text/{name}.py" for name in ("alarms", "next_step", "review")),
         ),
         (
-            "test_review_shown.py",
-            "test_review_printed.py",
-            "test_review_documents.py",
-            "test_found_faults.py",
-            "test_contradictions_named.py",
-            "test_alarms.py",
-            "test_reasons_shown.py",
-            "test_cautions_shown.py",
+            "output/test_review_shown.py",
+            "output/test_review_printed.py",
+            "output/test_review_documents.py",
+            "inference/test_found_faults.py",
+            "inference/test_contradictions_named.py",
+            "safety/test_alarms.py",
+            "output/test_reasons_shown.py",
+            "safety/test_cautions_shown.py",
         ),
     ),
     "sheets": Area(
@@ -169,14 +173,14 @@ AREAS = {
             "diagnose/output/text/first_start.py",
             "diagnose/output/markdown/signoff.py",
         ),
-        ("test_cautions_shown.py", "test_signoff.py"),
+        ("safety/test_cautions_shown.py", "signoff/test_signoff.py"),
     ),
     "figures": Area(
         (
             *(f"diagnose/output/documents/{n}.py" for n in ("budget", "forecast", "survey")),
             *(f"diagnose/output/text/{n}.py" for n in ("budget", "forecast", "survey")),
         ),
-        ("test_budget.py", "test_survey.py", "test_forecast.py"),
+        ("circuit/test_budget.py", "circuit/test_survey.py", "circuit/test_forecast.py"),
     ),
 }
 
@@ -239,7 +243,7 @@ def copied(place: Path) -> None:
             shutil.copy(source, place / name)
         else:
             shutil.copytree(source, place / name, ignore=shutil.ignore_patterns("__pycache__"))
-    for test in (place / "tests").glob("test_*.py"):
+    for test in (place / "tests").rglob("test_*.py"):
         few = re.sub(
             r"max_examples=(\d+)",
             lambda m: f"max_examples={min(int(m[1]), EXAMPLES)}",

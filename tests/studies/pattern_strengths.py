@@ -6,7 +6,7 @@ gives each condition of ``faults.FAULTS`` a severity drawn evenly from 0 to 1, s
 and asks ``pattern_reports`` what a person would see. Only faults severe enough to cause a complaint
 count. Prints shares with their binomial error; ``--write`` writes the table that
 ``knowledge.pressure.computed`` takes its strengths from. Write it again whenever profiles, faults
-or circuit change: ``tests/test_pattern_strengths.py`` fails then.
+or circuit change: ``tests/knowledge/test_pattern_strengths.py`` fails then.
 """
 
 from __future__ import annotations

@@ -15,7 +15,7 @@ def main() -> None:
     atheris = import_module("atheris")
 
     with atheris.instrument_imports(include=["diagnose", "knowledge.units", "tomllib"]):
-        from tests import test_fuzz_cases as target
+        from tests.hostile import test_fuzz_cases as target
 
     def case(data: bytes) -> None:
         target.read(data)

@@ -1,0 +1,1 @@
+"""Bearing readings, fits and counts."""

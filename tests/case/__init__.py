@@ -1,0 +1,1 @@
+"""Case files and cards: read, checked, written whole or not at all."""

@@ -1,0 +1,1 @@
+"""Commands as a user runs them: answers, streams, one screen."""

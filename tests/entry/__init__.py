@@ -1,0 +1,1 @@
+"""What a person enters: ask, tell, record, sheets, readings in words."""

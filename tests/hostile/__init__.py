@@ -1,0 +1,1 @@
+"""Random and hostile files, answers and command lines."""

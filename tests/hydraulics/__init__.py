@@ -1,0 +1,1 @@
+"""Laws of pump, relief valve, bearings, leaks and oil, and the circuit they make."""

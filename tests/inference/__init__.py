@@ -1,0 +1,1 @@
+"""From findings to a ranking: rules, evidence, exact inference, trials, contradictions."""

@@ -1,0 +1,1 @@
+"""The book: its words, rules, figures, limits, access and sources."""

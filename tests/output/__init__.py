@@ -1,0 +1,1 @@
+"""Documents and their forms: texts, reports, pages, pictures."""

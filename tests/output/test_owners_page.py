@@ -1,0 +1,138 @@
+"""The report begins with a page an owner understands; later looks are part of the job."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from pathlib import Path
+
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.owners_page import OwnersPage, owners_page
+from diagnose.output.documents.ranking import ranked_causes
+from diagnose.planning.choosing import SURE
+from diagnose.signoff.sheet import Signoff
+from knowledge.book import the_book
+from knowledge.figures import HOUR
+from knowledge.work import Hold, Phase
+from tests.support.command_line import call
+
+BOOK = the_book()
+CASES = Path(__file__).parents[2] / "cases"
+LATER = [t for t in BOOK.tasks.values() if t.phase is Phase.LATER]
+
+
+def page_of(path: Path) -> OwnersPage:
+    diagnosis = Diagnosis(BOOK, load(path, BOOK))
+    return owners_page(diagnosis, Signoff(diagnosis, SURE), ranked_causes(diagnosis))
+
+
+@pytest.fixture
+def gannet(tmp_path: Path) -> Path:
+    return Path(shutil.copy(CASES / "gannet.toml", tmp_path / "gannet.toml"))
+
+
+def test_a_closed_job_says_what_was_wrong_done_and_shown(gannet: Path) -> None:
+    page = page_of(gannet)
+    assert page.standing == "Repaired, 36 psi at hot idle; closed on 2026-06-20."
+    assert "The pickup is loose or has come off" in page.wrong
+    assert page.wrong[-1].startswith("It began with: oil pickup tube or its bolts loose")
+    assert page.done[0].startswith("New tube")
+    idle, speed = page.pressures
+    assert (idle.before, idle.after, idle.least) == ("14 psi", "36 psi", "10 psi")
+    assert (speed.before, speed.after) == ("38 psi", "52 psi")
+    assert [w.hours for w in page.watch] == ["1 h", "10 h", "50 h"]
+    assert page.watch[0].least == "hot idle not below 29 psi"  # four fifths of 36
+
+
+def test_an_open_job_says_not_to_run_and_promises_nothing() -> None:
+    page = page_of(CASES / "petrel.toml")
+    assert page.standing == "Not repaired yet: do not run the engine."
+    assert page.wrong[0].startswith("The relief valve was held open")
+    assert all(row.after == "not measured yet" for row in page.pressures)
+    assert not page.watch
+
+
+def test_the_page_comes_first_and_the_technical_part_after_it(gannet: Path, tmp_path: Path) -> None:
+    out = tmp_path / "r.html"
+    assert call("report", gannet, "--out", out).code == 0
+    text = out.read_text("utf-8")
+    assert (
+        text.index("What was wrong") < text.index("The technical part") < text.index("The answer")
+    )
+
+
+def test_later_looks_never_hold_up_the_job(gannet: Path) -> None:
+    """They are due after closing: none blocks, each says when, none is on the sign-off."""
+    assert {t.due for t in LATER} == {HOUR, 10 * HOUR, 50 * HOUR}
+    assert all(t.hold is Hold.NOTE for t in LATER)
+    assert all(not t.due for t in BOOK.tasks.values() if t.phase is not Phase.LATER)
+    sheet = Signoff(Diagnosis(BOOK, load(gannet, BOOK)), SURE)
+    assert not [i for i in sheet.items if i.task in LATER]
+    assert [i.task.due for i in sheet.later] == sorted(t.due for t in LATER)
+
+
+@pytest.mark.parametrize(
+    ("after", "hours"), [("30 min", []), ("1 h", [1]), ("10h", [1, 10]), ("all", [1, 10, 50])]
+)
+def test_what_is_due_after(gannet: Path, after: str, hours: list[int]) -> None:
+    done = call("signoff", gannet, "--after", after, "--json")
+    assert [look["hours"] for look in json.loads(done.out)["looks"]] == hours
+
+
+def test_a_pressure_that_falls_is_said(gannet: Path) -> None:
+    assert call("record", gannet, "hot_idle_after_1_h=34 psi").code == 0
+    assert call("record", gannet, "hot_idle_after_10_h=25 psi").code == 0
+    done = call("signoff", gannet, "--after", "10 h")
+    assert "34 psi against 36 psi at the first start: holds" in done.out
+    assert "25 psi against 36 psi at the first start: 31 % lower" in " ".join(done.out.split())
+    assert len(done.out.splitlines()) <= 30
+
+
+@pytest.mark.parametrize("after", ["soon", "-1 h", "10", "ten hours", ""])
+def test_a_wrong_time_is_one_clear_line(gannet: Path, after: str) -> None:
+    done = call("signoff", gannet, "--after", after)
+    assert done.code == 2
+    assert done.err.count("\n") == 1
+    assert "write it like '10 h', or 'all'" in done.err
+
+
+def test_a_closed_job_below_a_limit_is_not_called_repaired(gannet: Path) -> None:
+    """The first page says what ``review`` and ``signoff`` say of the mended engine."""
+    low = 'at = "start"\nrpm = "700 rpm"\noil = "90 C"\npressure = "4 psi"\n'
+    number = load(gannet, BOOK).last_number + 1
+    gannet.write_text(gannet.read_text("utf-8") + f"\n[[reading]]\nno = {number}\n{low}", "utf-8")
+    assert page_of(gannet).standing.startswith("Not in order: ")
+
+
+@pytest.mark.parametrize(
+    ("remedy", "says"),
+    [((), "Tube brazed, now 3.8 bar at 1500 hot"), (("--remedy", "tube renewed"), "Tube renewed")],
+)
+def test_what_was_done_is_in_the_persons_words(
+    remedy: tuple[str, ...], says: str, tmp_path: Path
+) -> None:
+    """Said at the end, or with the readings after the repair, which stand under "after"."""
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "pickup_tube_crack_seen=yes")
+    call("record", path, "tube brazed, now 3.8 bar at 1500 hot")
+    done = call(
+        "close", path, "--how", "seen", "--cause", "pickup_tube_cracked", *remedy, "--reason", "x"
+    )
+    assert done.code == 0, done.err
+    page = page_of(path)
+    assert page.done[0] == says
+    speed = next(row for row in page.pressures if row.when == "hot, at speed")
+    assert (speed.before, speed.after) == ("1.2 bar", "3.8 bar")
+
+
+def test_a_note_on_a_reading_is_no_repair(tmp_path: Path) -> None:
+    """Then the book's remedy stands, as nobody said what was done."""
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "--reading", "1500 rpm hot 3.8 bar", "--after-repair", "--note", "steady")
+    call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
+    assert page_of(path).done[0].startswith("Replace the tube")

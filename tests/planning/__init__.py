@@ -1,0 +1,1 @@
+"""Which check comes next, and the teardown plan."""

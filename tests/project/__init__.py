@@ -1,0 +1,1 @@
+"""The project itself: imports, guides, README, public API, wheel, mutants."""

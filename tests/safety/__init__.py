@@ -1,0 +1,1 @@
+"""Alarms, cautions, and engines that the tool refuses."""

@@ -1,0 +1,1 @@
+"""The web page: trust, saving, photos, attacks, whole jobs."""

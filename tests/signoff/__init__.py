@@ -1,0 +1,1 @@
+"""Reassembly: tasks, verdicts, parts, first start, closing."""

@@ -1,0 +1,1 @@
+"""What is read in sentences, stories and short reports."""
