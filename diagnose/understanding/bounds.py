@@ -7,6 +7,8 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.numbers import ABOUT, MOST, NEVER, OR_LESS, OR_MORE, OVER, REACHES, UNDER
 from knowledge.reports.words import Shows
 
+_HARDLY = frozenset(["hardly", "barely", "scarcely"])
+
 
 def bounded(line: Line, i: int, value: str) -> tuple[int, str]:
     """The first token of a pressure with its bound, and the pressure as a case file writes it."""
@@ -67,6 +69,11 @@ def _not_before(line: Line, first: int, at: int) -> int | None:
     """The "not" straight before a word, at most one word between; None where there is none."""
     near = range(max(first, at - 2), at)
     return next((k for k in near if line.word(k) in NEVER | {"even", "not"}), None)
+
+
+def hardly(line: Line, i: int) -> bool:
+    """Whether "hardly" is all that denies a pressure, which then was read: "hardly reads 10"."""
+    return any(line.word(k) in _HARDLY for k in range(i - 3, i))
 
 
 def of_alarm(line: Line, head: Mark[object], mark: Mark[object]) -> bool:

@@ -74,6 +74,7 @@ class Lexicon:
         self.bare: Phrases[Shows] = Phrases(
             {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
         )
+        self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
         self.otherwise: Phrases[bool] = Phrases({True: pressure_words.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})

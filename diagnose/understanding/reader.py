@@ -7,6 +7,8 @@ from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
+from diagnose.understanding.called_little import called_little, fine_at_times, some_at_least
+from diagnose.understanding.came_back import came_back
 from diagnose.understanding.checked import checked_parts
 from diagnose.understanding.commas import with_points
 from diagnose.understanding.confirmed import confirmed_directly
@@ -91,6 +93,8 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_denials_of_what_shows(found)
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
+    found = fine_at_times(some_at_least(found, paragraph))
+    found = came_back([*found, *called_little(paragraph, found)], paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
     named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import permutations
 
-from diagnose.understanding.bounds import bounded, of_alarm
+from diagnose.understanding.bounds import bounded, hardly, of_alarm
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
@@ -207,7 +207,7 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
         if value is None or is_a_step(line, i) or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue
         first, written = bounded(line, i, value)
-        if stance & Stance.DENIED and written == value:
+        if stance & Stance.DENIED and written == value and not hardly(line, i):
             continue
         usual, left = bool(stance & Stance.USUAL), left_behind(line, i)
         found.append(Pressure(Mark(written, first, i + 1), line, usual, left))

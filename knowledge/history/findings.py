@@ -44,8 +44,8 @@ OIL_JUST_CHANGED = history(
 )
 STOOD_LONG = history(
     id="stood_long",
-    says="stood for a year or more",
-    asks="Had the engine stood for a year or more?",
+    says="stood unused for months or years",
+    asks="Had the engine stood unused for months or years?",
     source=COMMON_PRACTICE,
     also=("barn find", "stored", "laid up", "over winter", "not run for years"),
 )

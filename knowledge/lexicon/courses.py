@@ -55,6 +55,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "some|certain|other days|mornings|times|trips",
         "the odd time|occasion",
         "one day|minute|moment .. next",
+        "fine|ok|okay|good|normal|right ,? then right|way|straight? low|down|nothing|zero|gone|dead ,? then? fine|ok|okay|good|normal|low|nothing|zero|back|again",
+        "sometimes|sometime .. sometimes|sometime",
+        "some|other days|starts|trips .. other|others days|starts|trips",
     ),
     Course.RECOVERED: (
         "=came|=comes|=went|=goes|=come|=go|=cleared|=clears|=stopped|=healed|=cured|=fixed|=recovered|=recovers "

@@ -79,6 +79,10 @@ SAYS = _set(
 IS = _set(
     "its is was are get gets getting got had has have see seeing saw makes make making made runs running ran"
 )
+#: of pressure that does not, where it should
+RISES = _set("come comes came rise rises rose climb climbs go goes get gets")
+#: before a pressure: whoever says so finds it too little
+SCANT = _set("only just barely hardly scarcely merely mere measly paltry miserable feeble pathetic")
 NEARLY = ABOUT | _set(
     "only just barely hardly scarcely still now a somewhere exactly dead even roughly say"
 )

@@ -38,6 +38,13 @@ OTHERWISE = (
     f"{_FINE} at|in|on any|all other times|time|speeds|revs|rpm|gears",
     f"{_FINE} at|on lower|slower revs|rpm|speeds",
 )
+#: it is there again, whatever was said of it before
+CAME_BACK = (
+    "pressure|gauge|needle|psi|reading =came|=comes|=went|=shot|=jumped|=climbed|=rose right|straight|slowly? =back|=up again? up?",
+    "pressure|gauge|needle|psi|reading =was|=is|=had fine|right|good|normal|all? =back|=returned|=again",
+    "pressure|gauge|needle|psi|reading =returned|=recovered|=returns|=recovers",
+    "restarted|refired|started it|her|up|again .. pressure =was|=is fine|=good|=normal|=back",
+)
 REVVED = frozenset(
     [
         "revs",

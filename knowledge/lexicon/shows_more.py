@@ -113,6 +113,7 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.NONE: (
         "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
+        "=sometimes|=then|=next =nothing|=zero|=nil|=none|=dead",
     ),
     Shows.LOW: (
         "=low|=poor again|everywhere|throughout|all",

@@ -245,7 +245,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
     ),
     "sender_not_for_gauge": (
         f"{_SENDER} unit? @not|doesnt|dont|wrong match|matched|suit|for|compatible|go|range|ohms|ohm|resistance with|the|my|this|for? gauge|dash|instrument?",
-        f"wrong|mismatched|incorrect|different oil? pressure? {_SENDER} unit? for|fitted|range|resistance|to? the|my? gauge?",
+        f"wrong|mismatched|incorrect oil? pressure? {_SENDER} unit? for|fitted|range|resistance|to? the|my? gauge?",
         f"two|both|twin|dual gauges|stations on|off|from one|the|a|single same? {_SENDER}",
         "sender|gauge .. 10-180|240-33|0-90|80psi|5|10 ohm|ohms|bar .. gauge|sender .. 10-180|240-33|0-90|5|10 ohm|ohms|bar",
     ),

@@ -109,7 +109,8 @@ SIGHTS_DEBRIS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "metal_in_filter": (
         "nothing|zero .. in|inside the? oil? filter|pleats",
-        "filter .. nothing|spotless|metal-free",
+        "filter .. spotless|metal-free",
+        "cut|checked|opened|looked|examined|inspected|emptied|drained|sawed|sawn|split .. filter .. nothing",
         "filter|element was|is|looked|came|seemed|inside|out|quite|perfectly|very|and|had|still|all? =clean",
         "cut .. filter .. nothing|=clean",
     ),

@@ -186,7 +186,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"oring|o-ring|o_ring|seal|gasket + {_GALLERY}|transfer|feed_tube|front_cover|cover_feed|oil_passage|cross_tube|jumper_tube|feed_pipe + nipped|cut|hard|torn|missing|left_out|pinched|flat|blown|perished|split|broken|gone|no|leaking - gauge|turbo|pickup|gushing|crank|rear|front_crank|new|drill",
     ),
     "all_plugs_accounted_for": (
-        f"plugs + {_GALLERY}|oil|all|every|each + all|every|accounted|counted + in|present|tight|fitted|there|sealed|good|place|accounted - spark|not|missing|one|drain|except|core|dropped|new|glow|fell|out|dumped",
+        f"plugs + {_GALLERY}|oil|all|every|each + all|every|accounted|counted + in|present|tight|fitted|there|sealed|good|place|accounted - spark|not|missing|one|drain|except|core|dropped|new|glow|fell|out|dumped|front|rear|outer|outside|visible|can_see|could_see|could_get_at|can_reach",
     ),
     "oil_streams_from_open_hole": (
         f"{_DRILL} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|=pumping_out - =poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
@@ -233,6 +233,6 @@ TOGETHER_DELIVERY_ABSENT: dict[str, tuple[str, ...]] = {
         f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + clear|clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
     ),
     "gallery_plug_found_missing": (
-        "plugs + all|every|each + in|present|tight|fitted|there|sealed|place - spark|not|missing|drain|except|core|dropped|glow|fell|out|dumped",
+        "plugs + all|every|each + in|present|tight|fitted|there|sealed|place - spark|not|missing|drain|except|core|dropped|glow|fell|out|dumped|front|rear|outer|outside|visible|can_see|could_see|could_get_at|can_reach",
     ),
 }

@@ -154,7 +154,7 @@ SINCE = Menu(
         Choice("work on gauge or sender", ("instrument_just_changed",)),
         Choice("work on the oil pump", ("changed_with_new_pump",)),
         Choice("other work on the engine", ("just_worked_on", "changed_after_other_work")),
-        Choice("a year or more of standing", ("stood_long",), also=("laid up", "stood for years")),
+        Choice("months or years of standing", ("stood_long",), also=("laid up", "stood for years")),
         Choice("a blow under the sump", ("changed_after_knock",), also=("hit the sump",)),
         Choice(
             "none of these",

@@ -1,0 +1,111 @@
+"""Pressures that are called too little: "it only shows 10 psi at idle" is a complaint of low."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from diagnose.understanding.facts import Fact, Span, Value
+from diagnose.understanding.paragraph import Line, Paragraph
+from knowledge.lexicon.numbers import (
+    ABOUT,
+    FALLS,
+    IS,
+    MOVES,
+    OVER,
+    RISES,
+    SAYS,
+    SCANT,
+    TOWARDS,
+    UNDER,
+)
+from knowledge.reports.behaviours import LOSSES
+from knowledge.reports.words import Circumstance, Course, Heat, Shows, Speed
+
+_FARTHEST = 5  #: words from "only" to the figure: "will only come up to about 10"
+_FIGURES = frozenset(["pressure", "number", "range"])
+_BETWEEN = (ABOUT | IS | MOVES | SAYS | TOWARDS | frozenset(["a", "the", "build"])) - FALLS
+_LOSSES = frozenset(s.value for s in LOSSES)
+_AT = {
+    ("rpm", Speed.IDLE.value): Circumstance.IDLE,
+    ("rpm", Speed.CRUISE.value): Circumstance.SPEED,
+    ("oil", Heat.HOT.value): Circumstance.HOT,
+    ("oil", Heat.COLD.value): Circumstance.COLD,
+}
+
+
+def some_at_least(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts, with "it does not come up" as low where figures say that there is some."""
+    some = any(
+        f.table == "reading" and _is_some(str(f.fields["pressure"])) and "gauge" not in f.fields
+        for f in facts
+    )
+    return [
+        replace(f, fields={**f.fields, "shows": Shows.LOW.value})
+        if some and f.fields.get("shows") == Shows.NONE.value and _comes_up(f, paragraph)
+        else f
+        for f in facts
+    ]
+
+
+def _is_some(pressure: str) -> bool:
+    return not pressure.startswith("0")
+
+
+def _comes_up(fact: Fact, paragraph: Paragraph) -> bool:
+    """Whether the words of a fact are of pressure that has to rise."""
+    return "during" not in fact.fields and any(
+        token.word in RISES
+        for line in paragraph.lines
+        for token in line.tokens
+        if any(a <= token.start < b for a, b in fact.spans)
+    )
+
+
+def fine_at_times(facts: Sequence[Fact]) -> list[Fact]:
+    """The facts, with pressure that is fine only at times as low at others."""
+    lost = any(f.fields.get("shows") in _LOSSES for f in facts)
+    found = []
+    for fact in facts:
+        course = fact.fields.get("course")
+        at_times = isinstance(course, list) and Course.COMES_AND_GOES.value in course
+        if not (at_times and fact.fields.get("shows") == Shows.NORMAL.value):
+            found.append(fact)
+        elif not lost:
+            fields = {k: v for k, v in fact.fields.items() if k != "during"}
+            found.append(replace(fact, fields={**fields, "shows": Shows.LOW.value}))
+    return found
+
+
+def called_little(paragraph: Paragraph, facts: Sequence[Fact]) -> Iterator[Fact]:
+    """Low pressure, where a reading is called little and nothing else says that any is missing."""
+    if any(f.fields.get("shows") in _LOSSES for f in facts):
+        return
+    for fact in facts:
+        words = (w for line in paragraph.lines if (w := _scant(line, fact)))
+        if fact.table != "reading" or (span := next(words, None)) is None:
+            continue
+        fields: dict[str, Value] = {"shows": Shows.LOW.value}
+        during = [c.value for (key, word), c in _AT.items() if fact.fields.get(key) == word]
+        if during:
+            fields["during"] = during
+        yield Fact("behaviour", fields, tuple(sorted({span, *fact.spans})), fact.sure)
+        return
+
+
+def _scant(line: Line, fact: Fact) -> Span | None:
+    """From "only", "barely" or the like to the figure of a reading; None where none is there."""
+    figures = (
+        k
+        for k, token in enumerate(line.tokens)
+        if token.kinds & _FIGURES and any(a <= token.start < b for a, b in fact.spans)
+    )
+    at = next(figures, None)
+    if at is None or line.word(at - 1) in OVER | UNDER:
+        return None
+    for k in range(at - 1, max(-1, at - 1 - _FARTHEST), -1):
+        if line.word(k) in SCANT:
+            return line.tokens[k].start, line.tokens[at].end
+        if line.word(k) not in _BETWEEN:
+            break
+    return None
