@@ -19,8 +19,7 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
 )
-from knowledge.reports.behaviours import LOSSES
-from knowledge.reports.words import Circumstance, Course, Heat, Shows, Speed
+from knowledge.reports.words import LOSSES, Circumstance, Course, Heat, Shows, Speed
 
 _FARTHEST = 5  #: words from "only" to the figure: "will only come up to about 10"
 _FIGURES = frozenset(["pressure", "number", "range"])

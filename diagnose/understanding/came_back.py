@@ -8,8 +8,7 @@ from dataclasses import replace
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.stance import UNTRUE, Stance
-from knowledge.reports.behaviours import LOSSES
-from knowledge.reports.words import Course
+from knowledge.reports.words import LOSSES, Course
 
 _LOSSES = frozenset(s.value for s in LOSSES)
 _WORK = frozenset(["trial", "earlier", "work"])

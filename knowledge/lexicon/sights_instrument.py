@@ -246,7 +246,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "sender_not_for_gauge": (
         f"wrong|mismatched|incorrect {_SENDER}|sending for|range|fitted|unit|with|gauge",
-        f"different {_SENDER}|sending range",
         f"{_SENDER}|gauge @not match|matched|matching|compatible|suit",
         f"mismatch|mismatched .. {_SENDER}|gauge",
         f"{_SENDER} .. off|from|for something|another|a|different|other|wrong else|engine|gauge|range|car|ohm",

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from knowledge.reports.shapes import Behaviour
-from knowledge.reports.words import Circumstance, Course, Shows, Since
+from knowledge.reports.words import LOSSES, Circumstance, Course, Shows, Since
 from knowledge.rule_api import Known
 
 C = Circumstance
@@ -15,8 +15,6 @@ PLAIN = 1.0  #: how sure a finding is that was said in so many words
 MEANT = 0.8  #: one that is meant by what was said
 LIKELY = 0.7  #: one that usually goes with what was said
 
-#: less pressure than there should be, by gauge or lamp
-LOSSES = frozenset({Shows.LOW, Shows.NONE, Shows.LAMP, Shows.LOST, Shows.FALLING})
 WRONG = LOSSES | {Shows.UNSTEADY, Shows.SLOW, Shows.HIGH, Shows.TRIPS}
 MANOEUVRES = frozenset({C.BENDS, C.BRAKING, C.ACCELERATING, C.SLOPE, C.SEAWAY})
 #: what moves a contact and no oil

@@ -5,7 +5,6 @@ from knowledge.pressure import course, patterns
 from knowledge.reports.behaviours import (
     FAST,
     LIKELY,
-    LOSSES,
     MEANT,
     PLAIN,
     WRONG,
@@ -13,7 +12,7 @@ from knowledge.reports.behaviours import (
     shown,
 )
 from knowledge.reports.shapes import Behaviour
-from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
+from knowledge.reports.words import LOSSES, NOISES, Circumstance, Course, Onset, Shows, Since
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings

@@ -5,7 +5,6 @@ from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.reports.behaviours import (
     CONTACTS,
     LIKELY,
-    LOSSES,
     MANOEUVRES,
     MEANT,
     PLAIN,
@@ -20,7 +19,7 @@ from knowledge.reports.behaviours import (
     within,
 )
 from knowledge.reports.shapes import Behaviour
-from knowledge.reports.words import Circumstance, Course, Shows
+from knowledge.reports.words import LOSSES, Circumstance, Course, Shows
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_direct_gauge as trusted

@@ -8,7 +8,6 @@ from knowledge.reports.behaviours import (
     FAST,
     LATE,
     LIKELY,
-    LOSSES,
     MEANT,
     PLAIN,
     WRONG,
@@ -19,7 +18,7 @@ from knowledge.reports.behaviours import (
     within,
 )
 from knowledge.reports.shapes import Behaviour
-from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
+from knowledge.reports.words import LOSSES, NOISES, Circumstance, Course, Onset, Shows, Since
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings as instrument

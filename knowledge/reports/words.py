@@ -65,6 +65,8 @@ class Shows(StrEnum):
     ALARM = "alarm"  #: a general alarm that does not say for what
 
 
+#: less pressure than there should be, by gauge or lamp
+LOSSES = frozenset({Shows.LOW, Shows.NONE, Shows.LAMP, Shows.LOST, Shows.FALLING})
 NOISES = frozenset(
     {Shows.KNOCK, Shows.TICKING, Shows.RATTLE, Shows.WHINE, Shows.GRINDING, Shows.SQUEAK}
 )

@@ -81,6 +81,7 @@ READ: dict[str, list[str]] = {
         "trial new_pump no difference",
         "trial new_bearings no difference",
         "reading 5 psi hot, idle",
+        "behaviour low idle, hot",
         "trial thicker_oil helped",
         "oil 20W-50",
     ],
