@@ -18,6 +18,7 @@ from knowledge.lexicon.engine import (
     LACKS,
     LAYOUTS,
     OF_A_BOAT,
+    OUTBOARD_OF,
     TUBE,
     Trait,
 )
@@ -48,6 +49,9 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
             no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
+            no_engine = no_engine or (
+                mark.value is Trait.OUTBOARD and line.word(mark.last) in OUTBOARD_OF
+            )
             stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
             own = mark.value is Trait.NO_TURBO and not denied
             if stated and (own or line.denied(mark) is denied) and not no_engine:
@@ -94,6 +98,11 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "silicone in a pickup tube": [],
         "air cooled v twin": ["finding vee_engine present", "finding water_cooled absent"],
         "the starboard engine": ["finding in_a_boat present"],
+        "a 60 hp outboard": ["finding in_a_boat present"],
+        "the outboard bearing": [],
+        "sterndrive V6": ["layout marine_petrol_v8", "finding in_a_boat present"],
+        "wheel loader": ["layout heavy_diesel"],
+        "V12 locomotive": ["finding vee_engine present"],
         "the oil tank is under the seat": ["finding dry_sump present"],
         "the hydraulic oil tank is under the seat": [],
         "mechanical fuel pump": ["finding mechanical_lift_pump present"],

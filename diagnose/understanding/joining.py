@@ -80,6 +80,8 @@ def is_no_state(
     words = {t.word for t in line.tokens}
     if {State.DRY, State.EMPTY} & set(meanings) and words & OUTSIDE:
         return any({line.word(k) for k in range(p.first, p.last)} & PANS for p in parts)
+    if (line.word(mark.last - 1), line.word(mark.last)) == ("order", "to"):
+        return True  # "took the pump off in order to look"
     if State.FINE in meanings and {line.word(k) for k in (mark.last, mark.last + 1)} & EXCEPT:
         return True
     return State.LOOSE in meanings and any(line.word(p.first - 2) in UNDOES for p in parts[:1])

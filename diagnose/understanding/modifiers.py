@@ -48,6 +48,11 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
         within = within or (mark.value is Course.RECOVERED and _no_recovery(line, mark))
+        within = within or (
+            mark.value is Course.RECOVERED
+            and any(t.value is Shows.LOST and t.first <= mark.first < t.last for t in taken)
+        )  # "showed pressure for a moment, then nothing"
+        within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
             yield mark
@@ -89,6 +94,13 @@ def _of_each_day(line: Line, mark: Mark[object]) -> bool:
     return any(a in ("of", "in", "after", "each", "every") for a in behind) and bool(
         STARTS_OF & set(behind)
     )
+
+
+def _under_a_minute(line: Line, mark: Mark[object]) -> bool:
+    """Whether a time after the start is less than a minute: "half a minute after the start"."""
+    near = line.tokens[max(0, mark.first - 1) : mark.last]
+    times = [t.value.split() for t in near if t.kinds & {"minutes", "seconds"}]
+    return any(len(t) > 1 and t[1] == "min" and float(t[0]) < 1 for t in times)
 
 
 def _no_recovery(line: Line, mark: Mark[object]) -> bool:

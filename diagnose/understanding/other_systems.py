@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
+from knowledge.lexicon.engine import KINDS
 from knowledge.lexicon.other_things import DROPPED, LEADS_IN, NOISY_THINGS, OBJECTS, OTHER_SYSTEMS
 from knowledge.reports.words import Shows
 
@@ -16,8 +17,14 @@ _SOURCE = 3  #: words between a noise and what makes it
 def of_other_systems(sentence: Sentence) -> Iterator[tuple[int, int]]:
     """The first token, and the one behind the last, of each clause about another system."""
     for clause in sentence.clauses:
-        if any(sentence.tokens[k].word in OTHER_SYSTEMS for k in _subject(sentence, clause)):
+        if any(_names_one(sentence, k) for k in _subject(sentence, clause)):
             yield clause.first, clause.last
+
+
+def _names_one(sentence: Sentence, at: int) -> bool:
+    """Whether a word names another system, and not the engine by it: "sterndrive V6"."""
+    after = sentence.tokens[at + 1].word if at + 1 < len(sentence.tokens) else ""
+    return sentence.tokens[at].word in OTHER_SYSTEMS and after not in KINDS
 
 
 def _subject(sentence: Sentence, clause: Clause) -> Iterator[int]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import pairwise
 from typing import TypeVar
 
 from diagnose.understanding.facts import Span
@@ -14,6 +15,7 @@ from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.sides import this_side
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
+from knowledge.lexicon.engine import GOVERNED
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     LONG_KINDS,
@@ -285,6 +287,15 @@ class Paragraph:
     def names_lamp(self) -> bool:
         """Whether a lamp or an alarm is named, which "goes off" as it goes out."""
         return any(t.word in _LAMPS for line in self.lines for t in line.tokens)
+
+    @cached_property
+    def is_governed(self) -> bool:
+        """Whether it is of an engine whose governor holds a high and a low idle."""
+        return any(
+            any(m.value in GOVERNED for m in line.lexicon.traits.find_each(line.tokens))
+            or any((a.word, b.word) == ("low", "idle") for a, b in pairwise(line.tokens))
+            for line in self.lines
+        )
 
     @cached_property
     def speaks_of_pressure(self) -> bool:

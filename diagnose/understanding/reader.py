@@ -18,6 +18,7 @@ from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_mended
+from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
@@ -90,7 +91,7 @@ def read(text: str, book: Book) -> Understanding:
     """
     paragraph = _paragraph(text, book)
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
-    found = _without_denials_of_what_shows(found)
+    found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(found, paragraph))

@@ -110,6 +110,8 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
         "my 2.0 petrol estate has a low oil pressure light": [],
+        "wheel loader: 44 psi high idle": ["reading 44 psi full speed"],
+        "pickup: 44 psi high idle": ["reading 44 psi fast idle"],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
     }
 )
@@ -121,7 +123,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     put_on = False
     for line in paragraph.lines:
         found = _pressures(line, unit, paragraph.speaks_of_pressure)
-        _share_out(line, found)
+        _share_out(line, found, paragraph.is_governed)
         put_on = _set_direct(line, found, put_on)
         for each in found:
             each.usual = each.usual or (each.left and not each.near)
@@ -214,8 +216,11 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
     return found
 
 
-def _share_out(line: Line, found: list[Pressure]) -> None:
-    """Give each circumstance, speed and temperature to the nearest pressure."""
+def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
+    """Give each circumstance, speed and temperature to the nearest pressure.
+
+    ``governed``: "high idle" is the speed the governor holds without load.
+    """
     if not found:
         return
     lexicon = line.lexicon
@@ -224,7 +229,9 @@ def _share_out(line: Line, found: list[Pressure]) -> None:
     ]
     run = [m for m in line.circumstances if m.value in _SPANS]
     marks: list[Mark[object]] = [
-        m for m in line.find(lexicon.speed) if not any(m.overlaps(r) for r in run)
+        Mark(Speed.FULL, m.first, m.last) if governed and line.word(m.first) == "highidle" else m
+        for m in line.find(lexicon.speed)
+        if not any(m.overlaps(r) for r in run)
     ]
     any_heat = [m for m in line.find(lexicon.any_heat) if not _is_figure(line, m.last)]
     marks += [m for m in line.circumstances if not any(a.overlaps(m) for a in any_heat)]

@@ -44,6 +44,9 @@ class Trait(StrEnum):
     SOLID = "solid lifters"
     AIRCRAFT = "aircraft"
     SIDE_VALVE = "side valves"
+    OUTBOARD = "outboard"
+    MACHINE = "heavy machine"
+    VEE = "vee of ten cylinders or more"
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
@@ -52,6 +55,10 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.BOAT: (
         "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
         "ski boat",
+        "ships|ship's|ship main|aux|auxiliary|generator|genset|engine|diesel|motor",
+        "on|aboard a|an|the|our? ship|vessel|coaster|cutter",
+        "fishing|supply|patrol|pilot|crew|motor|passenger|coastal vessel|yacht|ship",
+        "marinised|marinized|coaster|tugboat|trawlers|crewboat|schooner",
         "starboard|stbd|stb'd|bilge|bilges|windlass|bow-thruster|gunwale",
         "bow thruster",
     ),
@@ -64,7 +71,8 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.STERNDRIVE: ("sterndrive|stern-drive|outdrive", "stern drive", "i/o"),
     Trait.TRACTOR: ("tractor",),
     Trait.TRUCK: (
-        "truck|pickup-truck|lorry|ute|snowplough|wrecker|flatbed|flat-bed",
+        "truck|pickup-truck|lorry|ute|snowplough|wrecker|flatbed|flat-bed|hgv|motorcoach|day-cab|bus|coach|artic",
+        "tractor|artic|prime unit|mover",
         "pick up truck",
         "pickup diesel|v8|six|four|v6",
         "in|drive|drove|bought a|an|my|his|our old? =pickup",
@@ -75,8 +83,20 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "lorry|semi|excavator|combine|dozer|bulldozer|big-rig|haulage|bus|coach|crane|grader|locomotive",
         "big rig",
         "heavy|commercial|tipper|road|artic|articulated truck|lorry|diesel|vehicle|tractor-unit",
-        "dumper|tipper|artic|harvester|forwarder|roller|motor-grader",
+        "dumper|tipper|artic|harvester|forwarder|motor-grader|telehandler",
+        "road|vibrating|tandem|steam|asphalt roller",
     ),
+    Trait.MACHINE: (
+        "excavator|dozer|bulldozer|locomotive|forwarder|motor-grader|grader|skidder|hgv|artic|railcar",
+        "=combine|=combines|=harvester",
+        "haul|dump|dumper|articulated truck",
+        "wheel loader",
+        "highway|road|semi tractor|truck|train",
+        "tractor unit",
+        "feller|snow|piste|road buncher|groomer|basher|roller",
+    ),
+    Trait.OUTBOARD: ("=outboard|=outboards",),
+    Trait.VEE: ("v10|v12|v16|v20|v-12|v-10|v-16",),
     Trait.CAR: (
         "car|sedan|saloon|estate|wagon|van|suv|coupe|hatchback|roadster|camper|campervan|convertible|minivan|minibus|limousine|taxi|4x4|jeep|motorhome|hot-rod|hotrod|supermini|people-carrier",
         "hot|street|rat rod",
@@ -103,6 +123,9 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "skid steer",
         "pump set",
         "compressor|welder|irrigation|pumping set",
+        "telehandler|skidsteers|mini-digger|trencher|paver|reefer-unit",
+        "reefer|refrigeration unit",
+        "hydraulic power pack",
     ),
     Trait.RACE: ("race|racing|drag|race-car", "track car"),
     Trait.V8: (
@@ -201,7 +224,14 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.TRACTOR, _T.DIESEL}), frozenset({_T.MOWER}), "tractor_diesel"),
     (frozenset({_T.DIESEL, _T.V8}), frozenset(), "vee_diesel"),
     (frozenset({_T.DIESEL, _T.V6}), frozenset(), "vee_diesel"),
+    (frozenset({_T.DIESEL, _T.VEE}), frozenset(), "vee_diesel"),
     (frozenset({_T.DIESEL, _T.HEAVY}), frozenset(), "heavy_diesel"),
+    (frozenset({_T.DIESEL, _T.MACHINE}), frozenset(), "heavy_diesel"),
+    (
+        frozenset({_T.MACHINE}),
+        frozenset({_T.PETROL, _T.OLD, _T.SIDE_VALVE, _T.V8, _T.V6, _T.VEE, _T.PUSHROD}),
+        "heavy_diesel",
+    ),
     (frozenset({_T.DIESEL, _T.SIX}), frozenset(), "inline_six_diesel"),
     (frozenset({_T.DIESEL, _T.PLANT}), frozenset(), "small_diesel"),
     (frozenset({_T.PLANT}), frozenset({_T.PETROL}), "small_diesel"),
@@ -233,12 +263,19 @@ CYLINDERS: dict[Trait, int] = {
     Trait.THREE: 3,
     Trait.TWIN: 2,
 }
+#: engines whose governor holds a high and a low idle
+GOVERNED = frozenset({_T.TRACTOR, _T.PLANT, _T.MACHINE, _T.GENERATOR, _T.HEAVY})
+#: behind "outboard": it says where a part lies
+OUTBOARD_OF = frozenset(
+    ["bearing", "end", "side", "face", "journal", "shell", "flange", "of", "seal"]
+)
 #: features that a trait means by itself
 FEATURES: dict[Trait, str] = {
     Trait.DIESEL: "diesel",
     Trait.BOAT: "in_a_boat",
     Trait.SAIL: "in_a_boat",
     Trait.STERNDRIVE: "in_a_boat",
+    Trait.OUTBOARD: "in_a_boat",
     Trait.TRACTOR: "in_a_tractor",
     Trait.GENERATOR: "stationary",
     Trait.TURBO: "turbocharged",
@@ -252,6 +289,7 @@ FEATURES_ALONE: dict[Trait, str] = {
     Trait.V8: "vee_engine",
     Trait.V6: "vee_engine",
     Trait.V_TWIN: "vee_engine",
+    Trait.VEE: "vee_engine",
     Trait.SIDE_VALVE: "pushrod_engine",
 }
 #: features that an engine with a trait lacks
@@ -292,7 +330,9 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
 #: say that the engine is in a boat, of whichever of its engines it is said
 OF_A_BOAT = frozenset(["starboard", "stbd"])
 #: behind "pushrod": it says what engine it is
-KINDS = frozenset(["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel"])
+KINDS = frozenset(
+    ["v8", "v6", "six", "four", "engine", "motor", "twin", "single", "diesel", "petrol"]
+)
 #: behind "petrol": it is the engine that burns it
 ENGINE_WORDS = frozenset(["four", "six", "engine", "motor", "twin", "single", "three"])
 #: behind "in a pickup": it is no truck

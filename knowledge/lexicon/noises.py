@@ -18,6 +18,8 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "down on power",
         "went|goes|gone|into|in|in-to|of into? limp|limp-home|get-you-home|reduced-power mode",
         "became sluggish",
+        "limits|limited|limiting itself|speed|revs|rpm to|at|down about? @rpm",
+        "engine|motor|it|she|speed|revs|rpm is|gets? limited to about? @rpm",
         "engine|motor|car|she =went flat|sick|sour|dead|weak|woolly",
         "lost|loses|losing|lack|lacks|loss|lacking of|all|some|engine|any|more? power",
         "all? engine? power was|is|all|completely? lost|gone|failed|faded",

@@ -81,6 +81,12 @@ JOINED = {
     ("hard", "line"): "hardline",
     ("ground", "up"): "groundup",
     ("in", "frame"): "inframe",
+    ("w", "/"): "with",
+    ("sealing", "ring"): "seal",
+    ("sealing", "rings"): "seals",
+    ("joint", "ring"): "seal",
+    ("high", "idle"): "highidle",
+    ("hi", "idle"): "highidle",
 }
 #: words of degree, which change nothing about what was seen
 DEGREES = _set(

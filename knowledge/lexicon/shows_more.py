@@ -49,10 +49,15 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "never made|had|got|shown|showed|registered any|the-slightest|a|one oil? pressure",
     ),
     Shows.LOST: (
+        f"{_P} .. for a|an? brief|short|few? moment|second|seconds|instant|bit .. then|and|before|, then? nothing|zero|dead|nil|gone|none|dropped|fell|died|back",
+        "then|and nothing|zero|nil|none|dead after|within about|only? @minutes",
         f"{_P} =goes|=went",
         f"{_P} =goes|=going =away",
         "keeps|kept|keep|starts|started|begins|began|was|is|been dropping|losing|loosing|shedding the|its|all|my? oil? pressure",
         "dumped|dumps|shed|sheds the|its|all|my oil? pressure",
+    ),
+    Shows.FALLING: (
+        f"oil? {_P} sags|slides|drifts|fades|creeps|declines|drops|falls|sinks|sagged|drifted steadily|slowly|gradually|progressively to|away|off|down|from?",
     ),
     Shows.HIGH: (
         f"{_P} shows|showed|reads|gives|gave|registers far|much|way|well? too high|large|great a figure|reading|value",
@@ -78,6 +83,9 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} has|got|a|with? got? the? jitters|twitch|shakes|dt's|wobbles|flutter|quiver",
     ),
     Shows.SLOW: (
+        f"oil|pressure|warning {_LAMP} for? about? @seconds|@minutes after|at|on|from|every|each",
+        f"{_LAMP} is|was? sounds|rings|burns|shows|lit|on|beeps on? for about|around|nearly|a|good|some? @seconds|@minutes after|at|from|on|every|each",
+        f"{_P} delayed|late by? about|some|around? @seconds|@minutes",
         f"{_P} reads|shows|says|registers|at|on|stays|sits|is|showed|read nothing|zero|nil|none|dead|low until|till its|it|engine|has|has-been|is been? running|run|ran|warmed .. @minutes|@seconds|minute|minutes|while|seconds|bit",
         "no|zero|nothing oil? pressure? on|showing? the? gauge|needle? until|till its|it|has|is been? running|run|ran for? about|around|over|a|two|three? @minutes|@seconds|minute|minutes|while|seconds|bit",
         f"{_P}|it|and .. takes|took its|their time coming|to come? back|up",
@@ -87,6 +95,11 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} stays|stayed|is|remains on? till|until i|you|its|it rev|revs|revved|blip|give|past|over|up",
     ),
     Shows.LAMP: (
+        "buzzer|alarm|beeper|horn and|+|plus|& the? engine|motor|limp|slow|speed|rev|power|limits|cuts",
+        f"{_LAMP}|pre-alarm|prealarm comes|came|coming =in",
+        "pre-alarm|prealarm|alarm|buzzer =at|=when|=in|=during|=on|=under|=only dead|slow|idle|hot|low|the|tickover|when|at",
+        f"low lube|lub|lubricating|lo|engine? oil? pressure? pre-alarm|prealarm|{_LAMP}",
+        f"oil|panel? pressure low|too-low {_LAMP}|message|pre-alarm|prealarm",
         "pressure lamp|light on|all|at|in|when|after|suddenly|lit|came",
         f"oil|the|an|low|pressure|this {_LAMP} =only|=always|=mostly|=usually =at|=when|=in|=on|=under|=after|=while|=during|=if|=with",
         f"{_LAMP} =once|=twice =when|=while|=in|=at|=on|=under|=after",
@@ -98,6 +111,11 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "shut|shuts|shutting itself? down|off on|for|with|by low oil pressure?",
         "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
         "low oil|oil-pressure shutdown|shut-down|shutdowns|trip",
+        "trips|tripped|tripping|trip|shuts|shut|shutting|stops|stopped|cuts|cut|dies|died|failed itself|herself|set|engine? out|off|down|itself? on|for|with|by a|the? low? lube|lub|lubricating|engine|lo? oil? pressure|press",
+        "trips|tripped|tripping|trip|shuts|shut|shutting|stops|stopped|cuts|cut|dies|died|failed itself|herself|set|engine? out|off|down|itself? on|for|with|by a|the|an? =lop|oil-pressure",
+        "=lop|l.o.p trip|trips|tripped|shutdown|shut-down|shutdowns|fault|faults|stop|cutout|cut-out",
+        "low lube|lub|lubricating oil pressure? trip|trips|tripped|shutdown|shut-down|shutdowns|fault|stop|cutout|cut-out",
+        "stop|run|fuel|shutdown|shut-off|shutoff solenoid drops|dropped|dropping|trips|tripped|kicks|kicked out",
         "keeps|kept killing|cutting|shutting|stopping|tripping it|the|her|out|off|down engine|motor|off|down|out?",
     ),
     Shows.NORMAL: (
@@ -119,6 +137,9 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
         "=low|=poor again|everywhere|throughout|all",
         "=down|=low hot|cold and hot|cold",
         "has|is|had|its|been|keeps|was|hes|shes|she|it been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
+    ),
+    Shows.FALLING: (
+        "sags|sinks|falls|drops|drifts|fades|creeps|declines|sagged|slides steadily|slowly|gradually|progressively to|away|off|down|from?",
     ),
     Shows.UNSTEADY: (
         "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",

@@ -218,7 +218,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "bent|twisted rod|rods|conrod|crank|crankshaft",
     ),
     "main_bores_out_of_line": (
-        "mains|main|bores|tunnel bores|tunnel|bearing|line? .. out|misaligned|distorted of|off line|alignment?",
+        "mains|main|bores|tunnel bores|tunnel|bearing|line? .. out|off of? line|alignment",
+        "mains|main|bores|tunnel bores|tunnel|bearing|line? .. misaligned|distorted",
         "block|crankcase .. warped|distorted|twisted",
         "line boring|bored|honing needed|required|out",
     ),

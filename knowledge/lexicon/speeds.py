@@ -18,7 +18,13 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "on the starter",
         "turning|spinning|spin|spun|turn|turned .. on|with|by the? starter",
     ),
-    Speed.FAST_IDLE: ("fast|high idle", "on the? choke", "at run-up|runup", "choke on|out"),
+    Speed.FAST_IDLE: (
+        "fast|high idle",
+        "highidle",
+        "on the? choke",
+        "at run-up|runup",
+        "choke on|out",
+    ),
     Speed.OFF_IDLE: ("off|above idle", "touch of throttle"),
     Speed.CRUISE: (
         "cruise|cruising|driving|underway|highway|motorway|freeway|interstate|road",
@@ -33,9 +39,12 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "@mph",
         "when moving|driven",
     ),
-    Speed.HALF: ("half throttle|speed|revs",),
+    Speed.HALF: ("half throttle|speed|revs|ahead|astern",),
     Speed.FULL: (
-        "full|wide throttle|speed|open|chat|revs|power",
+        "full|wide throttle|speed|open|chat|revs|power|ahead|astern",
+        "=rated|governed|max|maximum speed|rpm|revs|engine-speed",
+        "=rated",
+        "max|maximum|full no-load|noload speed|rpm|revs?",
         "flat out",
         "max|maximum revs|rpm",
         "wot|redline|redlined",
@@ -68,7 +77,8 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "no-wake speed?",
         "no wake speed?|zone?",
         "trolling speed?",
-        "dead slow ahead?",
+        "dead slow ahead|astern?",
+        "slow ahead|astern",
     ),
 }
 #: said of any heat

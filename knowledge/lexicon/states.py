@@ -56,6 +56,7 @@ class State(StrEnum):
     DIRTY = "dirty"
     UNPLUGGED = "unplugged"
     SHORTED = "open or shorted"
+    OVER = "out of limits"
 
 
 class Substance(StrEnum):
@@ -164,6 +165,8 @@ STATES: dict[State, tuple[str, ...]] = {
     State.FAULTY: (
         "faulty|defective|duff|dud|kaput|inoperative|u/s|dead|fault",
         "no good",
+        "n/g|condemned|unserviceable",
+        "@not serviceable|fit|usable|reusable",
         "@not working|work|works|worked|functioning",
         "stopped working",
         "tested|found|proved|turned|was|is|were|tests|proven|confirmed out|to|as? be? =bad|=wrong|=poor",
@@ -182,6 +185,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "open|short circuit|circuited",
         "no continuity",
         "shorting|shorted|rubbing out|on|against|to",
+    ),
+    State.OVER: (
+        "out of|outside|beyond|over|past|exceeds|exceeding|exceeded its|the|wear|maker's? limit|limits|spec|specification|tolerance",
+        "out-of-spec|out-of-limits|out-of-tolerance|oversize",
     ),
     State.BLOCKED: (
         "=solid with|of carbon|coke|sludge|muck|crud|gunk|dirt|black|tar|swarf|gum",
@@ -258,7 +265,8 @@ STATES: dict[State, tuple[str, ...]] = {
     State.CRACKED: ("cracked|crack|cracks|pinhole|pinholes|split|splits", "hairline crack"),
     State.HOLED: (
         "hole|holed|holes|punctured|puncture|perforated",
-        "rusted|rotted|chafed|rubbed|worn through|out",
+        "rusted|rotted|chafed|rubbed through|out",
+        "worn through",
     ),
     State.LOOSE: (
         "finger? loose|slack|=loosened|rocking|wobbly|undone",
@@ -343,14 +351,21 @@ STATES: dict[State, tuple[str, ...]] = {
         "the? right|correct|proper|specified length|size|tension|rate|free-length",
         "length|size|tension is|was|s? right|correct|fine|good|ok|in-spec|to-spec|within",
         "measures|measured|checks|checked right|correct|fine|good|in-spec|to-spec|within",
-        "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent",
+        "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent|satisfactory|nff",
         "looks|looked|look|seems|seemed|appears|appeared normal",
         "like|as new",
         "in perfect|good|excellent|great|fine condition|order|shape|nick",
         "nothing wrong",
         "grey|gray|dull|silver|smooth|even|satin and|,|colour|color|in? and? smooth|even|unmarked|matt|grey|gray|colour|color",
         "as-good-as|like|as brand? new",
-        "no fault|problem|wear|damage|issues found?",
+        "no fault|faults|problem|problems|wear|damage|issues|defect|defects found|seen|noted?",
+        "nothing amiss|untoward found|seen|noted?",
+        "in order",
+        "as it|they should be",
+        "passed|passes the|its|all? test|tests|inspection|check|checks|ok|fine",
+        "=ruled|=discounted out?",
+        "@not at|in|to fault|blame",
+        "@not the|a cause|culprit|problem|fault",
         "checked out ok|fine|good?",
         "checked ok|fine|good",
         "within|in|to|up spec|limits|tolerance|scratch|specification|limit",

@@ -118,7 +118,9 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             State.REVERSED: ("bypass_valve_misfitted",),
             State.WRONG: ("bypass_valve_misfitted",),
         },
-        rules_out={State.FREE: ("filter_bypass_stuck_open", "filter_bypass_stuck_shut")},
+        rules_out=dict.fromkeys(
+            (State.FREE, State.FINE), ("filter_bypass_stuck_open", "filter_bypass_stuck_shut")
+        ),
     ),
     Thing(
         family="cooler",
@@ -134,6 +136,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         },
         rules_out={
             State.CLEAN: ("cooler_found_blocked",),
+            State.FINE: ("cooler_found_blocked", "coolant_gets_in"),
             State.DRY: ("oil_line_fitting_wet",),
         },
         holds=dict.fromkeys(

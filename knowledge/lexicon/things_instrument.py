@@ -19,6 +19,7 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         names=(f"oil? pressure? {_SENDER}", "oil? pressure? sending unit"),
         shows={
             _S.FAULTY: ("sender_wrong_on_air",),
+            _S.RUINED: ("sender_wrong_on_air",),
             _S.LEAKING: ("sender_leaks_oil",),
             _S.CRACKED: ("sender_damaged",),
             _S.BENT: ("sender_damaged",),
@@ -35,6 +36,7 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         later=("switch",),
         shows={
             _S.FAULTY: ("switch_opens_wrong",),
+            _S.RUINED: ("switch_opens_wrong",),
             _S.STUCK: ("switch_opens_wrong",),
             _S.LEAKING: ("sender_leaks_oil",),
             _S.CRACKED: ("sender_damaged",),
@@ -89,6 +91,7 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
             _S.UNPLUGGED: _OFF,
             _S.LOOSE: _LOOSE,
             _S.SHORTED: ("wire_open_or_shorted",),
+            _S.FAULTY: ("wire_open_or_shorted",),
         },
         rules_out={
             _S.FINE: ("sender_wire_broken", "wire_open_or_shorted"),

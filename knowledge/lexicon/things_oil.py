@@ -60,7 +60,12 @@ THINGS_OIL: tuple[Thing, ...] = (
     ),
     Thing(
         family="turbo outlet",
-        names=("intercooler|turbo pipe|pipes|outlet|hose|hoses?", "intake pipe|hose|pipes"),
+        names=(
+            "intercooler|turbo pipe|pipes|outlet|hose|hoses",
+            "intercooler",
+            "turbo|turbocharger|compressor|charge compressor? outlet|pipe|pipes|side",
+            "intake pipe|hose|pipes",
+        ),
         holds={Substance.OIL: ("oil_in_turbo_outlets",)},
     ),
 )

@@ -17,9 +17,11 @@ THINGS_PUMP: tuple[Thing, ...] = (
         names=("oil? pump|pumps", "oil-pump", "oil pump assembly|unit"),
         shows={
             _S.WORN: ("gears_worn_out",),
+            _S.OVER: ("gears_worn_out",),
             _S.STUCK: ("pump_jammed",),
             _S.SCORED: ("pump_scored_seen",),
             _S.BROKEN: ("pump_found_failed",),
+            _S.FAULTY: ("pump_found_failed",),
             _S.CRACKED: ("pump_casting_cracked",),
             _S.BURST: ("pump_housing_burst",),
             _S.LOOSE: ("pump_bolts_loose",),
@@ -51,6 +53,8 @@ THINGS_PUMP: tuple[Thing, ...] = (
         later=("gears", "rotors", "rotor"),
         shows={
             _S.WORN: ("gears_worn_out",),
+            _S.OVER: ("gears_worn_out",),
+            _S.RUINED: ("gears_worn_out",),
             _S.SCORED: ("pump_scored_seen",),
             _S.BROKEN: ("pump_gear_broken",),
             _S.CRACKED: ("pump_gear_broken",),

@@ -64,6 +64,8 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         later=("spring", "springs"),
         shows={
             State.SHORT: ("relief_spring_short_or_broken",),
+            State.OVER: ("relief_spring_short_or_broken",),
+            State.FAULTY: ("relief_spring_short_or_broken",),
             State.BROKEN: ("relief_spring_short_or_broken",),
             State.BENT: ("relief_spring_short_or_broken",),
             State.CRUSHED: ("relief_spring_short_or_broken",),

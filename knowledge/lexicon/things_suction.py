@@ -106,6 +106,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         ),
         shows={
             State.TORN: ("suction_seal_cut_or_missing",),
+            State.FAULTY: ("suction_seal_cut_or_missing",),
+            State.RUINED: ("suction_seal_cut_or_missing",),
+            State.WORN: ("suction_seal_cut_or_missing",),
             State.CUT: ("suction_seal_cut_or_missing",),
             State.HARD: ("suction_seal_cut_or_missing",),
             State.ABSENT: ("suction_seal_cut_or_missing",),
@@ -128,7 +131,10 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             State.LOOSE: ("suction_union_loose",),
             State.CAME_OFF: ("suction_union_loose",),
         },
-        rules_out={State.TIGHT: ("suction_union_loose",)},
+        rules_out={
+            State.TIGHT: ("suction_union_loose",),
+            State.FINE: ("suction_hose_flattens", "suction_union_loose"),
+        },
     ),
     Thing(
         family="suction line",
@@ -137,7 +143,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "suction|feed|inlet hose|line|pipe clamp|clip|union|nut|fitting",
         ),
         shows={State.LOOSE: ("suction_union_loose",), State.CAME_OFF: ("suction_union_loose",)},
-        rules_out={State.TIGHT: ("suction_union_loose",)},
+        rules_out=dict.fromkeys((State.TIGHT, State.FINE), ("suction_union_loose",)),
     ),
     Thing(
         family="sump",

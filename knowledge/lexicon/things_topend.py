@@ -33,7 +33,11 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     Thing(
         family="cam",
         names=("cam|camshaft journal|journals|carrier|carriers|caps|towers",),
-        shows={_S.SCORED: ("cam_journals_worn",), _S.WORN: ("cam_journals_worn",)},
+        shows={
+            _S.SCORED: ("cam_journals_worn",),
+            _S.WORN: ("cam_journals_worn",),
+            _S.OVER: ("cam_journals_worn",),
+        },
         rules_out=dict.fromkeys((_S.FINE, _S.TRUE), ("cam_journals_worn",)),
     ),
     Thing(
@@ -63,7 +67,17 @@ THINGS_TOPEND: tuple[Thing, ...] = (
             "rocker shaft end? plug|plugs|cap|caps",
         ),
         shows=dict.fromkeys(
-            (_S.WORN, _S.SCORED, _S.LOOSE, _S.BROKEN, _S.RUINED, _S.ABSENT, _S.CAME_OFF),
+            (
+                _S.WORN,
+                _S.SCORED,
+                _S.LOOSE,
+                _S.BROKEN,
+                _S.RUINED,
+                _S.FAULTY,
+                _S.OVER,
+                _S.ABSENT,
+                _S.CAME_OFF,
+            ),
             _ROCKER_WORN,
         ),
         rules_out={_S.FINE: _ROCKER_WORN},
@@ -86,7 +100,9 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     Thing(
         family="tensioner",
         names=("timing|cam|chain? chain? tensioner|tensioners|adjuster", "chain guides|guide"),
-        shows=dict.fromkeys((_S.LOOSE, _S.SHORT, _S.BROKEN, _S.WORN, _S.RUINED), _TENSIONER),
+        shows=dict.fromkeys(
+            (_S.LOOSE, _S.SHORT, _S.BROKEN, _S.WORN, _S.RUINED, _S.FAULTY, _S.OVER), _TENSIONER
+        ),
         rules_out={_S.FINE: _TENSIONER, _S.TIGHT: _TENSIONER},
     ),
     Thing(
@@ -108,7 +124,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
             "oil|cooling jet|jets|nozzle|nozzles",
         ),
         shows=dict.fromkeys(
-            (_S.BROKEN, _S.ABSENT, _S.LOOSE, _S.CAME_OFF, _S.BENT, _S.CRACKED), _JET
+            (_S.BROKEN, _S.ABSENT, _S.LOOSE, _S.CAME_OFF, _S.BENT, _S.CRACKED, _S.FAULTY), _JET
         ),
         rules_out={_S.FINE: _JET},
     ),

@@ -196,7 +196,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
 #: the same, when it is not there
 TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {
     "oil_on_the_ground": (
-        "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - inside|gauge|needle|showed|on_a_drive|=drives",
+        "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - amiss|wrong|shaft|gear|inside|gauge|needle|showed|on_a_drive|=drives",
     ),
     "oil_seen_outside": (
         "nothing|dry|clean + outside|externally|on_the_outside - inside|pump|gauge|sender",

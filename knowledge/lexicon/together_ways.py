@@ -126,7 +126,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "tap|tapping|thump|bang|hit|flick|whack|knock + dash|gauge|glass|panel + needle|gauge|reading|going|up|jumps|moves|works|free - no_difference|nothing|sump|noise|sender|engine",
     ),
     "no_oil_at_line_end": (
-        "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge",
+        "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge|amiss|wrong|untoward",
     ),
     "second_instrument_disagrees": (
         "two|both|three|different|second|other + gauge|gauges|instruments|sensors + different|disagree|two_different|conflicting|opposite|@not_agree - both_say|both_read|both_show|both_reading|agree|all_say|all_read|on_two|with_two|by_two|so_its|real|confirmed|sender|port|engine|location|same",
