@@ -83,8 +83,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "rpm",
-        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)\b"
-        r"(?!\s*(?:psi|miles|km|hours|hrs|mi|rpm))",
+        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=turned up to )|(?<=raised to )|(?<=idle set to ))"
+        r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)\b(?!\s*(?:psi|kpa|miles|km|hours|hrs|mi|rpm))",
     ),
     (
         "mph",
@@ -126,8 +126,12 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "volume",
-        rf"(?:half an?|{_COUNT}(?: ?/ ?\d)?(?: and an? (?:half|quarter))?)\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)"
+        rf"(?:half an?|{_COUNT}(?: ?/ ?\d)?(?: and an? (?:half|quarter))?)\s*(?:quarts?|qts?|litres?|liters?|ltrs?|pints?|gallons?|gals?)"
         r"(?: and an? (?:half|quarter|bit))?\b",
+    ),
+    (
+        "volume",
+        rf"{_NUM}\s?(?:l|lts?|pts?)\b(?=\s*(?:/|per\b|an?\b|every\b|each\b|daily\b|of oil|of engine oil|in\b|drained|came))",
     ),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:miles?|mi|kms?|kilometers|kilometres)\b"),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),

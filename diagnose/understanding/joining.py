@@ -11,6 +11,7 @@ from knowledge.lexicon.joints import (
     ACTORS,
     ARTICLES,
     BEFORE_PART,
+    BLOWN,
     DEEDS,
     EXCEPT,
     JOINS,
@@ -82,6 +83,8 @@ def is_no_state(
         return any({line.word(k) for k in range(p.first, p.last)} & PANS for p in parts)
     if (line.word(mark.last - 1), line.word(mark.last)) == ("order", "to"):
         return True  # "took the pump off in order to look"
+    if line.word(mark.last - 1) in ("blown", "blew") and line.word(mark.last) in BLOWN:
+        return True  # "pipe blown through with air"
     if State.FINE in meanings and {line.word(k) for k in (mark.last, mark.last + 1)} & EXCEPT:
         return True
     return State.LOOSE in meanings and any(line.word(p.first - 2) in UNDOES for p in parts[:1])

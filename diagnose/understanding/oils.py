@@ -9,6 +9,7 @@ from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import NOT_IN_IT
+from knowledge.lexicon.engine_features import BOOK_SAYS, BOOKS
 
 _THINNER = 10  #: least step of the hot grade that counts: 50 to 40
 _SURE = 0.75  #: that the old grade was the right one
@@ -61,6 +62,53 @@ def thinner_than_before(paragraph: Paragraph) -> Iterator[Fact]:
         yield Fact(
             "finding", {"what": "oil_grade_too_thin", "state": "present"}, tuple(spans), _SURE
         )
+
+
+@reader(
+    {
+        "15W-40 in it, handbook says 5W-40": ["finding oil_grade_too_heavy present"],
+        "20w50 in it, the book calls for SAE 30": ["finding oil_grade_too_heavy present"],
+        "5w20 in it, the manual says 15w40": ["finding oil_grade_too_thin present"],
+        "10w40 in it, the manual says 10w40": ["finding oil_grade_as_manual present"],
+        "15W-40 in it, my brother says 5W-40": [],
+        "15W-40 in it, is 5W-40 right?": [],
+        "15W-40 in it, handbook says 5W-40 or 10W-40": [],
+    }
+)
+def against_the_book(paragraph: Paragraph) -> Iterator[Fact]:
+    """Oil thicker or thinner than the grade the manual names, or that grade."""
+    now = _now(paragraph)
+    named = [(line, k) for line in paragraph.lines for k in _grades(line) if _by_the_book(line, k)]
+    if now is None or len(named) != 1:
+        return
+    grade, line, mark = now
+    ((where, place),) = named
+    if any(where.tokens[k].value != grade and k != place for k in _grades(where) if k > place):
+        return  # "5W-40 or 10W-40"
+    book = where.tokens[place].value
+    hot, cold = _hot(grade) - _hot(book), _cold(grade) - _cold(book)
+    if grade == book:
+        what = "oil_grade_as_manual"
+    elif hot >= _THINNER or (hot == 0 and cold >= _THINNER):
+        what = "oil_grade_too_heavy"
+    elif hot <= -_THINNER:
+        what = "oil_grade_too_thin"
+    else:
+        return
+    spans = dict.fromkeys((*line.span([mark]), *where.span([Mark(True, place, place + 1)])))
+    yield Fact("finding", {"what": what, "state": "present"}, tuple(spans))
+
+
+def _by_the_book(line: Line, place: int) -> bool:
+    """Whether a grade is the one that manual or maker gives."""
+    clause = line.clause(place)
+    lead = {line.word(k) for k in range(clause.first, place)}
+    return bool(lead & BOOKS) and bool(lead & BOOK_SAYS) and not line.sentence.asks
+
+
+def _cold(grade: str) -> int:
+    """The number of a grade that says how thick it is cold: 20 of 20W-50; a single grade's own."""
+    return int(re.findall(r"\d+", grade)[0])
 
 
 def _now(paragraph: Paragraph) -> tuple[str, Line, Mark[bool]] | None:

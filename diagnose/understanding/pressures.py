@@ -98,6 +98,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or _is_difference(line, i)
         or _not_running(line, i)
         or _is_scale(token, unit)
+        or _is_gain(line, i)
     ):
         return None
     value = risen_to(line, i)
@@ -112,6 +113,12 @@ def _is_of_the_clock(line: Line, i: int) -> bool:
     """Whether a number is an hour of the day: "next morning about 11 the buzzer went"."""
     before = [line.word(k) for k in range(i - 2, i)]
     return before[-1:] in (["about"], ["around"], ["at"]) and before[0] in PARTS_OF_DAY
+
+
+def _is_gain(line: Line, i: int) -> bool:
+    """Whether a plus stands straight before a number: "straight 40 gave +3 psi"."""
+    plus = line.word(i - 1) == "+" and not line.tokens[i - 2].is_figure
+    return bool(i) and plus and line.tokens[i - 1].end == line.tokens[i].start
 
 
 def _is_negative(line: Line, i: int) -> bool:

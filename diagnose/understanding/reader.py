@@ -19,7 +19,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_mended
 from diagnose.understanding.of_parts import without_words_of_parts
-from diagnose.understanding.oils import oil_in_use, thinner_than_before
+from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.rows import fell_in_steps
@@ -47,6 +47,7 @@ RULES: tuple[Reader, ...] = (
     cylinders,
     oil_in_use,
     thinner_than_before,
+    against_the_book,
     readings,
     behaviours,
     fell_in_steps,

@@ -116,7 +116,8 @@ def read_by_a_gauge(line: Line, mark: Mark[Result]) -> bool:
     """Whether a pressure is what a gauge showed that was put on to look: "put a gauge on and got 20"."""
     before = [line.word(k) for k in range(mark.first)]
     put = bool({"gauge", "gage"} & set(before)) and bool(PUT_ON & set(before))
-    return put and mark.value in BETTER and line.tokens[mark.last - 1].is_figure
+    figure = any(line.tokens[k].is_figure for k in range(mark.first, mark.last))
+    return put and mark.value in BETTER and figure
 
 
 def _is_a_trip(line: Line, mark: Mark[Result]) -> bool:

@@ -20,6 +20,7 @@ _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
 _NUMBERED = re.compile(r"\b[Nn]o\. ?(?=\d)")  #: "No. 2" ends no sentence and denies nothing
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
+_BULLETS = frozenset(["-", "–", "—", "*", "•", "·", ">"])  #: begin a line of a list
 _COMMAS = frozenset(",:()-–—")
 _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
 #: words that begin a clause of their own
@@ -278,7 +279,12 @@ def _line_ends(text: str) -> frozenset[int]:
     for line, following in pairwise(lines):
         at += len(line) + 1
         word = following.split(maxsplit=1)
-        if width < _FULL or not word or len(line.rstrip()) + 1 + len(word[0]) <= width:
+        if (
+            width < _FULL
+            or not word
+            or word[0] in _BULLETS
+            or len(line.rstrip()) + 1 + len(word[0]) <= width
+        ):
             found.add(at)
     return frozenset(found)
 

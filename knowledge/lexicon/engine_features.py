@@ -152,3 +152,23 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "turbocharged": ("twin-turbo|turbo-diesel|supercharged-turbo",),
 }
+#: name the grade that an engine is meant to have, and say that they do
+BOOKS = frozenset(["manual", "handbook", "book", "maker", "makers", "spec", "plate", "dealer"])
+BOOK_SAYS = frozenset(
+    [
+        "says",
+        "said",
+        "gives",
+        "calls",
+        "asks",
+        "wants",
+        "specifies",
+        "recommends",
+        "states",
+        "lists",
+        "is",
+        "shows",
+        "requires",
+        "spec",
+    ]
+)

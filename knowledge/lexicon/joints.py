@@ -121,6 +121,8 @@ SIDES = _set(
     "driver's passenger passengers near far inner outer first second third fourth fifth other"
 )
 #: said of a part that was taken off or apart: what the next sentence names lay in it
+#: behind "blown": somebody cleaned it with air
+BLOWN = _set("through clear down into up")
 OPENED = _set("cut open opened dropped pulled apart drained removed stripped dissected off")
 #: before "hole": it belongs there
 OPENINGS = _set(

@@ -329,6 +329,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "stopped_with_loss_of_power",
     ),
     "known_for_model": ("maker_calls_it_normal",),
+    "cooler_left_off": ("cooler_found_blocked",),
     "wrong_shells_fitted": ("foreign_part_fitted",),
     "pickup_fixing_loose": (
         "fastener_found_loose",

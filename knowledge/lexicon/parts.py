@@ -11,7 +11,7 @@ _R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Do
 PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
-            "oil? pressure? sender|sensor|sending-unit|sendor|transmitter",
+            "oil? pressure? sender|sensor|sending-unit|sendor|transmitter|transducer|senders|sensors x2|x3|unit?",
             "oil? pressure? sending unit",
             "oil? pressure switch",
             "oil? switch",
@@ -97,8 +97,9 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "oil? pump? pressure? relief valve?",
+            "oil? pump? pressure? relief valve? assembly|assy|unit|kit|cartridge?",
             "pressure regulator",
+            "=regulator valve? plunger|piston|assembly|assy?",
             "prv|oprv|pressure-regulator",
             "ball and|& spring|seat|plunger",
             "relief valve|plunger|ball|piston",
@@ -321,6 +322,10 @@ PARTS: tuple[PartWorked, ...] = (
             "points plugs|plug",
             "plugs and|& points|leads|coil",
         ),
+        area="ignition_or_electrics",
+    ),
+    PartWorked(
+        names=("voltage|alternator|charging|fuel|fuel-pressure|gas|dynamo regulator",),
         area="ignition_or_electrics",
     ),
     PartWorked(names=("spark plugs|plug",), area="ignition_or_electrics", area_if=Done.RENEWED),

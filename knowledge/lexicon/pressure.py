@@ -40,7 +40,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "and|but then? nothing|zero|nil|none =hot|=warm",
         "gauge|needle|display|readout|indicator dead|blank",
         "display|readout|gauge|it shows|shown|showed|showing dashes|blanks",
-        "pressure|gauge display|readout blank|dashes|dead|out",
+        "pressure|gauge display|readout =blank|dashes|dead|out",
         "never built|builds any? oil? pressure",
         "won't|wont build|make any? oil? pressure",
         "not a thing on the gauge",

@@ -18,6 +18,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
         "not a|one|even sausage|jot|dickybird|glimmer|bean|thing|drop",
         "zip|zippo|squat|diddly-squat",
+        "=n/c|=n/d",
+        "nil|zero change|effect|difference|improvement|result|gain|benefit",
         "still dies|dying|trips|tripping|cuts|stalls|quits|kills|shuts|dead",
         "exactly|just like before|always",
         "started|fired|cranked|ran|fires|starts|cranks it|her|up? and|,? still? zero|nothing|nada|zilch|nil",
@@ -116,6 +118,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? has|also|then? followed|follows|moved|moves|went|goes|travelled with|across-with|to|along-with? the? sender|sensor|gauge|other|filter|unit|switch",
     ),
     Result.HELPED: (
+        "=+ @pressure",
         "quieted|quietened|calmed|settled|toned|hushed it|them|that|things|the-noise|noise down? some|a-bit|somewhat|a-little|slightly|a-lot|quite-a-bit|bit",
         "pressure|gauge|needle to|at @pressure|@number",
         "@pressure gained|better|up at|on|hot|idle|cold?",

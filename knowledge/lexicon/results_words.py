@@ -87,7 +87,7 @@ GOING = _set("back came comes goes going gone is moved was went")
 #: results that say so only where a clause ends with them: "same", "it didn't"
 LONE_RESULTS = _set(
     "its everything all thats pressure shes is was fine good ok perfect great right normal sweet "
-    "better didnt hasnt havent help it nope nothing same that the they wasnt which worse"
+    "better didnt hasnt havent help it nope nothing same that the they wasnt which worse result"
 )
 #: after a figure: the pressure is that much less
 LESS = _set("less lower down below under worse")
@@ -146,6 +146,10 @@ ANSWERS = {
             "low",
             "nil",
             "no pressure",
+            "n/c",
+            "n/d",
+            "nil change",
+            "no change",
         ],
         Result.NO_DIFFERENCE,
     ),

@@ -73,7 +73,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} flat|down on|at|to its? the? stop|bottom|peg|pin|zero|deck",
         f"{_P} flatlined|flat-lined|flatline",
         f"{_P} lies|lay|laid|lying dead|flat|on",
-        "dead|blank|lifeless oil? gauge|needle|pressure",
+        "dead|=blank|lifeless oil? gauge|needle|pressure",
         "zilch|nada|diddly|squat|zip|nowt|bupkis|jack|sod-all|bugger-all|naff-all squat? on|for|in|of|from the|my? oil? pressure? gauge|"
         "dash|pressure|clock|dial",
         "bugger|sod|naff|diddly all|squat oil? pressure|psi|reading",

@@ -12,6 +12,7 @@ from knowledge.lexicon.sights_found import SIGHTS_FOUND, SIGHTS_FOUND_ABSENT
 from knowledge.lexicon.sights_history import SIGHTS_HISTORY, SIGHTS_HISTORY_ABSENT
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS, SIGHTS_LEAKS_ABSENT
+from knowledge.lexicon.sights_noted import SIGHTS_NOTED, SIGHTS_NOTED_ABSENT
 from knowledge.lexicon.sights_oil import SIGHTS_OIL, SIGHTS_OIL_ABSENT
 from knowledge.lexicon.sights_oil_look import SIGHTS_OIL_LOOK, SIGHTS_OIL_LOOK_ABSENT
 from knowledge.lexicon.sights_pressure import SIGHTS_PRESSURE
@@ -48,6 +49,7 @@ BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_SHORT,
     SIGHTS_FOUND,
     SIGHTS_REBUILT,
+    SIGHTS_NOTED,
 )
 for _table in BESIDE:
     for _id, _said in _table.items():
@@ -64,6 +66,6 @@ ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
     k: v for table in ABSENT_TABLES for k, v in table.items()
 }
-for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT):
+for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT, SIGHTS_NOTED_ABSENT):
     for _id, _said in _table.items():
         SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said

@@ -38,6 +38,9 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 #: beside them the oil runs where it was pumped by hand or by a drill, with the engine open
 PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "oil_used_fast": _set(
+        "header tank coolant water fuel diesel petrol radiator expansion surge def adblue"
+    ),
     "hard_to_turn": _set("filter off plug bolt nut cap hose belt chain bore gasket cover so"),
     "engine_ran_hot": _set("smoked smokes smoking oil pressure when whenever once until if"),
     "dipstick_dry": _set(

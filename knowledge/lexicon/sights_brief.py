@@ -137,7 +137,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "bypass|by-pass valve? is|was|found? seized|frozen|stuck-shut|corroded",
     ),
     "bypass_valve_misfitted": (
-        "bypass|by-pass valve? .. wrong|wrongly|backwards|upside|reversed|incorrectly|not way|round|down|fitted|properly|in?",
+        "bypass|by-pass valve? .. wrong|wrongly|backwards|upside|reversed|incorrectly way|round|down|fitted|properly|in?",
+        "bypass|by-pass valve? .. not fitted|in|properly fitted|properly|right|correctly|way",
     ),
     "cooler_bypassed_cures": (
         "bypassed|bypassing|looped|looping|blanked|cut off|the|out|oil|of|circuit|my? the? oil? cooler|lines .. fine|good|cured|fixed|normal|back|up|right|came|returned|recovered|better",

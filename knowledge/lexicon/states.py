@@ -281,7 +281,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "sloppy|loose|slop|play in|inside its|the bore|hole|housing",
         "rattles|rattling|wobbles|rocks|flops|rattled|rocked in|on its|the? bush|bushing|bore|body|housing|hole",
     ),
-    State.TIGHT: ("=tight", "secure", "torqued correctly|properly|down"),
+    State.TIGHT: ("=tight", "secure", "=torqued correctly|properly|down|up?", "not loose"),
     State.ABSENT: (
         "not in it|there|one at? all?",
         "missing|absent|gone|forgotten|omitted",

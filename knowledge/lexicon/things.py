@@ -30,7 +30,7 @@ OTHER = Thing(
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",
         "ground run|runs|check|speed|idle",
-        "fuel|water|coolant|brake|vacuum|radiator|heater|boost|intercooler|hydraulic|injector|jumper|spill line|lines|hose|hoses|pipe|pipes",
+        "fuel|water|coolant|brake|vacuum|radiator|heater|boost|intercooler|hydraulic|injector|jumper|spill|air|shop line|lines|hose|hoses|pipe|pipes",
     ),
 )
 #: one table for each station

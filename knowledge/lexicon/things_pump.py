@@ -14,7 +14,12 @@ _GASKET = "gasket|gaskets|seal|o-ring|oring|joint"
 THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
         family="pump",
-        names=("oil? pump|pumps", "oil-pump", "oil pump assembly|unit"),
+        names=(
+            "oil? pump|pumps",
+            "oil-pump",
+            "oil pump assembly|unit",
+            "gear|rotor|gerotor|vane|plunger|lube|lub|lubricating|pressure|main oil? pump",
+        ),
         shows={
             _S.WORN: ("gears_worn_out",),
             _S.OVER: ("gears_worn_out",),

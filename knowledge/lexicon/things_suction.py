@@ -54,9 +54,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "oil? pickup|pick-up tube|pipe|assembly?",
             "oil? pick up tube|pipe|assembly?",
             "suction tube|pipe|stub",
-            "oil? pump? inlet tube|pipe",
+            "oil? pump? inlet|intake tube|pipe|elbow",
         ),
-        later=("tube",),
+        later=("tube", "pipe"),
         shows={
             State.BLOCKED: ("screen_blocked",),
             State.CRACKED: ("pickup_tube_crack_seen",),
@@ -78,7 +78,8 @@ THINGS_SUCTION: tuple[Thing, ...] = (
     Thing(
         family="pickup",
         names=(
-            "oil? pickup|pick-up|strainer tube? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
+            "oil? pickup|pick-up|strainer|suction|intake tube|pipe? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
+            "oil? pickup|pick-up|strainer|suction|intake tube|pipe? flange bolts|bolt|nuts|screws",
             "pick up tube? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
         ),
         shows={
@@ -103,6 +104,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "o-ring|oring|gasket|seal between the? oil? pickup|pick-up|suction tube|pipe? and the? oil? pump",
             "o-ring|oring|gasket|seal between the? oil? pump and the? pickup|pick-up|suction tube|pipe?",
             "o ring on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
+            "o-ring|oring|gasket|seal between the? pipe|tube|elbow and the? oil? pump body|housing?",
+            "suction|intake|inlet|pickup flange|pipe|joint|elbow gasket|joint|seal|o-ring|oring",
+            "suction|intake pipe|flange|elbow joint",
         ),
         shows={
             State.TORN: ("suction_seal_cut_or_missing",),

@@ -16,7 +16,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         f"{_STICK} + nothing|dry|no_oil|bone|@not_a_drop|not_a_trace|no_trace|not_showing|@not_showing|@not_register - wiped|wipe|not_dry|gauge|foam",
     ),
     "level_correct": (
-        f"{_STICK}|level|oil_level + full|right|between|correct|spot_on|fine|good|ok|max|top_line|top_mark|upper_mark|halfway + mark|marks|line|full|level|spot|is|was|was_at|on|at|checked|top - not|no|over|above|below|past|under|low|high|pressure|temp|light|lamp|gauge|inch|coolant|fuel|water|empty|filter|isnt|pump|cooler|smell|black|milky|dirty|flow|looks|colour|color|bilge|boot|idle|tank|sump_full|drain",
+        f"{_STICK}|level|oil_level + full|right|between|correct|spot_on|fine|good|ok|max|top_line|top_mark|upper_mark|halfway + mark|marks|line|full|level|spot|is|was|was_at|on|at|checked|top - not|no|over|above|below|past|under|low|high|pressure|temp|light|lamp|gauge|inch|coolant|fuel|water|empty|filter|isnt|pump|cooler|smell|black|milky|dirty|flow|looks|colour|color|bilge|boot|idle|tank|sump_full|drain|analysis|sample|report",
     ),
     "level_high": (
         f"{_STICK}|level|oil + inch|way|well|miles|long_way|far|quart|litre + over|past|above|too_high + full|mark|max|line|top|high - not|under|below|filter|cam|pan_floor|sump_floor|gauge",
@@ -84,7 +84,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     ),
     "iron_high": (f"{_SAMPLE}|iron + iron + high|elevated|up|sky|over|double|way - normal|no|not",),
     "copper_and_lead_high": (
-        "copper & lead & high|elevated|up|sky|over|double|way|both|raised - normal|alone|only|pipe|wire|crimp|washer",
+        "copper & lead & high|elevated|up|sky|over|double|way|both|raised - normal|ok_for|fine_for|good_for|ok_on|alone|only|pipe|wire|crimp|washer",
     ),
     "silicon_high": (f"{_SAMPLE}|silicon + silicon + high|elevated|up|sky|over - normal|silicone",),
     "aluminium_high": (

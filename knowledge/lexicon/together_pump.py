@@ -71,7 +71,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_SHAFT}|drive|distributor + end_float|end_play|endfloat|endplay|float + too|excessive|much|loads|over - crank|thrust|pump_gears",
     ),
     "gear_slips_on_shaft": (
-        f"gear|pinion|skew|sprocket + loose|slipping|slips|spinning|spins|turning|moved|turns|slipped|spun + {_SHAFT}|camshaft - bearing|play",
+        f"gear|pinion|skew|sprocket + loose|slipping|slips|spinning|spins|turning|moved|turns|slipped|spun + {_SHAFT}|camshaft - bearing|play|governor|gear_pump|turned_off|turned_by|turned_from|driven|still_turns",
     ),
     "drive_gear_worn": (
         "distributor|dizzy|skew|drive|worm|spiral + gear|gears|pinion|teeth + worn|knife|razor|shark|hooked|chewed|wafer|pointed|sharp|thin|half - timing|replaced|new_gear|vacuum|pump_gears|stripped|broken",

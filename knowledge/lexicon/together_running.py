@@ -73,7 +73,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "level_correct": (
         "inch|bit|shade|little|hair|touch|just|quarter|third|fraction + below_full|under_full|off_full|below_the_full|short_of_full|below_the_max|under_the_full|shy_of_full|below_max|under_max - well|way|quart|litre|filter|screen",
         "oil|level|oil_level|contents|quantity|sump|it + between_high_and_low|between_the_marks|adequate|to_the_brim|full_of_oil|filled_up|enough_oil|correct|spot_on|normal|up_to_level|to_the_mark|on_the_mark|"
-        "halfway_up|up_to_the_mark|in_range|sufficient|ample - normal_place|normal_position|its_normal|went_back|pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
+        "halfway_up|up_to_the_mark|in_range|sufficient|ample - analysis|sample|report|normal_place|normal_position|its_normal|went_back|pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
         "flow|over_full|overfull|half|to_normal|reads|level_flight|in_level|engine|everything|cap|change|sound|note|grade_of|correct_oil",
         "@number|@range|six|seven|eight|nine + of_@number|out_of_@number|of_8|of_12 + quarts|litres|qt|qts|pints|quart - low|left|down|over|short|gone|lost|used|three|two|one",
     ),
@@ -145,7 +145,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "no_service_record|no_service_history|without_a_service|no_record_of_service|no_service_book|without_servicing|no_record_of_any",
     ),
     "filler_cap_found_off": (
-        "cap|filler|oil_cap|oil_filler|filler_cap|dipstick + left_off|missing|not_refitted|@not_refitted|@not_secured|@not_seated|@not_on|lying_under|open|@not_replaced|off|not_fitted|unsecured|forgotten|found_lying - radiator|main|rod|bearing|relief|"
+        "cap|filler|oil_cap|oil_filler|filler_cap|dipstick + left_off|missing|not_refitted|@not_refitted|@not_secured|@not_seated|@not_on|lying_under|open|@not_replaced|off|not_fitted|unsecured|forgotten|found_lying - ball|plunger|piston|spring|radiator|main|rod|bearing|relief|"
         "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub|take|took|taking|lift|lifted|remove|removed|undo|open_it|with_the|look_in|looked|swimming|puffing|smoke",
     ),
     "stood_long": (

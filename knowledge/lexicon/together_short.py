@@ -57,7 +57,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         f"{_SAMPLE} & lead + climbing|rising|climbs|rises|up|increasing|doubled|creeping - copper|wire|ignition|cable|plug|test_lead|silicon",
     ),
     "copper_and_lead_high": (
-        f"{_SAMPLE}|sent & bearing_metal|bearing_metals|bearing_material|copper_and_lead|lead_and_copper - no|not|unchanged|normal|low|steady",
+        f"{_SAMPLE}|sent & bearing_metal|bearing_metals|bearing_material|copper_and_lead|lead_and_copper - no|not|unchanged|normal|low|steady|ok|okay|fine|good",
     ),
     "silicon_high": (
         f"{_SAMPLE}|sent & silicon + loads|lots|high|full|up|climbing|heaps|much|and|ppm - no|not|normal|low|sealer|gasket",

@@ -77,7 +77,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "too_much|double|twice|nearly_double|extra|more_than_it_should + came|drained|out|got + out|drained|hold|holds|should|it|gallon - only|barely|in_it|poured",
     ),
     "copper_and_lead_high": (
-        "copper & lead & sample|analysis|report|lab|roof|@number|high|up|elevated|ppm - low|normal|flakes|filter|bearing_metal|iron|=no",
+        "copper & lead & sample|analysis|report|lab|roof|@number|high|up|elevated|ppm - low|normal|ok|okay|unchanged|flakes|filter|bearing_metal|iron|=no",
     ),
     "oil_not_checked_long": (
         "never|@not|hadnt|havent|hasnt + thought_to_check|dipped|checked|looked_at|pulled_the_dipstick + oil|it|level|stick|ages|months|since|weeks|spring - gauge|today|yet|pressure|sender|wiring",

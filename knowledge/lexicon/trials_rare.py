@@ -7,6 +7,10 @@ _DID = "cleaned|cleared|opened|drilled|unblocked|rodded|cleaning|clearing|cleane
 _TIGHT = "tightened|torqued|retorqued|tightening|nipped|retightened|re-torqued"
 #: the trial, by what is said of it
 TRIALS_RARE: dict[str, tuple[str, ...]] = {
+    "cooler_bypassed": (
+        "bypassed|bypass|looped .. cooler",
+        "cooler =bypassed|=by-passed|=looped|=blanked|=bridged out|off|over?",
+    ),
     "new_filter": (
         "changed|switched|swapped|went over to the|its? clean|other|second|fresh|standby side|element|bank|filter|half",
     ),

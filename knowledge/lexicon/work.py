@@ -8,7 +8,7 @@ from knowledge.reports.words import Done
 ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.RENEWED: (
         "in|at|to|into the|a|my|local? shop|garage|dealer|dealers|workshop|mechanic|mechanics for|to-have|to-get a|an|the|my|new",
-        "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped",
+        "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped|substituted|substituting|interchanged",
         "changed|changing|change",
         "put|rolled in|on a?",
         "threw a",
@@ -100,6 +100,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "prime|primed with a? drill",
         "oil .. spun by|with drill",
         "spun .. drill",
+        "pump =filled|=charged|=loaded|=flooded by|with|through hand|oil|syringe",
     ),
     "oil_poured_in": (
         "squirted|pumped|injected|shot|forced|poured|syringed a|some|about|half? @volume|pint|cupful|cup|oil|litre|quart of|oil|some? fresh|clean|new|of? oil? in|into|down|through|to the|that|sender|switch|same|fill|filter-head? hole|port|block|gallery|opening|fitting|sender-hole|galleries",
@@ -167,7 +168,6 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "flushed",
         "diesel-flush",
     ),
-    "cooler_bypassed": ("bypassed|bypass|looped .. cooler",),
     "stiffer_spring": (
         "shimmed|stretched|shim|stretch .. relief|spring|regulator",
         "put|added|stuck|fitted|placed|popped|slipped a|an|one|two|three|@number|some|couple-of? washer|washers|shim|shims|nut|coin|"
