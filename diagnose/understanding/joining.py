@@ -16,6 +16,7 @@ from knowledge.lexicon.joints import (
     EXCEPT,
     JOINS,
     LINKS,
+    NO_NOUN,
     OF_IT,
     OFF_IT,
     OPENINGS,
@@ -24,6 +25,7 @@ from knowledge.lexicon.joints import (
     PARTS_OF,
     POURS,
     SEALS,
+    SEEMING,
     STOPS,
     TAKEN_OUT,
     UNDOES,
@@ -100,8 +102,15 @@ def joined(line: Line, first: int, last: int, most: int) -> bool:
     """Whether nothing between two places cuts them apart."""
     between = range(first, last)
     return len(between) <= most and not any(
-        line.tokens[k].is_mark or line.word(k) in STOPS for k in between
+        line.tokens[k].is_mark or (line.word(k) in STOPS and not _seems_to_be(line, k))
+        for k in between
     )
+
+
+def _seems_to_be(line: Line, at: int) -> bool:
+    """Whether "to" belongs to "found to be", "appears to have"."""
+    words = (line.word(at), line.word(at + 1))
+    return line.word(at - 1) in SEEMING and words in (("to", "be"), ("to", "have"))
 
 
 def listed(
@@ -181,3 +190,17 @@ def untouched(line: Line, part: Mark[object]) -> bool:
     return line.word(at) in UNTOUCHED or (
         line.word(at) in NEGATION and line.word(at + 1) in DONE_TO | {"been"}
     )
+
+
+def ends_there(line: Line, state: Mark[object]) -> bool:
+    """Whether no noun follows that the state may be said of: not in "worn timing chain"."""
+    at = state.last
+    if line.word(at - 1) in ("of", "with"):
+        return True  # "full of metal"
+    token = line.tokens[at] if at < line.clause(state.first).last else None
+    return token is None or token.is_mark or token.is_figure or token.word in NO_NOUN
+
+
+def ends_behind(line: Line, state: Mark[object], part: Mark[Thing]) -> bool:
+    """Whether "normal", "in order" ends what is said of a part before it: not "in order to clean it"."""
+    return part.last <= state.first and line.word(state.last) != "to" and ends_there(line, state)

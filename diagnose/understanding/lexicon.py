@@ -37,6 +37,7 @@ from knowledge.lexicon import (
     together,
     trials_rare,
     values,
+    well,
     work,
     work_more,
 )
@@ -124,6 +125,7 @@ class Lexicon:
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
         self.all_fine: Phrases[bool] = Phrases({True: checked.ALL_FINE})
+        self.nothing_wrong: Phrases[bool] = Phrases({True: well.NOTHING_WRONG})
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})

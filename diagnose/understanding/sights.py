@@ -150,6 +150,8 @@ def _found(line: Line) -> list[_Sight]:
     absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
     inner = [m for m in _denied_inside(line) if not any(o.overlaps(m) for o in (*own, *absent))]
     nothing = line.find(lexicon.sights_nothing)
+    well = line.find(lexicon.nothing_wrong)
+    own = [m for m in own if not any(m.overlaps(w) and _takes_back(line, w, m) for w in well)]
     own = [m for m in own if not any(_within(m, n) for n in nothing)]
     absent = [m for m in absent if not any(_within(m, n) for n in nothing)]
     taken = (*own, *absent, *inner, *nothing)
@@ -164,6 +166,11 @@ def _found(line: Line) -> list[_Sight]:
         *(_Sight(m, there=False) for m in (*absent, *young)),
         *(_Sight(m, denied=True) for m in inner),
     ]
+
+
+def _takes_back(line: Line, well: Mark[bool], mark: Mark[str]) -> bool:
+    """Whether "no fault", "ruled out" of a part uses words of a phrase: "cam bearings ruled out"."""
+    return not _within(well, mark) or line.word(well.last - 1) == "out"
 
 
 def _bare_ages(line: Line) -> tuple[list[Mark[str]], list[Mark[str]]]:

@@ -10,6 +10,8 @@ from itertools import pairwise
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import (
     acted,
+    ends_behind,
+    ends_there,
     head_of,
     is_no_find,
     is_no_state,
@@ -40,7 +42,6 @@ from knowledge.lexicon.joints import (
     JOINS,
     LEADS,
     LEFT,
-    NO_NOUN,
     NONE,
     OFF,
     OPENED,
@@ -52,6 +53,7 @@ from knowledge.lexicon.joints import (
 )
 from knowledge.lexicon.sights_kinds import COMPOUNDS
 from knowledge.lexicon.states import State, Substance, Thing
+from knowledge.lexicon.well import BEHIND_ONLY
 from knowledge.model import Stage
 
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
@@ -194,6 +196,12 @@ def _states(
         fine = State.FINE in meanings and bool(those)
         if fine and (not linked(line, those[0], mark) or is_no_find(line, those[0])):
             continue
+        if (
+            fine
+            and line.word(mark.last - 1) in BEHIND_ONLY
+            and not ends_behind(line, mark, those[0])
+        ):
+            continue
         if line.word(mark.first) == "dry" and line.word(mark.first - 1) in RUNS_DRY:
             continue  # "ran dry when the drain plug fell out"
         marks: tuple[Mark[object], ...] = (mark,)
@@ -297,7 +305,7 @@ def _named_before(
     if any(clause.first <= t.first < clause.last for t in things):
         return None
     lead = {line.word(k) for k in range(clause.first, state.first)}
-    if not lead <= LEADS or not _ends_there(line, state):
+    if not lead <= LEADS or not ends_there(line, state):
         return None
     if line.word(state.last) in ("it", "them", "her"):
         return None  # "spun it with a drill" is done by somebody
@@ -307,15 +315,6 @@ def _named_before(
     goes_on = line.word(clause.first) in BACK and clause.first == 0
     last = [m for x, m in known if x.number == line.number - 1]
     return last[-1] if last and goes_on else None
-
-
-def _ends_there(line: Line, state: Mark[object]) -> bool:
-    """Whether no noun follows that the state may be said of: not in "worn timing chain"."""
-    at = state.last
-    if line.word(at - 1) in ("of", "with"):
-        return True  # "full of metal"
-    token = line.tokens[at] if at < line.clause(state.first).last else None
-    return token is None or token.is_mark or token.is_figure or token.word in NO_NOUN
 
 
 def _substances(

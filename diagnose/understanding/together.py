@@ -80,6 +80,9 @@ def _fact(line: Line, found: Together) -> Fact | None:
         stance |= line.stances.of[place]
     if found.finding in RUNS_OUT and any(by_hand(line, place) for place in found.places):
         return None  # "poured oil down the hole in the filter head"
+    well = line.find(line.lexicon.nothing_wrong)
+    if found.there and any(w.first <= place < w.last for w in well for place in found.places):
+        return None  # "gallery plugs: no defects"
     if found.finding in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
     if found.finding in NOT_DONE and found.negates and line.word(len(line.tokens) - 1) != "yet":

@@ -17,6 +17,10 @@ BEFORE_PART = _set(
     "a an the my oil of in on at from around up main out old original steel front rear that both its "
     "under past with engine through by round off this one down lower some some"
 )
+#: before "to be": somebody saw how it is
+SEEMING = _set(
+    "found seen seems seemed appears appeared proved proven confirmed judged deemed considered shown looks"
+)
 #: between the parts of a list
 JOINS = _set(", and & or nor the my both all oil a an also plus")
 #: begin a clause that goes on about the part named last

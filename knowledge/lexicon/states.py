@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
+from knowledge.lexicon.well import CONDEMNED, NOTHING_WRONG, WELL
+
 
 class State(StrEnum):
     """How a part was found."""
@@ -57,6 +59,7 @@ class State(StrEnum):
     UNPLUGGED = "unplugged"
     SHORTED = "open or shorted"
     OVER = "out of limits"
+    CONDEMNED = "past use, how is not said"
 
 
 class Substance(StrEnum):
@@ -131,6 +134,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "in bits|pieces|shreds|tatters|strips|ribbons",
         "=bad|=failed|=failure",
     ),
+    State.CONDEMNED: CONDEMNED,
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
         "gone|went|going|turned|spinning|=come|=came|=walked round|around with|in|and?",
@@ -373,6 +377,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "no signs|sign|trace of a|any? wear|damage|trouble|distress|problem|heat",
         "=checked|=measured|=tested|=proved|=checks|=tests|=proves out|as|to|be? ok|fine|good|okay|right|correct",
         "mint|immaculate|faultless|unworn|unmarked|beautiful|great|spotless",
+        *WELL,
+        *NOTHING_WRONG,
     ),
     State.COLD: (
         "stays|stayed|still|stone|never? cold|cool",

@@ -55,6 +55,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         },
         rules_out={
             State.CLEAN: _CLEAN,
+            State.FINE: ("filter_collapsed", "filter_packed"),
             State.TIGHT: ("filter_found_loose",),
             State.DRY: ("filter_seat_leaks",),
         },
@@ -136,7 +137,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         },
         rules_out={
             State.CLEAN: ("cooler_found_blocked",),
-            State.FINE: ("cooler_found_blocked", "coolant_gets_in"),
+            State.FINE: ("cooler_found_blocked", "coolant_gets_in", "oil_line_found_broken"),
             State.DRY: ("oil_line_fitting_wet",),
         },
         holds=dict.fromkeys(

@@ -31,6 +31,14 @@ THINGS_OIL: tuple[Thing, ...] = (
         },
     ),
     Thing(
+        family="level",
+        names=(
+            "oil|sump|tank|stick|dipstick oil? level|levels",
+            "level of the? engine? oil",
+        ),
+        shows={State.FINE: ("level_correct",)},
+    ),
+    Thing(
         family="coolant",
         names=(
             "coolant|radiator|rad|antifreeze tank|bottle|water?",

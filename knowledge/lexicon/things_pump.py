@@ -28,6 +28,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.BROKEN: ("pump_found_failed",),
             _S.FAULTY: ("pump_found_failed",),
             _S.CRACKED: ("pump_casting_cracked",),
+            _S.CONDEMNED: ("pump_found_failed",),
             _S.BURST: ("pump_housing_burst",),
             _S.LOOSE: ("pump_bolts_loose",),
             _S.CAME_OFF: ("pump_bolts_loose",),
@@ -137,6 +138,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "jackshaft|quillshaft",
         ),
         shows={
+            _S.CONDEMNED: ("drive_found_failed",),
             _S.BROKEN: ("drive_shaft_broken",),
             _S.BENT: ("drive_shaft_rounded",),
             _S.ROUNDED: ("drive_shaft_rounded",),
@@ -188,6 +190,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.ABSENT: ("drive_gear_stripped",),
             _S.WORN: ("drive_gear_worn",),
             _S.ROUNDED: ("drive_gear_worn",),
+            _S.CONDEMNED: ("drive_found_failed",),
             _S.SPUN: ("gear_slips_on_shaft",),
         },
         rules_out={_S.FINE: ("drive_gear_stripped", "drive_gear_worn")},
@@ -236,7 +239,16 @@ THINGS_PUMP: tuple[Thing, ...] = (
         ),
         shows={
             **dict.fromkeys(
-                (_S.BURST, _S.TORN, _S.LEAKING, _S.PUSHED_OUT, _S.CRACKED, _S.HARD, _S.CUT),
+                (
+                    _S.BURST,
+                    _S.TORN,
+                    _S.LEAKING,
+                    _S.PUSHED_OUT,
+                    _S.CRACKED,
+                    _S.HARD,
+                    _S.CUT,
+                    _S.CONDEMNED,
+                ),
                 ("mount_gasket_blown",),
             ),
             _S.ABSENT: ("mount_gasket_missing",),

@@ -120,6 +120,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             State.CRUSHED: ("suction_seal_cut_or_missing",),
             State.CRACKED: ("suction_seal_cut_or_missing",),
             State.LEAKING: ("suction_seal_cut_or_missing",),
+            State.WORN: ("suction_seal_cut_or_missing",),
+            State.CONDEMNED: ("suction_seal_cut_or_missing",),
+            State.RUINED: ("suction_seal_cut_or_missing",),
         },
         rules_out={State.FINE: ("suction_seal_cut_or_missing",)},
     ),
@@ -160,7 +163,10 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             State.EMPTY: ("dipstick_dry",),
             State.DRY: ("dipstick_dry",),
         },
-        rules_out={State.CLEAN: ("metal_in_pan", "sludge_seen")},
+        rules_out={
+            State.CLEAN: ("metal_in_pan", "sludge_seen"),
+            State.FINE: ("sump_dented", "sump_found_holed"),
+        },
         holds={
             Substance.METAL: ("metal_in_pan",),
             Substance.STEEL: ("metal_in_pan", "magnetic_metal"),

@@ -26,7 +26,8 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="cam",
         names=("cam|camshaft? lobe|lobes", "lobes|lobe on|of the? cam|camshaft"),
         shows=dict.fromkeys(
-            (_S.FLAT, _S.WORN, _S.SCORED, _S.RUINED, _S.WIPED, _S.ROUNDED), ("cam_lobes_wiped",)
+            (_S.FLAT, _S.WORN, _S.SCORED, _S.RUINED, _S.WIPED, _S.ROUNDED, _S.CONDEMNED),
+            ("cam_lobes_wiped",),
         ),
         rules_out={_S.FINE: ("cam_lobes_wiped",)},
     ),
@@ -52,6 +53,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
             _S.ABSENT: ("lifter_out_of_bore",),
             _S.LOOSE: ("lifters_loose_in_bores",),
         },
+        rules_out={_S.FINE: ("lifters_loose_in_bores", "lifter_out_of_bore")},
     ),
     Thing(
         family="lifter",
@@ -140,8 +142,10 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="turbo",
         names=(_TURBO, "turbo charger|unit"),
         shows=dict.fromkeys(
-            (_S.BROKEN, _S.RUINED, _S.STUCK, _S.BURST, _S.FAULTY), ("turbo_failed",)
+            (_S.BROKEN, _S.RUINED, _S.STUCK, _S.BURST, _S.FAULTY, _S.WORN, _S.CONDEMNED),
+            ("turbo_failed",),
         ),
+        rules_out={_S.FINE: ("turbo_failed",)},
     ),
     Thing(
         family="turbo",

@@ -1,0 +1,54 @@
+"""How a shop writes that a part is as it should be, "in order", "ruled out", or is past use, "u/s"."""
+
+from __future__ import annotations
+
+#: a negation or an "out" in them denies nothing of the part: "gallery plugs: no defects"
+NOTHING_WRONG = (
+    "ruled|eliminated|excluded|discounted out|as? the|a? cause|culprit|fault|reason?",
+    "@not at|to fault|blame",
+    "@not the? cause|culprit|problem|reason|guilty|suspect",
+    "no|nil|zero|any visible|apparent|obvious|evident|significant|noticeable|appreciable|excessive|measurable|real|undue? "
+    "fault|faults|defect|defects|issue|issues|problem|problems|wear|damage|abnormality|abnormalities|anomaly|anomalies|"
+    "irregularity|irregularities|findings|concern|concerns|complaint|complaints|deviation found|noted|seen|visible|"
+    "detected|evident|apparent|present|observed|recorded|there?",
+    "no cause|reason|grounds for|to concern|alarm|worry|complaint|suspect",
+    "without any? visible|apparent|obvious? fault|defect|defects|findings|finding|objection|complaint|wear|damage|problem|problems",
+    "nothing amiss|untoward|unusual|abnormal|suspicious|remarkable|wrong|obvious|irregular found|seen|noted|there?",
+    "nothing to report|note|see|complain|criticise|fault about|of?",
+    "n/f/f|nff|n.f.f",
+    "free of|from any? wear|damage|defects|fault|faults",
+)
+#: said after the name of the part only: "a normal pump" is one of a common kind
+BEHIND_ONLY = frozenset(
+    ["normal", "normally", "passed", "passes", "order", "expected", "functional", "working", "new"]
+)
+#: the part is as it should be
+WELL = (
+    "=normal|=satisfactory|=acceptable|=unremarkable|=inconspicuous|=functional",
+    "in perfect|proper|good|full|working? =order",
+    "in full|good|proper? working =order",
+    "as it|they? should be?",
+    "as =expected|=prescribed|=specified",
+    "as per|by|to the? spec|specs|specification|book|manual|figures|data",
+    "up? to =standard|=snuff|=scratch|=par|=spec",
+    "=passed|=passes the|its? test|tests|inspection|check|checks?",
+    "in excellent|perfect|sound|fair|reasonable|decent|very? good|usable|serviceable condition|shape|nick|fettle|state",
+    "=working|=works|=operates|=operating|=functions|=functioning properly|correctly|fine|ok|normally",
+    "=not =worn|=damaged|=defective|=faulty|=loose|=cracked",
+    "all|perfectly|absolutely =good|=ok|=fine|=correct|=well",
+    "=beyond|=above =reproach|=suspicion",
+    "top notch",
+    "a-ok|a-1",
+)
+#: the part is past use, and how is not said
+CONDEMNED = (
+    "u/s|n/g|unserviceable|condemned|kaput|duff",
+    "found|proved|proven|tested|confirmed|turned|diagnosed|came|was|were out|up? to? be|as? "
+    "=faulty|=defective|=bad|=failed|=u/s|=n/g|=shot|=duff|=kaput|=scrap|=unserviceable",
+    "=defective|=faulty",
+    "past|beyond its|their? best|limits|limit|use|repair|service|saving",
+    "past it",
+    "has|have|had|got had its|their day|chips",
+    "@not =serviceable|=reusable|=usable|=fit|=good",
+    "no =good|=longer =serviceable?",
+)
