@@ -22,6 +22,13 @@ from knowledge.lexicon.pressure_words import (
 from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
 _UNTIL_THEN = frozenset(["gone", "for"])
+_LAMPS = frozenset([Shows.LAMP, Shows.UNSTEADY])
+#: a lamp is out; what stands before that, and between that and when
+_OUT = frozenset(["out", "off", "extinguished", "extinguishes", "absent"])
+_IS_OUT = frozenset(
+    ["and", "but", "then", "is", "was", "stays", "stayed", "remains", "always", "then"]
+)
+_THEN = frozenset(["again", "at", "when", "once", "as", "soon", "with", "a", "of", "touch"])
 _GONE = 3  #: words between "goes away" and when
 
 
@@ -54,10 +61,21 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
     gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
+    if head.value in _LAMPS and _is_out(line, head, mark):
+        return True
     if head.value in NOISES | {Shows.NORMAL}:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
     return bool(gone) or back or bool(set(words) & STEADIES)
+
+
+def _is_out(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether a lamp is said to be out then: "light on at idle, out above 1200", "but off with revs"."""
+    at = mark.first - 1
+    while at > head.last and line.word(at) in _THEN:
+        at -= 1
+    leads = line.tokens[at - 1].is_mark or line.word(at - 1) in _IS_OUT
+    return at > head.last and line.word(at) in _OUT and leads
 
 
 def fell_slowly(head: Head) -> bool:

@@ -158,6 +158,7 @@ _STARTS = re.compile(
 _HIGH_MILES, _MANY_HOURS, _THICK, _THIN = 100_000, 2_000, 50, 20
 #: miles of an engine that is no longer new, and not yet worn; hours of one that is due for overhaul,
 #: and of one that is run in; months of a long rest (all judgement)
+_OVERDUE_MILES = 15_000  #: oil in an engine for so long is overdue (judgement)
 _ONE_RUN_MILES = 300  #: more are no length of one run (judgement)
 _WELL_RUN_IN_MILES = 2_000  #: after these a rebuilt engine is no longer fresh (judgement)
 _LEAST_MILES, _LOW_MILES, _OVERHAUL_HOURS, _RUN_IN_HOURS = 1_000, 70_000, 1_000, 25
@@ -242,6 +243,7 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
         case "distance":
             miles = float(_plain(parts["a"])) * (1000 if parts["k"] else 1)
             kinds |= {"highmiles"} if miles >= _HIGH_MILES else set()
+            kinds |= {"toofar"} if miles >= _OVERDUE_MILES else set()
             kinds |= {"farther"} if miles >= _ONE_RUN_MILES else set()
             kinds |= {"thousands"} if miles >= _WELL_RUN_IN_MILES else set()
             kinds |= {"lowmiles"} if _LEAST_MILES <= miles <= _LOW_MILES else set()

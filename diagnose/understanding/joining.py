@@ -38,6 +38,20 @@ _IN, _OR = (
     frozenset(["in", "on"]),
     frozenset(["or", "nor"]),
 )  #: "no metal in the pan or on the screen"
+#: states of a part that is not where it belongs, or no longer does what it is there for
+NOT_IN_PLACE = frozenset(
+    [
+        State.ABSENT,
+        State.CAME_OFF,
+        State.LOOSE,
+        State.PUSHED_OUT,
+        State.LEAKING,
+        State.BROKEN,
+        State.SHORT,
+        State.UNPLUGGED,
+        State.STRIPPED,
+    ]
+)
 _OF_PART = 2  #: most words between a part and what it is part of
 
 
@@ -204,3 +218,19 @@ def ends_there(line: Line, state: Mark[object]) -> bool:
 def ends_behind(line: Line, state: Mark[object], part: Mark[Thing]) -> bool:
     """Whether "normal", "in order" ends what is said of a part before it: not "in order to clean it"."""
     return part.last <= state.first and line.word(state.last) != "to" and ends_there(line, state)
+
+
+def gone_only(thing: Thing) -> tuple[str, ...]:
+    """The findings of a thing that say no more than that it is not where it belongs."""
+    gone = (*thing.shows.get(State.ABSENT, ()), *thing.shows.get(State.CAME_OFF, ()))
+    harmed = {f for s, those in thing.shows.items() if s not in NOT_IN_PLACE for f in those}
+    return tuple(f for f in dict.fromkeys(gone) if f not in harmed)
+
+
+def alike(marks: Sequence[Mark[State]]) -> Iterator[tuple[Mark[object], list[State]]]:
+    """Each run of words that names states, with all it may mean."""
+    spans: dict[tuple[int, int], list[State]] = {}
+    for mark in marks:
+        spans.setdefault((mark.first, mark.last), []).append(mark.value)
+    for (first, last), states in spans.items():
+        yield Mark(True, first, last), states

@@ -147,7 +147,11 @@ def _found(line: Line) -> list[_Sight]:
         for m in own
         if not any(_within(m, a) and len(m) < len(a) and a.value not in BESIDE for a in absent)
     ]
-    absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
+    absent = [
+        a
+        for a in absent
+        if not any((len(m) > len(a) or m.value == a.value) and _within(a, m) for m in own)
+    ]
     inner = [m for m in _denied_inside(line) if not any(o.overlaps(m) for o in (*own, *absent))]
     nothing = line.find(lexicon.sights_nothing)
     well = line.find(lexicon.nothing_wrong)

@@ -10,8 +10,10 @@ from itertools import pairwise
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import (
     acted,
+    alike,
     ends_behind,
     ends_there,
+    gone_only,
     head_of,
     is_no_find,
     is_no_state,
@@ -59,6 +61,7 @@ from knowledge.model import Stage
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
 _LONE = 5  #: words of a clause that only names a substance
 _IN = frozenset(["in", "inside", "from", "into"])
+_LEVEL = "level"  #: no part: "oil level fine, no leaks"
 _ENGINE = "engine"  #: oil inside it is as it should be
 
 
@@ -93,6 +96,10 @@ class Pair:
         "no leaks at the filter": ["finding filter_seat_leaks absent"],
         "engine bay covered in oil": ["finding oil_seen_outside present"],
         "he left the o-ring off the pickup": ["finding suction_seal_cut_or_missing present"],
+        "gallery plugs: no defects": ["finding gallery_plug_found_missing absent"],
+        "pump chain in place": ["finding pump_chain_broken absent"],
+        "relief spring u/s": ["finding relief_spring_short_or_broken present"],
+        "took out the pump in order to clean it": [],
         "loosened the filter": [],
         "going to clean the pickup": [],
         "could the relief valve be stuck open?": [],
@@ -176,7 +183,7 @@ def _states(
     line: Line, things: Sequence[Mark[Thing]], known: Sequence[tuple[Line, Mark[Thing]]]
 ) -> Iterator[Pair]:
     """Parts with the state each is in."""
-    for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
+    for mark, meanings in alike(line.lexicon.states.find_alike(line.tokens)):
         inside = [t for t in things if t.overlaps(mark)]
         if any(not is_word_of(t, mark) for t in inside) or line.word(mark.first - 1) in ACTED:
             continue
@@ -251,6 +258,9 @@ def _meant(
     """The findings of a part in a state; of several meanings of the words, the first it has."""
     denied = line.denied(mark)
     one = len(marks) > 1 and any(line.tokens[k].is_figure for k in range(thing.first, thing.last))
+    if State.IN_PLACE in meanings and len(marks) > 1 and not denied:
+        for finding in gone_only(thing.value):
+            yield Pair(finding, False, line, marks, mark)
     for state in meanings:
         shown = thing.value.shows.get(state, ())
         excluded = () if one else thing.value.rules_out.get(state, ())  # "3 looks fine, 4 is wiped"
@@ -260,17 +270,8 @@ def _meant(
             for finding in () if denied else excluded:
                 yield Pair(finding, False, line, marks, mark)
             return
-    if len(marks) > 1:
+    if len(marks) > 1 and thing.value.family != _LEVEL:
         yield Pair("", True, line, marks, mark)
-
-
-def _alike(marks: Sequence[Mark[State]]) -> Iterator[tuple[Mark[object], list[State]]]:
-    """Each run of words that names states, with all it may mean."""
-    spans: dict[tuple[int, int], list[State]] = {}
-    for mark in marks:
-        spans.setdefault((mark.first, mark.last), []).append(mark.value)
-    for (first, last), states in spans.items():
-        yield Mark(True, first, last), states
 
 
 def _parts_of(line: Line, state: Mark[object], things: Sequence[Mark[Thing]]) -> list[Mark[Thing]]:

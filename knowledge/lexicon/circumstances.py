@@ -31,6 +31,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "below|under @rpm",
         "at traffic? lights|stops|junctions",
         "at a stop|standstill|light|junction|traffic-light",
+        "=at =standstill",
+        "when|while car|truck|bike|vehicle? is? standing|stationary still?",
         "when stopped|stationary",
         "sitting in traffic",
         "at|on every|each|any stop|halt|stoplight|junction|light|crossroads",

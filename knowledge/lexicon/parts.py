@@ -70,7 +70,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_change",
     ),
     PartWorked(
-        names=("oil? pump", "pump"),
+        names=(
+            "oil? pump",
+            "pump",
+            "pressure|main pump? section|stage of|in|on? the? dry-sump|sump? pump?",
+        ),
         trials={_R: "new_pump", _B: "pump_rebuilt", _F: "pump_refitted"},
         area="oil_pump",
     ),

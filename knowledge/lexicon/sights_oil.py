@@ -24,6 +24,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         ),
         f"oil? {_LEVEL} {_IS}|remains|always|remained? {_IS}? at|to|on|all|still|perfectly? {_GOOD}",
         f"oil|{_LEVEL} {_IS}? {_IS}? spot on",
+        "level|oil|reads|reading|is|at mid|middle|centre|center|midway|halfway up|on|of? the? dipstick|stick|marks|range|glass|window",
         f"oil|{_LEVEL} {_IS}? at|to|on|up|right? at|to|on|between the? two? {_MARK}",
         f"{_LEVEL} {_IS}|in? between|midway|halfway|half|middle|mid .. {_MARK}",
         "half|halfway|midway|middle|somewhere way? between|of the? marks|max|min|add|full",
@@ -271,6 +272,9 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "oil @not been? changed|change|renewed for|in|since over|about|nearly? @distance|@years|@months|years|ages|donkeys|forever",
         "old|black oil .. never changed",
         "hasnt|hadnt|not had an? oil change in|for",
+        "last? oil|lubrication|lube and|&? filter? was|been? last? changed|change|changes|serviced|service|renewed|renewal @toofar|@years "
+        "ago|before|earlier|back",
+        "last? service|services|serviced|oil-change|changed @toofar|@years ago|before|earlier|back",
     ),
     "oil_grade_as_manual": (
         "@grade|oil as|per|is|which .. manual|handbook|specified|recommended|specifies|book|says|spec",

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from knowledge.lexicon.well import CONDEMNED, NOTHING_WRONG, WELL
+from knowledge.lexicon.well import CONDEMNED, IN_PLACE, NOTHING_WRONG, WELL
 
 
 class State(StrEnum):
@@ -60,6 +60,7 @@ class State(StrEnum):
     SHORTED = "open or shorted"
     OVER = "out of limits"
     CONDEMNED = "past use, how is not said"
+    IN_PLACE = "where it belongs"
 
 
 class Substance(StrEnum):
@@ -135,6 +136,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "=bad|=failed|=failure",
     ),
     State.CONDEMNED: CONDEMNED,
+    State.IN_PLACE: IN_PLACE,
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
         "gone|went|going|turned|spinning|=come|=came|=walked round|around with|in|and?",
@@ -352,6 +354,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "=cheap|no-name|unbranded|aftermarket|pattern|cheapo|budget|offbrand",
     ),
     State.FINE: (
+        "to|of|at the? right|correct|proper|specified|standard|original|book|full? =length|=spec|=drawing|=dimension",
+        "length|size|rate|tension as|to|per|by book|spec|specification|manual|specified|new|standard",
         "the? right|correct|proper|specified length|size|tension|rate|free-length",
         "length|size|tension is|was|s? right|correct|fine|good|ok|in-spec|to-spec|within",
         "measures|measured|checks|checked right|correct|fine|good|in-spec|to-spec|within",

@@ -35,6 +35,7 @@ THINGS_OIL: tuple[Thing, ...] = (
         names=(
             "oil|sump|tank|stick|dipstick oil? level|levels",
             "level of the? engine? oil",
+            "level in the? oil? tank|sump|pan|glass|window|crankcase",
         ),
         shows={State.FINE: ("level_correct",)},
     ),

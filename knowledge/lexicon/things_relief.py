@@ -31,6 +31,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             f"oil? pressure? {_NAME} valve|plunger|piston|ball|poppet plunger|piston|ball|poppet?",
             "oil? pressure regulator valve|plunger|piston?",
             "oil regulator valve|plunger|piston?",
+            "oil|regulating|regulator|control pistons|piston",
             "=regulator|pressure-regulator",
             "oprv|prv",
             "=relief",
@@ -60,6 +61,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         names=(
             f"oil? pressure? {_NAME} valve? springs|spring",
             "regulator|pressure valve? spring",
+            "oil? piston spring|springs",
         ),
         later=("spring", "springs"),
         shows={

@@ -217,7 +217,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
     ),
     "oil_overdue": (
-        "oil|oil_change|service + just_had|is_new|brand_new|changed_regularly|changed_last|fresh_in|new_oil|changed_recently|freshly_changed|just_had_an|only_just|changed_every|always_changed|was_changed_@distance|changed_@distance - pump|sender|gauge|cooler|filter_only|not|never|overdue|pressure|light|leak|problem|began|since|"
+        "oil|oil_change|service + just_had|is_new|brand_new|changed_regularly|changed_last|fresh_in|new_oil|changed_recently|freshly_changed|just_had_an|only_just|changed_every|always_changed|was_changed_@distance|changed_@distance - @toofar|pump|sender|gauge|cooler|filter_only|not|never|overdue|pressure|light|leak|problem|began|since|"
         "started|hose|line|now|then|but|low|tried|helped|cured|level|smell|no_change|still|difference",
     ),
     "oil_temperature_high": (

@@ -304,7 +304,7 @@ TOGETHER_OIL_ABSENT: dict[str, tuple[str, ...]] = {
         "plenty|lots|loads|good|healthy|masses|enough + oil + rocker|rockers|top|up_top|valve_gear|head|cam|upstairs - hardly|barely|little|too|pressure|return|trapped",
     ),
     "oil_overdue": (
-        "oil|oil_change + fresh|just_changed|new|recent|recently|changed_in|every_@distance|regularly|religiously|few_hundred|on_time|always_changed|every_5000|every_3000|every_year + changed|change|oil|miles|in|on|always|put|done|serviced - overdue|never|not|needed|due|no|pump|gauge|sender|switch|filter_only|hose|leak|bearings|cooler|pressure|line|pan|seal|gasket",
+        "oil|oil_change + fresh|just_changed|new|recent|recently|changed_in|every_@distance|regularly|religiously|few_hundred|on_time|always_changed|every_5000|every_3000|every_year + changed|change|oil|miles|in|on|always|put|done|serviced - @toofar|overdue|never|not|needed|due|no|pump|gauge|sender|switch|filter_only|hose|leak|bearings|cooler|pressure|line|pan|seal|gasket",
     ),
     "service_neglected": (
         "oil|serviced|service|changes|changed + every|regularly|religiously|always|full|on_the_dot|without_fail + @distance|miles|months|year|hours|history|regular|record|since_new|dealer|winter|spring|season|stamped|2000|3000|5000|6000 - never|not|time_i|time_we|no|hardly|quart|litre|burns|using|uses|top|litres|used|cures|overdue|leak|lost",

@@ -237,9 +237,9 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped|cranked|cranking|crank",
     ),
     "oil_overdue": (
-        "oil|service|serviced|oil_change + fresh|month_old|hours_old|weeks_old|recent|new|week_before|week_ago|on_schedule|in_date|days_old|miles_old|recently|days_ago|miles_ago|not_long_ago|just_done|just_changed|month_ago|weeks_ago|newly - no|overdue|not|pump|sender|gauge|cooler|line|leak|seal|pressure|light|level|filter_new|smell|"
+        "oil|service|serviced|oil_change + fresh|month_old|hours_old|weeks_old|recent|new|week_before|week_ago|on_schedule|in_date|days_old|miles_old|recently|days_ago|miles_ago|not_long_ago|just_done|just_changed|month_ago|weeks_ago|newly - @toofar|no|overdue|not|pump|sender|gauge|cooler|line|leak|seal|pressure|light|level|filter_new|smell|"
         "topped|added|new_engine|low|switch|hose|pan|head|gasket|used|bearings|slowly|stick|black|@not|filler|consumption|outside|temperature|dry",
-        "@fewhours|@lowmiles|@days|@weeks + since_the_last_change|since_oil_change|since_the_oil|since_change|since_last_oil|since_an_oil - overhaul|rebuild",
+        "@fewhours|@lowmiles|@days|@weeks + since_the_last_change|since_oil_change|since_the_oil|since_change|since_last_oil|since_an_oil - @toofar|overhaul|rebuild",
     ),
     "service_neglected": (
         "regular|regularly|religiously|meticulously|always|well|properly|carefully|full_service_history|on_schedule|correctly|professionally + serviced|maintained|looked_after|cared|service_history|servicing|maintenance|kept|dealer_serviced - @not|never|not|oil_pressure|gauge|lit|no|poorly|been_low|kept_falling|kept_dropping|wells",

@@ -189,7 +189,12 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "blow_by_high": (
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
     ),
+    "back_when_slowed": (
+        "drops|falls|sags|fades|dips|sinks|lost + above|over|beyond|past|@rpm & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - idle|cold|hot|minutes|lamp|noise|level",
+    ),
     "falls_as_revs_rise": (
+        "drops|falls|sags|fades|dips|sinks|fell|dropped + above|over|beyond|past & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - "
+        "idle|cold|hot|minutes|lamp|light|noise|bends|corners|temperature|degrees",
         "falls|drops|fades|sags|tails|fell|dropped|falling|dropping & off|away|back|to|down & limiter|redline|red_line|top_end|peak_revs|high_revs - idle|hot|cold|warm|minutes|lamp|light|noise|flickers|bends|corners",
     ),
 }

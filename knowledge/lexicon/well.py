@@ -40,6 +40,14 @@ WELL = (
     "top notch",
     "a-ok|a-1",
 )
+#: the part is where it belongs; how good it is is not said
+IN_PLACE = (
+    "all|still|both|is|are|was|were|found|and? =in =place|=position|=situ",
+    "all|still|both|is|are|was|were|found? =present and|&? =correct|=accounted|=tight? for?",
+    "all|still|both =there|=attached|=connected|=engaged",
+    "all|both =accounted for",
+    "on|around its|the =sprocket|=sprockets",
+)
 #: the part is past use, and how is not said
 CONDEMNED = (
     "u/s|n/g|unserviceable|condemned|kaput|duff",
