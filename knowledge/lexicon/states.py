@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from knowledge.lexicon.well import CONDEMNED, IN_PLACE, NOTHING_WRONG, WELL
+from knowledge.lexicon.well import IN_PLACE, NOTHING_WRONG, PAST_USE, WELL
 
 
 class State(StrEnum):
@@ -59,7 +59,6 @@ class State(StrEnum):
     UNPLUGGED = "unplugged"
     SHORTED = "open or shorted"
     OVER = "out of limits"
-    CONDEMNED = "past use, how is not said"
     IN_PLACE = "where it belongs"
 
 
@@ -135,7 +134,6 @@ STATES: dict[State, tuple[str, ...]] = {
         "in bits|pieces|shreds|tatters|strips|ribbons",
         "=bad|=failed|=failure",
     ),
-    State.CONDEMNED: CONDEMNED,
     State.IN_PLACE: IN_PLACE,
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
@@ -171,8 +169,7 @@ STATES: dict[State, tuple[str, ...]] = {
     State.FAULTY: (
         "faulty|defective|duff|dud|kaput|inoperative|u/s|dead|fault",
         "no good",
-        "n/g|condemned|unserviceable",
-        "@not serviceable|fit|usable|reusable",
+        *PAST_USE,
         "@not working|work|works|worked|functioning",
         "stopped working",
         "tested|found|proved|turned|was|is|were|tests|proven|confirmed out|to|as? be? =bad|=wrong|=poor",

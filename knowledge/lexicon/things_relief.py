@@ -71,7 +71,6 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             State.BROKEN: ("relief_spring_short_or_broken",),
             State.BENT: ("relief_spring_short_or_broken",),
             State.CRUSHED: ("relief_spring_short_or_broken",),
-            State.CONDEMNED: ("relief_spring_short_or_broken",),
             State.WORN: ("relief_spring_short_or_broken",),
             State.CRACKED: ("relief_spring_short_or_broken",),
             State.ABSENT: ("relief_part_absent",),
@@ -89,7 +88,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         shows={
             State.SCORED: ("relief_seat_scored",),
             State.WORN: ("relief_seat_scored",),
-            State.CONDEMNED: ("relief_seat_scored",),
+            State.FAULTY: ("relief_seat_scored",),
             State.CRACKED: ("relief_seat_scored",),
         },
         rules_out={State.CLEAN: _IN_IT, State.FINE: ("relief_seat_scored",)},

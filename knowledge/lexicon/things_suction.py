@@ -121,7 +121,6 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             State.CRACKED: ("suction_seal_cut_or_missing",),
             State.LEAKING: ("suction_seal_cut_or_missing",),
             State.WORN: ("suction_seal_cut_or_missing",),
-            State.CONDEMNED: ("suction_seal_cut_or_missing",),
             State.RUINED: ("suction_seal_cut_or_missing",),
         },
         rules_out={State.FINE: ("suction_seal_cut_or_missing",)},

@@ -26,7 +26,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="cam",
         names=("cam|camshaft? lobe|lobes", "lobes|lobe on|of the? cam|camshaft"),
         shows=dict.fromkeys(
-            (_S.FLAT, _S.WORN, _S.SCORED, _S.RUINED, _S.WIPED, _S.ROUNDED, _S.CONDEMNED),
+            (_S.FLAT, _S.WORN, _S.SCORED, _S.RUINED, _S.WIPED, _S.ROUNDED, _S.FAULTY),
             ("cam_lobes_wiped",),
         ),
         rules_out={_S.FINE: ("cam_lobes_wiped",)},
@@ -142,7 +142,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="turbo",
         names=(_TURBO, "turbo charger|unit"),
         shows=dict.fromkeys(
-            (_S.BROKEN, _S.RUINED, _S.STUCK, _S.BURST, _S.FAULTY, _S.WORN, _S.CONDEMNED),
+            (_S.BROKEN, _S.RUINED, _S.STUCK, _S.BURST, _S.FAULTY, _S.WORN),
             ("turbo_failed",),
         ),
         rules_out={_S.FINE: ("turbo_failed",)},

@@ -49,7 +49,7 @@ IN_PLACE = (
     "on|around its|the =sprocket|=sprockets",
 )
 #: the part is past use, and how is not said
-CONDEMNED = (
+PAST_USE = (
     "u/s|n/g|unserviceable|condemned|kaput|duff",
     "found|proved|proven|tested|confirmed|turned|diagnosed|came|was|were out|up? to? be|as? "
     "=faulty|=defective|=bad|=failed|=u/s|=n/g|=shot|=duff|=kaput|=scrap|=unserviceable",
