@@ -5,9 +5,9 @@ from __future__ import annotations
 #: a negation or an "out" in them denies nothing of the part: "gallery plugs: no defects"
 NOTHING_WRONG = (
     "ruled|eliminated|excluded|discounted out|as? the|a? cause|culprit|fault|reason?",
-    "@not at|to fault|blame",
-    "@not the? cause|culprit|problem|reason|guilty|suspect",
-    "no|nil|zero|any visible|apparent|obvious|evident|significant|noticeable|appreciable|excessive|measurable|real|undue? "
+    "@not at|in|to fault|blame",
+    "@not the|a? cause|culprit|problem|fault|reason|guilty|suspect",
+    "no|nil|zero any? visible|apparent|obvious|evident|significant|noticeable|appreciable|excessive|measurable|real|undue? "
     "fault|faults|defect|defects|issue|issues|problem|problems|wear|damage|abnormality|abnormalities|anomaly|anomalies|"
     "irregularity|irregularities|findings|concern|concerns|complaint|complaints|deviation found|noted|seen|visible|"
     "detected|evident|apparent|present|observed|recorded|there?",
@@ -31,7 +31,7 @@ WELL = (
     "as =expected|=prescribed|=specified",
     "as per|by|to the? spec|specs|specification|book|manual|figures|data",
     "up? to =standard|=snuff|=scratch|=par|=spec",
-    "=passed|=passes the|its? test|tests|inspection|check|checks?",
+    "=passed|=passes the|its|all? test|tests|inspection|check|checks|ok|fine?",
     "in excellent|perfect|sound|fair|reasonable|decent|very? good|usable|serviceable condition|shape|nick|fettle|state",
     "=working|=works|=operates|=operating|=functions|=functioning properly|correctly|fine|ok|normally",
     "=not =worn|=damaged|=defective|=faulty|=loose|=cracked",
