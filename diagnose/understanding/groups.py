@@ -7,26 +7,28 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from diagnose.understanding.phrases import all_among
 from diagnose.understanding.text import (
+    DENIES,
     Clause,
     Sentence,
     Token,
-    is_bare_noun,
+    Tokens,
     is_done,
     spelled,
     stemmed,
 )
 from knowledge.lexicon.other_things import NOT_THE_OIL
-from knowledge.lexicon.stance import NEGATION, NOT
+from knowledge.lexicon.stance import NEGATION
 
 _NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a clause, a sentence
 _NOT_GAP = 2  #: most words between a negation and what it denies
 _LONG = 5  #: letters of a form in "ed" that is not the noun of the same stem: "drained", "drain"
-_DONE = "~"  #: before the stem of such a form
+_DONE = "~~"  #: before the stem of such a form
 _BESIDE = 5  #: the same, where one of the words is "it" or "they", which may mean anything
 _PRONOUNS = frozenset(["it", "its", "she", "they", "them", "thing"])
 _NEGATION = frozenset(NEGATION)
-_NOT = frozenset(stemmed(w) for w in NOT.split("|"))
+_Row = tuple[str, ...]  #: words that follow each other, as ``Token.keys`` has them
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,9 +56,10 @@ class Together:
 class _Group:
     finding: str
     there: bool
-    sets: tuple[tuple[tuple[str, ...], ...], ...]  #: alternatives, each a row of words
+    sets: tuple[tuple[_Row, ...], ...]  #: alternatives, each a row of words
     wide: tuple[bool, ...]  #: of each set: it may stand anywhere in the sentence
-    without: tuple[tuple[str, ...], ...]
+    without: tuple[_Row, ...]
+    begin: tuple[frozenset[str], ...]  #: the first words of each set but the first
 
 
 class Groups:
@@ -83,35 +86,53 @@ class Groups:
     def find(self, sentence: Sentence) -> Iterator[Together]:
         """Every group that stands in a sentence, once for each clause."""
         tokens = sentence.tokens
+        search = _Search(tokens)
         seen: set[tuple[str, bool, int]] = set()
-        for i, token in enumerate(tokens):
-            keys = {token.stem, f"={token.word}", *(f"@{k}" for k in token.kinds)}
-            if token.word != token.stem:
-                keys.add(_DONE + token.stem)
-            if token.stem in _NOT:
-                keys.add("@not")
-            for group in (g for key in keys for g in self._by_word.get(key, ())):
-                clause = next(c for c in sentence.clauses if c.first <= i < c.last)
-                found = _match(group, tokens, i, clause)
-                if found is None or (group.finding, group.there, clause.first) in seen:
-                    continue
-                seen.add((group.finding, group.there, clause.first))
-                yield found
+        for clause in sentence.clauses:
+            for i in range(clause.first, clause.last):
+                for group in (g for k in tokens.keys[i] for g in self._by_word.get(k, ())):
+                    what = (group.finding, group.there, clause.first)
+                    if what in seen or not all_among(group.begin, tokens.every):
+                        continue
+                    found = _match(group, search, i, clause)
+                    if found is not None:
+                        seen.add(what)
+                        yield found
 
 
-def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> Together | None:
+class _Search:
+    """Where rows of words stand in a sentence; each is looked for once."""
+
+    def __init__(self, tokens: Tokens) -> None:
+        self.tokens = tokens
+        self._rows: dict[tuple[int, int, int], list[tuple[int, ...]]] = {}
+
+    def starts(self, rows: tuple[_Row, ...], region: Clause) -> list[int]:
+        """The places of a region at which one of the rows may begin."""
+        places = self.tokens.places
+        found = {i for row in rows for i in places.get(row[0], ())}
+        return sorted(i for i in found if region.first <= i < region.last)
+
+    def rows(self, rows: tuple[_Row, ...], at: int, last: int) -> list[tuple[int, ...]]:
+        """The places of those of the rows that stand at a place, the longest first."""
+        key = (id(rows), at, last)
+        if key not in self._rows:
+            found = (_row(row, self.tokens, at, last) for row in rows)
+            self._rows[key] = sorted((r for r in found if r), key=len, reverse=True)
+        return self._rows[key]
+
+
+def _match(group: _Group, search: _Search, at: int, clause: Clause) -> Together | None:
     """A group whose first set stands at a place, the nearest words of the others."""
-    places = _places(group, tokens, at, clause, ())
+    tokens = search.tokens
+    places = _places(group, search, at, clause, ())
     narrow = not any(group.wide)
     if places is None:
         return None
     whole = not narrow or any(tokens[p].word in _PRONOUNS for p in places)
     region = Clause(0, len(tokens)) if whole else clause
-    if any(
-        _row(row, tokens, i, region.last)
-        for i in range(region.first, region.last)
-        for row in group.without
-    ):
+    without = search.starts(group.without, region)
+    if any(search.rows(group.without, i, region.last) for i in without):
         return None
     negates = any(_is_negation(tokens[p]) for p in places)
     return Together(group.finding, group.there, tuple(sorted(places)), negates, narrow)
@@ -119,7 +140,7 @@ def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> T
 
 def _places(
     group: _Group,
-    tokens: Sequence[Token],
+    search: _Search,
     at: int,
     clause: Clause,
     taken: tuple[int, ...],
@@ -128,21 +149,21 @@ def _places(
     """The places of words of the sets from ``k`` on, none used twice; None where they do not stand."""
     if k == len(group.sets):
         return taken
+    tokens = search.tokens
     region = Clause(0, len(tokens)) if group.wide[k] else clause
     starts: Iterable[int] = [at]
     if k:
-        starts = sorted(range(region.first, region.last), key=lambda i: abs(i - at))
+        starts = sorted(search.starts(group.sets[k], region), key=lambda i: abs(i - at))
     most = _FAR if any(group.wide) else _NEAR
     for i in starts:
         if k and abs(i - at) > most:
             break
-        rows = (_row(row, tokens, i, region.last) for row in group.sets[k])
-        for found in sorted((r for r in rows if r), key=len, reverse=True):
+        for found in search.rows(group.sets[k], i, region.last):
             every = (*taken, *found)
             near = _BESIDE if any(_may_be_any(tokens, i, every) for i in every) else most
             if set(found) & set(taken) or max(every) - min(every) > near:
                 continue
-            places = _places(group, tokens, at, clause, every, k + 1)
+            places = _places(group, search, at, clause, every, k + 1)
             if places is not None:
                 return places
     return None
@@ -154,16 +175,17 @@ def _may_be_any(tokens: Sequence[Token], at: int, places: Sequence[int]) -> bool
     return tokens[at].word in _PRONOUNS and not inside
 
 
-def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> tuple[int, ...]:
+def _row(row: _Row, tokens: Tokens, at: int, last: int) -> tuple[int, ...]:
     """The places of words in a row from a place on; empty where they do not stand there."""
     places: list[int] = []
+    keys = tokens.keys
     for word in row:
-        spare = _NOT_GAP if places and tokens[places[-1]].stem in _NOT else 0
+        spare = _NOT_GAP if places and "@not" in keys[places[-1]] else 0
         begin = at if not places else places[-1] + 1
         for i in range(begin, min(begin + spare + 1, last)):
             if tokens[i].is_mark:
                 return ()
-            if _fits(word, tokens[i]) and not (word == "oil" and _names_another(row, tokens, i)):
+            if word in keys[i] and not (word == "oil" and _names_another(row, tokens, i)):
                 places.append(i)
                 break
         else:
@@ -171,43 +193,33 @@ def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> t
     return tuple(places)
 
 
-def _names_another(row: tuple[str, ...], tokens: Sequence[Token], at: int) -> bool:
+def _names_another(row: _Row, tokens: Sequence[Token], at: int) -> bool:
     """Whether "oil" only begins the name of something else: "oil pressure", "oil passages"."""
     after = tokens[at + 1].word if at + 1 < len(tokens) else ""
     return row[-1] == "oil" and after in NOT_THE_OIL
 
 
 def _is_negation(token: Token) -> bool:
-    return token.stem in _NOT or token.word in _NEGATION
-
-
-def _fits(word: str, token: Token) -> bool:
-    if word == "@not":
-        return token.stem in _NOT
-    if word.startswith("@"):
-        return word[1:] in token.kinds
-    if word.startswith("="):
-        return token.word == word[1:]
-    if word.startswith(_DONE):
-        verb = token.word != token.stem and not is_bare_noun(token.word)
-        return token.stem == word[len(_DONE) :] and verb
-    return token.stem == word
+    return token.stem in DENIES or token.word in _NEGATION
 
 
 def _group(finding: str, there: bool, text: str) -> _Group:
     """A group from its text."""
     wanted, _, without = text.partition(" - ")
     pieces = re.split(r" ([+&]) ", wanted)
+    sets = tuple(_alternatives(piece) for piece in pieces[::2])
     return _Group(
         finding,
         there,
-        tuple(_alternatives(piece) for piece in pieces[::2]),
+        sets,
         (False, *(joint == "&" for joint in pieces[1::2])),
         _alternatives(without) if without else (),
+        tuple(frozenset(row[0] for row in rows) for rows in sets[1:]),
     )
 
 
-def _alternatives(text: str) -> tuple[tuple[str, ...], ...]:
+@cache
+def _alternatives(text: str) -> tuple[_Row, ...]:
     return tuple(
         tuple(_word(w) for w in each.split("_") if w) for each in text.strip().split("|") if each
     )

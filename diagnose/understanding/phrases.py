@@ -7,15 +7,14 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Generic, TypeVar
 
-from diagnose.understanding.text import Token, is_bare_noun, is_done, spelled, stemmed
-from knowledge.lexicon.stance import FILLERS, NEITHER, NOT
+from diagnose.understanding.text import DENIES, Token, Tokens, is_done, spelled, stemmed
+from knowledge.lexicon.stance import FILLERS, NEITHER
 from knowledge.lexicon.stance_words import ENGINES, ON_ENGINE, WHICH_ENGINE
 
 Value = TypeVar("Value")
 Value_co = TypeVar("Value_co", covariant=True)
 _ENGINE_WORDS = 4  #: most words between "on" and "engine"
 GAP = 3  #: most words that ".." stands for
-_NOT = frozenset(stemmed(w) for w in NOT.split("|"))
 #: straight before "not", which then is one word with it: "does not" is "doesn't"
 _HELPS = frozenset(
     [
@@ -58,22 +57,18 @@ class Mark(Generic[Value_co]):
 
 @dataclass(frozen=True, slots=True)
 class _Element:
-    words: frozenset[str]
-    kinds: frozenset[str] = frozenset()
-    exact: frozenset[str] = frozenset()  #: in no other form of the word
-    done: frozenset[str] = frozenset()  #: in any form but the bare noun: "plugged", not "plug"
+    heads: frozenset[str]  #: as ``Token.heads`` has them
+    keys: frozenset[str]  #: as ``Token.keys`` has them
     optional: bool = False
     gap: bool = False
     denies: bool = False  #: "not", which a helping verb may stand before
 
-    def fits(self, token: Token) -> bool:
-        return (
-            token.stem in self.words
-            or token.word in self.words
-            or token.word in self.exact
-            or (token.stem in self.done and not is_bare_noun(token.word))
-            or bool(token.kinds & self.kinds)
-        )
+
+@dataclass(frozen=True, slots=True)
+class _Phrase(Generic[Value_co]):
+    value: Value_co
+    elements: tuple[_Element, ...]
+    needs: tuple[frozenset[str], ...]  #: keys of the elements that it cannot do without
 
 
 class Phrases(Generic[Value]):
@@ -81,19 +76,21 @@ class Phrases(Generic[Value]):
 
     def __init__(self, phrases: Mapping[Value, Iterable[str]]) -> None:
         self.words: set[str] = set()
-        self._by_word: dict[str, list[tuple[tuple[_Element, ...], Value]]] = {}
+        self._by_word: dict[str, list[_Phrase[Value]]] = {}
         for value, texts in phrases.items():
             for text in texts:
                 self._add(value, _elements(text))
 
     def _add(self, value: Value, elements: tuple[_Element, ...]) -> None:
         for each in elements:
-            self.words |= each.words | each.exact | each.done
+            self.words.update(w for w in each.heads if not w.startswith("@"))
         first = 0
         while True:
             head = elements[first]
-            for key in {*head.words, *head.exact, *head.done, *(f"@{k}" for k in head.kinds)}:
-                self._by_word.setdefault(key, []).append((elements[first:], value))
+            needs = (e.keys for e in elements[first + 1 :] if not e.optional and not e.gap)
+            phrase = _Phrase(value, elements[first:], tuple(needs))
+            for key in head.heads:
+                self._by_word.setdefault(key, []).append(phrase)
             if not head.optional or first + 1 >= len(elements):
                 return
             first += 1
@@ -117,13 +114,25 @@ class Phrases(Generic[Value]):
 
     def _all(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
         found: list[Mark[Value]] = []
-        for i, token in enumerate(tokens):
-            for key in dict.fromkeys((token.stem, token.word, *(f"@{k}" for k in token.kinds))):
-                for elements, value in self._by_word.get(key, ()):
-                    last = _match(elements, 0, tokens, i)
-                    if last > i:
-                        found.append(Mark(value, i, last))
+        words = tokens if isinstance(tokens, Tokens) else Tokens(tokens)
+        if words.every_head.isdisjoint(self._by_word):
+            return found
+        for i, heads in enumerate(words.heads):
+            for key in heads:
+                for phrase in self._by_word.get(key, ()):
+                    if all_among(phrase.needs, words.every):
+                        last = _match(phrase.elements, 0, words, i)
+                        if last > i:
+                            found.append(Mark(phrase.value, i, last))
         return found
+
+
+def all_among(needs: Iterable[frozenset[str]], words: frozenset[str]) -> bool:
+    """Whether one of each set is among the words."""
+    for need in needs:  # noqa: SIM110 (a generator would take twice as long)
+        if need.isdisjoint(words):
+            return False
+    return True
 
 
 def longest(marks: Iterable[Mark[Value]]) -> list[Mark[Value]]:
@@ -142,35 +151,32 @@ def _elements(text: str) -> tuple[_Element, ...]:
 @cache
 def _element(piece: str) -> _Element:
     if piece == "..":
-        return _Element(frozenset(), gap=True)
-    optional = piece.endswith("?")
-    words: set[str] = set()
-    kinds: set[str] = set()
-    exact: set[str] = set()
-    done: set[str] = set()
+        return _Element(frozenset(), frozenset(), gap=True)
+    heads: set[str] = set()
+    keys: set[str] = set()
     for word in piece.rstrip("?").split("|"):
         if word == "@not":
-            words |= _NOT
+            heads |= DENIES
+            keys.update(k for w in DENIES for k in (w, f"={w}"))
         elif word.startswith("@"):
-            kinds.add(word[1:])
-        elif word.startswith("="):
-            exact.add(spelled(word[1:]))
-        elif word and is_done(spelled(word)):
-            done.add(stemmed(spelled(word)))
+            heads.add(word)
+            keys.add(word)
+        elif word.startswith("="):  # in no other form of the word
+            heads.add(spelled(word[1:]))
+            keys.add(f"={spelled(word[1:])}")
+        elif word and is_done(
+            spelled(word)
+        ):  # in any form but the bare noun: "plugged", not "plug"
+            heads.add(stemmed(spelled(word)))
+            keys.add(f"~{stemmed(spelled(word))}")
         elif word:
-            words.add(stemmed(spelled(word)))
-    denies = words >= _NOT
-    return _Element(
-        frozenset(words),
-        frozenset(kinds),
-        frozenset(exact),
-        frozenset(done),
-        optional,
-        denies=denies,
-    )
+            heads.add(stemmed(spelled(word)))
+            keys.update((stemmed(spelled(word)), f"={stemmed(spelled(word))}"))
+    denies = keys >= DENIES
+    return _Element(frozenset(heads), frozenset(keys), piece.endswith("?"), denies=denies)
 
 
-def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> int:
+def _match(elements: Sequence[_Element], k: int, tokens: Tokens, i: int) -> int:
     """The end of the longest match of the elements from ``k`` at token ``i``; -1 where none."""
     if k == len(elements):
         return i
@@ -179,7 +185,7 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
         starts = {i, _past_engine(tokens, i) or i}
         return max((end for at in starts for end in _gaps(elements, k, tokens, at)), default=-1)
     best = -1
-    if i < len(tokens) and element.fits(tokens[i]):
+    if i < len(tokens) and not element.keys.isdisjoint(tokens.keys[i]):
         best = _match(elements, k + 1, tokens, i + 1)
     if element.optional:
         best = max(best, _match(elements, k + 1, tokens, i))
@@ -195,7 +201,7 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
 def _helps_not(tokens: Sequence[Token], i: int) -> bool:
     """Whether a helping verb and "not" stand at a place: "does not"."""
     after = tokens[i + 1 : i + 2]
-    return bool(after) and tokens[i].word in _HELPS and after[0].stem in _NOT
+    return bool(after) and tokens[i].word in _HELPS and after[0].stem in DENIES
 
 
 def _past_engine(tokens: Sequence[Token], i: int) -> int:
@@ -210,8 +216,8 @@ def _past_engine(tokens: Sequence[Token], i: int) -> int:
     return 0
 
 
-def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:
+def _gaps(elements: Sequence[_Element], k: int, tokens: Tokens, i: int) -> Iterator[int]:
     for skip in range(min(GAP, len(tokens) - i) + 1):
-        if any(t.is_mark or t.stem in _NOT or t.word in NEITHER for t in tokens[i : i + skip]):
+        if any(t.is_mark or t.stem in DENIES or t.word in NEITHER for t in tokens[i : i + skip]):
             return  # "the light never flickers" is no flickering light
         yield _match(elements, k + 1, tokens, i + skip)

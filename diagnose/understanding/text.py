@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import pairwise
 from typing import Protocol
 
@@ -13,6 +13,7 @@ from diagnose.lookup.tokens import stem
 from diagnose.understanding.figures import figures
 from diagnose.understanding.unmarked import openings
 from knowledge.lexicon.plain import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
+from knowledge.lexicon.stance import NOT
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
@@ -128,6 +129,62 @@ class Token:
         """Whether it is a number."""
         return bool(self.kinds) and not self.is_mark
 
+    @property
+    def heads(self) -> tuple[str, ...]:
+        """The words under which a phrase that begins with it may be listed."""
+        kinds = sorted(f"@{k}" for k in self.kinds)
+        return tuple(dict.fromkeys((self.stem, self.word, *kinds)))
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """All that it may be looked for as.
+
+        Its stem; ``=`` and the word; ``@`` and a kind; ``~`` and the stem where it is more than the
+        bare noun ("plugged", not "plug"), ``~~`` where it is another form of the stem as well; and
+        ``@not`` of a negation.
+        """
+        keys = [self.stem, f"={self.word}", *sorted(f"@{k}" for k in self.kinds)]
+        if not is_bare_noun(self.word):
+            keys.append(f"~{self.stem}")
+            if self.word != self.stem:
+                keys.append(f"~~{self.stem}")
+        if self.stem in DENIES:
+            keys.append("@not")
+        return tuple(keys)
+
+
+class Tokens(tuple[Token, ...]):
+    """The tokens of a sentence, with what is looked up in them again and again."""
+
+    @cached_property
+    def keys(self) -> tuple[tuple[str, ...], ...]:
+        """All that each may be looked for as."""
+        return tuple(t.keys for t in self)
+
+    @cached_property
+    def every(self) -> frozenset[str]:
+        """All that any of them may be looked for as."""
+        return frozenset(k for keys in self.keys for k in keys)
+
+    @cached_property
+    def heads(self) -> tuple[tuple[str, ...], ...]:
+        """The words under which a phrase that begins with each may be listed."""
+        return tuple(t.heads for t in self)
+
+    @cached_property
+    def every_head(self) -> frozenset[str]:
+        """The words under which a phrase that stands in them is listed."""
+        return frozenset(k for heads in self.heads for k in heads)
+
+    @cached_property
+    def places(self) -> dict[str, list[int]]:
+        """Where each word that may be looked for stands."""
+        found: dict[str, list[int]] = {}
+        for place, keys in enumerate(self.keys):
+            for key in keys:
+                found.setdefault(key, []).append(place)
+        return found
+
 
 @dataclass(frozen=True, slots=True)
 class Clause:
@@ -141,7 +198,7 @@ class Clause:
 class Sentence:
     """The tokens between two full stops, and its clauses."""
 
-    tokens: tuple[Token, ...]
+    tokens: Tokens
     clauses: tuple[Clause, ...]
     asks: bool  #: ends with a question mark
 
@@ -154,6 +211,10 @@ def stemmed(word: str) -> str:
     True
     """
     return stem(IRREGULAR.get(word, word))
+
+
+#: stems of negations
+DENIES = frozenset(stemmed(w) for w in NOT.split("|"))
 
 
 def is_done(word: str) -> bool:
@@ -290,7 +351,7 @@ def _line_ends(text: str) -> frozenset[int]:
 
 
 def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
-    kept = tuple(tokens)
+    kept = Tokens(tokens)
     cuts = [0]
     for i, token in enumerate(kept):
         nxt = kept[i + 1].word if i + 1 < len(kept) else ""
