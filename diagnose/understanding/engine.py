@@ -20,6 +20,7 @@ from knowledge.lexicon.engine import (
     OF_A_BOAT,
     OUTBOARD_OF,
     TUBE,
+    WASHES,
     Trait,
 )
 from knowledge.lexicon.engine_features import CONFIRMS, INSTRUMENTS_BESIDE
@@ -36,6 +37,11 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
         return True  # "sounds like a diesel"
     if line.word(mark.first - 1) == "with" and line.word(mark.last) in ("down", "in", "into", "on"):
         return True  # "freed it off with diesel down the bores"
+    clause = line.clause(mark.first)
+    if line.word(mark.first - 1) in ("with", "in") and WASHES & {
+        line.word(k) for k in range(clause.first, mark.first)
+    }:
+        return True  # "washed out with diesel"
     after = [line.word(k) for k in range(mark.last, mark.last + 4)]
     return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)
 
@@ -92,6 +98,7 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "not diesel in the oil but water": [],
         "diesel in the oil": [],
         "freed it off with diesel down the bores": [],
+        "flushed the engine with diesel": [],
         "it sounds like an old diesel": [],
         "would a V8 oil pump fit?": [],
         "an old six in a pickup": ["finding in_a_vehicle present"],

@@ -337,6 +337,10 @@ KINDS = frozenset(
 ENGINE_WORDS = frozenset(["four", "six", "engine", "motor", "twin", "single", "three"])
 #: behind "in a pickup": it is no truck
 TUBE = frozenset(["tube", "pipe", "screen", "strainer", "assembly"])
+#: before "with diesel": it is what something was washed with
+WASHES = frozenset(
+    ["flushed", "washed", "cleaned", "rinsed", "soaked", "flush", "wash", "clean", "swilled"]
+)
 #: the grade of the oil in the engine
 OIL_IN_IT = (
     "@grade oil?",

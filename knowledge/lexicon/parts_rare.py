@@ -67,7 +67,9 @@ PARTS_RARE: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "oil? pump drive gear|shaft|chain|coupling|coupler",
-            "oil? pump shaft|driveshaft|drive-shaft|chain|coupling|coupler",
+            "oil? pump shaft|driveshaft|drive-shaft|chain|coupling|coupler|sprocket|belt|quill",
+            "oil? pump drive belt|sprocket|rod|quill|key|pin",
+            "hex|quill|tongue drive? shaft|rod",
             "intermediate|skew|jack shaft|gear|pinion",
             "distributor|dizzy|worm drive? gear|gears",
         ),

@@ -7,6 +7,7 @@ from knowledge.reports.words import Result
 _P = "pressure|gauge|needle|reading|it|idle|she"
 _VALUE = "@pressure|@number"
 _TROUBLE = "problem|fault|trouble|issue|symptom|symptoms|complaint"
+_ADJ = "real|noticeable|significant|measurable|lasting|appreciable|bit-of"
 _SHOWN = "light|lamp|flicker|flickering|noise|knock|tick|ticking|rattle|buzzer|alarm|warning|chime|leak|drip|whine|surge"
 #: what a trial did, by the words for it
 #: what is no longer seen or heard
@@ -16,6 +17,9 @@ _QUIET = (
 )
 RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
+        f"@not|made the? slightest|faintest|least|smallest {_ADJ}? difference|change|effect|improvement",
+        f"{_P} @not|never change|changed|alter|altered|move|moved|budge|budged|vary|varied",
+        "@not|no any? different|differently",
         "not a|one|even sausage|jot|dickybird|glimmer|bean|thing|drop",
         "zip|zippo|squat|diddly-squat",
         "=n/c|=n/d",
@@ -55,6 +59,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"without a|an|any|one|a-single|so-much-as|further? {_QUIET}",
         f"not|hasnt|hadnt|never|havent a|made|had|heard|seen|one|single? a|so-much-as|one|single? {_QUIET} since|in|from|for",
         f"no {_QUIET} in|for|since|over @distance|@time|months|weeks|a|the",
+        "got|had|have|made|makes|builds|built oil? pressure straight|right|immediately|instantly|at-once away|off?",
         "built|builds|climbed|popped|jumped|came|comes|shot|went right|straight up|back? to|past? @pressure|@number",
         "out|off|gone before i|you|we let|release|released|can|have|had|let-go go|of|the|off|blink|time? key?",
         "been fine|good|ok|perfect|great for|since|the-last|all|two|three|a @time|@distance|days|weeks|month|week|now",
@@ -122,7 +127,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "quieted|quietened|calmed|settled|toned|hushed it|them|that|things|the-noise|noise down? some|a-bit|somewhat|a-little|slightly|a-lot|quite-a-bit|bit",
         "pressure|gauge|needle to|at @pressure|@number",
         "@pressure gained|better|up at|on|hot|idle|cold?",
-        "=halves|=hides|=masks|=disguises it|that|this|the?",
+        "=halves|=hides|=masks|=masked|=hid|=disguises|=disguised it|that|this|the?",
+        f"{_SHOWN} stays|stayed|is|remains off|out|away|quiet longer",
         "few|couple|@number|some more|extra psi|pounds|lbs|lb|bar",
         "raised|lifted|gained|brought|upped|increased|bumped it|that|pressure|the up? by? about? @pressure|@number|few|couple|a",
         "gave|gives|got|gets|gained it|me|us a|an few|couple|extra|little|bit more|of? psi|pounds|lbs?",
@@ -141,6 +147,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     ),
     Result.FOR_A_WHILE: (
         "comes|came back|up|right|good for about|maybe|only|just|around? a|an|@time|@minutes|@hours|@distance|few|couple|ten|five",
+        "cures|fixes|helps|masks|masked|hid|works|lasts it|that|things? for|until about|a|only|just|maybe|the? @time|while|bit|day|week|month|couple|few|next",
         "for one|two|three|another|few more|good? more? run|runs|trip|trips|drive|drives|outing",
         "gave|got|gives|gets|had|bought|good-for me|us? one|two|a|another good|clean|more run|runs|trip|trips|drive|hour|day|week",
         "worked|cured|fixed|fine|good|ok|held|better|helped|stopped it|that|things? until|till it|the|last|next|i|we|yesterday|this",
@@ -155,5 +162,6 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"{_P} went|goes|is|dropped|fell|came down|lower even|still|further more|further|lower?",
         "worse than ever|before|it-was|it",
         "worse now|again|still",
+        f"{_P} =dropped|=fell|=went|=sank|=down even? further|again|still|more",
     ),
 }

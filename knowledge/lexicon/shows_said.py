@@ -137,7 +137,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.NORMAL: (
         f"{_P} .. reads|read|reading normally|correctly|properly|right|fine",
-        f"{_P} .. =as =before|=ever|=usual|=always",
+        f"{_P} .. =as =ever|=usual|=always",
         f"{_P} bang|spot|dead|right on|where",
         "back to normal",
         "usual oil? pressure",

@@ -209,7 +209,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.CLEAN: (
         "=clean|spotless|unobstructed|unblocked",
-        "=clean|clear of? any? debris|sludge|metal?",
+        "=clean|=clear of? any? debris|sludge|metal?",
         "=clear",
         "free of|from debris|sludge|metal|dirt|blockage|any",
         "@not blocked|clogged|plugged|restricted",

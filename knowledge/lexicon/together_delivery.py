@@ -221,7 +221,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
 }
 TOGETHER_DELIVERY_ABSENT: dict[str, tuple[str, ...]] = {
     "screen_blocked": (
-        f"{_SCREEN} + clean|clear|spotless|unobstructed|like_new|@not_blocked|nothing_in|nothing_on|no_debris|spotlessly|free_of - half|cleaned|to_clean",
+        f"{_SCREEN} + =clean|=clear|spotless|unobstructed|like_new|@not_blocked|nothing_in|nothing_on|no_debris|spotlessly|free_of - half|cleaned|to_clean",
     ),
     "metal_in_pan": (
         f"{_SUMP} + clean|spotless|no_metal|no_glitter|no_shavings|nothing_in|@not_metal|no_filings|no_swarf - cleaned|outside|to_clean|clean_the|dry",
@@ -230,7 +230,7 @@ TOGETHER_DELIVERY_ABSENT: dict[str, tuple[str, ...]] = {
         "filter|element|cartridge + clean|no_metal|no_glitter|no_shavings|nothing_in|spotless|no_flakes|@not_metal|no_filings|no_swarf|nothing_unusual|free_of_metal - cleaned|air|fuel|new_clean|clean_side|to_clean",
     ),
     "gallery_found_blocked": (
-        f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + clear|clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
+        f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + =clear|=clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
     ),
     "gallery_plug_found_missing": (
         "plugs + all|every|each + in|present|tight|fitted|there|sealed|place - spark|not|missing|drain|except|core|dropped|glow|fell|out|dumped|front|rear|outer|outside|visible|can_see|could_see|could_get_at|can_reach",
