@@ -18,12 +18,11 @@ from knowledge.lexicon.engine import (
     LACKS,
     LAYOUTS,
     OF_A_BOAT,
-    OUTBOARD_OF,
     TUBE,
     WASHES,
     Trait,
 )
-from knowledge.lexicon.engine_features import CONFIRMS, INSTRUMENTS_BESIDE
+from knowledge.lexicon.engine_features import CONFIRMS, INSTRUMENTS_BESIDE, NOT_AFLOAT, OUTBOARD_OF
 from knowledge.lexicon.stance import NEGATION
 
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
@@ -58,6 +57,7 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
             no_engine = no_engine or (
                 mark.value is Trait.OUTBOARD and line.word(mark.last) in OUTBOARD_OF
             )
+            no_engine = no_engine or (mark.value is Trait.BOAT and _is_bike(line, mark))
             stated = line.is_stated(mark) or line.word(mark.first) in OF_A_BOAT
             own = mark.value is Trait.NO_TURBO and not denied
             if stated and (own or line.denied(mark) is denied) and not no_engine:
@@ -65,6 +65,12 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"
     return said
+
+
+def _is_bike(line: Line, mark: Mark[Trait]) -> bool:
+    """Whether a cruiser is a motorcycle or a police car: "V-twin cruiser", "patrol cruiser"."""
+    near = {line.word(mark.first - 1), line.word(mark.last)}
+    return line.word(mark.first) == "cruiser" and bool(near & NOT_AFLOAT)
 
 
 def _layout(said: Said) -> tuple[frozenset[Trait], str]:

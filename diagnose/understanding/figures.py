@@ -74,6 +74,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|(?<=\bat )half|(?<=\bto )half|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
         r"(?: way)?(?: up)?(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
     ),
+    (
+        "rpm",
+        rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:r/min|rev/min|revs/min|u/min|t/min|tr/min|1/min|/min\b|min-1|min⁻¹|ot/min|giri(?:/min)?\b|tours(?:/min)?\b|vueltas\b)",
+    ),
     ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),
     ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
     ("rpm", r"(?<=\bidle )(?P<a>[4-9]\d0|1[01]\d0)(?P<k>)\b(?!\s*(?:psi|kpa|bar|miles|h|rpm))"),
@@ -126,7 +130,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "volume",
-        rf"(?:half an?|{_COUNT}(?: ?/ ?\d)?(?: and an? (?:half|quarter))?)\s*(?:quarts?|qts?|litres?|liters?|ltrs?|pints?|gallons?|gals?)"
+        rf"(?:half an?|{_COUNT}(?: ?/ ?\d)?(?: and an? (?:half|quarter))?)\s*(?:quarts?|qts?|litres?|liters?|ltrs?|pints?|gallons?|gals?|ml|dl)"
         r"(?: and an? (?:half|quarter|bit))?\b",
     ),
     (
@@ -134,6 +138,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf"{_NUM}\s?(?:l|lts?|pts?)\b(?=\s*(?:/|per\b|an?\b|every\b|each\b|daily\b|of oil|of engine oil|in\b|drained|came))",
     ),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:miles?|mi|kms?|kilometers|kilometres)\b"),
+    ("distance", rf"(?P<a>{_NUM})\s*(?P<k>t)km\b"),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),
     (
         "length",

@@ -13,7 +13,7 @@ from knowledge.lexicon.numbers import COUNTS, NAMES, NOT_IN_A_ROW, ROW_OF_ONE_RU
 from knowledge.lexicon.pressure_words import LONG_KINDS, LONG_TIMES
 from knowledge.reports.words import Course, Onset, Shows
 
-_FEWEST, _APART = 3, 4  #: figures of a row, most words between two of them
+_FEWEST, _APART = 3, 5  #: figures of a row, most words between two of them
 _MOST = 150.0  #: a larger number is no pressure
 _FIGURES = frozenset(["number", "pressure"])
 

@@ -142,7 +142,7 @@ def stances(
     for mark in lexicon.other_pressure.find(tokens):
         if mark.last < len(tokens) and tokens[mark.last].word in ("pump", "pad"):
             continue  # "fitted a vacuum pump"
-        _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
+        _set(of, mark.first, _past_colon(sentence, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
         if is_of_amount(tokens, hedge) or is_able(tokens, hedge):
             continue

@@ -53,8 +53,10 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.DIESEL: ("diesel|dsl|derv|turbodiesel|turbo-diesel|turbodiesels",),
     Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
     Trait.BOAT: (
-        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
+        "boat|inboard|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
         "ski boat",
+        "my|our|this|steam|motor|river|pilot|wooden|old|police|navy|foot|ft =launch",
+        "=launch's",
         "ships|ship's|ship main|aux|auxiliary|generator|genset|engine|diesel|motor",
         "on|aboard a|an|the|our? ship|vessel|coaster|cutter",
         "fishing|supply|patrol|pilot|crew|motor|passenger|coastal vessel|yacht|ship",
@@ -77,6 +79,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "pickup diesel|v8|six|four|v6",
         "in|drive|drove|bought a|an|my|his|our old? =pickup",
         "@year .. =pickup",
+        "v6|v8|six|four|straight-six|slant-six|i6|petrol|gas|half-ton|compact|light =pickup ,|@displacement|@number",
         "diesel|petrol|farm|work|old|small-block|v8|six|straight-six|snowplough|plough|crew-cab =pickup",
     ),
     Trait.HEAVY: (
@@ -103,6 +106,10 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "hot|family|turbo|diesel|twin-cam|track-day|shopping|five-door|old =hatch",
         "=hatch =back|=four|=v6",
         "four|all wheel drive",
+        "=gt|two-seater|fastback|cabriolet|spider|spyder|pickup-truck|buggy|kit-car|single-seater|dragster|racer|coupé|hatchback|limo|hearse|ambulance",
+        "rally|race|racing|sports|muscle|stock|drag|formula|kit|police|patrol|touring|pace =car",
+        "=rally twin-cam|car|v6|v8|four|six",
+        "two seater",
     ),
     Trait.CYCLE: (
         "motorcycle|motorbike|bike|cruiser-bike|scooter|sidecar|sportbike|sportsbike|superbike|dirtbike|trike",
@@ -110,6 +117,9 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "cruiser v twin",
         "touring|sport|sports|dirt|adventure|trail bike",
         "british|classic|vintage|old parallel? =twin",
+        "naked|enduro|trials|race|racing|road|litre|motocross|touring|police bike|machine",
+        "=enduro|=motocrosser|=tourer|=scrambler|=café-racer|=moped",
+        "sports|litre|parallel|flat|boxer|air-cooled|british|vertical|naked sports|parallel? twin|single|triple tourer|bike|machine|roadster?",
     ),
     Trait.GENERATOR: (
         "generator|genset|gen-set",
@@ -265,10 +275,6 @@ CYLINDERS: dict[Trait, int] = {
 }
 #: engines whose governor holds a high and a low idle
 GOVERNED = frozenset({_T.TRACTOR, _T.PLANT, _T.MACHINE, _T.GENERATOR, _T.HEAVY})
-#: behind "outboard": it says where a part lies
-OUTBOARD_OF = frozenset(
-    ["bearing", "end", "side", "face", "journal", "shell", "flange", "of", "seal"]
-)
 #: features that a trait means by itself
 FEATURES: dict[Trait, str] = {
     Trait.DIESEL: "diesel",
@@ -281,6 +287,7 @@ FEATURES: dict[Trait, str] = {
     Trait.TURBO: "turbocharged",
     Trait.TRUCK: "in_a_vehicle",
     Trait.CAR: "in_a_vehicle",
+    Trait.CYCLE: "in_a_vehicle",
     Trait.DRY_SUMP: "dry_sump",
     Trait.OHC: "overhead_cam",
 }

@@ -172,3 +172,23 @@ BOOK_SAYS = frozenset(
         "spec",
     ]
 )
+#: beside "cruiser": it is a motorcycle or a car
+NOT_AFLOAT = frozenset(
+    [
+        "twin",
+        "v-twin",
+        "vtwin",
+        "bike",
+        "motorcycle",
+        "custom",
+        "metric",
+        "police",
+        "patrol",
+        "land",
+        "squad",
+    ]
+)
+#: behind "outboard": it says where a part lies
+OUTBOARD_OF = frozenset(
+    ["bearing", "end", "side", "face", "journal", "shell", "flange", "of", "seal"]
+)

@@ -20,7 +20,17 @@ _LEAD = ("sender_wire_off", "wire_open_or_shorted", "sender_wrong_on_air", "send
 NARROWER: dict[str, tuple[str, ...]] = {
     # "oil squirts out of the sender's hole when cranking" is no leak
     "-no_oil_at_open_port": ("oil_sprayed", "oil_seen_outside", "oil_loss_fast"),
-    "drill_gives_none": ("drill_gives_little",),
+    "drill_gives_none": (
+        "drill_gives_little",
+        "pump_bolts_loose",
+        "engine_seized",
+        "hard_to_turn",
+    ),
+    # "with the switch's lead off the lamp goes out" is how it was tried
+    "-lamp_on_with_wire_off": ("sender_wire_off", "lamp_comes_on"),
+    "restrictor_absent": ("oil_streams_from_open_hole",),
+    "sump_dented": ("cover_warped",),
+    "-ran_on_without_pressure": ("needle_steps_at_once",),
     "debris_seen_before": (
         "gasket_on_screen",
         "foreign_material_on_screen",
@@ -41,6 +51,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "cam_bearing_pours": _OUT,
     "distributor_bore_pours": _OUT,
     "rockers_flooded": (
+        "dipstick_low",
         "oil_sprayed",
         "oil_loss_fast",
     ),
@@ -121,6 +132,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     ),
     "sender_ohms_high": ("sender_wrong_on_air",),
     "filter_empty_after_standing": (
+        "dipstick_dry",
         "filter_burst",
         "filter_seat_leaks",
         "filter_found_loose",
@@ -244,7 +256,8 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "hard_to_turn",
     ),
     "coolant_level_falling": ("oil_seen_outside",),
-    "cooling_system_loses_pressure": ("oil_seen_outside",),
+    "cooling_system_loses_pressure": ("oil_seen_outside", "-oil_seen_outside"),
+    "water_at_the_drain": ("drain_plug_found_loose",),
     "level_read_wrongly": ("ran_on_without_pressure",),
     "oil_thin_on_stick": (
         "oil_overdue",

@@ -174,7 +174,7 @@ NOT_IN_A_ROW = _set(
 #: the same: they were read on several days or runs; within one
 ROW_OF_RUNS = _set(
     "day days daily start starts outing outings each every trips runs drives rides next weekend weekends saturday sunday "
-    "monday tuesday wednesday thursday friday week tanks races shift shifts sessions flights"
+    "monday tuesday wednesday thursday friday week tanks races shift shifts session sessions round rounds meeting meetings stint stints flights"
 )
 ROW_OF_ONE_RUN = _set("minutes minute hour hours afternoon watch while heats warms miles")
 #: straight before a figure of the time before, and straight behind it

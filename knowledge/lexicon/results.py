@@ -17,7 +17,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         f"@not make|made|making a|any|the|slightest|one|bit? {_ADJ}? difference|change|better|odds|bit",
         "made|makes|did|does|didnt nothing|none|no|jack|squat|bugger|zip|little|sod difference|change|all|odds|effect|"
         "jot?",
-        "same|identical reading|readings|result|results|thing|problem|pressure|after|figures|fault|alarm|code|shutdown|complaint|trip",
+        "same|identical reading|readings|value|values|result|results|thing|problem|pressure|after|figures|fault|alarm|code|shutdown|complaint|trip",
         f"little|hardly|barely|much|not|scarcely any? {_ADJ}? difference|change|improvement|effect",
         "it|that|they|which didnt|wasnt|hasnt|havent",
         "still|stays|stayed|remains|remained dead|down|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong|pegged|pinned|maxed|erratic|jumping|flickering|stuck",
@@ -86,6 +86,10 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|sorted|disappeared|vanished|resolved|stopped "
         "away?",
         "problem|issue|fault|trouble|symptom went away",
+        "not|never|no longer|more? seen|recurred|returned|reappeared|occurred|come again|since|back",
+        "pressure|lamp|light|reading|gauge =normal|=good|=ok|=fine|=correct =since|=again|=ever-since",
+        "no more|further|repeat|recurrence warning|warnings|lamp|light|alarm|problem|trouble|complaint|complaints|of?",
+        "light|lamp|it|warning has? @not been? seen|come|returned|recurred again|back|since",
         "problem|issue|fault|trouble|symptom|reading|low one|reading|side|engine? followed|follows|moved|moves|went|goes|travelled|swapped|changed with|to|over|sides|across? the? sender|sensor|gauge|starboard|port|other|it side|engine|one?",
         "cured|fixed|sorted|solved mine|ours|us|me|things?",
         "light|lamp|it|warning|noise went|goes|stays|stayed|stopped out|off|away",

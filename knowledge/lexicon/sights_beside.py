@@ -19,7 +19,11 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
         "press alarm warning light shutdown switch the to into onto over my a pipe "
         "pressure oil reading through past from"
     ),
-    "dipstick_dry": _set("the on of fuel"),
+    "dipstick_dry": _set(
+        "the on of fuel light dark brown black grey gray milky creamy cloudy thin thick bad off rancid past through "
+        "a like from to very rather quite straight up down"
+    ),
+    "freshly_rebuilt": _set("oil"),
     "tank_empties_running": _set("on of fuel"),
     "stood_in_frost": _set("rods mains shells bearings crank thou but"),
     "oil_very_cold": _set("rods mains shells bearings crank thou but"),

@@ -98,6 +98,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "lamp|light|warning|alarm|buzzer stays|stayed|remains|remained|firmly? firmly? =off|=out|=unlit|=dark",
         "no oil|warning|low-pressure|red|oil-pressure pressure? lamp|light|warning|alarm|buzzer seen|lit|on|ever|came",
         "lamp|light|warning|alarm|buzzer =not =lit",
+        "lamp|light|warning separate|works|tested|ok|proves|working and? works? and stays|stayed =out|=off|=dark",
         "lamp|light|warning|alarm|buzzer =didnt =come|=light|=sound|=illuminate on|up?",
     ),
     "sender_connector_loose": (

@@ -195,7 +195,9 @@ INSTEAD = frozenset(
 #: what was not done; "not yet measured" says it, and supposes nothing
 NOT_DONE = frozenset(["clearances_never_measured"])
 #: said of other engines too, or by the maker: that is what they say
-OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
+OF_OTHERS = frozenset(
+    ["known_for_model", "several_alike", "maker_calls_it_normal", "cooling_system_loses_pressure"]
+)
 #: seen by a garage or a dealer as well as by anybody: no opinion of the cause
 SEEN_BY_ANYBODY = frozenset(["dipstick_low", "dipstick_dry", "level_correct", "level_high"])
 #: beside a distance in a list: it was driven since then

@@ -112,7 +112,8 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "something|speck|sliver|bit|chip|flake shiny|bright|silver|metallic|of? metal|swarf? on|under|across the? seat|ball",
     ),
     "relief_adjuster_no_effect": (
-        "adjuster|adjusting-screw|screw|setscrew wound|screwed|turned|run in|out|down|up .. no effect|change|difference|response|alteration",
+        "adjuster|adjusting-screw|screw|setscrew wound|screwed|turned|run|set fully|right|hard|all-the-way? in|out|down|up|home .. no effect|change|difference|response|alteration|reaction|result",
+        "adjuster|adjusting-screw|screw .. no response|reaction|effect|alteration",
     ),
     "oil_grade_too_heavy": (
         "@thick .. handbook|manual|book|maker|spec says|wants|calls|specifies|requires|: for? @thin",

@@ -197,6 +197,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "fails|failed|failing a|the|cooling|coolant? pressure test",
         "cooling|coolant system|pressure @not hold|holding|held",
         "coolant|cooling pressure drops|dropping|bleeds|lost",
+        "cooling|coolant|radiator|rad system? pressure? test|tested|tester|pressurised|pressurized|pumped up? on|to|the|radiator|@pressure? :|,? drops|dropped|loses|lost|falls|fell|sinks|bleeds|leaks",
+        "pressure tester on|at the? radiator|expansion|header|cooling tank|system? :|,? drops|dropped|loses|lost|falls|fell|sinks|bleeds",
         "combustion|exhaust gas|gases in|test the|positive coolant?",
     ),
     "fuel_gets_in": (

@@ -8,6 +8,9 @@ SIGHTS_RELIEF: dict[str, tuple[str, ...]] = {
         "dirt|chip|swarf|metal|debris|grit|bit|crud under|in|on|holding .. relief|valve|ball|seat|plunger",
     ),
     "relief_plunger_sticks": (
+        "relief|regulator valve? piston|plunger|valve @not come|drop|slide|move|fall|budge out|in|down|by|freely|its|hand|without",
+        "relief|regulator|oil? valve? piston|plunger|valve came|come|comes|moved|moves only|out only? by|with|after force|hammer|punch|hammering|pliers|difficulty|effort",
+        "relief|regulator valve? piston|plunger|valve had to be =driven|=hammered|=knocked|=pressed|=persuaded|=tapped|=pulled out|from|with?",
         "plunger|piston|relief|valve was|is|were|came|really|very|a-bit|bit|so|quite|had|needed|had-to-be? tight|stiff|sticky|snug|jammed|gummed|tapped|tap|"
         "drift|driven|drive|hammered|persuade|knocked|prised|pried in|out|up|with|persuading|to its|the? bore|hole|with?",
         "relief|regulator|plunger valve|piston|plunger|was|is|found? stuck|sticking|sticks|jammed|seized",

@@ -72,6 +72,8 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
     "valve_gear_found_dry": (
         "rockers|rocker|valve|pushrod tips|gear|tip|ends|train|arms is|are|was|were? blued|galled|burnt|scuffed",
         "cam|followers|valve-gear|valvegear run|ran|found|bone dry",
+        "camshaft|cam|cams|lobes|rockers|followers|rocker dry|starved|short and|,|& of? blue|blued|scored|galled|torn|burnt|worn|oil",
+        "rocker|follower|tappet|cam face|faces|pads|pad|lobe|lobes torn|galled|burnt|blued|blue",
     ),
     "pushrod_off_or_bent": (
         "rocker|rockers|arm is|was|had|has|one|come|fallen|popped|jumped|slipped|knocked|lying off|out|loose|lying|adrift|on its|the|it|of|in? spot|seat|valve|"

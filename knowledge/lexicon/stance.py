@@ -315,6 +315,10 @@ OTHER_PRESSURE = (
     "compression|boost|vacuum",
     "@pressure|@number|@range is|was|as|are? the|a? expected|specified|required|recommended|minimum|spec|limit",
     "brake|coolant|radiator|fuel|rail|manifold|crankcase|cylinder pressure",
+    "cooling|coolant|radiator|rad system? pressure? test|tests|tester|tested|pressurised|pressurized|pumped",
+    "cooling|coolant system pressure",
+    "cooling|coolant system @not hold|holds|holding|held",
+    "=pressure =tester",
 )
 #: back to the engine in question
 THIS_ENGINE = ("mine", "this one|engine|motor", "but my|this|it", "my own? engine|motor|gauge|oil")

@@ -163,7 +163,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.STRIPPED: (
         "stripped|chewed|sheared of? teeth?",
-        "missing|lost|broken|no a|some|several|half? of? its|the? teeth|tooth",
+        "missing|lost|broken|no|lacks|lacking|short a|some|several|half|@number|two|three|four|five|six|most? of? its|the? teeth|tooth",
         "teeth|tooth missing|gone|broken|off|sheared|stripped",
     ),
     State.FAULTY: (
@@ -234,6 +234,7 @@ STATES: dict[State, tuple[str, ...]] = {
     State.FREE: (
         "=free|freely",
         "like silk|butter|glass|new",
+        "turns|spins|rotates|rotated itself? sweetly|smoothly|nicely|easily|free|freely|by-hand",
         "moves|slides|slid|moved|drops|dropped|works|operates easily|freely|smoothly|nicely|in|out|through|free",
         "moves|slides|slid|moved",
         "=free to move",

@@ -118,6 +118,17 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         rules_out={_S.FINE: ("fuse_blown",)},
     ),
     Thing(
+        family="supply",
+        names=(
+            "voltage|power|reference|sensor|gauge|instrument|v|volt|volts supply|feed",
+            "supply|reference|feed|sensor voltage at|to|of? the? sensor|sender|gauge?",
+            "voltage|instrument|gauge stabiliser|stabilizer|regulator",
+            "stabiliser|stabilizer",
+        ),
+        shows=dict.fromkeys((_S.ABSENT, _S.FAULTY, _S.BROKEN, _S.LOOSE), ("gauge_supply_wrong",)),
+        rules_out=dict.fromkeys((_S.FINE, _S.IN_PLACE), ("gauge_supply_wrong",)),
+    ),
+    Thing(
         family="ground",
         names=(
             "engine|body|block|chassis|battery|main? ground|earth|earthing|grounding strap|cable|lead|wire|straps|connection|point",

@@ -181,6 +181,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         names=(
             "distributor|dizzy|skew|worm|idler|helical drive? gear|gears|pinion|pinions teeth?",
             "oil? pump drive|driving|driven gear|gears|pinion|sprocket teeth?",
+            "oil? pump pinion|cog|gearwheel",
             "teeth on|of the? distributor|skew|pump|drive drive? gear|gears?",
         ),
         shows={

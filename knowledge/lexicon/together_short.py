@@ -82,6 +82,8 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     ),
     "debris_seen_before": (
         "bits|pieces|chips|plastic|swarf|grit|fragments + filter|sump|strainer|screen|relief|drain + before|last_drain|last_time|old|last|again|each_time|twice|every_time - no|not|new|never|none|replaced",
+        "years_ago|year_ago|last_year|months_ago|previous_owner|earlier_service|previous_service & screen|strainer|pickup|gauze|filter & "
+        "half_blocked|part_blocked|partly_blocked|blocked|clogged|full_of|debris|crud|coke|sludge|sealant|plastic & then|at_that_time|at_the_time|back_then|cleaned - no|not|clear|now|today",
     ),
     "drain_plug_found_loose": (
         f"{_PLUG} + road|missing|gone|open|half_open|lost|fell|undone|dripping|cracked_open - took|removed|new|opened|fitted|drained|fully|clean",
@@ -188,6 +190,20 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     ),
     "blow_by_high": (
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
+    ),
+    "declined_over_months": (
+        "slow|gradual|steady|slowly|gradually|steadily + decline|declined|drop|dropped|loss|fall|decrease|sinking|sunk|fallen|down & years|@years|months|@months|seasons|winters|@longtime - "
+        "minutes|hours|level|consumption|speed|oil_level|needle_moves",
+    ),
+    "water_at_the_drain": (
+        "water|coolant|antifreeze|glycol + first|before_the_oil|before_oil|ahead_of_the_oil|then_oil & drained|drain|drain_plug|sump_plug|sump|pan|plug - radiator|block_drain|no|not|system|overflow|first_run|first_start|first_drive|header|dent",
+    ),
+    "clearances_built_wide": (
+        "clearance|clearances|bearings|mains + by_design|deliberately|on_purpose|loose_side|built_loose|set_loose|set_wide|for_racing|race_clearance|race_clearances - no|not|tight|lash|valve",
+    ),
+    "freshly_rebuilt": (
+        "fresh_engine|fresh_motor|new_engine|new_motor|fresh_build|new_build|engine|motor + @distance_on_it|@distance_since_build|@distance_from_new|@distance_since_rebuild|@fewhours_on_it|@fewhours_since_build|@distance & fresh|new|build|rebuild|rebuilt - "
+        "@thousands|@highmiles|@toofar|years|not|old",
     ),
     "back_when_slowed": (
         "drops|falls|sags|fades|dips|sinks|lost + above|over|beyond|past|@rpm & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - idle|cold|hot|minutes|lamp|noise|level",

@@ -66,6 +66,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     "pump_end_clearance": (
         "pump gear|gears|rotor|rotors? end clearance|play|float|gap",
         "pump endplay|endfloat",
+        "gear|gears|rotor|rotors is|are|sit|sits? =recessed|=sunk|=deep|=low|=down|=below|=under by?",
         "gear|gears|rotor|rotors end clearance|play|float|gap",
         "gear|gears|rotor|rotors endplay|endfloat",
         "pump gear|gears|rotor|rotors? to? cover|plate clearance|gap",
@@ -344,7 +345,13 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
 }
 #: short names that stand for a quantity only beside a figure and where that part was named last
 BARE_OF_PART: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
-    "end": (("=end|=ends|axial|axially",), {"pump": "pump_end_clearance"}),
+    "end": (
+        (
+            "=end|=ends|axial|axially",
+            "below|under|beneath the? pump|body|housing|case? =face|=body|=housing",
+        ),
+        {"pump": "pump_end_clearance"},
+    ),
     "side": (
         ("=side|=sides|radial|radially|=body", "to the? =housing|=body|=case"),
         {"pump": "pump_side_clearance"},

@@ -121,7 +121,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "topped|top it up|off",
         "oil? level checked? and|was? =corrected|=restored|made|brought up?",
         "topped .. oil",
-        "@volume of? oil? added",
+        "@volume of? oil? added|poured|put|topped in|up?",
         "put in half? @volume",
         "put @volume in|of",
         "gave it another|a|an|@volume quart|litre|pint|drop|@volume?",

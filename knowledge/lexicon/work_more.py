@@ -116,6 +116,7 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",
     ),
+    "filter_change": ("filter service|renewal|job",),
     "transport_or_fitting": (
         "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
         "put|dropped|lowered|hoisted|craned the|my|our|that? engine|motor|lump .. back? in|into =my|=the|=its|=our|=place car|boat|truck|chassis|frame|hull|bay|tractor|van?",
