@@ -55,8 +55,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.BOAT: (
         "boat|inboard|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
         "ski boat",
-        "my|our|this|steam|motor|river|pilot|wooden|old|police|navy|foot|ft =launch",
-        "=launch's",
+        "my|our|this|steam|motor|river|pilot|wooden|old|police|navy|foot|ft|the =launch|=launch's",
         "ships|ship's|ship main|aux|auxiliary|generator|genset|engine|diesel|motor",
         "on|aboard a|an|the|our? ship|vessel|coaster|cutter",
         "fishing|supply|patrol|pilot|crew|motor|passenger|coastal vessel|yacht|ship",
@@ -109,16 +108,14 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "=gt|two-seater|fastback|cabriolet|spider|spyder|pickup-truck|buggy|kit-car|single-seater|dragster|racer|coupé|hatchback|limo|hearse|ambulance",
         "rally|race|racing|sports|muscle|stock|drag|formula|kit|police|patrol|touring|pace =car",
         "=rally twin-cam|car|v6|v8|four|six",
-        "two seater",
     ),
     Trait.CYCLE: (
-        "motorcycle|motorbike|bike|cruiser-bike|scooter|sidecar|sportbike|sportsbike|superbike|dirtbike|trike",
+        "motorcycle|motorbike|bike|enduro|motocrosser|tourer|scrambler|moped|cruiser-bike|scooter|sidecar|sportbike|sportsbike|superbike|dirtbike|trike",
         "cruiser v-twin|vtwin|bike|motorcycle",
         "cruiser v twin",
         "touring|sport|sports|dirt|adventure|trail bike",
         "british|classic|vintage|old parallel? =twin",
         "naked|enduro|trials|race|racing|road|litre|motocross|touring|police bike|machine",
-        "=enduro|=motocrosser|=tourer|=scrambler|=café-racer|=moped",
         "sports|litre|parallel|flat|boxer|air-cooled|british|vertical|naked sports|parallel? twin|single|triple tourer|bike|machine|roadster?",
     ),
     Trait.GENERATOR: (
