@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 from pathlib import Path
@@ -86,53 +86,81 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     kinds = only_the_kind(understood.spoken)
     if kinds and len(kinds) == len(given.facts) and not (reports or given.withdraw or given.blanks):
         case = load(path, book)
-        return _with_engine(Appended(case, case, ()), path, book, understood.spoken, given)
+        nothing = Appended(case, case, ())
+        return with_engine(nothing, path, book, understood.spoken, given.details.by)
     try:
         saved = append_by(path, book, make)
     except UsageError as error:
         refused = made[-1].refused if made else ()
         raise UsageError("\n".join([*refused, str(error)])) from None
-    saved = _with_engine(saved, path, book, understood.spoken, given)
+    saved = with_engine(saved, path, book, understood.spoken, given.details.by)
     return replace(
         saved,
         left_out=tuple(understood.left_out),
-        not_read=tuple(
-            piece
-            for each in understood.spoken
-            for piece in each.left
-            if saved.engine_was is None or piece != each.layout_words
-        ),
         refused=(*made[-1].refused, *saved.refused),
         stood=made[-1].stood,
     )
 
 
-def _with_engine(
-    saved: Appended, path: Path, book: Book, spoken: Sequence[Spoken], given: Input
+def with_engine(
+    saved: Appended, path: Path, book: Book, spoken: Sequence[Spoken], by: str
 ) -> Appended:
-    """The same, after the engine was replaced where the words say another than the case has."""
+    """The same, with what of the words was not read.
+
+    The engine is replaced where the words say another than the case has.
+    """
     facts = [fact for each in spoken for fact in each.of_the_engine]
     was = saved.before.layout
     change = engine_change(was, facts, book)
     layout = next((s.layout.value for s in spoken if s.layout and not s.facts), None)
     now = change.now.id if change else layout
-    if now is None or now == was.id:
-        return saved
-    after = write_engine(path, book, now, facts=facts, by=given.details.by)
-    return replace(saved, after=after, engine_was=was)
+    if now is not None and now != was.id:
+        after = write_engine(path, book, now, facts=facts, by=by)
+        saved = replace(saved, after=after, engine_was=was)
+    return replace(saved, not_read=tuple(_not_read(spoken, saved.engine_was is not None)))
+
+
+def _not_read(spoken: Sequence[Spoken], engine_replaced: bool) -> Iterator[str]:
+    for each in spoken:
+        for piece in each.left:
+            if not engine_replaced or piece != each.layout_words:
+                yield piece
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What an input comes to in a case that is not changed."""
+
+    entries: tuple[NewEntry, ...]
+    spoken: tuple[Spoken, ...] = ()
+
+
+def taken(given: Input, case: Case, book: Book) -> Taken:
+    """Everything as entries for ``case``; none where all that is said is how the engine is built.
+
+    Raises UsageError with all that is wrong, one fault a line.
+    """
+    read = _understood(given, book, case)
+    kinds = only_the_kind(read.spoken)
+    if kinds and len(kinds) == len(given.facts) and not read.faults:
+        return Taken((), tuple(read.spoken))
+    made = _made(
+        given, replace(read, faults=[*read.faults, *read.left_out], left_out=()), case, book
+    )
+    if made.refused:
+        raise UsageError("\n".join(made.refused))
+    return Taken(made.entries, tuple(read.spoken))
 
 
 def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
     """Everything as entries for ``case``, which is not changed.
 
-    Raises UsageError with all that is wrong, one fault a line.
+    Raises UsageError with all that is wrong, one fault a line; how the engine is built is no entry.
     """
-    read = _understood(given, book, case)
-    faults = [*read.faults, *only_the_kind(read.spoken), *read.left_out]
-    made = _made(given, replace(read, faults=faults, left_out=()), case, book)
-    if made.refused:
-        raise UsageError("\n".join(made.refused))
-    return made.entries
+    found = taken(given, case, book)
+    if faults := only_the_kind(found.spoken):
+        raise UsageError("\n".join(faults))
+    return found.entries
 
 
 @dataclass(frozen=True, slots=True)

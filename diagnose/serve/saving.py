@@ -8,7 +8,8 @@ from pathlib import Path
 from diagnose.case.case import Case
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.closing import ClosingInput, closing_entry
-from diagnose.entry.recording import Input, new_entries
+from diagnose.entry.recording import Input, taken, with_engine
+from diagnose.entry.spoken import Spoken
 from diagnose.errors import UserError
 from diagnose.serve.diagnoses import Version
 from knowledge.book import the_book
@@ -33,14 +34,18 @@ def save(path: Path, given: Sequence[Input], seen: Version, *, insist: bool = Fa
     CannotWriteError.
     """
     book = the_book()
+    spoken: list[Spoken] = []
 
     def made(case: Case) -> list[NewEntry]:
-        entries = [entry for each in given for entry in new_entries(each, case, book)]
+        read = [taken(each, case, book) for each in given]
+        spoken[:] = [phrase for each in read for phrase in each.spoken]
+        entries = [entry for each in read for entry in each.entries]
         if not insist:
             check_unchanged(entries, case, seen)
         return entries
 
-    return append_by(path, book, made)
+    saved = append_by(path, book, made)
+    return with_engine(saved, path, book, spoken, given[0].details.by if given else "")
 
 
 def check_unchanged(entries: Sequence[NewEntry], case: Case, seen: Version) -> None:

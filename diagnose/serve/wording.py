@@ -14,7 +14,7 @@ TAPS: Mapping[Way, str] = {
     Way.LOOK_UP: "Say it in other words under Write down.",
     Way.OTHER_WORDS: "say it in other words: the part, and what it looks or sounds like",
     Way.EXAMPLE: "oil level ok",
-    Way.LAYOUT: "choose that under Engine’s card",
+    Way.LAYOUT: "choose that under Kind of engine",
     Way.OIL: "enter {grade} under Engine’s card",
     Way.DIMENSION: "enter {value} under Engine’s card",
     Way.FIGURES: "under Engine’s card",

@@ -8,7 +8,7 @@ from diagnose.case.case import Case
 from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
 from diagnose.errors import UsageError
-from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.entries import EntryLine, entry_lines
 from diagnose.output.documents.survey import NextReading, survey_document
 from diagnose.output.scale import scale_of
 from diagnose.serve import forms
@@ -19,7 +19,15 @@ from diagnose.serve.saving import save as save_entries
 from diagnose.serve.screens.job import kept, meanwhile, typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
+from knowledge.engines.layouts import UNKNOWN
+from knowledge.reports.words import Done
 
+#: how long before the trouble work was done: as it is typed, and as it is shown
+AGO = (
+    ("straight before", "just before it began"),
+    *((f"{time} before", f"about {time} before") for time in ("1 week", "1 month", "6 months")),
+    *((f"{time} before", f"about {time} before") for time in ("1 year", "3 years")),
+)
 NOTHING = "Nothing was put in."
 PRESSURES = ("psi", "bar", "kPa")
 
@@ -41,6 +49,7 @@ WHEN = (
     When("cold_start", "Cold, just started", "fast idle cold", "60"),
 )
 RECENT = 6  #: entries that are shown without a tap
+LONGEST_UNREAD = 400  #: characters of what was not understood that are shown
 OWN = "own"  #: the field for a speed and temperature of one's own
 
 
@@ -56,7 +65,8 @@ def save_note(site: Site, asked: Asked) -> Answer:
     with site.job(asked) as known:
         if asked.text("withdraw"):
             return _withdraw(site, known, asked)
-        if not words:
+        earlier = _work_before(asked)
+        if not words and not earlier:
             return _note(known, asked, status=400, faults=(NOTHING,))
         unclear: list[Choice] = []
 
@@ -68,7 +78,8 @@ def save_note(site: Site, asked: Asked) -> Answer:
             return None
 
         given = Input(
-            facts=(words,),
+            facts=(words,) if words else (),
+            earlier=(earlier,) if earlier else (),
             details=replace(forms.details(asked), where=asked.text("where")[:60]),
             choose=choose,
         )
@@ -85,7 +96,11 @@ def _saved(site: Site, known: Known, asked: Asked, given: Input, unclear: list[C
         choices = unclear[0].candidates if unclear else ()
         faults = () if choices else tuple(str(fault).splitlines())
         return _note(known, asked, status=400, faults=faults, choices=choices)
-    return go("job", asked.job, "note", saved=str(saved.first_number))
+    unread = "; ".join(saved.not_read)[:LONGEST_UNREAD]
+    engine = "" if saved.engine_was is None else saved.after.layout.id
+    return go(
+        *("job", asked.job, "note"), saved=str(saved.first_number), unread=unread, engine=engine
+    )
 
 
 def _withdraw(site: Site, known: Known, asked: Asked) -> Answer:
@@ -109,19 +124,41 @@ def _note(
     lines = entry_lines(known.case, the_book())
     saved = asked.query.get("saved", "")
     since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    new = [e for e in lines if since is not None and e.number >= since]
+    layout = known.case.layout
     return job_screen(
         "note.html",
         asked,
         known,
         status=status,
         faults=faults,
-        new=[e for e in lines if since is not None and e.number >= since],
+        new=new,
+        unread=_unread(asked.query.get("unread", ""), new),
+        engine="" if layout is UNKNOWN else layout.says,
+        engine_is_new=asked.query.get("engine", "") == layout.id,
         lines=lines,
         recent=RECENT,
         choices=choices,
+        areas=[(area.id, area.says) for area in the_book().areas.values()],
+        done=[(each.value, each.value) for each in Done],
+        ago=AGO,
         typed=typed_in(asked),
         meanwhile=meanwhile,
     )
+
+
+def _work_before(asked: Asked) -> str:
+    """The work before the trouble that was chosen, as one types it; empty where none was."""
+    area = asked.text("area")
+    if not area:
+        return ""
+    return " ".join(filter(None, (area, asked.text("done"), asked.text("ago"))))
+
+
+def _unread(pieces: str, new: list[EntryLine]) -> list[str]:
+    """What nothing was made of, as far as it stands in the note of a new entry."""
+    notes = " ".join(entry.note for entry in new).lower()
+    return [p for p in pieces.split("; ") if p and p.lower() in notes]
 
 
 def show_readings(site: Site, asked: Asked) -> Answer:
