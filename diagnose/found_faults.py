@@ -60,7 +60,7 @@ class FoundFaults:
     @cached_property
     def every(self) -> tuple[FoundFault, ...]:
         """The found faults: what costs most pressure first, damage last."""
-        proved = {f: p for f in self.inference.book.faults.values() if (p := self._proofs(f))}
+        proved = self.proved
         costs, fast = (self._costs(tuple(proved), at) for at in (0, 1))
         rpm = self.budget.accounts[1].point.rpm if fast and self.budget else 0.0
         found = [
@@ -76,6 +76,11 @@ class FoundFaults:
             for fault, proofs in proved.items()
         ]
         return tuple(sorted(found, key=lambda f: (f.fault.damage, -(f.cost.mean if f.cost else 0))))
+
+    @cached_property
+    def proved(self) -> Mapping[Fault, tuple[Finding, ...]]:
+        """The found faults with what proves each, in the order of the book."""
+        return {f: p for f in self.inference.book.faults.values() if (p := self._proofs(f))}
 
     @cached_property
     def budget(self) -> Budget | None:

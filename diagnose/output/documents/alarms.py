@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.scale import scale_of
 from knowledge.model import Severity, State
@@ -55,11 +56,23 @@ def run_verdict(diagnosis: Diagnosis) -> str:
         return ""
     if diagnosis.alarms:
         return "It may run on with that care."
+    if _something_is_worn_or_damaged(diagnosis):
+        return (
+            "It may run on with light load, gauge watched, while you look: what was found is not "
+            "put right yet."
+        )
     if _pressure_is_known(diagnosis):
         return "It may run on while you look: nothing known is against it."
     limit = diagnosis.case.limit(STOP_IDLE_PRESSURE)
     least = scale_of(diagnosis.case).one(limit)
     return f"Pressure unknown: run it only to read a gauge; stop below {least} or at a knock."
+
+
+def _something_is_worn_or_damaged(diagnosis: Diagnosis) -> bool:
+    """Whether a fault was found that costs oil pressure, or damage, and it was not put right yet."""
+    if works_again(diagnosis.case):
+        return False
+    return any(f.costs or f.damage for f in diagnosis.found.proved)
 
 
 def _pressure_is_known(diagnosis: Diagnosis) -> bool:

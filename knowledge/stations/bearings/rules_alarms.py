@@ -1,13 +1,16 @@
 """Alarms at bearings and crank: what was seen forbids running."""
 
-from knowledge.model import Severity, Station
+from knowledge.judging import sure_beyond
+from knowledge.model import Finding, Severity, Station
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import (
     findings,
+    findings_measured,
     findings_shell_map,
     findings_shells,
     findings_sights,
+    quantities,
 )
 
 rule = rules_of(Station.BEARINGS)
@@ -28,6 +31,19 @@ BROKEN = (
     findings_sights.ROD_BROKEN,
     findings_sights.BLOCK_CRACKED,
 )
+FAR_OVER = 1.5  #: times the limit: no oil film carries the load any more (judgement)
+LIKELY = 0.5
+#: what says that clearances are over their limit, and how it is measured and limited
+WIDE = {
+    findings_measured.MAIN_CLEARANCE_TOO_WIDE: (
+        findings_measured.MEASURED_MAIN_CLEARANCE,
+        quantities.MOST_MAIN_CLEARANCE,
+    ),
+    findings_measured.ROD_CLEARANCE_TOO_WIDE: (
+        findings_measured.MEASURED_ROD_CLEARANCE,
+        quantities.MOST_ROD_CLEARANCE,
+    ),
+}
 
 
 @rule(
@@ -61,3 +77,43 @@ def crank_rod_or_block_broken(known: Known) -> Conclusions:
             Severity.DO_NOT_RUN,
             "Crank, rod or block broken, no crack is within limits: do not turn or start it.",
         )
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(findings_measured.MAIN_CLEARANCE_TOO_WIDE),
+        example(findings_measured.ROD_CLEARANCE_TOO_WIDE),
+        example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.3e-3}),
+    ],
+    non_matches=[
+        example(lacks=[findings_measured.MAIN_CLEARANCE_TOO_WIDE]),
+        example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.05e-3}),
+        example(findings_measured.CRANK_END_FLOAT_OVER),
+    ],
+)
+def bearing_clearance_over_its_limit(known: Known) -> Conclusions:
+    """A bearing clearance over its limit: light load only; far over it, no running at all."""
+    far = [f for f in WIDE if _far_over(known, f)]
+    for finding in far:
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            f"{finding.says}, by half as much again or more: do not run until new shells are in.",
+        )
+    for finding in WIDE:
+        if known.has(finding) and finding not in far:
+            yield Alarm(
+                Severity.CARE,
+                f"{finding.says}: light load and low speed only, with a trusted gauge watched, "
+                "until new shells are in",
+            )
+
+
+def _far_over(known: Known, finding: Finding) -> bool:
+    """Whether a clearance was measured, and it is most likely far over its limit."""
+    measure, limit = WIDE[finding]
+    widest, figures = known.measured(measure), known.limit_figures(limit)
+    if widest is None or not figures:
+        return False
+    sure = [sure_beyond(widest, FAR_OVER * figure, measure.spread) for figure in figures]
+    return sum(sure) > LIKELY * len(sure)
