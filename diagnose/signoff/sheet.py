@@ -18,6 +18,8 @@ from knowledge.model import Cause
 from knowledge.reassembly.scope import ALWAYS, OPENED_FOR, called_for_after
 from knowledge.work import Access, Hold, Phase, Task
 
+BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
+
 
 @dataclass(frozen=True, slots=True)
 class Item:
@@ -109,6 +111,11 @@ class Signoff:
     def blocking(self) -> tuple[Item, ...]:
         """The tasks that must be done before any further work."""
         return tuple(i for i in self.items if i.blocks)
+
+    @property
+    def before_start(self) -> tuple[Item, ...]:
+        """The tasks that must be done before the engine is started."""
+        return tuple(i for i in self.blocking if i.task.phase in BEFORE_START)
 
     def of(self, phases: Collection[Phase]) -> tuple[Item, ...]:
         """The items of some phases."""

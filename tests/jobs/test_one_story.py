@@ -13,11 +13,13 @@ from diagnose.case.mended import mended, works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.ended import ended
 from diagnose.output.documents.found import disagreement
+from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
 from tests.support.command_line import ROOT, call
 
 BOOK = the_book()
+NOT_SIGNED_OFF = "Reads 29 psi at hot idle after the work, but is not signed off: "
 LOW = """schema = 1
 [job]
 title = "Teal"
@@ -118,18 +120,35 @@ def test_a_repaired_engine_has_no_alarm_though_the_job_is_open(tmp_path: Path) -
     for words in (["review"], ["review", "--full"], ["teardown"], ["signoff"], ["budget"]):
         said = flat(words[0], path, *words[1:])
         assert "STOP" not in said, words
-        assert "Repaired: 29 psi at hot idle. The job is still open." in said, words
-    assert f"Next: diagnose close {path}" in flat("review", path)
+        assert NOT_SIGNED_OFF in said, words
+        assert "Repaired" not in said, words
+    assert f"Next, before it runs on: diagnose signoff {path}" in flat("review", path)
     page = tmp_path / "page.html"
     assert call("report", path, "--out", page).code == 0
     shown = page.read_text("utf-8")
-    assert "Repaired: 29 psi at hot idle. The job is still open." in shown
+    assert NOT_SIGNED_OFF in shown
+    assert "Repaired" not in shown
     assert "Not repaired yet" not in shown
     assert "To do:" not in shown
     for more in (started(4), started(29) + started(4, 9, "")):
         again = case(LOW + more)
         assert not Diagnosis(BOOK, again).may_run
         assert not ended(again)
+
+
+def test_it_is_repaired_once_all_before_the_first_start_is_signed_off(tmp_path: Path) -> None:
+    path = saved(tmp_path, LOW + started(29))
+    waiting = Signoff(Diagnosis(BOOK, case(LOW + started(29))), SURE).before_start
+    assert waiting
+    tasks = "".join(
+        f'\n[[work]]\nno = {no}\nwhat = "{i.task.id}"\nstate = "skipped"\nnote = "looked at"\n'
+        for no, i in enumerate(waiting, 100)
+    )
+    path = saved(tmp_path, LOW + started(29) + tasks)
+    for words in (["review"], ["signoff"]):
+        assert "Repaired: 29 psi at hot idle. The job is still open." in flat(words[0], path)
+    assert f"Next: diagnose close {path}" in flat("review", path)
+    assert "Do not run it on" not in flat("signoff", path)
 
 
 @pytest.mark.parametrize(

@@ -110,6 +110,7 @@ DOCUMENT = ReviewDocument(
     history=ShopNote(folder="jobs", jobs=3, says=long("Seen before"), whole=()),
     path="my case.toml",
     closed="",
+    held_up=False,
     to_close=False,
     verdict="",
     differs="",

@@ -20,6 +20,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.circuit.budget import budget as budget_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.documents.budget import budget_document, with_further_reading
+    from diagnose.output.documents.ended import held_up
     from diagnose.output.documents.found import disagreement, headline
     from diagnose.output.text.budget import budget_text
     from diagnose.output.text.budget_brief import budget_brief
@@ -29,6 +30,8 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     loaded = load(case, book)
     diagnosis = Diagnosis(book, loaded)
     drawn_up = diagnosis.found.budget or budget_of(loaded)
-    document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
+    document = budget_document(
+        drawn_up, loaded, headline(diagnosis), disagreement(diagnosis), held_up(diagnosis)
+    )
     document = with_further_reading(document, loaded, may_run=diagnosis.may_run)
     printing.document(document, budget_text if whole else budget_brief, json=json)

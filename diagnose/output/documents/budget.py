@@ -85,9 +85,12 @@ class BudgetDocument:
 
 
 def budget_document(
-    budget: Budget, case: Case, headline: str = "", differs: str = ""
+    budget: Budget, case: Case, headline: str = "", differs: str = "", held_up: int = 0
 ) -> BudgetDocument:
-    """Build the document of a case's pressure budget, under the headline of its review."""
+    """Build the document of a case's pressure budget, under the headline of its review.
+
+    ``held_up``: open tasks that forbid the start of the repaired engine.
+    """
     scale = scale_of(case)
     return BudgetDocument(
         case=str(case.path) if case.path else None,
@@ -101,7 +104,7 @@ def budget_document(
         headline=headline,
         differs=differs,
         read_next="",
-        closed=ended(case),
+        closed=ended(case, held_up),
     )
 
 

@@ -4,17 +4,47 @@ from __future__ import annotations
 
 from diagnose.case.case import Case
 from diagnose.case.mended import mended, works_again
+from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.report_entries import closing
 from diagnose.output.scale import scale_of
+from diagnose.planning.choosing import SURE
+from diagnose.signoff.sheet import Signoff
 
 
-def ended(case: Case) -> str:
-    """Return the end of the job in two or three sentences; empty while it is not repaired."""
+def ended_of(diagnosis: Diagnosis) -> str:
+    """Return the end of the job; a repair that is not signed off yet is called none."""
+    return ended(diagnosis.case, held_up(diagnosis))
+
+
+def held_up(diagnosis: Diagnosis) -> int:
+    """How many open tasks forbid the first start of an engine that shows good pressure already."""
+    if diagnosis.case.closed is not None or not works_again(diagnosis.case):
+        return 0
+    return len(Signoff(diagnosis, SURE).before_start)
+
+
+def may_close(diagnosis: Diagnosis) -> bool:
+    """Whether the engine is right again, nothing is left before its start, and the job is open."""
+    case = diagnosis.case
+    return case.closed is None and works_again(case) and not held_up(diagnosis)
+
+
+def ended(case: Case, held_up: int = 0) -> str:
+    """Return the end of the job in two or three sentences; empty while it is not repaired.
+
+    ``held_up``: open tasks that forbid the first start.
+    """
     end, shows = closing(case), mended(case)
     if end is None:
         if shows.hot_idle is None or not works_again(case):
             return ""
-        return f"Repaired: {scale_of(case).one(shows.hot_idle)} at hot idle. The job is still open."
+        idle = scale_of(case).one(shows.hot_idle)
+        if held_up:
+            return (
+                f"Reads {idle} at hot idle after the work, but is not signed off: "
+                f"{held_up} tasks left before the first start."
+            )
+        return f"Repaired: {idle} at hot idle. The job is still open."
     head = f"Closed {end.day}".rstrip()
     was = end.causes or "no cause named"
     done = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""

@@ -10,11 +10,11 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.named import Named, named
-from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem, signoff_item
+from diagnose.output.documents.signoff_items import SignoffItem, signoff_item
 from diagnose.output.documents.start_table import StartTable, reading_head, start_table
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
-from diagnose.signoff.sheet import Item, Signoff
+from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
 from diagnose.signoff.start import FirstStart, stopped_by
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 from knowledge.units import PSI

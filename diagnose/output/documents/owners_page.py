@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from diagnose.case.case import Case, Closing
 from diagnose.case.mended import mended, works_again
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause
@@ -87,7 +87,7 @@ def owners_page(
 def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     case = diagnosis.case
     if case.closed is None and works_again(case):
-        return ended(case)
+        return ended_of(diagnosis)
     if case.closed is None:
         stop = any(a.severity is Severity.STOP for a in diagnosis.alarms)
         return "Not repaired yet: do not run the engine." if stop else "Not repaired yet."

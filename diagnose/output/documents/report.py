@@ -15,7 +15,7 @@ from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
 from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.ended import ended_of, held_up
 from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
@@ -140,6 +140,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
     """Build the document of a job; ``history``: the line on the shop's closed jobs."""
     diagnosis = plan.answer
     case, causes = diagnosis.case, ranked_causes(diagnosis)
+    end = ended_of(diagnosis)
     graph = leading_causes_graph(diagnosis) if diagnosis.inference.evidence else None
     made = checks_made(case, diagnosis)
     photos = photo_entries(case.path)
@@ -157,7 +158,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         oil=case.engine.oil,
         alarms=alarm_notices(diagnosis),
         closed=closing(case),
-        ended=ended(case),
+        ended=end,
         in_short=headline(diagnosis),
         history=history,
         contradictions=contradiction_notices(diagnosis),
@@ -176,13 +177,13 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         unexplained=tuple(f.says for f in diagnosis.reasons.unexplained),
         graph=graph,
         survey=_survey(diagnosis),
-        budget=budget_document(diagnosis.found.budget, case)
+        budget=budget_document(diagnosis.found.budget, case, held_up=held_up(diagnosis))
         if diagnosis.found.budget and can_be_drawn_up(case)
         else None,
         checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
         photos=photos,
-        stop_here="" if ended(case) else _stop(plan),
-        stages=() if ended(case) else tuple(stage_summaries(plan))[:STAGES],
+        stop_here="" if end else _stop(plan),
+        stages=() if end else tuple(stage_summaries(plan))[:STAGES],
         repairs=_repairs(sheet, diagnosis),
         start=_first_start(sheet),
         measured_work=tuple(_work(i, sheet) for i in done if i.task.dimension),

@@ -12,7 +12,7 @@ from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices, run_verdict
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.ended import ended_of, held_up, may_close
 from diagnose.output.documents.found import (
     FoundFaultEntry,
     disagreement,
@@ -77,6 +77,7 @@ class ReviewDocument:
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
     verdict: str = field(metadata=NOT_IN_JSON)  #: whether it may run, in a sentence; may be empty
+    held_up: bool = field(metadata=NOT_IN_JSON)  #: good pressure, but not fit to start yet
     to_close: bool = field(metadata=NOT_IN_JSON)  #: the engine is right again, the job still open
     engine: str = field(metadata=NOT_IN_JSON)
     in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
@@ -106,7 +107,7 @@ def review_document(
     ``cause_sets``: with the most probable sets of causes, whose sum is the dearest of all.
     """
     case, reasons, inference = diagnosis.case, diagnosis.reasons, diagnosis.inference
-    closed = ended(case)
+    closed = ended_of(diagnosis)
     return ReviewDocument(
         case=str(case.path) if case.path else None,
         title=case.job.title,
@@ -134,7 +135,8 @@ def review_document(
         path=path,
         closed=closed,
         verdict=run_verdict(diagnosis),
-        to_close=works_again(case) and case.closed is None,
+        held_up=held_up(diagnosis) > 0,
+        to_close=may_close(diagnosis),
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),

@@ -7,15 +7,13 @@ from dataclasses import dataclass, field
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from diagnose.case.mended import works_again
 from diagnose.errors import UsageError
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.named import UNTITLED, Named, named
 from diagnose.output.documents.signoff_items import (
-    BEFORE_START,
     PHASES,
     SignoffItem,
     count_in_words,
@@ -72,12 +70,13 @@ class SignoffDocument:
     used_parts: tuple[UsedPartEntry, ...]  #: reuse, rework or renew
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
-    to_close: bool = field(metadata=NOT_IN_JSON)  #: the engine is right again, the job still open
+    over: bool = field(metadata=NOT_IN_JSON)  #: the job is closed
     engine: str = field(metadata=NOT_IN_JSON)
     alarms: tuple[AlarmNotice, ...] = field(metadata=NOT_IN_JSON)
     count: str = field(metadata=NOT_IN_JSON)  #: how far it is
     start: StartTable | None = field(metadata=NOT_IN_JSON)  #: pressures to expect
     held_up: int = field(metadata=NOT_IN_JSON)  #: tasks that forbid the first start
+    started: bool = field(metadata=NOT_IN_JSON)  #: the repaired engine has run
     deferrals: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: what takes precedence over it
 
     @property
@@ -124,13 +123,14 @@ def signoff_document(
         ),
         used_parts=used_parts(sheet.answer),
         path=path,
-        closed=ended(case),
-        to_close=works_again(case) and case.closed is None,
+        closed=ended_of(sheet.answer),
+        over=case.closed is not None,
         engine=case.layout.says,
         alarms=alarm_notices(sheet.answer),
         count=count_in_words(sheet),
         start=start,
-        held_up=sum(i.task.phase in BEFORE_START for i in sheet.blocking),
+        held_up=len(sheet.before_start),
+        started=bool(case.start_readings),
         deferrals=deferrals(),
     )
 

@@ -44,7 +44,6 @@ PHASES = {
     Phase.RUN_IN: "Run-in and sign-off",
     Phase.LATER: "After hours of running",
 }
-BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
 
 
 @dataclass(frozen=True, kw_only=True)

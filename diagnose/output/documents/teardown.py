@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, key
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.found import strip_down
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
 from diagnose.output.documents.named import UNTITLED
@@ -123,7 +123,7 @@ def teardown_document(
         history=history,
         strip=strip_down(answer),
         path=path,
-        closed=ended(case),
+        closed=ended_of(answer),
         engine=case.layout.says,
         stop_here=_stop_here(plan, ends),
         hands_on=hands_on(estimate),

@@ -155,6 +155,9 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
     if document.closed:
         close = f"diagnose close {as_typed(document.path)}"
         closing = command_lines("Next", close) if document.to_close else []
+        if document.held_up:
+            signoff = f"diagnose signoff {as_typed(document.path)}"
+            return [Block(command_lines("Next, before it runs on", signoff))]
         return [Block([*closing, *report_lines(document.path)])]
     if not document.next:
         return [Block(_after(document))]

@@ -6,9 +6,10 @@ Imported by ``cli``; ``text.signoff`` has every task.
 from __future__ import annotations
 
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
-from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
+from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, columns, headed, labelled, wrapped
 from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
+from diagnose.signoff.sheet import BEFORE_START
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
 NAMES = 48  #: columns of the phases' names
@@ -60,9 +61,10 @@ def _standing(document: SignoffDocument) -> list[str]:
     failed = sum(i.failed for i in document.items)
     wrong = f"; {failed} failed" if failed else ""
     text = f"{done} of {len(document.items)} tasks done{wrong}."
-    closed = bool(document.closed) and not document.to_close
-    if closed and document.blocking:
+    if document.over and document.blocking:
         text += f" {len(document.blocking)} left open when the job was closed."
+    elif document.held_up and document.started:
+        text += f" Do not run it on: {document.held_up} come before the first start."
     elif document.held_up:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
     elif document.blocking:
@@ -133,7 +135,7 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
 
 def _next_lines(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
-    if document.closed and not document.to_close and now is None:
+    if document.over and now is None:
         first_look = command_lines("After an hour", f"diagnose signoff {name} --after 1h")
         return [*report_lines(document.path), *first_look]
     if now is None:
