@@ -17,7 +17,7 @@ from knowledge.lexicon.other_things import (
     NOT_RUNNING,
     WARNS,
 )
-from knowledge.lexicon.pressure_words import DENY, FINDING_OF
+from knowledge.lexicon.pressure_words import BEFORE_NOW, DENY, FINDING_OF, IS_SO_NOW
 from knowledge.lexicon.stance import NEGATION
 from knowledge.reports.words import NOISES, Shows
 
@@ -34,6 +34,9 @@ def denied(line: Line) -> Iterator[Fact]:
         if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
             continue
         clause = line.clause(mark.first)
+        if (began := _began(line, mark)) is not None:
+            yield Fact("behaviour", {"shows": mark.value.value}, line.span([began]))
+            continue
         if new_now(line, mark.first, mark.last):
             continue  # "never had a knock before"
         if mark.value not in NOISES and any(
@@ -52,6 +55,19 @@ def denied(line: Line) -> Iterator[Fact]:
             spans,
             line.stances.surety(mark),
         )
+
+
+def _began(line: Line, mark: Mark[Shows]) -> Mark[Shows] | None:
+    """A noise that was not there and is now, with its words: "never knocked before, now it does"."""
+    if mark.value not in NOISES | {Shows.SMOKE}:
+        return None
+    rest = range(mark.first + 1, len(line.tokens))
+    if any(line.word(k) in ("until", "till", "til") for k in rest[:3]):
+        return mark  # "never had a knock till yesterday"
+    before = any(line.word(k) in BEFORE_NOW for k in rest[:4])
+    at = next((k for k in rest if line.word(k) in IS_SO_NOW), None)
+    ends = before and at is not None and {line.word(k) for k in rest} & {"now"}
+    return Mark(mark.value, mark.first, at + 1) if ends and at is not None else None
 
 
 def says_how_it_works(line: Line, mark: Mark[Shows]) -> bool:

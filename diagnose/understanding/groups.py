@@ -22,6 +22,7 @@ from knowledge.lexicon.other_things import NOT_THE_OIL
 from knowledge.lexicon.stance import NEGATION
 
 _NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a clause, a sentence
+_JOINS = frozenset(["and", "but", "with", "plus"])
 _NOT_GAP = 2  #: most words between a negation and what it denies
 _LONG = 5  #: letters of a form in "ed" that is not the noun of the same stem: "drained", "drain"
 _DONE = "~~"  #: before the stem of such a form
@@ -183,8 +184,8 @@ def _row(row: _Row, tokens: Tokens, at: int, last: int) -> tuple[int, ...]:
         spare = _NOT_GAP if places and "@not" in keys[places[-1]] else 0
         begin = at if not places else places[-1] + 1
         for i in range(begin, min(begin + spare + 1, last)):
-            if tokens[i].is_mark:
-                return ()
+            if tokens[i].is_mark or (spare and tokens[i].word in _JOINS):
+                return ()  # "no pressure and metal in the filter"
             if word in keys[i] and not (word == "oil" and _names_another(row, tokens, i)):
                 places.append(i)
                 break

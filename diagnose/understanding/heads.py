@@ -32,6 +32,7 @@ from knowledge.lexicon.other_things import (
     OTHER_POWER,
     PLACES,
     PRESSURES,
+    STANDS,
     TAPPED,
     UNPLUGGED,
     VOLTAGE,
@@ -41,6 +42,7 @@ from knowledge.lexicon.other_things import (
 from knowledge.lexicon.pressure_words import (
     BESIDE_NONE,
     KNOCKED,
+    NO_MORE,
     NO_PRESSURE,
     NONE_BY_STARTER,
     VAGUE,
@@ -145,7 +147,8 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
 
 def _was_so(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it is said of the time before; "lower than normal" only compares with that."""
-    return line.usual(Mark(True, mark.first, mark.first + 1))
+    after = " ".join(line.word(k) for k in range(mark.last, mark.last + 4)).removeprefix("but ")
+    return line.usual(Mark(True, mark.first, mark.first + 1)) or after.startswith(NO_MORE)
 
 
 def _outdoes(one: Mark[Shows], other: Mark[Shows]) -> bool:
@@ -214,6 +217,16 @@ def _none_by_starter(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
             yield Mark(Shows.NONE, said[0], said[0] + 1)
 
 
+def _at_rest(line: Line) -> bool:
+    """Whether it is said of an engine that stands: "engine off: needle at zero", "with it off"."""
+    pairs = {(a.word, b.word): k for k, (a, b) in enumerate(pairwise(line.tokens))}
+    pair, at = next(((p, k) for p, k in pairs.items() if p in STANDS), (("", ""), -1))
+    if at < 0:
+        return False
+    leads = {"with", "on", "when"} if pair[1] == "off" else {"with", "on"}
+    return bool(leads & {line.word(k) for k in range(at - 3, at)}) or line.word(at + 2) == ":"
+
+
 def _says_since(line: Line, mark: Mark[Shows]) -> bool:
     """Whether "low" is an answer by itself: "low since the rebuild", of what the tool is for."""
     return mark.value is Shows.LOW and line.word(mark.last - 1) in _SINCE
@@ -239,6 +252,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True  # "great heat"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
+    if mark.value in (Shows.NONE, Shows.LOW) and _at_rest(line):
+        return True
     if mark.value in NOISES and made_elsewhere(line.tokens, mark):
         return True
     match mark.value:

@@ -113,7 +113,9 @@ class Job:
         if at is None:
             return False
         shown = self.line.find(self.line.lexicon.shows)
-        return any(m.last <= at and m.value is not Shows.NORMAL for m in shown)
+        return any(
+            m.last <= at and m.value is not Shows.NORMAL and not self.line.denied(m) for m in shown
+        )
 
     @property
     def then_now(self) -> tuple[Mark[object], ...]:

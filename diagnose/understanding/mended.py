@@ -8,6 +8,7 @@ from diagnose.understanding.facts import Fact
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, WHY
+from knowledge.reports.words import Result
 
 _BEHIND = 5  #: words from a fault to what was done to it
 _REASON = 6  #: words before a fault in which it is said to be the reason for work
@@ -16,6 +17,23 @@ _REASON = 6  #: words before a fault in which it is said to be the reason for wo
 def without_mended(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
     """The facts without findings whose words say at once that they were put right."""
     return [f for f in facts if not (_is_seen(f) and _is_mended(f, paragraph))]
+
+
+def without_cured(facts: Iterable[Fact]) -> list[Fact]:
+    """The facts without what shows only in the words that say it was cured.
+
+    "The knock went away after I changed the bearings" is a trial, and no knock now.
+    """
+    listed = list(facts)
+    cured = [
+        s for f in listed if f.table == "trial" and f.state == Result.CURED.value for s in f.spans
+    ]
+    return [
+        f
+        for f in listed
+        if f.table != "behaviour"
+        or not all(any(a <= c and d <= b for a, b in cured) for c, d in f.spans)
+    ]
 
 
 def _is_seen(fact: Fact) -> bool:

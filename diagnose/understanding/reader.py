@@ -17,7 +17,7 @@ from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
-from diagnose.understanding.mended import without_mended
+from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
@@ -29,6 +29,7 @@ from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
+from diagnose.understanding.warned import silent_alarms
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
@@ -95,7 +96,8 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
-    found = fine_at_times(some_at_least(found, paragraph))
+    found = fine_at_times(some_at_least(without_cured(found), paragraph))
+    found = silent_alarms(found, paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]

@@ -46,7 +46,7 @@ from knowledge.lexicon.stance_words import (
     WORK_ENDS,
     WORK_LEADS,
 )
-from knowledge.reports.words import Result
+from knowledge.reports.words import LOSSES, Result
 
 
 class Stance(Flag):
@@ -66,6 +66,7 @@ _OF_NOUNS = frozenset(["no", "none", "without", "zero"])
 _REACH, _LONG = 8, 20  #: words that a negation reaches in a clause longer than this
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
+_JOINS = frozenset(["and", "with", "plus", "&", "also", "then", ","])
 
 
 @dataclass(frozen=True, slots=True)
@@ -286,6 +287,7 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
     false = {k for m in lexicon.no_negation.find(tokens) for k in range(m.first, m.last)}
     made_none = (m for m in lexicon.results.find(tokens) if m.value is Result.NO_DIFFERENCE)
     ends = {k: m.last for m in made_none for k in range(m.first, m.last) if len(m) > 1}
+    own = _own_negations(sentence, lexicon)
     for i, token in enumerate(tokens):
         if token.word not in _NEGATION or i in false or token.is_figure:
             continue
@@ -294,12 +296,28 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
             continue  # "3 minutes with none diesel 4 cylinder"
         last = min(_end(clauses, i), ends.get(i, len(tokens)))
         for k in range(i + 1, last):
-            if tokens[k].word in ENDS_NEGATION or (token.word in _OF_NOUNS and _begins(tokens, k)):
+            joined = i in own and k >= own[i] and tokens[k].word in _JOINS
+            if (
+                joined
+                or tokens[k].word in ENDS_NEGATION
+                or (token.word in _OF_NOUNS and _begins(tokens, k))
+            ):
                 last = k
                 break
-        if last - i <= _REACH:
+        if last - i <= _REACH and i not in own:
             last = _list_end(sentence, last)
         _set(of, i + 1, min(last, i + 1 + _REACH) if _runs_on(sentence, i) else last, Stance.DENIED)
+
+
+def _own_negations(sentence: Sentence, lexicon: Lexicon) -> dict[int, int]:
+    """Negations that are part of what is stated, "no pressure", each with the end of its phrase.
+
+    What is joined to one is stated as well: "no pressure and knocking".
+    """
+    tokens = sentence.tokens
+    lost = [m for m in lexicon.shows.find(tokens) if m.value in LOSSES]
+    said = [*lost, *lexicon.sights.find(tokens)]
+    return {k: m.last for m in said for k in range(m.first, m.last) if tokens[k].word in _NEGATION}
 
 
 def _begins(tokens: Sequence[Token], at: int) -> bool:

@@ -49,6 +49,8 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "rod|main bearing? knock|noise",
         "big end rattle|noise|knock",
         "=knock|=knocks|=knocking|=nocking|=clunking|=clunks|=thumping|=thump|=thumps|=rumbling|=rumble|=rumbles|=hammering|=hammers|=thud|=thudding|=clonking|=clonk|=clonks|=clunk|=pounding|=banging",
+        "=knocked|=hammered|=rumbled|=thumped =before|=until|=till|=yet|=previously",
+        "it|she|engine|motor|bottom|now =bangs|=banging",
         "=knocked|=hammered|=rumbled|=thumped loudly|badly|like|from|when|at|hard",
         "bottom|lower|big end noise|noises|knock|knocks|rumble|rattle|going|gone|noisy",
         "heavy|deep|dull metallic? noise|knock|thump|thud|sound|rumble",

@@ -239,6 +239,16 @@ KEY = frozenset(["key", "ignition"])
 NOT_RUNNING = frozenset(
     [("before", "starting"), ("before", "start"), ("engine", "stopped"), ("engine", "off")]
 )
+#: what is read then is no pressure of the running engine
+STANDS = frozenset(
+    [
+        ("engine", "stopped"),
+        ("engine", "off"),
+        ("motor", "off"),
+        ("motor", "stopped"),
+        ("it", "off"),
+    ]
+)
 KEY_OFF = frozenset([("key", "off"), ("ignition", "off"), ("switched", "off")])
 #: beside them: it is lit at another time as well, or at the wrong one
 LIT_LATER = frozenset(

@@ -65,6 +65,11 @@ TYPED = {
 }
 #: two words that the lexicon has as one
 JOINED = {
+    ("pressure", "tank"): "preluber",
+    ("pressure", "pot"): "preluber",
+    ("pressure", "primer"): "preluber",
+    ("prelube", "tank"): "preluber",
+    ("garden", "sprayer"): "preluber",
     ("dip", "stick"): "dipstick",
     ("o", "ring"): "oring",
     ("o", "rings"): "orings",

@@ -5,6 +5,39 @@ from __future__ import annotations
 from knowledge.reports.words import Circumstance, Shows
 
 #: deny what shows
+#: behind what was not there, where "now it does" follows
+BEFORE_NOW = frozenset(["before", "previously", "earlier", "yet"])
+IS_SO_NOW = frozenset(["does", "is", "has", "do", "are"])
+#: straight behind what showed: it does not show now
+NO_MORE = ("not any more", "not anymore", "no longer", "not now", "hasnt since", "not since")
+#: an engine came to harm
+DAMAGE = frozenset(
+    [
+        "seized",
+        "damage",
+        "damaged",
+        "ruined",
+        "wrecked",
+        "wiped",
+        "failed",
+        "bang",
+        "blew",
+        "blown",
+        "died",
+        "destroyed",
+        "locked",
+        "broke",
+        "broken",
+        "scored",
+        "spun",
+        "ran",
+        "melted",
+        "cooked",
+        "toast",
+        "dead",
+        "let",
+    ]
+)
 DENY = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 #: what a needle does while one watches, and what is done to the engine then
 FALLS = frozenset(

@@ -54,6 +54,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? stayed|stays|remained|remains|still put|on|with|at|in|low the|that|its? same|low|port|starboard|bad|original? side|engine|motor|one|low?",
     ),
     Result.CURED: (
+        "but? =not|=hasnt =anymore|=any =more? =since|=after|=now",
         "light|lamp|flicker|flickering|ticking|ticks|noise|noises|alarm|buzzer|beeping|warning|rattle|knock|leak =quit|=quits",
         "warning|message|beep|beeps|beeping|chime|beeper|stop-light|flashing|code is|has|have|was|all? =gone|=cleared|=disappeared|=stopped|=vanished",
         f"without a|an|any|one|a-single|so-much-as|further? {_QUIET}",

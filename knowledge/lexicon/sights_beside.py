@@ -42,6 +42,7 @@ OF_NEAR = 4  #: words before a phrase in which the part stands that it is said o
 #: beside them the oil runs where it was pumped by hand or by a drill, with the engine open
 PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "all_plugs_accounted_for": _set("front rear outer visible outside"),
     "oil_used_fast": _set(
         "header tank coolant water fuel diesel petrol radiator expansion surge def adblue"
     ),

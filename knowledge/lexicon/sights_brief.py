@@ -147,7 +147,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "looped the oil? cooler lines|hoses",
     ),
     "gallery_plug_found_missing": (
-        "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been? left|missing|out|fell|fallen|gone|popped|blown|forgotten out|off|behind?",
+        "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been? left|missing|fell|fallen|gone|popped|blown|forgotten out|off|behind?",
+        "gallery|galley|oilway|passage|oil-gallery|press-in|threaded =plug was|is|had|has|been|found? =out",
         "gallery|galley|oilway|passage|oil-gallery|pipe|press-in|threaded plug|plugs was|were|is|had|has|been? never|not been? fitted|in|put|installed|refitted in|back?",
         "forgot|forgotten|omitted|missing|left|lost|no the|a|one|out? oil? gallery|galley|oilway|cup|pipe|press-in|threaded plug|plugs",
         "missing|forgotten gallery|galley|oil|passage|cup plug|plugs",

@@ -99,6 +99,9 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "no oil|warning|low-pressure|red|oil-pressure pressure? lamp|light|warning|alarm|buzzer seen|lit|on|ever|came",
         "lamp|light|warning|alarm|buzzer =not =lit",
         "lamp|light|warning separate|works|tested|ok|proves|working and? works? and stays|stayed =out|=off|=dark",
+        "alarm|buzzer|beeper|siren =never|=not|=didnt|=doesnt|=wont ever? =went|=go|=goes =off",
+        "lamp|light|warning|alarm|buzzer =never|=not|=doesnt =came|=come|=comes|=sounded|=sound|=sounds|=lit|=showed|=shows =on|=up?",
+        "alarm|buzzer|beeper|siren|lamp|light|warning|it has|is|was|stayed|stays|been|remained|remains|kept stayed? =silent|=quiet|=dark|=unlit",
         "lamp|light|warning|alarm|buzzer =didnt =come|=light|=sound|=illuminate on|up?",
     ),
     "sender_connector_loose": (
@@ -153,6 +156,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     ),
     "needle_off_zero_at_rest": (
         "needle|gauge|pointer|it returns|return|drops|falls|goes|went|sits|rests|back|reads|read|is|settles back|on|at|to|straight|right|down? to|on|at|back? zero|0|nothing|stop|peg .. switch|off|stopped|stop|shut|key|turn|ignition",
+        "needle|gauge|pointer .. zero|0 with|when the? engine|key|motor|ignition is? =off|=stopped",
         "key|ignition on|off .. engine|motor off|stopped|running .. reads|shows|sits|at|on|is|rests at|on|is? zero|0|nothing",
         "switch|switched|turn|turned|shut|stop|stopped .. off|down|it|engine .. needle|gauge|pointer|it drops|returns|falls|goes|went|dropped|fell|sinks|back straight|back|right|down? to|on zero|0|nothing|stop|peg",
     ),

@@ -230,7 +230,7 @@ TOGETHER_DELIVERY_ABSENT: dict[str, tuple[str, ...]] = {
         "filter|element|cartridge + clean|no_metal|no_glitter|no_shavings|nothing_in|spotless|no_flakes|@not_metal|no_filings|no_swarf|nothing_unusual|free_of_metal - cleaned|air|fuel|new_clean|clean_side|to_clean",
     ),
     "gallery_found_blocked": (
-        f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + =clear|=clean|unobstructed|blew_through|free - not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
+        f"{_GALLERY}|oil_holes|oil_passages|=drillings|passages + =clear|=clean|unobstructed|blew_through|free - to_clean|plugs_out|not|no_oil|cleaned|i_cleaned|relief|drain|return|crankcase_vent",
     ),
     "gallery_plug_found_missing": (
         "plugs + all|every|each + in|present|tight|fitted|there|sealed|place - spark|not|missing|drain|except|core|dropped|glow|fell|out|dumped|front|rear|outer|outside|visible|can_see|could_see|could_get_at|can_reach",

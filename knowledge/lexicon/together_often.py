@@ -194,7 +194,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "too_full|way_overfilled|badly_overfilled|over_full|well_overfull|over_the_top_mark|above_the_top_mark|above_full|over_full_mark|past_the_full|above_the_full|over_the_max|above_max|over_max - slightly|little_over|quart_over_for|not|just|trial|hair|touch",
     ),
     "oil_overdue": (
-        "@not|never|overdue|long_overdue|past + oil_change|changed_the_oil|change|oil_changed|service + @distance|miles|@longtime|years|20k|15k|overdue|ages|forever|30k|due|long - filter_change|yet|tried|made|since_new_pump|no_change|regular|regularly|every|change_in|difference|any_change",
+        "@not|never|overdue|long_overdue|past + oil_change|changed_the_oil|change|oil_changed|service + @distance|miles|@longtime|years|20k|15k|overdue|ages|forever|30k|due|long - any_more|no_more|filter_change|yet|tried|made|since_new_pump|no_change|regular|regularly|every|change_in|difference|any_change",
         "oil + years_old|black_and_old|old_and_black|ancient|from_last_year|two_years|three_years - pump|line|hose|leak|seal|gauge|filter",
     ),
     "lamp_dead_with_key_on": (

@@ -5,7 +5,7 @@ from __future__ import annotations
 #: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
 TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "needle_off_zero_at_rest": (
-        "key_off|engine_off|ignition_off|engine_stopped|engine_turned_off|ignition_switched_off + gauge|needle|reads|shows|says|sits|sit|still|even|rests + @pressure|@number|above|off_the_peg|off_zero|halfway|half_way|mid - zero|nothing|light|lamp|minutes|later|suddenly|cold|down|hours|rpm|restart|oil_level|dipstick|before|at_least",
+        "key_off|engine_off|ignition_off|engine_stopped|engine_turned_off|ignition_switched_off + gauge|needle|reads|shows|says|sits|sit|still|even|rests + @pressure|@number|above|off_the_peg|off_zero|halfway|half_way|mid - at_zero|=zero|nothing|light|lamp|minutes|later|suddenly|cold|down|hours|rpm|restart|oil_level|dipstick|before|at_least",
         "needle|gauge & @not_zero|@not_return|@not_go_back|@not_come_back|@not_drop_to_zero|@not_go_to_zero|above_zero|off_the_pin|@not_rest & stopped|off|parked|switched_off|at_rest - idle|hot|speed|running|off_zero|moved_off|move_off|came_off|come_off|left|leave|leaves",
     ),
     "needle_stuck_at_one_value": (
@@ -180,7 +180,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "never|hadnt|havent|@not|cant_remember + check|checked|checking|dipped|looked_at + oil|level|stick|dipstick - gauge|pressure|yet|today|i_have|when_i_checked",
     ),
     "oil_overdue": (
-        "oil + @not|hasnt|never|not + changed|been_changed|change + years|ages|miles|months|@longtime|@distance|since - filter_only|gauge|i_have",
+        "oil + @not|hasnt|never|not + changed|been_changed|change + years|ages|miles|months|@longtime|@distance|since - any_more|no_longer|filter_only|gauge|i_have",
         "same_oil|old_oil|original_oil + years|miles|@distance|@longtime|ages|in_it|still - pressure|gauge",
         "no_idea|dont_know|god_knows|who_knows|nobody_knows|heaven_knows|unknown & oil & when|how_old|how_long|last_changed|last_done|age - pump|gauge|low|pressure_is|history",
     ),

@@ -90,7 +90,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "=frozen|=stuck + at|on + @number|@pressure - idle|throttle|minus|thermostat|temp|valve|relief|plunger|below|drops",
     ),
     "needle_off_zero_at_rest": (
-        "ignition_off|key_off|engine_off|turn_it_off|turned_off|switch_off|shut_it_off|switched_off|engine_stopped & needle|gauge|points|says|reads|shows|drop|still|it & @number|@pressure|@not_drop|@not_go|@not_return|above|off_zero - light|lamp|flicker|idle|hot|cold|minutes|before|filter",
+        "ignition_off|key_off|engine_off|turn_it_off|turned_off|switch_off|shut_it_off|switched_off|engine_stopped & needle|gauge|points|says|reads|shows|drop|still|it & @number|@pressure|@not_drop|@not_go|@not_return|above|off_zero - at_zero|on_zero|to_zero|light|lamp|flicker|idle|hot|cold|minutes|before|filter",
     ),
     "needle_steps_at_once": (
         "needle|gauge|it|reading|goes|snaps|jumps + full_to_nothing|nothing_to_full|0_and|zero_and|between|full_scale|and_back + blink|snaps|instantly|instant|flash|snap|bang|split_second|jumps - over_bumps|corners|idle|slowly|bounces",
