@@ -230,6 +230,19 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             State.TIGHT: ("gallery_plug_found_missing",),
         },
     ),
+    Thing(  # some of them: sound ones leave the others open
+        family="gallery",
+        names=(
+            f"front|rear|outer|visible oil? {_GALLERY} plug|plugs",
+            "front|rear|outer|visible oil? passage|hole|feed|oilway? plug|plugs",
+        ),
+        shows={
+            State.LOOSE: ("gallery_plug_found_missing",),
+            State.CAME_OFF: ("gallery_plug_found_missing",),
+            State.PUSHED_OUT: ("gallery_plug_found_missing",),
+            State.LEAKING: ("gallery_plug_found_missing",),
+        },
+    ),
     Thing(
         family="gallery",
         names=(
