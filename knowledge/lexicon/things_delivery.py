@@ -236,12 +236,6 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             f"front|rear|outer|visible oil? {_GALLERY} plug|plugs",
             "front|rear|outer|visible oil? passage|hole|feed|oilway? plug|plugs",
         ),
-        shows={
-            State.LOOSE: ("gallery_plug_found_missing",),
-            State.CAME_OFF: ("gallery_plug_found_missing",),
-            State.PUSHED_OUT: ("gallery_plug_found_missing",),
-            State.LEAKING: ("gallery_plug_found_missing",),
-        },
     ),
     Thing(
         family="gallery",
