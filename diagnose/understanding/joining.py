@@ -30,6 +30,7 @@ from knowledge.lexicon.joints import (
     TAKEN_OUT,
     UNDOES,
 )
+from knowledge.lexicon.sights_shop import CASE_WORDS, SPLIT_BY
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.states import State, Thing
 from knowledge.lexicon.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
@@ -86,6 +87,8 @@ def is_no_state(
     "cracked the filter loose", "through the filter hole".
     """
     if is_opening(line, mark):
+        return True
+    if parts and opened_case(line, Mark(True, min(parts[0].first, mark.first), mark.last)):
         return True
     if State.BROKEN in meanings and (line.word(mark.last - 1), line.word(mark.last)) == (
         "break",
@@ -234,3 +237,13 @@ def alike(marks: Sequence[Mark[State]]) -> Iterator[tuple[Mark[object], list[Sta
         spans.setdefault((mark.first, mark.last), []).append(mark.value)
     for (first, last), states in spans.items():
         yield Mark(True, first, last), states
+
+
+def opened_case(line: Line, mark: Mark[object]) -> bool:
+    """Whether a crankcase was taken apart at its joint: "cases split again", no "split by the rod"."""
+    words = [line.word(k) for k in range(mark.first, mark.last)]
+    return (
+        words[-1:] == ["split"]
+        and bool(CASE_WORDS & set(words))
+        and line.word(mark.last) not in SPLIT_BY
+    )

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.understanding.facts import Fact, reader
-from diagnose.understanding.joining import acted, by_hand
+from diagnose.understanding.joining import acted, by_hand, opened_case
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import (
     Line,
@@ -42,6 +42,7 @@ from knowledge.lexicon.sights_kinds import (
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
 )
+from knowledge.lexicon.sights_shop import CASES
 from knowledge.lexicon.stance import FAILS, NEGATION
 from knowledge.model import Kind, Stage
 
@@ -295,8 +296,10 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
-    if mark.value == "engine_ran_hot" and line.word(mark.first - 1) == "oil":
-        return None  # "oil temp 250"
+    if mark.value == "engine_ran_hot" and _is_of_the_oil(line, mark):
+        return None
+    if mark.value in CASES and opened_case(line, mark):
+        return None
     if line.word(mark.first) in _BEARINGS and line.word(mark.first - 1) in _NOT_OF_THE_CRANK:
         return None  # "cam bearings look good"
     if what_is_measured(line, mark.value):
@@ -348,6 +351,12 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     spans = line.span([Mark(True, first, mark.last)])
     state = "absent" if absent else "present"
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+
+
+def _is_of_the_oil(line: Line, mark: Mark[str]) -> bool:
+    """Whether "hot" is said of the oil: "oil temp 250", "after a quick run hot 0.5 bar"."""
+    figure = any(t.is_figure for t in line.tokens[mark.last :][:1])
+    return line.word(mark.first - 1) == "oil" or (line.word(mark.first) == "run" and figure)
 
 
 def _fails(line: Line, mark: Mark[str]) -> bool:

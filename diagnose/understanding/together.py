@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
-from diagnose.understanding.joining import by_hand
+from diagnose.understanding.joining import by_hand, opened_case
 from diagnose.understanding.paragraph import Line, Paragraph, new_now, what_is_measured
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
@@ -20,6 +20,7 @@ from knowledge.lexicon.sights_kinds import (
     OF_OTHERS,
     RUNS_OUT,
 )
+from knowledge.lexicon.sights_shop import CASES
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
@@ -80,6 +81,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
         stance |= line.stances.of[place]
     if found.finding in RUNS_OUT and any(by_hand(line, place) for place in found.places):
         return None  # "poured oil down the hole in the filter head"
+    if found.finding in CASES and opened_case(line, Mark(True, found.first, found.last)):
+        return None  # "crankcase split again: O-ring cut"
     well = line.find(line.lexicon.nothing_wrong)
     if found.there and any(w.first <= place < w.last for w in well for place in found.places):
         return None  # "gallery plugs: no defects"

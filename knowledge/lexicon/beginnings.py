@@ -56,6 +56,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "=overheated|=boiled|=cooked .. ever? since|now|then",
     ),
     Since.BLOW: (
+        f"{_AFTER} .. rock|stone|kerb|curb|boulder|stump|road-debris|grounding|sump strike|impact|contact|hit",
+        f"{_AFTER} .. striking|hitting|clipping|clouting .. rock|stone|kerb|curb|boulder|stump|debris|manhole",
         f"{_AFTER} .. {_HIT} .. rock|rocks|curb|kerb|pan|sump|stump|ground|boulder|pothole|debris|log|out|something",
         f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
         f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer|badger|fox|rabbit|sheep|kangaroo|brick|branch",

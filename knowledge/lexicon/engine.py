@@ -142,7 +142,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "small-block|big-block|sbc|bbc",
     ),
     Trait.V6: ("v6|v-6|v6s",),
-    Trait.V_TWIN: ("v-twin|vtwin", "v twin"),
+    Trait.V_TWIN: ("v-twin|vtwin", "v twin", "90|60|45 degree|deg twin", "twin , 90|60 degree|deg"),
     Trait.FLAT_FOUR: ("flat-four|flat-4|boxer", "flat four|4", "boxer four"),
     Trait.FLAT_SIX: ("flat-six|flat-6", "flat six|6", "opposed|boxer six", "horizontally opposed"),
     Trait.SIX: (

@@ -47,6 +47,11 @@ _TANK = (
 )
 #: features that are said in a way of their own
 BUILD_WORDS: dict[str, tuple[str, ...]] = {
+    "stressed_sump": (
+        "gearbox|transmission|box in|inside the? engine's? sump|pan",
+        "gearbox-in-sump|transmission-in-sump",
+    ),
+    "rotor_pump": ("inner|outer pump? rotor", "rotor|gerotor|trochoid|trochoidal type? oil? pump"),
     "pump_on_crank_nose": (
         f"{_PUMP} on|at|round|around the? crank|crankshaft nose|snout",
         "crank-nose|crank-driven|crank-mounted oil? pump|gerotor",

@@ -52,6 +52,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "distributor_bore_pours": _OUT,
     "rockers_flooded": (
         "dipstick_low",
+        "level_correct",
         "oil_sprayed",
         "oil_loss_fast",
     ),
@@ -137,7 +138,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "filter_seat_leaks",
         "filter_found_loose",
     ),
-    "no_oil_at_open_port": _CRANKED,
+    "no_oil_at_open_port": (*_CRANKED, "gallery_plug_found_missing", "signs_of_starvation"),
     "no_oil_when_cranked": _CRANKED,
     "no_oil_at_line_end": _CRANKED,
     "oil_on_bodywork": (

@@ -19,6 +19,7 @@ from knowledge.lexicon.sights_pressure import SIGHTS_PRESSURE
 from knowledge.lexicon.sights_pump import SIGHTS_PUMP
 from knowledge.lexicon.sights_rebuilt import SIGHTS_REBUILT, SIGHTS_REBUILT_ABSENT
 from knowledge.lexicon.sights_relief import SIGHTS_RELIEF
+from knowledge.lexicon.sights_shop import SIGHTS_SHOP, SIGHTS_SHOP_ABSENT
 from knowledge.lexicon.sights_short import SIGHTS_SHORT
 from knowledge.lexicon.sights_suction import SIGHTS_SUCTION
 from knowledge.lexicon.sights_topend import SIGHTS_TOPEND
@@ -50,6 +51,7 @@ BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_FOUND,
     SIGHTS_REBUILT,
     SIGHTS_NOTED,
+    SIGHTS_SHOP,
 )
 for _table in BESIDE:
     for _id, _said in _table.items():
@@ -66,6 +68,6 @@ ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
     k: v for table in ABSENT_TABLES for k, v in table.items()
 }
-for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT, SIGHTS_NOTED_ABSENT):
+for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT, SIGHTS_NOTED_ABSENT, SIGHTS_SHOP_ABSENT):
     for _id, _said in _table.items():
         SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said

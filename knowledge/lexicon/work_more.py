@@ -116,6 +116,10 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",
     ),
+    "clutch_or_gearbox": (
+        "clutch|gearbox|synchro|mainshaft|layshaft|transmission job|repair|rebuild",
+        "gearbox|box|transmission is|was|has|had|been? been? apart|stripped|rebuilt|out|split",
+    ),
     "filter_change": ("filter service|renewal|job",),
     "transport_or_fitting": (
         "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
