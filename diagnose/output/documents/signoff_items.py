@@ -20,7 +20,7 @@ from diagnose.signoff.judging import (
     bands_of,
     figures,
 )
-from diagnose.signoff.sheet import Item, Signoff
+from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Hold, Phase
 
@@ -99,6 +99,11 @@ class SignoffItem:
     def open(self) -> bool:
         """Whether nothing is recorded yet."""
         return self.verdict is Verdict.OPEN
+
+    @property
+    def before_start(self) -> bool:
+        """Whether it comes before the engine is started."""
+        return self.phase in BEFORE_START
 
     @property
     def sound(self) -> bool:

@@ -9,7 +9,6 @@ from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, columns, headed, labelled, wrapped
 from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
-from diagnose.signoff.sheet import BEFORE_START
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
 NAMES = 48  #: columns of the phases' names
@@ -35,7 +34,7 @@ def signoff_brief(document: SignoffDocument) -> str:
 
 def _next_item(document: SignoffDocument) -> SignoffItem | None:
     """The task to do next: the first failed one of the earliest phase, else the first open one."""
-    before = [i for i in document.items if i.phase in BEFORE_START]
+    before = [i for i in document.items if i.before_start]
     for items in (before, document.items):
         waiting = [i for i in items if i.failed or i.open]
         if waiting:
