@@ -18,6 +18,7 @@ from diagnose.understanding.gauges_compared import (
     by_direct,
     by_panel,
 )
+from diagnose.understanding.nearness import nearness
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
@@ -28,7 +29,6 @@ from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
-_LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _DIRECT = "direct"  #: a gauge on an oil line of its own
@@ -113,6 +113,10 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "wheel loader: 44 psi high idle": ["reading 44 psi full speed"],
         "pickup: 44 psi high idle": ["reading 44 psi fast idle"],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
+        "hot idle fell from 30 to 11 psi at 600rpm, 26 at 1800 hot": [
+            "reading 11 psi hot, 600 rpm",
+            "reading 26 psi hot, 1800 rpm",
+        ],
     }
 )
 def readings(paragraph: Paragraph) -> Iterator[Fact]:
@@ -245,7 +249,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
             for each in found:
                 each.near += [mark] * (not any(_is_heat(m) for m in each.near))
             continue
-        best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
+        best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or _of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
         if line.distance(heads[best], whole) <= _FARTHEST:
@@ -304,15 +308,6 @@ def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
     for one, other in permutations(pair):
         if by_direct(one) != by_direct(other) and all(m in gauges for m in one.near):
             one.near += [m for m in other.near if m not in gauges]
-
-
-def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> tuple[int, ...]:
-    """What is least for the pressure that a mark belongs to; of equal distance, the same clause."""
-    clause = line.clause(mark.first)
-    apart = not clause.first <= head.first < clause.last
-    leads = mark.first <= clause.first + 1 and apart
-    at = head.last == mark.first - 1 and line.word(head.last) in ("at", "@")  # "12 at 2000 and 3"
-    return line.distance(head, mark) + (_LED if leads else 0) - at, apart, order
 
 
 def _is_figure(line: Line, at: int) -> bool:
