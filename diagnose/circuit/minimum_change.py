@@ -31,6 +31,7 @@ from knowledge.units import PSI, show
 MOST_TOGETHER = 4  #: repairs tried together
 ENOUGH = 0.9  #: share of plausible engines that must meet the target
 STEPS = 24  #: tried between what is there and as far as is sensible
+NEARLY_ALL = 0.9  #: share of a loss from which it must go altogether
 LESS = 0.02  #: a change smaller than this share is none
 WORTH = 1.0 * PSI  #: what brings less is no repair
 THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
@@ -94,6 +95,13 @@ class _Change:
     symptom: bool = False
     assumed: bool = False
     whole: bool = False  #: nobody would do it in part
+
+    def in_words(self, way: float) -> str:
+        """What is done, as an order where nobody knows the place yet."""
+        if self.fix is k.LEAK:
+            part = "all of it" if way > NEARLY_ALL else f"at least {100 * way:.0f} % of it"
+            return f"find what takes the pressure not explained yet, and cure {part}"
+        return self.says if self.assumed else f"{self.says} {self.start} -> {self.end(way)}"
 
 
 def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
@@ -296,7 +304,7 @@ def _single(change: _Change, forecast: Forecast, target: Target) -> Remedy:
     return Remedy(
         what=change.what,
         fixes=(change.fix,),
-        says=change.says,
+        says=change.in_words(share),
         start=change.start,
         end=change.end(share),
         way=share,
@@ -335,7 +343,7 @@ def _made_together(changes: Sequence[_Change], forecast: Forecast, target: Targe
     return Remedy(
         what=" + ".join(c.what for c in changes),
         fixes=tuple(c.fix for c in changes),
-        says=" and ".join(f"{c.says} {c.start} -> {c.end(1.0)}" for c in changes),
+        says=" and ".join(c.in_words(1.0) for c in changes),
         start="",
         end="",
         way=1.0,

@@ -85,7 +85,6 @@ def _order(remedy: ForecastRemedy) -> tuple[bool, bool, float, float]:
 
 def _remedy(remedy: Remedy, work: Work) -> ForecastRemedy:
     takes = work(remedy.fixes)
-    ends = f" {remedy.start} -> {remedy.end}" if remedy.start else ""
     return ForecastRemedy(
         fixes=tuple(f.id for f in remedy.fixes),
         change=remedy.what,
@@ -99,5 +98,5 @@ def _remedy(remedy: Remedy, work: Work) -> ForecastRemedy:
         parts=takes.parts,
         minutes=takes.minutes,
         opens=takes.places,
-        says=remedy.says if remedy.assumed else f"{remedy.says}{ends}",
+        says=remedy.says,
     )

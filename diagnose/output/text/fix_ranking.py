@@ -5,6 +5,7 @@ from __future__ import annotations
 from diagnose.output.documents.forecast_targets import ForecastRemedy, ForecastTarget
 from diagnose.output.lines import about, percent, wrapped
 from diagnose.output.scale import Scale
+from knowledge.circuit.fixes import LEAK
 
 OTHER_TARGET = 2.5  #: times the pressure wanted, as an example of another
 PARTS = 2  #: parts named
@@ -33,8 +34,10 @@ def ranking_lines(target: ForecastTarget, scale: Scale, most: int, *, may_run: b
             2,
         )
     shown = target.enough or target.not_enough
-    head = "Smallest repairs for" if target.enough else "No repair is enough for"
-    lines = wrapped(f"{head} {wanted} ({target.says}{source})", 0, 2)
+    lost = bool(target.enough) and all(r.fixes == (LEAK.id,) for r in target.enough)
+    head = "Smallest repairs for" if target.enough and not lost else "No repair is enough for"
+    until = " until the loss is found" if lost else ""
+    lines = wrapped(f"{head} {wanted}{until} ({target.says}{source})", 0, 2)
     if not target.enough:
         mended = percent(target.met_mended)
         lines += wrapped(
