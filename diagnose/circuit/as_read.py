@@ -20,7 +20,7 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, evenly_drawn
 from diagnose.circuit.engine_model import Point, known_points, shown
 from diagnose.circuit.faults import throttling_begins
-from diagnose.circuit.operating_points import latest_readings, points_of
+from diagnose.circuit.operating_points import as_if_read, latest_readings, points_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.plausible_engines import MOST_RISE
 from diagnose.circuit.survey import COLD_MISS, WARM
@@ -91,6 +91,7 @@ MOST_SCORE = 4.0  #: standard deviations that a score is kept within
 WEEP, HOLE, WEAK_RELIEF, SLIP = "weep", "hole", "relief", "slip"
 LESS_OIL, SUCTION = "delivery", "suction"
 KINDS = {WEEP: 0.8, HOLE: 0.8, WEAK_RELIEF: 0.4, SLIP: 0.4, LESS_OIL: 0.5, SUCTION: 0.8}
+SHOWS = 0.1  #: size of a loss on the suction side at which it takes the pump to where it shows
 BEND = 0.25  #: how round the beginning of a loss is, for the slope
 FEW = 0.1  #: share of the engines that must be able to show the readings
 RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
@@ -137,7 +138,8 @@ class Loss:
             pump_end_clearance=engine.pump_end_clearance * np.exp(by[SLIP]),
             pump_displacement=engine.pump_displacement * np.exp(-by[LESS_OIL]),
             screen_open_share=np.minimum(
-                engine.screen_open_share, self.screen * np.exp(-by[SUCTION])
+                engine.screen_open_share,
+                self.screen ** -np.expm1(-by[SUCTION] / SHOWS) * np.exp(-by[SUCTION]),
             ),
         )
 
@@ -231,8 +233,9 @@ def as_read(
     read = [r for r in latest_readings(case) if not _is_sweeping(r.reading)]
     if not read:
         return AsRead(sound=sound, found=tuple(found), loss=None, readings=())
-    points = known_points(case, [replace(r.reading, error=_gauge(r.reading)) for r in read])
-    known, errors = (np.array(x) for x in zip(*map(_taken_as, read, points), strict=True))
+    taken = [as_if_read(r.reading) for r in read]
+    points = known_points(case, [replace(r, error=_gauge(r)) for r in taken])
+    known, errors = (np.array([getattr(p, x) for p in points]) for x in ("pressure", "error"))
     counts = np.array([not r.reading.at_least for r in read])
     prior = AsRead(sound=sound, found=tuple(found), loss=_loss(case, sound, rng), readings=())
     state = prior
@@ -348,13 +351,6 @@ def _gauge(reading: Reading) -> float:
     """The gauge's error and that of the circuit with cold oil, one standard deviation [Pa]."""
     cold = COLD_MISS * PSI * max(0.0, WARM - (reading.oil_temperature or WARM))
     return hypot(gauge_error(reading), cold, MISFIT * reading.pressure)
-
-
-def _taken_as(read: GaugeReading, point: Point) -> tuple[float, float]:
-    """The pressure a reading is taken as and its error [Pa]: "at most" is anything below."""
-    if read.reading.at_most:
-        return 0.5 * point.pressure, hypot(point.pressure / sqrt(12), point.error)
-    return point.pressure, point.error
 
 
 def _loss(case: Case, sound: Engine, rng: np.random.Generator) -> Loss:

@@ -28,7 +28,7 @@ from diagnose.circuit.deviations import (
     unused,
 )
 from diagnose.circuit.engine_model import TEMPERATURE_ERROR, heats
-from diagnose.circuit.operating_points import OperatingPoint, points_of
+from diagnose.circuit.operating_points import OperatingPoint, as_if_read, points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
@@ -157,7 +157,7 @@ def _account(
 ) -> Account:
     shortfall = unexplained = None
     if point.read:
-        reading = point.read.reading
+        reading = as_if_read(point.read.reading)
         truly = np.maximum(reading.pressure + spread_of(reading) * misread, 0.0)
         shortfall, unexplained = Band.of(healthy - truly), Band.of(as_found - truly)
     return Account(

@@ -21,6 +21,7 @@ from diagnose.circuit.fixes import Planned, repaired
 from diagnose.circuit.operating_points import (
     COLD_START,
     CRUISE,
+    as_if_read,
     fixed_speed,
     is_certain,
     is_hot,
@@ -38,7 +39,7 @@ from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
 from knowledge.model import Source
 from knowledge.model import State as FeatureState
-from knowledge.pressure.gauge import PSI_PER_1000
+from knowledge.pressure.gauge import PSI_PER_1000, SPEED
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     HOT_RUNNING_PRESSURE,
@@ -51,6 +52,7 @@ ENGINES, SEED = 48, 11
 COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
 PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
 DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
+BEYOND = 1.6  #: times the fastest speed read or wanted: nothing is known above (judgement)
 HORSEPOWER = 745.7  #: W
 RUNNING_SPEED = 2000.0  #: rpm that a maker's figure of the running engine is for
 
@@ -219,17 +221,18 @@ def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
 def speeds_of(case: Case, targets: Sequence[Target] = ()) -> FloatArray:
     """Return the speeds looked at [rpm].
 
-    Idle, those wanted, those read, and those usual between and up to what such an engine turns.
+    Idle, those wanted, those read, and those usual between and a little beyond.
     """
     diesel = case.known_features.get(DIESEL) is FeatureState.PRESENT
     idle = case.idle_speed
     asked = {idle, *(t.rpm for t in targets)}
     looked = [r.reading for r in latest_readings(case) if is_hot(r.reading)]
-    read = {r.rpm for r in looked if is_certain(r)}
+    read = {r.rpm for r in looked if is_certain(as_if_read(r))}
     asked |= {n for n in read if not _near(n, asked)}
     fixed = fixed_speed(case)
     usual = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
-    usual = usual if fixed is None else {n for n in usual if n < fixed}
+    top = fixed or BEYOND * max({n for n in asked if n > SPEED}, default=CRUISE)
+    usual = {n for n in usual if n < top}
     return np.array(sorted(asked | {n for n in usual if not _near(n, asked)}))
 
 

@@ -7,7 +7,8 @@ idle for all.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import hypot
 
 from diagnose.case.case import Case, GaugeReading
 from knowledge.engines.layouts_special import GENERATOR_DIESEL
@@ -18,6 +19,7 @@ from knowledge.pressure.gauge import (
     RUNNING,
     SAME_HEAT,
     SPEED,
+    UNDER,
     USUAL_HOT,
     is_bound,
     of_one_state,
@@ -43,9 +45,10 @@ class OperatingPoint:
 def points_of(case: Case) -> tuple[OperatingPoint, ...]:
     """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
 
-    Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
+    A ceiling counts where nothing better was read. Other bounds, and readings whose speed or oil
+    temperature is known only roughly, are left out.
     """
-    hot = [r for r in case.readings if is_certain(r.reading) and is_hot(r.reading)]
+    hot = [r for r in case.readings if is_certain(as_if_read(r.reading)) and is_hot(r.reading)]
     idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     heat = hot_of(case)
@@ -104,14 +107,30 @@ def is_certain(reading: Reading) -> bool:
     return narrow and not is_bound(reading)
 
 
+def as_if_read(reading: Reading) -> Reading:
+    """Return a ceiling at one speed ("never above 20 psi at 3000 rpm") as a pressure near it."""
+    if not reading.at_most or reading.at_all_speeds:
+        return reading
+    vague = hypot(reading.pressure_spread, (1 - UNDER) * reading.pressure)
+    return replace(reading, pressure=UNDER * reading.pressure, pressure_spread=vague, at_most=False)
+
+
 def is_hot(reading: Reading) -> bool:
     """Return whether the oil was hot; a reading without an oil temperature is taken as hot."""
     return (reading.oil_temperature or USUAL_HOT) >= HOT
 
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
-    """Return the latest reading of the most trusted gauge."""
-    return max(readings, key=lambda r: (r.reading.gauge is Gauge.DIRECT, r.entry.no), default=None)
+    """Return the latest reading of the most trusted gauge, a figure before a ceiling."""
+    return max(
+        readings,
+        key=lambda r: (
+            not r.reading.at_most,
+            r.reading.gauge is Gauge.DIRECT,
+            r.entry.no,
+        ),
+        default=None,
+    )
 
 
 def _point(name: str, read: GaugeReading | None, rpm: float, heat: float) -> OperatingPoint:

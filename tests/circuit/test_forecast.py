@@ -137,7 +137,7 @@ def test_raising_pressure_over_an_unfound_leak_treats_the_symptom() -> None:
 
 def test_a_bigger_pump_through_the_same_thin_tube_cavitates() -> None:
     """What wide bearings swallow must come through the pickup; sound ones never ask for it."""
-    tube = '[engine.dimensions]\npickup_tube = "13 mm"'
+    tube = '[engine.dimensions]\npickup_tube = "11 mm"'
     assert "cavitation" in kinds(forecast_of("pump_displacement=+60 %", measured=WIDE, engine=tube))
     assert "cavitation" not in kinds(forecast_of("pump_displacement=+60 %", engine=tube))
     assert "cavitation" not in kinds(forecast_of("pump_displacement=+20 %", measured=WIDE))

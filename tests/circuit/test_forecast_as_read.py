@@ -9,12 +9,13 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.circuit.as_read import FITS
+from diagnose.circuit.as_read import FITS, KINDS
 from diagnose.circuit.budget import budget
 from diagnose.circuit.engine_model import Point, healthy, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.forecast import forecast
 from diagnose.circuit.operating_points import hot_of, latest_readings
+from diagnose.hydraulics.circuit import solve
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.text.forecast_brief import forecast_brief
 from diagnose.signoff.start import first_start
@@ -93,7 +94,7 @@ def test_a_gauge_that_reads_high_is_named_as_what_could_explain_it() -> None:
     """Measured clearances that pass more oil than the pressure allows: the gauge, or thick oil."""
     wide = {"main_clearance": "0.006 in", "rod_clearance": "0.006 in"}
     document = forecast_document(
-        forecast(a_case(wide, ("700 rpm, 95 C, 45 psi", "2500 rpm, 95 C, 50 psi")), [])
+        forecast(a_case(wide, ("700 rpm, 95 C, 60 psi", "2500 rpm, 95 C, 80 psi")), [])
     )
     assert document.misfit is not None
     assert "gauge_reads_high" in {c.id for c in document.misfit.could_be}
@@ -125,3 +126,31 @@ def test_a_later_look_takes_the_place_of_an_earlier_one() -> None:
     """The log of three weeks ago is not what the gauge shows now."""
     case = load(CASES / "dunlin.toml", BOOK)
     assert [r.entry.no for r in latest_readings(case)] == [3, 4]
+
+
+def test_wide_clearances_alone_do_not_throttle_the_suction() -> None:
+    """No loss on the suction side leaves the screen open, so pressure holds as the speed rises."""
+    case = a_case(readings=reads("clearances_wide", 0.7))
+    state = forecast(case, [], engines=24).state
+    alone = state.engine(closed=[kind for kind in KINDS if kind != "weep"])
+    assert np.all(np.asarray(alone.screen_open_share) == 1.0)
+    cold, hot = (
+        np.asarray(solve(alone, np.array([700.0, 2500.0]), heat).gallery_pressure).mean(0)
+        for heat in (293.15, 365.15)
+    )
+    assert cold[1] > cold[0]
+    assert hot[1] > hot[0]
+
+
+def test_the_table_ends_a_little_above_the_speeds_read_or_wanted() -> None:
+    slow = forecast(a_case(readings=("700 rpm, 95 C, 9 psi", "1800 rpm, 95 C, 26 psi")), [])
+    fast = forecast(a_case(readings=("700 rpm, 95 C, 9 psi", "5500 rpm, 95 C, 40 psi")), [])
+    assert max(slow.speeds) < 4000 < 5000 < max(fast.speeds)
+
+
+def test_a_loss_not_found_is_to_be_found_and_is_no_repair() -> None:
+    case = a_case(readings=("700 rpm, 95 C, 5 psi", "2500 rpm, 95 C, 14 psi"))
+    document = forecast_document(forecast(case, [], engines=24))
+    [loss] = [r for t in document.targets[:1] for r in t.enough if r.fixes == ("leak",)]
+    assert loss.says.startswith("find what takes the pressure")
+    assert "100 %" not in forecast_brief(document)

@@ -12,6 +12,7 @@ import pytest
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
+from diagnose.circuit.budget import budget
 from diagnose.circuit.engine_model import (
     BASELINE_ERROR,
     Point,
@@ -22,7 +23,7 @@ from diagnose.circuit.engine_model import (
 )
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, apart, warmer
-from diagnose.circuit.operating_points import points_of
+from diagnose.circuit.operating_points import as_if_read, points_of
 from diagnose.circuit.survey import Survey, survey
 from diagnose.circuit.survey_evidence import MOST_WEIGHED, spread_evenly, usable
 from diagnose.diagnosis import Diagnosis
@@ -213,14 +214,29 @@ def test_a_baseline_in_words_has_a_wider_error() -> None:
     assert baseline_points(case_of(more=BASELINE.format("idle", "hot", "over 30 psi"))) == ()
 
 
-def test_the_budget_takes_hot_idle_in_words_and_no_bound() -> None:
+def test_the_budget_takes_hot_idle_in_words_and_only_an_upper_bound() -> None:
     idle, cruise = points_of(case_of(*WORN))
     assert idle.read is not None
     assert idle.read.reading.said == "6 psi at hot idle"
     assert cruise.read is not None
-    for pressure, rpm in (("under 6 psi", "idle"), ("6 psi", "any speed")):
+    for pressure, rpm in (("over 6 psi", "idle"), ("6 psi", "any speed")):
         bound = f'pressure = "{pressure}"; rpm = "{rpm}"; oil = "hot"'
         assert [p.read for p in points_of(case_of(bound))] == [None, None]
+
+
+def test_a_ceiling_at_one_speed_is_taken_as_a_pressure_near_it() -> None:
+    """Who says "never above 20 psi at 3000 rpm" has seen nearly 20 there."""
+    said = 'pressure = "{}"; rpm = "3000 rpm"; oil = "hot"'
+    ceiling, exact = said.format("never above 20 psi"), said.format("20 psi")
+    [reading] = case_of(ceiling).readings
+    taken = as_if_read(reading.reading)
+    assert 16 * PSI < taken.pressure < 20 * PSI
+    assert not taken.at_most
+    cruise = budget(case_of(ceiling)).accounts[1]
+    assert cruise.point.read == reading
+    assert cruise.shortfall is not None
+    assert points_of(case_of(ceiling, exact))[1].read == case_of(ceiling, exact).readings[1]
+    assert points_of(case_of(exact, ceiling))[1].read == case_of(exact, ceiling).readings[0]
 
 
 def test_many_readings_are_weighed_spread_evenly(monkeypatch: pytest.MonkeyPatch) -> None:

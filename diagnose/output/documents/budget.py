@@ -64,6 +64,7 @@ class BudgetAccount:
     verdict: str = field(metadata=NOT_IN_JSON)  #: empty where nothing was read
     rest: BudgetRow | None = field(metadata=NOT_IN_JSON)  #: ``unexplained`` as a positive figure
     read: float | None = field(metadata=NOT_IN_JSON)  #: pressure on the gauge
+    read_at_most: bool = field(metadata=NOT_IN_JSON)  #: the gauge never goes above that
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -194,6 +195,7 @@ def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) ->
         verdict=_verdict(account, scale),
         rest=rest,
         read=point.read.reading.pressure if point.read else None,
+        read_at_most=bool(point.read and point.read.reading.at_most),
     )
 
 
@@ -210,8 +212,9 @@ def _heading(account: Account, scale: Scale) -> str:
         at += " (assumed)"
     if point.read is None:
         return f"{at}: no reading; figures of the model alone"
-    pressure = scale.one(point.read.reading.pressure)
-    return f"{at}: {point.read.reading.gauge} gauge reads {pressure} (entry {point.read.entry.no})"
+    reading = point.read.reading
+    pressure = f"{'up to ' if reading.at_most else ''}{scale.one(reading.pressure)}"
+    return f"{at}: {reading.gauge} gauge reads {pressure} (entry {point.read.entry.no})"
 
 
 def _rows(

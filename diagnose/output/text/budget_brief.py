@@ -37,7 +37,10 @@ def _table(document: BudgetDocument) -> Iterator[str]:
     yield _row("", [f"{a.rpm:.0f} rpm" for a in accounts])
     yield _row("a sound engine shows", [scale.figures(a.healthy) for a in accounts])
     if any(a.read is not None for a in accounts):
-        read = [scale.figure(a.read) if a.read is not None else "-" for a in accounts]
+        read = [
+            "-" if a.read is None else f"{'up to ' * a.read_at_most}{scale.figure(a.read)}"
+            for a in accounts
+        ]
         yield _row("the gauge reads", read)
         yield _row("missing", [scale.figures(a.missing) if a.missing else "-" for a in accounts])
     if not accounts[0].shares:
