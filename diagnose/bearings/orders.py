@@ -5,7 +5,7 @@ Imported by ``bearings`` and ``output.documents``.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from statistics import fmean
 
 from diagnose.bearings.judging import Flag, Judged, Mark
@@ -63,6 +63,7 @@ class Order:
     unclear: tuple[Place, ...] = ()  #: too wide, and shell or journal may be what is worn
     undersizes: tuple[Undersize, ...] = ()  #: of which it was chosen
     alternatives: tuple[Alternative, ...] = ()  #: on the journals as they are
+    worn: tuple[float, float] | None = None  #: ground only as the crank is away: below new [m]
 
     @property
     def unusual(self) -> bool:
@@ -104,6 +105,29 @@ def order_for(
         alternatives=_alternatives(kind, choices, fine),
     )
     return order, marked
+
+
+def ground_too(
+    case: Case, order: Order, judged: tuple[Judged, ...], target: Target
+) -> tuple[Order, tuple[Judged, ...]]:
+    """Grind worn journals with those of another kind, as the crank goes to the grinder anyway.
+
+    The order as it was, where standard shells do on the journals or what was new is not known.
+    """
+    standard = standard_journal(case, order.kind)
+    fine = [c.place for c in order.choices if c.pair.thick > TOLERANCE]
+    if standard is None or not fine:
+        return order, judged
+    mine = [j for j in judged if j.place.kind is order.kind and j.journal is not None]
+    below = [standard[0] - j.journal.mean for j in mine if j.journal is not None]
+    if not below or max(below) <= TOLERANCE:
+        return order, judged
+    sent = tuple(j.with_mark(Mark(Flag.GRIND)) if j.place in fine else j for j in judged)
+    _, coarse = undersizes(case, order.kind, mine)
+    ground, marked = _ground(case, order.kind, sent, target, coarse)
+    if not ground.choices:
+        return order, judged
+    return replace(ground, worn=(max(min(below), 0.0), max(below))), marked
 
 
 def _alternatives(

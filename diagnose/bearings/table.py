@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from math import inf
 
 from diagnose.bearings.judging import Flag, Judged, by_strip, judge
-from diagnose.bearings.orders import Order, order_for
+from diagnose.bearings.orders import Order, ground_too, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures
 from diagnose.bearings.targets import Target, target_of, use_of
 from diagnose.case.bearing_counts import count_of
 from diagnose.case.case import Case, MeasuredBearing
+from diagnose.circuit.after_repair import as_it_runs
 from diagnose.fits.bearing import Kind, Place, mean_leak
 from knowledge.stations.bearings.sizes import Use
 
@@ -81,14 +82,23 @@ def bearings_of(
     found = judge(case, _without_empty(case.bearings.found, counts), targets)
     fitted = judge(case, _without_empty(case.bearings.fitted, counts), targets)
     orders: dict[Kind, Order] = {}
+    built = [j for j in fitted if j.clearance is not None]
     for kind in Kind:
         order, found = order_for(case, kind, found, targets[kind])
-        if order is not None:
+        done = all(any(b.place.covers(j.place) for b in built) for j in found if _of(kind, j))
+        if order is not None and not done:
             orders[kind] = order
+    if any(o.ground is not None for o in orders.values()):
+        for kind, order in orders.items():
+            target = targets[kind]
+            if order.ground is None and target is not None:
+                orders[kind], found = ground_too(case, order, found, target)
     known = {j.place for j in (*found, *fitted) if j.clearance is not None}
     missing = tuple(p for p in every_place(case, counts) if not any(k.covers(p) for k in known))
     step, places = _next(found, fitted, missing, orders)
-    options = _options(found, orders, targets) if with_pressure else []
+    options = _options(found, built, orders, targets) if with_pressure else []
+    if case.start_readings and built:
+        options = options[:1] and [Option("as fitted and running since", {})]
     return Bearings(
         case=case,
         use=use_of(case),
@@ -98,10 +108,14 @@ def bearings_of(
         counts=counts,
         targets=targets,
         orders=orders,
-        pressures=pressures(case, options),
+        pressures=pressures(as_it_runs(case) if built else case, options),
         next_step=step,
         next_places=places,
     )
+
+
+def _of(kind: Kind, one: Judged) -> bool:
+    return one.place.kind is kind
 
 
 def _without_empty(
@@ -123,13 +137,20 @@ def every_place(case: Case, counts: Mapping[Kind, int | None]) -> tuple[Place, .
 
 
 def _options(
-    found: tuple[Judged, ...], orders: Mapping[Kind, Order], targets: Mapping[Kind, Target | None]
+    found: tuple[Judged, ...],
+    built: Sequence[Judged],
+    orders: Mapping[Kind, Order],
+    targets: Mapping[Kind, Target | None],
 ) -> list[Option]:
-    """As found, with the order, and at both ends of what is wanted."""
+    """As found, as fitted, with the order, and at both ends of what is wanted."""
     measured = {k for k in Kind if any(j.place.kind is k and j.clearance for j in found)}
     if not measured:
         return []
     options = [Option("as found", {})]
+    gaps = {k: [j.clearance.value for j in built if j.clearance and _of(k, j)] for k in Kind}
+    if built:
+        leaks = {k: mean_leak([max(g, 0.0) for g in each]) for k, each in gaps.items() if each}
+        options.append(Option("as fitted", leaks))
     ordered = {
         kind: mean_leak([max(c.clearance, 0.0) for c in order.choices])
         for kind, order in orders.items()

@@ -200,6 +200,12 @@ def journal_sizes(table: BearingTable) -> dict[str, float]:
 # --------------------------------------------------------------------- one value, known everywhere
 
 
+def fitted_clearances(case: Case) -> tuple[Measurement, ...]:
+    """The clearances measured with the new parts, as measured values."""
+    best = ((b, _best(b)) for b in case.bearings.fitted.values())
+    return tuple(_measurement(b, c) for b, c in best if c)
+
+
 def with_clearances(case: Case, book: Book) -> Case:
     """The case with every clearance in its table of bearings, and those of the table measured."""
     if not case.bearings.found and not case.bearings.fitted and not _recorded_anywhere(case):

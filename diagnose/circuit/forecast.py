@@ -14,10 +14,12 @@ from functools import reduce
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.circuit.after_repair import as_it_runs
 from diagnose.circuit.as_read import AsRead, as_read
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, deviations, sound_engines
-from diagnose.circuit.fixes import Planned, repaired
+from diagnose.circuit.fixes import Planned
+from diagnose.circuit.fixes import repaired as righted
 from diagnose.circuit.operating_points import (
     COLD_START,
     CRUISE,
@@ -94,6 +96,7 @@ class Forecast:
     """Before and after, what was found and what was set, at which speeds and temperatures."""
 
     case: Case
+    repaired: bool  #: the engine was started after the repair: ``case`` is as it runs since
     settings: tuple[Setting, ...]
     plans: tuple[Planned, ...]  #: repairs in trade words, made before ``settings``
     found: tuple[Deviation, ...]
@@ -150,7 +153,8 @@ def forecast(
 
     ``plans``: repairs in trade words; ``settings``: quantities by name, set after those.
     """
-    rng = np.random.default_rng(seed)
+    rng, repaired = np.random.default_rng(seed), bool(case.start_readings)
+    case = as_it_runs(case)
     sound = sound_engines(case, engines, rng)
     state = as_read(case, sound, deviations(case, engines, rng), rng)
     point = points_of(case)[0]
@@ -160,11 +164,12 @@ def forecast(
     hot = point.temperature
     as_found = state.engine()
     before = predict(as_found, speeds, hot)
-    after = predict(with_settings(repaired(state, plans), settings), speeds, hot)
+    after = predict(with_settings(righted(state, plans), settings), speeds, hot)
     units = parameter_units(case)
     reach = within_reach(case, state)
     return Forecast(
         case=case,
+        repaired=repaired,
         settings=tuple(settings),
         plans=tuple(plans),
         found=state.found,

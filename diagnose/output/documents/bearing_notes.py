@@ -17,6 +17,15 @@ from knowledge.stations.bearings import quantities, sizes
 def notes(found: Bearings) -> Iterator[str]:
     """Return what to know of an order before it is sent."""
     orders = list(found.orders.values())
+    for order in orders:
+        if order.worn is not None:
+            size, _ = units_for(order.kind, found)
+            low, high = (figure(v, size) for v in order.worn)
+            by = high if low == high else f"{low} to {high}"
+            yield (
+                f"{order.kind.value.capitalize()} journals are {by} {size} below their new size: "
+                "grind them in the same set-up, as the crank goes to the grinder for the others."
+            )
     if any(c.pair.mixed for o in orders for c in o.choices):
         yield (
             "Two sizes in one bore: one bearing maker allows 0.0005 in of wall, one vehicle maker "

@@ -120,6 +120,7 @@ class ForecastDocument:
     fits: bool  #: the engine as found shows every reading within its error
     readings: tuple[ForecastReading, ...]
     misfit: Misfit | None
+    repaired: bool  #: the engine as it runs since the repair, with the clearances fitted
     found: tuple[ForecastFinding, ...]
     unlisted: Band | None  #: pressure lost by a leak not found yet
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
@@ -161,6 +162,7 @@ def forecast_document(
         fits=fits,
         readings=tuple(_reading(r, scale) for r in forecast.state.readings),
         misfit=None if fits else _misfit(forecast, scale),
+        repaired=forecast.repaired,
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
         settings=tuple(planned),

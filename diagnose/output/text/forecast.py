@@ -44,7 +44,7 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     """Render what was found and what is planned."""
     lines, scale = [], document.scale
     for found in document.found:
-        lines += labelled("found", found.says, 2, 12)
+        lines += labelled("fitted" if document.repaired else "found", found.says, 2, 12)
     if document.unlisted and document.unlisted.mean > scale.least:
         lost = scale.range(document.unlisted)
         may = "perhaps nothing, else" if document.unlisted.low < scale.least else "treated as"
