@@ -295,18 +295,20 @@ def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
     return Fit(log_likelihood=chance, severity=(0.0, 0.0, 0.0), engines=np.full(n, 1 / n))
 
 
-def shares(found: Mapping[str, Fit], deviating: Collection[str] = ()) -> dict[str, float]:
+def shares(
+    found: Mapping[str, Fit], deviating: Collection[str] = (), *, faulty: bool = False
+) -> dict[str, float]:
     """Return the posterior of each hypothesis under a uniform prior.
 
     Where something was found to be wrong (``deviating``), any other condition would be there as
-    well, which is less likely.
+    well, which is less likely. ``faulty``: what was found takes pressure, so it is not sound.
     """
     most = max(f.log_likelihood for f in found.values())
     weight = {
         name: float(np.exp(f.log_likelihood - most))
         * (SECOND if deviating and name not in (HEALTHY, *deviating) else 1.0)
         for name, f in found.items()
-        if name != FOUND
+        if name != FOUND and not (faulty and name == HEALTHY)
     }
     total = sum(weight.values())
     return {name: w / total for name, w in weight.items()}

@@ -121,7 +121,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     lying = all(r.gauge is Gauge.PANEL for r in looked)
     bounds = [int(r.at_most) - int(r.at_least) for r in looked]
     found = fits(shows, seen, gauges, rng, may_lie=lying, bounds=bounds)
-    share = shares(found, known.deviating)
+    share = shares(found, known.deviating, faulty=known.lowers)
     rows = tuple(
         sorted(
             (_row(n, found, share[n], known, book, engine, units) for n in share),
@@ -142,7 +142,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         readings=given,
         not_weighed=len(every) - len(given),
         rows=rows,
-        likelihoods=_likelihoods(found, share, known.deviating),
+        likelihoods=_likelihoods(found, shares(found, known.deviating), known.deviating),
         curves=curves(engine, z, uncertain, leaders, points, known),
         further=further(sound, leaders, points, [gauge_error_of(looked[0])], known),
         baseline_missed=_missed(sound, good),

@@ -58,6 +58,7 @@ class Known:
     found: tuple[Deviation, ...] = ()
     of: tuple[str, ...] = ()  #: id of the condition each finding belongs to
     deviating: frozenset[str] = frozenset()
+    lowers: bool = False  #: what was found takes pressure, so the circuit is not sound
 
     def on(self, engine: Engine) -> Engine:
         """Return the engine with everything found on it."""
@@ -90,12 +91,14 @@ def known_of(found: Sequence[Deviation], sound: Engine, points: Sequence[Point])
         return Known()
     known = Known(tuple(found), tuple(_condition(d, sound).id for d in found))
     with_all = shown(known.on(sound), points)
-    deviating = set()
+    deviating, lowers = set(), False
     for condition in set(known.of):
         without = shown(known.engine_without(sound, {condition}), points)
-        if np.max(np.abs(np.mean(with_all - without, axis=0))) > SHOWS * PSI:
+        change = np.mean(with_all - without, axis=0)
+        if np.max(np.abs(change)) > SHOWS * PSI:
             deviating.add(condition)
-    return Known(known.found, known.of, frozenset(deviating))
+            lowers |= bool(np.min(change) < -SHOWS * PSI)
+    return Known(known.found, known.of, frozenset(deviating), lowers)
 
 
 def _condition(found: Deviation, sound: Engine) -> Condition:

@@ -15,6 +15,7 @@ import numpy as np
 from diagnose.case.case import Case, FindingRecord, GaugeReading
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
+from diagnose.circuit.calibration import sound_points
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
 from diagnose.circuit.forecast import ENGINES, SEED, speeds_of
 from diagnose.circuit.operating_points import COLD_START, hot_of
@@ -78,6 +79,11 @@ class FirstStart:
     engine: Engine  #: plausible repaired engines
     fitted: tuple[str, ...]  #: knobs set by measured values of tasks
     left: tuple[str, ...]  #: findings that were deliberately not put right
+
+    @property
+    def sound_known(self) -> bool:
+        """Whether a pressure is known that this engine showed when it was sound."""
+        return bool(sound_points(self.case, [r.reading for r in self.case.readings]))
 
     def pressures(self, rpm: float, temperature: float) -> FloatArray:
         """Gallery pressure of each plausible engine, Pa."""

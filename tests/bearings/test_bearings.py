@@ -14,9 +14,8 @@ from diagnose.bearings.judging import Flag
 from diagnose.bearings.table import Bearings, Step, bearings_of
 from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind, Place
-from diagnose.output.documents.bearing_notes import notes
 from diagnose.signoff.judging import EngineFigures, Verdict, judged
-from knowledge.units import INCH, MM, PSI
+from knowledge.units import INCH, MM
 from tests.support.examples import examples
 
 HEAD = 'schema = 1\n[job]\ntitle = "Test V8"\n[engine]\nlayout = "distributor_v8"\n'
@@ -395,49 +394,3 @@ def test_no_shells_are_ordered_for_what_the_strip_cannot_tell() -> None:
     )
     assert [c.pair.undersize for c in near.choices] == [0.0]
     assert all(c.pair.undersize > 0 for c in far.choices)
-
-
-OVAL_MAINS = (
-    "mains; new_journal = 76.00 mm",
-    "main 1; journal = 75.93 75.90 75.93 75.89 mm; inside = 76.08 mm",
-)
-
-
-def test_worn_journals_are_ground_with_those_that_must_be() -> None:
-    """The crank goes to the grinder: no three fine undersizes on pins worn 0.04 to 0.06 mm."""
-    pins = [f"rod {n}; journal = {d} mm; inside = 62.05 mm" for n, d in ((1, 61.94), (2, 61.96))]
-    away = judged_alone(case_of(*OVAL_MAINS, "rods; new_journal = 62.00 mm", *pins))
-    assert away.orders[Kind.ROD].ground == pytest.approx(0.25e-3)
-    assert any("same set-up" in n for n in notes(away))
-    stays = judged_alone(case_of("rods; new_journal = 62.00 mm", *pins))
-    assert stays.orders[Kind.ROD].ground is None
-    assert not any("same set-up" in n for n in notes(stays))
-    new = [f"rod {n}; journal = 62.00 mm; inside = 62.05 mm" for n in (1, 2)]
-    good = judged_alone(case_of(*OVAL_MAINS, "rods; new_journal = 62.00 mm", *new))
-    assert good.orders[Kind.ROD].ground is None
-
-
-def test_nothing_is_ordered_for_bearings_that_are_fitted() -> None:
-    worn, fitted = ("main 1; strip = 4.5 thou", "main 1; strip = 2.2 thou; at = build")
-    assert Kind.MAIN in judged_alone(case_of(worn)).orders
-    assert Kind.MAIN not in judged_alone(case_of(worn, fitted)).orders
-    said = [r.option.says for r in bearings_of(case_of(worn, fitted)).pressures.rows]
-    assert "as fitted" in said
-    assert "with this order" not in said
-
-
-def test_after_the_first_start_the_engine_is_the_one_that_was_fitted() -> None:
-    """What-if and bearings start from the clearances fitted and the first start's readings."""
-    worn, fitted = ("main 1; strip = 4.5 thou", "main 1; strip = 2.2 thou; at = build")
-    before = '[[reading]]\nno = 8\nrpm = "700 rpm"\noil = "95 C"\npressure = "8 psi"\n'
-    after = (
-        '[[reading]]\nno = 9\nrpm = "700 rpm"\noil = "95 C"\npressure = "24 psi"\nat = "start"\n'
-    )
-    head = ENGINE + before
-    running = forecast(case_of(worn, fitted, head=head + after))
-    assert running.repaired
-    assert [d.found for d in running.found] == ["2.2 thou"]
-    assert [r.read.reading.pressure for r in running.state.readings] == [24 * PSI]
-    still = forecast(case_of(worn, fitted, head=head))
-    assert not still.repaired
-    assert [d.found for d in still.found] == ["4.5 thou"]

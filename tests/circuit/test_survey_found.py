@@ -126,3 +126,10 @@ def test_a_survey_takes_no_more_than_a_second_and_a_half() -> None:
     began = time.process_time()
     survey(case, BOOK)
     assert time.process_time() - began < 1.5
+
+
+def test_a_circuit_measured_to_be_worn_is_not_called_sound() -> None:
+    """However good the gauge reads, the mains were over the limit; good mains prove nothing."""
+    assert surveyed(sound()).share(HEALTHY) > 0.3
+    assert surveyed(sound(), WIDE).share(HEALTHY) == 0.0
+    assert surveyed(sound(), {"main_clearance": "0.0022 in"}).share(HEALTHY) > 0.3

@@ -161,3 +161,9 @@ def test_what_is_left_must_be_of_the_case() -> None:
     clearance = [float(np.mean(f.engine.mains[0].clearance_diametral)) for f in (left, plain)]
     assert clearance[0] == pytest.approx(0.006 * 0.0254, rel=0.02)
     assert clearance[1] < 0.8 * clearance[0]
+
+
+def test_what_the_gauge_usually_showed_is_a_pressure_of_the_sound_engine() -> None:
+    before = '[[reading]]\nno = 9\nrpm = "idle"\noil = "hot"\npressure = "8 psi"\n'
+    assert start(before + 'usual = "30 psi"\n').sound_known
+    assert not start(before).sound_known

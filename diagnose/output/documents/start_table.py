@@ -49,7 +49,7 @@ def start_table(start: FirstStart) -> StartTable:
             )
             for heat in heats
         ),
-        wide=not start.case.baseline,
+        wide=not start.sound_known,
         cold=cold_in_words(start),
         read=tuple(reading_in_words(one, scale) for one in start.compared),
         plots=tuple(_plot(start, heat, heats, scale) for heat in heats),
