@@ -8,7 +8,7 @@ from typing import Any
 from diagnose.case.case import Case, TrialRecord
 from diagnose.case.schema import LONGEST, TrialEntry
 from diagnose.case.writing import NewEntry
-from diagnose.entry.answers import Answer
+from diagnose.entry.answers import Answer, parse_task_state
 from diagnose.entry.behaviours import BehaviourInput
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import EarlierInput
@@ -94,6 +94,9 @@ def _of_fact(fact: Fact, words: str, case: Case, book: Book, details: Details) -
         case "trial":
             trial = TrialInput(book.trials[what], Result(str(fields["result"])))
             return fact_entry(trial, case, details)
+        case "work" if not value:
+            done = TaskInput(book.tasks[what], state=parse_task_state(str(fields["state"])))
+            return fact_entry(done, case, details)
         case "work":
             task = book.tasks[what]
             done = TaskInput(task, text=value, value=parse_value(value, task))

@@ -13,6 +13,12 @@ from diagnose.case.case import Case
 from diagnose.case.schema import LONGEST
 from diagnose.entry.after_repair import is_of_the_repaired, of_the_repaired
 from diagnose.entry.answers import ANSWERS
+from diagnose.entry.repair_work import (
+    as_done,
+    done_in_words,
+    may_be_the_repair,
+    tasks_meant,
+)
 from diagnose.errors import UsageError, plain
 from diagnose.ids import normal_id
 from diagnose.lookup.finder import finder_of
@@ -141,6 +147,11 @@ def _phrase(
     understanding = read(text, book)
     if case is not None:
         understanding = of_the_repaired(understanding, case, book, repaired)
+        if may_be_the_repair(understanding, case, book):
+            if done := done_in_words(understanding, case, book):
+                return _of_tasks(text, done)
+            if offered := tasks_meant(text, case, book, MOST):
+                return _chosen_task(text, offered, choose)
     facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
     layout = next((f for f in understanding.facts if f.table == "layout"), None)
     for fact in facts:
@@ -155,6 +166,17 @@ def _phrase(
     if understanding.facts:
         raise UsageError(_of_the_oil(text, understanding.facts[0]))
     return _chosen(text, book, choose)
+
+
+def _of_tasks(text: str, done: Sequence[Fact]) -> Spoken:
+    """Work of the repair: each task with its words, which keep a torque or a count."""
+    return Spoken(text, tuple(done), tuple(text[a:b].strip() for f in done for a, b in f.spans))
+
+
+def _chosen_task(text: str, tasks: Sequence[Task], choose: Choose | None) -> Spoken:
+    """The task that the person chose of those a phrase may mean. Raises UsageError for none."""
+    meant = tuple(Candidate(t.id, t.says, f"{t.id}=done", as_done(t, text)) for t in tasks)
+    return _of_choice(text, Choice(text, meant), choose)
 
 
 def _refuse_no_phrase(text: str) -> None:
@@ -202,7 +224,13 @@ def _chosen(text: str, book: Book, choose: Choose | None) -> Spoken:
         raise UsageError(
             f"'{plain(text)}': no unit is called '{plain(unit)}'; write it like {figure} psi"
         )
-    choice = Choice(text, candidates(text, book), tuple(values_in(text, book)))
+    return _of_choice(
+        text, Choice(text, candidates(text, book), tuple(values_in(text, book))), choose
+    )
+
+
+def _of_choice(text: str, choice: Choice, choose: Choose | None) -> Spoken:
+    """What the person takes of a choice. Raises UsageError where it is nothing."""
     if choose is None or not choice.candidates:
         raise UsageError(_refusal(choice))
     place = choose(choice)

@@ -1,6 +1,6 @@
 """The sign-off of one case: the tasks it calls for, in the order of the work, and how they stand.
 
-Imported by ``cli``, ``output`` and ``serve``; prints nothing.
+Imported by ``cli``, ``entry``, ``output`` and ``serve``; prints nothing.
 """
 
 from __future__ import annotations
@@ -51,7 +51,10 @@ class Signoff:
     @cached_property
     def places(self) -> frozenset[Access]:
         """What has been open."""
-        return self.answer.planner.opened | self.opened
+        places = self.answer.planner.opened | self.opened
+        if self.answer.case.bearings.fitted:
+            places |= self.answer.planner.tree.closure(Access.CAP_OFF)
+        return places
 
     @cached_property
     def causes(self) -> tuple[Cause, ...]:

@@ -41,7 +41,7 @@ DEBRIS_SOURCE_CURED = Task(
     ),
     after=what_was_found.DEBRIS,
     cautions=(Caution.USED_OIL,),
-    also=("where did the metal come from", "source of debris"),
+    also=("where did the metal come from", "source of debris", "source of the debris"),
 )
 DEBRIS_KEPT = Task(
     id="debris_kept",
@@ -302,7 +302,7 @@ COOLER_RENEWED = Task(
         Caution.SOLVENT,
         Caution.EYES,
     ),
-    also=("replace the oil cooler", "clean the oil cooler"),
+    also=("replace the oil cooler", "clean the oil cooler", "new oil cooler"),
     covers=(COOLER_FLUSHED_AND_PROVED,),
 )
 OIL_LINES_RINSED = Task(

@@ -200,7 +200,11 @@ def sheet(
     answer: Any = SimpleNamespace(
         planner=SimpleNamespace(opened=frozenset(opened)),
         case=SimpleNamespace(
-            closed=closed, features=features or {}, known_features=features or {}, task_records=()
+            bearings=SimpleNamespace(fitted={}),
+            closed=closed,
+            features=features or {},
+            known_features=features or {},
+            task_records=(),
         ),
         ranking=ranked,
         book=BOOK,

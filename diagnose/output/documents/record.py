@@ -32,7 +32,7 @@ class RecordDocument:
 
     path: str
     entries: dict[int, str]  #: by number
-    meanings: Mapping[int, str]  #: of findings given in words, by the number of the entry
+    meanings: Mapping[int, str]  #: of what was given in words, by the number of the entry
     verdicts: Mapping[int, str]  #: on values and readings, by the number of the entry
     units_taken: tuple[int, ...]  #: entries whose value was typed without its unit
     stood: int  #: lines of a sheet that stood in the case already
@@ -118,7 +118,10 @@ def _may_be_new(before: object) -> bool:
 
 
 def _meaning(entry: NewEntry, book: Book) -> str:
-    """What a finding that was given in words is, in the book's words; empty of anything else."""
+    """What a finding or task given in words is, in the book's words; empty of anything else."""
+    task = book.tasks.get(str(entry.fields.get("what")))
+    if entry.kind == "work" and task is not None and entry.fields.get("state"):
+        return f"sign-off, {task.says}: {entry.fields['state']}"
     finding = book.findings.get(str(entry.fields.get("what")))
     if entry.kind != "finding" or finding is None:
         return ""

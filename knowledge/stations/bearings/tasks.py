@@ -318,7 +318,14 @@ CAPS_TORQUED = Task(
         "threads pulls its bore out of round"
     ),
     guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
-    also=("torque the mains", "torque the rods", "rod bolts", "cap bolts"),
+    also=(
+        "torque the mains",
+        "torque the rods",
+        "rod bolts",
+        "cap bolts",
+        "main caps torqued",
+        "rod caps torqued",
+    ),
 )
 CRANK_TURNS_FREELY = Task(
     id="crank_turns_freely",
