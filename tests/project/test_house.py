@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 import sys
+from dataclasses import dataclass, field
 from fnmatch import fnmatch
 from functools import cache
 from pathlib import Path
@@ -167,23 +168,47 @@ def name(path: Path) -> str:
 MODULES = {name(p): p for p in FILES}
 
 
-def imported(path: Path) -> set[str]:
-    """Return every module named in an import statement, at the top or inside a function."""
-    found: set[str] = set()
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
-        if isinstance(node, ast.Import):
-            found.update(a.name for a in node.names)
-        elif isinstance(node, ast.ImportFrom) and node.module:
-            for each in node.names:
-                whole = f"{node.module}.{each.name}"
-                found.add(whole if whole in MODULES else node.module)
+@dataclass
+class Looked:
+    """What one look through the code of a file finds."""
+
+    imported: set[str] = field(default_factory=set)  #: at the top or inside a function
+    called: set[str] = field(default_factory=set)  #: functions called by a bare name
+    defined: list[str] = field(default_factory=list)  #: at the top
+    used: set[str] = field(default_factory=set)  #: names that are read or imported
+    methods: dict[str, int] = field(default_factory=dict)  #: how many each class has
+
+
+@cache
+def looked(path: Path) -> Looked:
+    """Return what a file holds; each file is parsed once."""
+    found = Looked()
+    tree = ast.parse(path.read_text("utf-8"))
+    for statement in tree.body:
+        found.defined += _defined(statement)
+    for node in ast.walk(tree):
+        match node:
+            case ast.Import(names=names):
+                found.imported.update(a.name for a in names)
+            case ast.ImportFrom(module=module, names=names):
+                found.used.update(each.name for each in names)
+                for each in names if module else ():
+                    whole = f"{module}.{each.name}"
+                    found.imported.add(whole if whole in MODULES else str(module))
+            case ast.Name(id=word, ctx=ast.Load()) | ast.Attribute(attr=word):
+                found.used.add(word)
+            case ast.Call(func=ast.Name(id=word)):
+                found.called.add(word)
+            case ast.ClassDef():
+                count = sum(isinstance(part, ast.FunctionDef) for part in node.body)
+                found.methods[node.name] = count
     return found
 
 
 @cache
 def imports() -> dict[str, set[str]]:
     """Return what each module imports, by its dotted name."""
-    return {module: imported(path) for module, path in MODULES.items()}
+    return {module: looked(path).imported for module, path in MODULES.items()}
 
 
 def within(module: str, package: str) -> bool:
@@ -284,7 +309,10 @@ def fits(place: str, module: str) -> bool:
 
 def named_importers(path: Path) -> list[str]:
     """Return the importers that a module's docstring names."""
-    text = IMPORTED_BY.search(ast.get_docstring(ast.parse(path.read_text("utf-8"))) or "")
+    code = path.read_text("utf-8")
+    if not IMPORTED_BY.search(code):
+        return []
+    text = IMPORTED_BY.search(ast.get_docstring(ast.parse(code)) or "")
     return re.findall(r"``([\w.]+)``", text[1]) if text else []
 
 
@@ -310,11 +338,8 @@ def test_docstring_names_the_importers(path: Path) -> None:
 def test_only_the_command_line_prints() -> None:
     """Only ``diagnose.cli`` prints and prompts."""
     for path in FILES:
-        if within(name(path), "diagnose.cli"):
-            continue
-        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
-            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
-                assert node.func.id not in {"print", "input"}, path
+        if not within(name(path), "diagnose.cli"):
+            assert not looked(path).called & {"print", "input"}, path
 
 
 def test_each_command_has_the_module_of_its_name() -> None:
@@ -332,17 +357,10 @@ def test_what_is_defined_is_used() -> None:
     defined: dict[str, list[str]] = {}
     used = set(diagnose.__all__)
     for path in [*FILES, *ROOT.glob("tests/**/*.py")]:
-        tree = ast.parse(path.read_text("utf-8"))
         if path.is_relative_to(ROOT / "diagnose"):
-            for statement in tree.body:
-                for word in _defined(statement):
-                    defined.setdefault(word, []).append(name(path))
-        for node in ast.walk(tree):
-            match node:
-                case ast.Name(id=word, ctx=ast.Load()) | ast.Attribute(attr=word):
-                    used.add(word)
-                case ast.ImportFrom(names=names):
-                    used.update(each.name for each in names)
+            for word in looked(path).defined:
+                defined.setdefault(word, []).append(name(path))
+        used |= looked(path).used
     assert len(defined) > 2000
     assert {word: homes for word, homes in defined.items() if word not in used} == {}
 
@@ -372,10 +390,9 @@ def test_top_level_holds_only_what_is_listed() -> None:
 def test_no_class_has_too_many_methods() -> None:
     """Methods and properties of every class, inherited ones apart."""
     counts = {
-        f"{module}.{node.name}": sum(isinstance(part, ast.FunctionDef) for part in node.body)
+        f"{module}.{kind}": many
         for module, path in MODULES.items()
-        for node in ast.walk(ast.parse(path.read_text("utf-8")))
-        if isinstance(node, ast.ClassDef)
+        for kind, many in looked(path).methods.items()
     }
     assert counts["diagnose.diagnosis.Diagnosis"] > 5
     assert {name: n for name, n in counts.items() if n > MOST_METHODS} == {}
