@@ -116,10 +116,9 @@ class CaseInference:
         what inhibits it is seldom likely too, where leaving a finding out would lose it.
         """
         network = causegraph.as_network(self.graph)
-        evidence = _gathered(self)
-        if _affordable(network, evidence):
+        absent = {n for n, e in self._gathered.items() if not e.if_present}
+        if absent.isdisjoint(network.inhibitors) or _affordable(network, self._gathered):
             return network
-        absent = {n for n, e in evidence.items() if not e.if_present}
         kept = {n: z for n, z in network.inhibitors.items() if n not in absent}
         return replace(network, inhibitors=kept)
 
@@ -215,9 +214,19 @@ class CaseInference:
         return frozenset(c for c in self.network.prior if c not in above)
 
     @cached_property
+    def _gathered(self) -> dict[str, Likelihood]:
+        """All evidence; a survey replaces the findings derived from its readings."""
+        observations = self.facts.observations
+        if self.survey is None:
+            return gather(observations, self.result, self.graph)
+        others = gather(observations, drop_reading_findings(self.result, observations), self.graph)
+        readings = {causegraph.READINGS: SEEN} if causegraph.READINGS in self.graph else {}
+        return {**others, **readings}
+
+    @cached_property
     def _solution(self) -> Solution:
         """Evidence and posterior; drops the finding with most parents while the sum is too large."""
-        evidence = _gathered(self)
+        evidence = self._gathered
         left_out: list[str] = []
         while True:
             try:
@@ -244,13 +253,3 @@ def _busiest(network: Network, evidence: Evidence) -> str:
         return given.if_present > given.if_absent, len(network.parents.get(name, ())), name
 
     return max(evidence, key=weight)
-
-
-def _gathered(known: CaseInference) -> dict[str, Likelihood]:
-    """All evidence; a survey replaces the findings derived from its readings."""
-    observations = known.facts.observations
-    if known.survey is None:
-        return gather(observations, known.result, known.graph)
-    others = gather(observations, drop_reading_findings(known.result, observations), known.graph)
-    readings = {causegraph.READINGS: SEEN} if causegraph.READINGS in known.graph else {}
-    return {**others, **readings}
