@@ -121,7 +121,7 @@ class Chooser:
             return None
         adds = self._rated(stack, plan_state.weight)
         added = adds @ self._doubt(plan_state)
-        ranked = blocks(self._jobs(options, adds, plan_state))
+        ranked = blocks(self._jobs(options, adds, added, plan_state))
         short = _shortlist(ranked, added)
         if not short:
             return None
@@ -162,27 +162,30 @@ class Chooser:
         return plan_state.weight if self.to_see else plan_state.doubt
 
     def _jobs(
-        self, options: Sequence[Option], adds: Array, plan_state: PlanState
+        self, options: Sequence[Option], adds: Array, added: Array, plan_state: PlanState
     ) -> list[Job[JobId]]:
         """The checks as jobs behind covers, each with what it adds beyond those on the way to it."""
         doubt = self._doubt(plan_state)
         by_place: dict[Access, list[int]] = {}
-        for k, option in enumerate(options):
-            by_place.setdefault(option.inspection.access, []).append(k)
+        for k in np.flatnonzero(added >= LEAST_ADDED / 2).tolist():  # behind others it adds less
+            by_place.setdefault(options[k].inspection.access, []).append(k)
         covers = self.tree.covers(plan_state.opened)
         missed: dict[Access | None, Array] = {None: np.ones_like(doubt)}
         behind: dict[Access, list[Job[JobId]]] = {}
         for place in self.tree.places:
             left = missed[covers[place][0] if place in covers else None]
-            mine = np.array(by_place.get(place, ()), dtype=int)
+            if place not in by_place:
+                missed[place] = left
+                continue
+            mine = by_place[place]
             own = np.array([options[k].own for k in mine])
             alone = adds[mine] @ (doubt * left)
+            cover = place if place in covers else None
             for i in np.argsort(-alone / (own + self.setup), kind="stable"):
                 if alone[i] < LEAST_ADDED:  # what it adds to others can only be less
                     continue
-                k = int(mine[i])
+                k = mine[i]
                 chance = float(adds[k] @ (doubt * left))
-                cover = place if place in covers else None
                 job: Job[JobId] = Job(k, chance, options[k].own + self.setup, cover)
                 behind.setdefault(place, []).append(job)
                 left = left * (1.0 - adds[k])
