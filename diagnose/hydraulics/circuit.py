@@ -94,8 +94,7 @@ def solve(engine: Engine, rpm: Floats, oil_temperature: Floats) -> State:
     Source: continuity; elements as their modules say.
     """
     network = network_of(engine, np.asarray(rpm, float), np.asarray(oil_temperature, float))
-    low, high = _bracket(network)
-    root = falling_root(lambda unknown: network.at(unknown)["surplus"], low, high)
+    root = _balanced(network)
     return _state(engine, root, network.at(root))
 
 
@@ -106,6 +105,12 @@ def surplus(engine: Engine, rpm: Floats, oil_temperature: Floats) -> Callable[[F
     """
     network = network_of(engine, np.asarray(rpm, float), np.asarray(oil_temperature, float))
     return lambda p: network.at(np.log1p(np.asarray(p) / STEP))["surplus"]
+
+
+def _balanced(network: Network) -> FloatArray:
+    """The unknown of ``Network.at`` at which supply and demand are equal."""
+    low, high = _bracket(network)
+    return falling_root(lambda unknown: network.at(unknown)["surplus"], low, high)
 
 
 def _bracket(network: Network) -> tuple[FloatArray, FloatArray]:

@@ -1,5 +1,7 @@
 """Parts of diagnoses that the tests of one process share: equal cases are inferred once.
 
+So are the pressures of equal engines at equal speeds and temperatures.
+
 Commands that tests call in this process, and tests that diagnose a case themselves, ask about the
 same few dozen cases hundreds of times. A part is shared only between diagnoses of the same book
 object and of cases that are equal in everything but the path of their file. Commands in a process
@@ -8,6 +10,7 @@ of their own share nothing, nor does a test marked ``own_diagnoses``.
 
 from __future__ import annotations
 
+import pickle
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Iterator
 from contextlib import contextmanager
@@ -17,6 +20,9 @@ from typing import Any
 
 from diagnose.check_planner import CheckPlanner
 from diagnose.diagnosis import Diagnosis
+from diagnose.hydraulics import circuit
+from diagnose.hydraulics.network import Network
+from diagnose.hydraulics.ranges import FloatArray
 from diagnose.reasons import Reasons
 from diagnose.teardown.plan import Plan
 from knowledge.book import Book
@@ -26,6 +32,9 @@ PARTS = ("inference", "reasons", "found", "planner")
 #: what a part works out anew each time it is asked
 ASKED = ((Reasons, "_leaving_out"), (CheckPlanner, "_suppose"))
 PLANNED = ("line", "estimate")  #: of a plan: shared by plans of one planner and equal requests
+SOLVED = "_balanced"  #: finds the pressure of a circuit
+MOST_CIRCUITS = 2000  #: solved circuits kept at once; each takes some ten kilobytes
+_solved: OrderedDict[bytes, FloatArray] = OrderedDict()
 _own = [False]  #: whether every diagnosis is made anew just now
 _Parts = dict[Hashable, object]
 #: cases asked about once, and those asked about again: many of the first must not drive out these
@@ -106,8 +115,25 @@ def _planned_once(name: str, compute: Callable[[Plan], object]) -> Any:
     return _property(Plan, name, part)
 
 
+def _balanced_once(compute: Callable[[Network], FloatArray]) -> Callable[[Network], FloatArray]:
+    """Return a function that solves a circuit unless an equal one is solved already."""
+
+    def balanced(network: Network) -> FloatArray:
+        if _own[-1]:
+            return compute(network)
+        key = pickle.dumps(network)
+        root = _solved.pop(key, None)
+        _solved[key] = compute(network) if root is None else root
+        if len(_solved) > MOST_CIRCUITS:
+            _solved.popitem(last=False)
+        return _solved[key].copy()
+
+    return balanced
+
+
 def share() -> None:
-    """Share the parts of diagnoses and plans in this process from now on."""
+    """Share the parts of diagnoses, plans and circuits in this process from now on."""
+    setattr(circuit, SOLVED, _balanced_once(getattr(circuit, SOLVED)))
     for name in PARTS:
         setattr(Diagnosis, name, _shared(name, vars(Diagnosis)[name].func))
     for name in PLANNED:
