@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
 
 import pytest
 
+from tests.conftest import LONGEST
 from tests.support.command_line import ROOT
 from tests.support.every import every
 
@@ -15,6 +17,7 @@ FENCED = re.compile(r"```.*?```", re.DOTALL)
 SPAN = re.compile(r"`([^`\n]+)`")
 FILE = re.compile(r"[\w*./<>-]+\.(?:py|md|toml|csv)|[\w*<>]+/[\w*/<>-]*")
 MODULE = re.compile(r"python -m (tests(?:\.[a-z_]+)+)\b(?!\.)")
+TESTS = sorted((ROOT / "tests").rglob("test_*.py"))
 HOMES = ("", "diagnose/", "knowledge/", "tests/")
 
 
@@ -60,6 +63,19 @@ def test_a_file_named_is_there(named: tuple[str, str]) -> None:
 def test_a_file_that_is_not_there_would_be_noticed() -> None:
     assert not is_there("inference/no_such_file.py")
     assert not is_there("no_such_file*.py")
+
+
+def test_each_folder_of_tests_is_in_the_table() -> None:
+    """Every test stands in a folder that the guide to the tests explains."""
+    rows = re.findall(r"(?m)^\| `(\w+)` \| ", (ROOT / "tests/README.md").read_text("utf-8"))
+    folders = {path.parent for path in TESTS}
+    assert len(folders) > 10
+    assert folders <= {ROOT / "tests" / row for row in rows}
+
+
+def test_the_longest_files_go_by_a_name_of_their_own() -> None:
+    names = Counter(path.name for path in TESTS)
+    assert all(names[name] == 1 for name in LONGEST)
 
 
 @pytest.mark.parametrize("name", RUN)
