@@ -17,7 +17,7 @@ from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables
 from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
-from diagnose.seen_on_engine import seen_for
+from diagnose.seen_on_engine import places_to_look, seen_for
 from diagnose.trusted_gauge import needless, with_gauge
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
@@ -148,9 +148,13 @@ class CheckPlanner:
 
     @cached_property
     def _direct_signs(self) -> OutcomeTables:
-        """The tables of only those findings that the leading cause brings about itself."""
+        """The tables of only those findings that the leading cause brings about itself.
+
+        Of a cause that sheds pieces: those of the places in which they lodge.
+        """
         first, findings = self.inference.ranking[0].cause, self.inference.book.findings
-        own = {first.id, self.inference.node_of(first.id)}
+        places = {place.id for place in places_to_look(self.inference)}
+        own = places or {first.id, self.inference.node_of(first.id)}
         direct = {
             name: self.single_cause_model.shows[name]
             for name, parents in self.inference.network.parents.items()
@@ -180,7 +184,8 @@ class CheckPlanner:
             passed += 1
         if passed == PASSED_OVER or choice is None:
             first = self.inference.ranking[0]
-            if first.probability < SURE or seen_for(self.inference, first.cause):
+            seen = seen_for(self.inference, first.cause) and not places_to_look(self.inference)
+            if first.probability < SURE or seen:
                 return None
             return self.chooser(to_see=True).choose(self.plan_state)
         called_for = self.gauge_next and not self.may_run

@@ -4,16 +4,38 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.case.mended import works_again
 from diagnose.case_inference import CaseInference
-from knowledge.model import Cause, Finding, Stage, State, Station
+from knowledge.circuit.conditions import LODGED
+from knowledge.model import Cause, Condition, Finding, Stage, State, Station
 
+SEVERAL = 2  #: places in which pieces can lodge: which one it is must be looked at
 SETTLED = 0.9  #: probability from which the first cause is nearly certain
 
 
 def is_found(known: CaseInference) -> bool:
-    """Whether the likeliest cause is nearly certain, and was seen on the engine as well."""
+    """Whether the likeliest cause is nearly certain, and was seen on the engine as well.
+
+    Pieces that were shed, without the place where they sit, are half the answer.
+    """
     first = known.ranking[0]
-    return first.began >= SETTLED and seen_for(known, first.cause)
+    sure = first.began >= SETTLED and seen_for(known, first.cause)
+    return sure and not places_to_look(known)
+
+
+def places_to_look(known: CaseInference) -> tuple[Condition, ...]:
+    """Where pieces that the likeliest cause sheds can lodge; empty where one place was seen.
+
+    The cause is where it began; what loses the pressure is the place in which they sit.
+    """
+    first = known.ranking[0].cause
+    if works_again(known.case) or first.id not in known.graph:
+        return ()
+    places = tuple(c for c in LODGED if known.graph.has_edge(first.id, c.id))
+    seen = frozenset(_seen(known))
+    proved = (fault for fault in known.book.faults.values() if seen.intersection(fault.proofs))
+    found = {state for fault in proved for state in fault.states}
+    return () if len(places) < SEVERAL or found.intersection(places) else places
 
 
 def seen_for(known: CaseInference, cause: Cause) -> bool:

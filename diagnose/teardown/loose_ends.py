@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.network import Network
-from diagnose.seen_on_engine import seen_for
+from diagnose.seen_on_engine import places_to_look, seen_for
 from knowledge.applying import applies
 from knowledge.model import Cause, Condition, Finding, State
 from knowledge.work import Phase, Task
@@ -47,6 +47,7 @@ class LooseEnds:
     unexplained: tuple[Finding, ...]
     follow: tuple[DueTask, ...]
     damage: tuple[tuple[Condition, float], ...]
+    lodged: tuple[Condition, ...]  #: where pieces can sit of which no place was seen
     budget: Budget | None  #: None: nothing measured, or no reading to compare with
 
     @property
@@ -63,8 +64,8 @@ class LooseEnds:
 
     @property
     def may_stop(self) -> bool:
-        """Whether the search may end: cause confirmed, and no pressure known to be missing."""
-        return self.confirmed and self.pressure_closed is not False
+        """Whether the search may end: cause confirmed, its place seen, no pressure missing."""
+        return self.confirmed and not self.lodged and self.pressure_closed is not False
 
 
 def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
@@ -82,6 +83,7 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
         unexplained=_not_brought(answer, {c.id for c in chosen}),
         follow=follow_up(answer),
         damage=answer.reasons.damage,
+        lodged=places_to_look(answer.inference) if confirmed else (),
         budget=_budget(answer),
     )
 

@@ -314,3 +314,6 @@ ENGINE_FAILED = Condition(
     source=sources.CARLEY_1997,
     damage=True,
 )
+
+#: where loose pieces lodge and take the pressure away
+LODGED = (SUCTION_THROTTLED, RELIEF_HELD_OPEN, FLOW_RESTRICTED)

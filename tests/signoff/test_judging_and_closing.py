@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from diagnose.case.case import TaskRecord
+from diagnose.case.case import BearingTable, TaskRecord
 from diagnose.case.loading import from_text
 from diagnose.case.schema import WorkEntry
 from diagnose.inference.chaining import Facts, WorkingMemory
@@ -197,15 +197,10 @@ def sheet(
 ) -> Signoff:
     """A sheet over a diagnosis of the parts that it asks for."""
     ranked = [SimpleNamespace(cause=BOOK.causes[c], probability=p) for c, p in ranking]
+    known = dict.fromkeys(("features", "known_features"), features or {})
     answer: Any = SimpleNamespace(
         planner=SimpleNamespace(opened=frozenset(opened)),
-        case=SimpleNamespace(
-            bearings=SimpleNamespace(fitted={}),
-            closed=closed,
-            features=features or {},
-            known_features=features or {},
-            task_records=(),
-        ),
+        case=SimpleNamespace(closed=closed, task_records=(), bearings=BearingTable(), **known),
         ranking=ranked,
         book=BOOK,
     )

@@ -191,6 +191,9 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
         open_ = ends.pressure_closed is None and bool(plan.answer.case.readings)
         more = " Whether it explains all of the missing pressure is not settled." if open_ else ""
         return f"You may stop here: {leader} is confirmed{closes}.{more}"
+    if ends.lodged:
+        where = " or ".join(place.says for place in ends.lodged)
+        return f"It began with: {leader}. Find where the pieces sit now: {where}."
     if ends.confirmed:
         return f"Confirmed: {leader}. Yet some of the missing pressure is not explained."
     return (
