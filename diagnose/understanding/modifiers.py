@@ -6,13 +6,13 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.heads import APART, Head
-from diagnose.understanding.jobs import jobs, served
+from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE, STARTS_OF
-from knowledge.reports.words import Circumstance, Course, Shows, Since
+from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 #: beside "recovered": a truck did it
@@ -52,6 +52,9 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             mark.value is Course.RECOVERED
             and any(t.value is Shows.LOST and t.first <= mark.first < t.last for t in taken)
         )  # "showed pressure for a moment, then nothing"
+        within = within or (
+            mark.value is Onset.GRADUAL and any(_in_clause(line, j, mark) for j in jobs(line))
+        )
         within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
@@ -62,6 +65,12 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             yield Mark(job.since, job.lead[0].first, job.last)
         elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
             yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def _in_clause(line: Line, job: Job, mark: Mark[object]) -> bool:
+    """Whether how long something took is how long work took: "rebuilt it over the winter"."""
+    clause = line.clause(mark.first)
+    return clause.first <= job.first and job.last <= mark.first
 
 
 def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[Mark[object]]:

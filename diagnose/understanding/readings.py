@@ -11,7 +11,6 @@ from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
 from diagnose.understanding.gauges_compared import (
     PANEL,
-    RUN,
     Pressure,
     apart_by,
     apart_later,
@@ -25,6 +24,7 @@ from diagnose.understanding.pressures import MOST_BAR, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
+from diagnose.understanding.usual_pressures import is_heat, of_another_run, partners
 from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
@@ -134,14 +134,14 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         then = [p for p in found if p.usual]
         now = [p for p in found if not p.usual]
         then = [p for p in then if not (p.left and _rose(p, now))]
-        beside = _partners(now, then or waiting)
+        beside = partners(now, then or waiting)
         for k, each in enumerate(now):
             usual = beside.get(k)
             if usual in then:
                 then.remove(usual)
             made.append((each, usual))
         waiting = [] if now else waiting
-        if then and made and made[-1][1] is None:
+        if then and made and made[-1][1] is None and not of_another_run(made[-1][0], then[0]):
             made[-1] = (made[-1][0], then[0])
         elif then and not made:
             waiting = then
@@ -155,28 +155,6 @@ def _rose(before: Pressure, now: list[Pressure]) -> bool:
     was = pressures_at(before.line, before.mark.last - 1)
     those = [v for p in now for v in pressures_at(p.line, p.mark.last - 1)]
     return bool(was and those) and was[0] < min(those)
-
-
-def _partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
-    """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
-    found: dict[int, Pressure] = {}
-    if len(now) == len(then) and not any(p.near for p in then):
-        return dict(enumerate(then))  # "40 cold and 10 hot, used to be 60 and 30"
-    for usual in then:
-        free = [k for k in range(len(now)) if k not in found]
-        best = min(free, key=lambda k: _apart(now[k], usual), default=-1)
-        if best >= 0:
-            found[best] = usual
-    return found
-
-
-def _apart(now: Pressure, usual: Pressure) -> tuple[int, int]:
-    """How little a usual pressure is that of one read now: heat and speed, then the distance."""
-    heats = [{m.value for m in p.near if _is_heat(m)} for p in (now, usual)]
-    speeds = [{str(m.value) for m in p.near if m.value in RUN} for p in (now, usual)]
-    unlike = 1 if heats[0] != heats[1] else 0
-    unlike += sum(all(said) and not said[0] & said[1] for said in (heats, speeds))
-    return unlike, abs(usual.mark.first - now.mark.first)
 
 
 def _unit_of(paragraph: Paragraph) -> str:
@@ -241,13 +219,13 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     marks += [m for m in line.circumstances if not any(a.overlaps(m) for a in any_heat)]
     marks += [*any_heat, *gauges_named(line), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
-    order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
+    order = -1 if any(is_heat(m) and m.first < heads[0].first for m in marks) else 1
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
-        if _is_heat(mark) and line.word(mark.first - 1) in ("all", "both") and not found[0].left:
+        if is_heat(mark) and line.word(mark.first - 1) in ("all", "both") and not found[0].left:
             for each in found:
-                each.near += [mark] * (not any(_is_heat(m) for m in each.near))
+                each.near += [mark] * (not any(is_heat(m) for m in each.near))
             continue
         best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or _of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
@@ -257,11 +235,11 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     first = found[0]
     lead: list[Mark[object]] = []
     for other in found:
-        own = [m for m in other.near if m.last <= other.mark.first and _is_heat(m)]
+        own = [m for m in other.near if m.last <= other.mark.first and is_heat(m)]
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
         if own:
             lead = own
-        elif not (later or _falls_to(line, other)) and not any(_is_heat(m) for m in other.near):
+        elif not (later or _falls_to(line, other)) and not any(is_heat(m) for m in other.near):
             other.near += lead
         if other is not first and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in first.near if m in direct_named(line)]
@@ -312,10 +290,6 @@ def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
 
 def _is_figure(line: Line, at: int) -> bool:
     return at < len(line.tokens) and line.tokens[at].is_figure
-
-
-def _is_heat(mark: Mark[object]) -> bool:
-    return isinstance(mark.value, Circumstance) and mark.value in HEAT
 
 
 def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:

@@ -31,6 +31,7 @@ ONSET: dict[Onset, tuple[str, ...]] = {
         "over|for|during the? last|past? few|couple|several|@months|@years|many of? months|years|weeks|seasons?",
         "over the last|past|course|space? of? few|couple|several|year|season|winter|summer|months|month|years|weeks",
         "over|with time|mileage|age|miles|years|months",
+        "for|over|these the? last|past? @number|two|three|four|few? seasons|summers|winters",
         "bit|little by bit|little",
         "slowly getting|got|gotten|declined|declining|gone|dropped|dropping|went|going|been down|lower|worse?",
         "year|month|week by|after year|month|week",

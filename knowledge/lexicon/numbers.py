@@ -126,7 +126,7 @@ COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "
     "volt degrees hp main mains rod rods bearing bearings quart quarts owners engines engine "
     "gauges senders filters pumps v valve valves inch mm plugs bolts percent more different per "
-    "new weight grade pot stroke ton speed or deg cc ci cu others"
+    "new weight grade pot stroke ton speed or deg cc ci cu others seasons season summers winters stations station helms"
 )
 #: before a number: it is a name or a count
 NAMES = _set(

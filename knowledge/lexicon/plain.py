@@ -29,6 +29,12 @@ PLAIN = _set(
 )
 #: short spellings of a phone, and the words they are
 TYPED = {
+    "guage": "gauge",
+    "guages": "gauges",
+    "gage": "gauge",
+    "gages": "gauges",
+    "allready": "already",
+    "untill": "until",
     "lite": "light",
     "lites": "lights",
     "nite": "night",

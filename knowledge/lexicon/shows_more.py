@@ -24,6 +24,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} lowish|feeble|thin",
         f"{_P} sits|is|was|just|barely|only|now|down|close|right|hovers|hovering just|barely|only|right|close|above|in|near|next|on|touching|almost|into above|in|near|next|to|on|into|at|over|inside? the? red",
         "lowish oil? pressure",
+        f"hot|idle|tickover|{_P} =has|=have|=is|=been been? =gone|=going|=come|=coming|=dropped|=fallen|=crept =down",
         "hot idle|tickover is|was|still|now|seems down|poor|weak|feeble|sad",
         "no|without oil? pressure to speak of",
         "no oil? pressure worth the? name|mentioning|having",

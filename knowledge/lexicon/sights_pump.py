@@ -106,7 +106,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "@not engaged|engaging|engage .. pump|distributor|drive|shaft",
     ),
     "drive_gear_stripped": (
-        f"{_DRIVE}|skew|worm|cam|camshaft|crank drive? gear|gears|pinion|teeth|sprocket .. stripped|missing|broken|sheared|chewed",
+        f"{_DRIVE}|skew|worm drive? gear|gears|pinion|teeth|sprocket .. stripped|missing|broken|sheared|chewed",
+        "cam|camshaft|crank drive gear|gears|pinion .. stripped|missing|broken|sheared|chewed",
         f"stripped|broken|missing|sheared .. teeth|gear|pinion .. {_DRIVE}|cam|crank",
         "teeth|tooth .. stripped|missing|sheared|broken .. gear|pinion|drive|pump",
         "stripped the? .. gear|gears|teeth",

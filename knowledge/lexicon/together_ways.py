@@ -198,7 +198,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "drive|hex|tang|shaft|tongue|corners|slot|flats|blade + rounded|worn_away|rounded_off|worn_off|wallowed|nearly_worn|rounding|mushroomed|twisted_like + pump|drive|shaft|end|hex|itself|corners - gear|rotor|snapped|broken|cam|rocker",
     ),
     "drive_gear_stripped": (
-        "gear|skew|pinion + shed|lost|stripped|missing|no|bald|sheared + teeth|tooth|bald + skew|distributor|dizzy|drive|gear|pump_drive|cam|that_drives - timing_gear|pump_gear_lost|starter|ring|flywheel|rotor",
+        "gear|skew|pinion + shed|lost|stripped|missing|no|bald|sheared + teeth|tooth|bald + skew|distributor|dizzy|drive|gear|pump_drive|that_drives - timing|plastic|nylon|fibre|fiber|timing_gear|pump_gear_lost|starter|ring|flywheel|rotor",
     ),
     "drive_gear_worn": (
         "dizzy|distributor|drive|skew|cam + gear|teeth + eaten|worn|thin|razor|blades|chewed|points|half_gone|knife - pump_gears|timing|stripped|missing|lobes|rotor",

@@ -35,10 +35,10 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     ),
     Done.CLEANED: (
         "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
+        "off|out|apart|down to =clean",
         "blew|blown|blow it|them|that|the? out|through",
         "=blew|=blasted",
-        "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped",
-        "=faced|=refaced|=reseated|=recut",
+        "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
         "shimmed|shimming|stretched|adjusted|adjusting|reset|tightened|tightening|torqued|retorqued|regapped",
@@ -78,7 +78,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "tried @thick",
         "oil was? changed|changing|swapped|swapping|switched .. to|for @thick",
         "changed|changing|swapped|swapping|switched|switching .. oil to|for @thick",
-        "on|with|using @thick",
+        "on|with|using @thick ,? it|its|the|now|instead|pressure|hot|idle|oil|in",
     ),
     "thinner_oil": ("thinner|lighter oil|grade", "@thin"),
     "right_oil": (
@@ -334,8 +334,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "@months|@weeks|@years|weeks|months|ashore|years ashore|laid-up|under-cover|in-the-shed|in-the-yard",
     ),
     "transport_or_fitting": (
-        "=engine|=engines|=motor|=motors out|pulled|refit",
-        "engine installed",
+        "had|took|taken|pulled|lifted|have the|my|whole? =engine|=motor out",
+        "=engine|=engines|=motor|=motors pulled|refit|installed",
     ),
     "bearings": (
         "new bearings|shells|inserts|mains|big-ends",

@@ -1,0 +1,42 @@
+"""Which usual pressure belongs to which one read now: "40 cold and 10 hot, used to be 60 and 30"."""
+
+from __future__ import annotations
+
+from diagnose.understanding.gauges_compared import RUN, Pressure
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.speeds import HEAT
+from knowledge.reports.words import Circumstance
+
+
+def is_heat(mark: Mark[object]) -> bool:
+    """Whether a mark says how hot it was."""
+    return isinstance(mark.value, Circumstance) and mark.value in HEAT
+
+
+def partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
+    """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
+    found: dict[int, Pressure] = {}
+    if len(now) == len(then) and not any(p.near for p in then):
+        return dict(enumerate(then))  # "40 cold and 10 hot, used to be 60 and 30"
+    for usual in then:
+        free = [k for k in range(len(now)) if k not in found and not of_another_run(now[k], usual)]
+        best = min(free, key=lambda k: _apart(now[k], usual), default=-1)
+        if best >= 0:
+            found[best] = usual
+    return found
+
+
+def of_another_run(now: Pressure, usual: Pressure) -> bool:
+    """Whether a usual pressure of a speed stands in another sentence than one read cold."""
+    cold = any(m.value is Circumstance.COLD for m in now.near)
+    of_speed = any(m.value in RUN for m in usual.near)
+    return cold and of_speed and usual.line is not now.line
+
+
+def _apart(now: Pressure, usual: Pressure) -> tuple[int, int]:
+    """How little a usual pressure is that of one read now: heat and speed, then the distance."""
+    heats = [{m.value for m in p.near if is_heat(m)} for p in (now, usual)]
+    speeds = [{str(m.value) for m in p.near if m.value in RUN} for p in (now, usual)]
+    unlike = 1 if heats[0] != heats[1] else 0
+    unlike += sum(all(said) and not said[0] & said[1] for said in (heats, speeds))
+    return unlike, abs(usual.mark.first - now.mark.first)
