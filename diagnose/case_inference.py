@@ -186,17 +186,10 @@ class CaseInference:
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
         priors = prior_marginals(self.network)
-        rows = (self._ranked(self.book.causes[c], prior) for c, prior in priors.items())
+        rows = (_ranked(self, self.book.causes[c], prior) for c, prior in priors.items())
         return tuple(
             sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))
         )
-
-    def _ranked(self, cause: Cause, prior: float) -> Ranked:
-        node, began = self.node_of(cause.id), self.posterior.marginal[cause.id]
-        if node == cause.id:
-            return Ranked(cause, began, prior, began)
-        before = posterior(self.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
-        return Ranked(cause, self.belief(node), before, began)
 
     @cached_property
     def loss_is_real(self) -> bool:
@@ -243,6 +236,15 @@ def _affordable(network: Network, evidence: Evidence) -> bool:
         return effort(network, evidence) <= MOST_ENTRIES
     except TooEntangledError:
         return False
+
+
+def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:
+    """A cause with its probability and that without evidence; of a found fault, of the fault."""
+    node, began = known.node_of(cause.id), known.posterior.marginal[cause.id]
+    if node == cause.id:
+        return Ranked(cause, began, prior, began)
+    before = posterior(known.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
+    return Ranked(cause, known.belief(node), before, began)
 
 
 def _busiest(network: Network, evidence: Evidence) -> str:
