@@ -45,7 +45,7 @@ _TO = r"\s*(?:-|–|to|or)\s*"
 _OR_TWO = r"\s+or\s+(?:two|three|2|3)(?!\s*(?:psi|bar|lbs?|pounds|later))\b"  #: "an hour or 2"
 _UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
 _UNIT = (
-    r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
+    r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|[km]pa"
     r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:(?:(?<=lb)|(?<=lbs)|(?<=kg)|(?<=kgs)|(?<=in))\.(?=\s*(?-i:[a-z,;:)])))?|#)"
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
@@ -331,7 +331,9 @@ def _unit(name: str) -> str:
     word = name.lower()
     if word.startswith("k") and word != "kpa":
         return "kg/cm2"
-    return "bar" if word.startswith("bar") else "kPa" if word == "kpa" else "psi"
+    if word in ("kpa", "mpa"):
+        return "kPa" if word == "kpa" else "MPa"
+    return "bar" if word.startswith("bar") else "psi"
 
 
 def _share(text: str) -> str:

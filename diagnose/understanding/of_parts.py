@@ -10,7 +10,13 @@ from diagnose.understanding.things import Pair, pairs
 
 #: said of the engine or of the pressure, in words that are a state of a part as well
 _OF_THE_WHOLE = frozenset(
-    ["engine_seized", "high_mileage", "maker_calls_it_normal", "stopped_with_loss_of_power"]
+    [
+        "engine_seized",
+        "hard_to_turn",
+        "high_mileage",
+        "maker_calls_it_normal",
+        "stopped_with_loss_of_power",
+    ]
 )
 
 

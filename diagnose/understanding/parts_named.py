@@ -21,6 +21,7 @@ _OF_THE_CRANK = frozenset(["bearing", "cap"])
 _NUMBERED = _OF_THE_CRANK | {"cam bearing"}  #: families of parts that stand in a row
 _CAPS = frozenset(["to", *map(str, range(1, 13))])  #: numbers of bearings
 _SHELL = stemmed("shell")
+_BARE = frozenset(["other", "line"])  #: whose names alone may be the short name of another part
 _WHICH = frozenset(["which", "that"])
 
 
@@ -41,7 +42,7 @@ def things_in(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mar
         short = line.lexicon.later.get(token.stem, ())
         place = Mark(None, i, i + 1)
         over = [m for m in named if m.overlaps(place)]
-        if not short or any(len(m) > 1 or m.value.family != "other" for m in over):
+        if not short or any(len(m) > 1 or m.value.family not in _BARE for m in over):
             continue
         before = recent + [m.value.family for m in named if m.last <= i]
         meant = max(short, key=lambda t: _last_place(before, t.family), default=None)

@@ -29,6 +29,7 @@ from knowledge.lexicon.numbers import (
     DASH,
     DRIVES,
     FOLLOWS,
+    GRADUALLY,
     IS,
     MORE,
     MOST,
@@ -233,7 +234,9 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
         return True  # "dropped from its usual 80 psi to 40"
     if word in TOWARDS | OVER | UNDER:
         verb = at - 1
-        while line.word(verb) in NEARLY | {"out", "up", "down", "back"} and verb > at - 3:
+        while (
+            line.word(verb) in NEARLY | GRADUALLY | {"out", "up", "down", "back"} and verb > at - 3
+        ):
             verb -= 1
         if {line.word(verb), line.word(at - 1)} & (MOVES | MOST):
             return True
@@ -349,7 +352,7 @@ def _is_difference(line: Line, i: int) -> bool:
     words = {line.word(k) for k in range(i - 3, i)}
     clause = line.clause(i)
     said = {line.word(k) for k in range(clause.first, clause.last)}
-    if said & {"setting", "opens", "rated", "set"}:
+    if said & {"setting", "opens", "set"} or ("rated" in said and not _at_rated(line, i)):
         return True
     if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
         return True
@@ -380,6 +383,12 @@ def _is_difference(line: Line, i: int) -> bool:
     if after in MORE and (after, then) not in _NO_MORE:
         return True
     return bool(words & BY) or before in ("by", "within")
+
+
+def _at_rated(line: Line, i: int) -> bool:
+    """Whether "rated" is the speed of a reading: "1.9 bar rated", "40 psi at rated speed"."""
+    near = [line.word(k) for k in range(i + 1, i + 4)]
+    return near[:1] == ["rated"] or near[:2] == ["at", "rated"]
 
 
 def _between(a: Mark[str], b: Mark[object]) -> range:

@@ -28,8 +28,11 @@ def _stands_alone(line: Line, i: int) -> bool:
 
 
 def _named_ahead(line: Line, i: int) -> bool:
-    """Whether an instrument or a pressure is named before a number in its sentence."""
-    return any(m.first < i for m in line.find(line.lexicon.instrument))
+    """Whether an instrument or a pressure is named before a number, or its speed behind it."""
+    if any("pressure" in t.kinds for t in line.tokens[:i]):
+        return True
+    named = any(m.first < i for m in line.find(line.lexicon.instrument))
+    return named or any(m.first == i + 1 for m in line.find(line.lexicon.speed))
 
 
 def is_in_another_row(line: Line, i: int) -> bool:

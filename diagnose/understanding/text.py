@@ -18,7 +18,14 @@ from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
 _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
-_NUMBERED = re.compile(r"\b[Nn]o\. ?(?=\d)")  #: "No. 2" ends no sentence and denies nothing
+#: "No. 2", "no 4 main" end no sentence and deny nothing
+_NUMBERED = re.compile(
+    r"\b[Nn]o(?:\. ?(?=\d)| (?=\d{1,2} (?!psi|bar|lbs?\b|pounds|kpa|rpm|miles|min|sec|hours|days|degrees|thou|mm)[a-z]))"
+)
+#: a short form whose point ends no sentence: "mech. gauge", "approx. 20 psi"
+_SHORTENED = re.compile(
+    r"\b(mech|approx|eng|cyl|incl|elec|press|temp|op|min|max)\.(?= (?:[a-z]|\d))", re.I
+)
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
 _BULLETS = frozenset(["-", "–", "—", "*", "•", "·", ">"])  #: begin a line of a list
@@ -259,6 +266,7 @@ class Spelling(Protocol):
 def sentences(text: str, spelling: Spelling) -> list[Sentence]:
     """Cut a text into sentences of tokens, each word in its right spelling."""
     text = _NUMBERED.sub(lambda m: "nr" + " " * (len(m[0]) - 2), text)
+    text = _SHORTENED.sub(lambda m: m[1] + " ", text)
     found: list[Sentence] = []
     current: list[Token] = []
     for token in _tokens(text, spelling):

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 #: a gauge of its own on an oil line, beside the panel's
 DIRECT = (
-    "mechanical|mech|direct|test|manual|master|trusted|proper|hardline|external|capillary gauge",
+    "mechanical|mech|direct|test|manual|master|trusted|proper|hardline|external|capillary|local|independent|engine-mounted|reference|standard-test gauge",
+    "gauge =in|=on|=at the? lamp|switch|sender|sensor|test|engine|block|gallery|rig|filter|pump port|head|rig|block|gallery|outlet|hole|bench?",
     "gauge direct|directly",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",

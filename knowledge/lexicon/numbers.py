@@ -73,7 +73,7 @@ REACHES = _set(
 )
 #: straight before a number without a unit: it is what an instrument says
 SAYS = _set(
-    "says said reads read reading readings shows show showing showed indicates indicating holds hold pressure psi gauge needle"
+    "says said reads read reading readings shows show showing showed indicates indicating holds hold pressure psi gauge needle otherwise"
 )
 #: the same, where the sentence names an instrument; words between these and a number
 IS = _set(
@@ -86,6 +86,8 @@ SCANT = _set("only just barely hardly scarcely merely mere measly paltry miserab
 NEARLY = ABOUT | _set(
     "only just barely hardly scarcely still now a somewhere exactly dead even roughly say"
 )
+#: between a verb and "to" with a pressure
+GRADUALLY = _set("steadily slowly gradually quickly rapidly progressively straight right")
 #: before a number that is a clause by itself: "first 50, then 20, now 5"
 THEN_NOW = _set("then now later finally eventually only just")
 #: before "at" and a number: it is a speed on the road

@@ -40,7 +40,9 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 #: words so near before a phrase that make it another thing: "the pump seized" is no seized engine
 #: beside them the oil runs where it was pumped by hand or by a drill, with the engine open
-PRIMING = _set("drill priming primed prime spin spun spinning preoiling pre-oiling")
+PRIMING = _set(
+    "pressurised pressurized pressurising pot motored drill priming primed prime spin spun spinning preoiling pre-oiling"
+)
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "all_plugs_accounted_for": _set("front rear outer visible outside"),
     "oil_used_fast": _set(

@@ -76,7 +76,8 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "too|very little|small|tight bearing|main|rod|oil? clearance|clearances",
     ),
     "clearances_at_limit": (
-        "clearance|clearances|bearings|mains|rods .. at|near|on|close|just|right|within|inside|under to|the|about? limit|max|maximum|top|edge|wear-limit",
+        "clearance|clearances|bearings|mains|rods .. at|near|on|close|just|right|under to|the|about? limit|max|maximum|top|edge|wear-limit",
+        "clearance|clearances|bearings|mains|rods .. just|barely|only within|inside the? limit|limits|max|maximum|wear-limit",
         "wide|loose|upper end|side|but|of? within|inside|still limits|limit|tolerance|spec",
         "clearance|clearances on|at the? loose|wide|upper|big|generous side|end|high?",
     ),

@@ -10,6 +10,17 @@ _WHO = "supplier|rebuilder|vendor|agent|fitter|reconditioner|manufacturer|oem|di
 _FLAP = "anti-drain|antidrain|anti-drainback|antidrainback|anti-drain-back|drainback|check"
 #: the finding, by what is said when it is there
 SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
+    "oil_streams_from_open_hole": (
+        "oil? =pours|=gushes|=streams|=jets|=pouring|=gushing|=streaming out? behind|from|at|of behind? the? cam|timing|front|rear|back|camshaft|pump gear|gears|sprocket|chain|plate|drive",
+        "oil? =pours|=gushes|=streams|=jets|=pouring|=gushing|=streaming .. open|empty|missing hole|plug|gallery|drilling",
+    ),
+    "engine_runs_normally": (
+        "engine|running noise|noises|sound|sounds ,|and|&|/ temperature|temp|temperatures|vibration all|both? normal|ok|okay|fine|good",
+        "turns|turning|revs|runs|spins over? freely|sweetly|nicely and|& quiet|quietly|smooth|smoothly|sweetly|well",
+    ),
+    "bright_soft_metal": (
+        "glitter|flakes|flake|metal|bits|slivers|specks|shavings ,|and|but|, is|are|it? not|non|@not magnetic|magnet|stick|picked|attracted",
+    ),
     "level_correct": (
         "level|oil|dipstick|stick|in|mid|half|middle|within of?|the? crosshatch|cross-hatch|hatch|hatching|hatched area?",
         "level|oil mid|half|middle|centre|center|in|within of|way|up? the? crosshatch|cross-hatch|hatch|hatching|hatched",
@@ -120,7 +131,29 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
     ),
 }
 #: the finding, by what is said when it is not there
+_IN_SPEC = (
+    "within|in|inside|to|mid the? spec|limits|limit|book|tolerance|specification|tolerances|figures"
+)
+_CLEAR = "measured|remeasured|checked|re-checked|recorded|all|both|were|was|are|is|found|and|,|written|plastigauged"
 SIGHTS_NOTED_ABSENT: dict[str, tuple[str, ...]] = {
+    "main_clearance_too_wide": (
+        f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? {_IN_SPEC}",
+        f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? mid-spec|in-spec",
+    ),
+    "rod_clearance_too_wide": (
+        f"rod|rods|big-end|big-ends|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? {_IN_SPEC}",
+        f"big end|ends clearance|clearances {_CLEAR}? {_CLEAR}? {_IN_SPEC}",
+        f"rod|rods|big-end|big-ends|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? mid-spec|in-spec",
+    ),
+    "end_clearance_wide": (f"pump .. end clearance|float|play {_CLEAR}? {_IN_SPEC}",),
+    "gear_backlash_wide": (
+        f"pump .. backlash {_CLEAR}? {_IN_SPEC}",
+        f"pump .. backlash and|& end? clearance|float|play {_IN_SPEC}",
+    ),
+    "turbo_shaft_loose": (
+        "turbo|turbocharger shaft? end? play|float|clearance|movement is|was|found? ok|okay|fine|normal|good|within|in|negligible|minimal",
+        "turbo|turbocharger checked|inspected|spins ok|fine|good|freely|free",
+    ),
     "copper_and_lead_high": (
         "ok|okay|normal|fine|low|good|clear|unchanged for|on|in =lead|=copper and|&|/ =lead|=copper",
         "=lead|=copper and|&|/ =lead|=copper ok|okay|normal|fine|low|good|unchanged|steady",

@@ -293,6 +293,8 @@ OTHER_ENGINE = (
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "against|versus|vs @pressure|@number|@range on|in|for|of the other",
     "supposed|meant|ought to",
+    "wants|requires|needs|=required|=minimum|=min @pressure|@number|@range",
+    "others of|like the|this same|type|model|kind|class .. show|shows|read|reads|make|makes|have|run|give",
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
     "green|normal|permitted|allowed|safe arc|band|range|sector|zone|limits is|are|was|runs|goes|from|:|being",
     "according to",

@@ -100,6 +100,18 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
         rules_out={_S.FINE: ("crank_scored",), _S.TRUE: ("journal_not_true",)},
     ),
     Thing(
+        family="crank",
+        names=(
+            "crank|crankshaft|oilway|crankpin oilway|drilling|sludge? plug|plugs",
+            "expansion|welch|screw|core plug|plugs in|of the? crank|crankshaft",
+        ),
+        shows=dict.fromkeys(
+            (_S.ABSENT, _S.LOOSE, _S.CAME_OFF, _S.PUSHED_OUT, _S.LEAKING),
+            ("crank_plug_found_missing",),
+        ),
+        rules_out=dict.fromkeys((_S.FINE, _S.TIGHT), ("crank_plug_found_missing",)),
+    ),
+    Thing(
         family="cap",
         names=("main|mains|rod|bearing|big-end|cam bearing? cap|caps", "rear|front main cap"),
         shows={_S.REVERSED: ("caps_mixed",), _S.LOOSE: ("cap_bolts_slack",)},

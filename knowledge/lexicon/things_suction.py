@@ -45,7 +45,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             State.CAME_OFF: ("screen_torn",),
             State.LOOSE: ("pickup_fixing_loose",),
         },
-        rules_out={State.CLEAN: ("screen_blocked",), State.FINE: ("screen_blocked",)},
+        rules_out=dict.fromkeys((State.CLEAN, State.FINE, State.FREE), ("screen_blocked",)),
         holds=_ON_SCREEN,
     ),
     Thing(

@@ -242,7 +242,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "@not_smell|no_smell|no_petrol|no_fuel|no_diesel|without_any_smell + fuel|petrol|oil|dipstick|stick|diesel|gas|in|of|on - run_out|tank|lines|pump",
     ),
     "crank_moves_endwise": (
-        "crank|crankshaft|end_float|pulley + no_end_float|no_float|no_end_play|within_spec|within_limits|@not_move|in_spec|no_movement|no_play - camshaft|pump",
+        "crank|crankshaft|end_float|pulley + no_end_float|no_float|no_end_play|within_spec|within_limits|@not_move|in_spec|no_movement|no_play - turbo|shaft_play|camshaft|pump",
     ),
     "sump_dented": (
         "no|without|not_a|@not + dent|dents|dented|bash|marks + sump|pan|underneath|bottom|it|anywhere",
@@ -251,6 +251,6 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "filter + tight|done_up|secure|firmly|torqued - not|@not|loose|hand|finger|never",
     ),
     "drain_plug_found_loose": (
-        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found",
+        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - crank|end_plugs|core_plugs|blower|ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found",
     ),
 }

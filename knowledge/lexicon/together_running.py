@@ -145,7 +145,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "no_service_record|no_service_history|without_a_service|no_record_of_service|no_service_book|without_servicing|no_record_of_any",
     ),
     "filler_cap_found_off": (
-        "cap|filler|oil_cap|oil_filler|filler_cap|dipstick + left_off|missing|not_refitted|@not_refitted|@not_secured|@not_seated|@not_on|lying_under|open|@not_replaced|off|not_fitted|unsecured|forgotten|found_lying - ball|plunger|piston|spring|radiator|main|rod|bearing|relief|"
+        "cap|filler|oil_cap|oil_filler|filler_cap|dipstick + left_off|missing|not_refitted|@not_refitted|@not_secured|@not_seated|@not_on|lying_under|open|@not_replaced|not_fitted|unsecured|forgotten|found_lying - ball|plunger|piston|spring|radiator|main|rod|bearing|relief|"
         "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub|take|took|taking|lift|lifted|remove|removed|undo|open_it|with_the|look_in|looked|swimming|puffing|smoke",
     ),
     "stood_long": (
