@@ -22,9 +22,16 @@ from knowledge.lexicon.engine import (
     WASHES,
     Trait,
 )
-from knowledge.lexicon.engine_features import CONFIRMS, INSTRUMENTS_BESIDE, NOT_AFLOAT, OUTBOARD_OF
+from knowledge.lexicon.engine_features import (
+    CONFIRMS,
+    ELECTRIC,
+    INSTRUMENTS_BESIDE,
+    NOT_AFLOAT,
+    OUTBOARD_OF,
+)
 from knowledge.lexicon.stance import NEGATION
 
+VALVES = frozenset(["16v", "24v"])
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
 
 
@@ -54,6 +61,9 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
             no_engine = _is_fuel(line, mark) or line.word(mark.last) in TUBE
+            no_engine = no_engine or (
+                line.word(mark.last) in ELECTRIC and line.word(mark.first) in VALVES
+            )
             no_engine = no_engine or (
                 mark.value is Trait.OUTBOARD and line.word(mark.last) in OUTBOARD_OF
             )

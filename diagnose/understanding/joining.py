@@ -14,6 +14,7 @@ from knowledge.lexicon.joints import (
     BLOWN,
     DEEDS,
     EXCEPT,
+    FOUND_SO,
     JOINS,
     LINKS,
     NO_NOUN,
@@ -23,12 +24,14 @@ from knowledge.lexicon.joints import (
     OUTSIDE,
     PANS,
     PARTS_OF,
+    PIPES,
     POURS,
     SEALS,
     SEEMING,
     STOPS,
     TAKEN_OUT,
     UNDOES,
+    UNDONE,
 )
 from knowledge.lexicon.sights_shop import CASE_WORDS, SPLIT_BY
 from knowledge.lexicon.stance import NEGATION
@@ -100,6 +103,13 @@ def is_no_state(
     words = {t.word for t in line.tokens}
     if {State.DRY, State.EMPTY} & set(meanings) and words & OUTSIDE:
         return any({line.word(k) for k in range(p.first, p.last)} & PANS for p in parts)
+    undone = (
+        len(mark) == 1
+        and line.word(mark.first) in UNDONE
+        and line.word(mark.first - 1) not in FOUND_SO
+    )
+    if undone and any(p.value.family in PIPES for p in parts[:1]):
+        return True  # "pipe disconnected at the block: strong squirt of oil"
     if (line.word(mark.last - 1), line.word(mark.last)) == ("order", "to"):
         return True  # "took the pump off in order to look"
     if line.word(mark.last - 1) in ("blown", "blew") and line.word(mark.last) in BLOWN:

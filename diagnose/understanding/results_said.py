@@ -22,6 +22,7 @@ from knowledge.lexicon.results_words import (
     ELSEWHERE_READ,
     ENOUGH,
     GAINED,
+    GOES_ON,
     GOING,
     HOPED,
     IS_BACK,
@@ -88,8 +89,16 @@ def results_of(line: Line) -> list[Mark[Result]]:
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
             continue  # "thinking that was it"
         found.append(_judged(line, mark))
+    found = [Mark(Result.HELPED, m.first, m.last) if _in_part(line, m, found) else m for m in found]
     of_pressure = [m for m in found if not _of_another_trouble(line, m)]
     return of_pressure or found  # "noise gone but pressure still low"
+
+
+def _in_part(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> bool:
+    """Whether one trouble is cured and another goes on: "cornering fault gone, flicker still there"."""
+    behind = [m for m in found if m.value is Result.NO_DIFFERENCE and m.first >= mark.last]
+    said = {line.word(k) for m in behind for k in range(m.first, m.last)}
+    return mark.value is Result.CURED and "still" in said and bool(said & GOES_ON)
 
 
 def _says_where(line: Line, mark: Mark[Result]) -> bool:

@@ -51,7 +51,14 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "gearbox|transmission|box in|inside the? engine's? sump|pan",
         "gearbox-in-sump|transmission-in-sump",
     ),
-    "rotor_pump": ("inner|outer pump? rotor", "rotor|gerotor|trochoid|trochoidal type? oil? pump"),
+    "gear_pump": (
+        "gear|gear-type|spur-gear type? oil|lube|lub? pump",
+        "oil pump with|has two gears",
+    ),
+    "rotor_pump": (
+        "inner|outer pump? rotor",
+        "rotor|gerotor|trochoid|trochoidal|rotary type? oil|lube|lub? pump",
+    ),
     "pump_on_crank_nose": (
         f"{_PUMP} on|at|round|around the? crank|crankshaft nose|snout",
         "crank-nose|crank-driven|crank-mounted oil? pump|gerotor",
@@ -99,6 +106,7 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "spin_on_filter": (
         "spin-on|screw-on|canister oil? =filter",
+        "=spin-on|=spinon|=spin-ons",
         "spin on oil? filter",
         "filter is|was a|an|the? modern|newer|cheap|ordinary? spin-on|spinon|screw-on|canister",
     ),
@@ -122,7 +130,7 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "relief plug|cap|adjuster|valve on|at the? side|outside of? the? block|engine|case?",
         "relief valve? is|sits|under|behind|lives? under|behind|in|on|at a|the? .. hex|plug|cap|bolt|dome|domed on|at|in|outside|easy|near .. front|side|outside|block|case|timing|get|reach|filter|crankcase",
         "relief valve? is|sits on|at|from? the? outside|external|externally|reachable|accessible from? the? outside?",
-        "outside|external|externally mounted? oil? pressure? relief valve",
+        "outside|external|externally mounted? oil? pressure? relief valve?",
     ),
     "dry_sump": (
         "separate|remote|external|outside oil? tank|reservoir",
@@ -151,6 +159,7 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     #: what these hold is no engine's oil, and a gauge that is put on for a test is no part of it
     "": (
+        "hydraulic|hydraulics|fuel|steering|water|transfer|feed|pto gear|rotor|rotary|vane pump",
         f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",
         "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
         "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
@@ -191,6 +200,34 @@ NOT_AFLOAT = frozenset(
         "patrol",
         "land",
         "squad",
+    ]
+)
+#: behind "24v": it is the voltage
+ELECTRIC = frozenset(
+    [
+        "sender",
+        "sensor",
+        "system",
+        "starter",
+        "panel",
+        "battery",
+        "batteries",
+        "alternator",
+        "supply",
+        "gauge",
+        "gauges",
+        "lamp",
+        "bulb",
+        "solenoid",
+        "circuit",
+        "electrics",
+        "electrical",
+        "charger",
+        "switch",
+        "coil",
+        "on",
+        "to",
+        "at",
     ]
 )
 #: behind "outboard": it says where a part lies

@@ -125,6 +125,10 @@ SIDES = _set(
     "driver's passenger passengers near far inner outer first second third fourth fifth other"
 )
 #: said of a part that was taken off or apart: what the next sentence names lay in it
+#: somebody took a pipe off, unless words before say that it was found so; families of pipes
+UNDONE = _set("disconnected undone")
+FOUND_SO = _set("found was were had become came got is been being itself")
+PIPES = frozenset(["line", "gauge line"])
 #: behind "blown": somebody cleaned it with air
 BLOWN = _set("through clear down into up")
 OPENED = _set("cut open opened dropped pulled apart drained removed stripped dissected off")

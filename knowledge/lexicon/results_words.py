@@ -84,6 +84,8 @@ ENOUGH, PLENTY = 15.5, 40.0
 ELSEWHERE_READ = _set("cold cruise cruising high max revs speed top")
 #: verbs of a pressure that "down" may follow
 GOING = _set("back came comes goes going gone is moved was went")
+#: beside "still": another trouble is not cured
+GOES_ON = _set("there low flickers flickering flicker present remains on same")
 #: results that say so only where a clause ends with them: "same", "it didn't"
 LONE_RESULTS = _set(
     "its everything all thats pressure shes is was fine good ok perfect great right normal sweet "

@@ -18,6 +18,11 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "engine|running noise|noises|sound|sounds ,|and|&|/ temperature|temp|temperatures|vibration all|both? normal|ok|okay|fine|good",
         "turns|turning|revs|runs|spins over? freely|sweetly|nicely and|& quiet|quietly|smooth|smoothly|sweetly|well",
     ),
+    "lamp_on_with_wire_off": (
+        "lamp|light|alarm|buzzer|warning is|was? stays|stayed|still|on|lit|persists|persisted|remains|continues|sounding on|lit|sounding? "
+        "with|when|even with? the? oil? pressure? switch|sensor|sender|wire|lead|plug wire|lead|plug? =off|disconnected|unplugged|removed|isolated",
+        "switch|sensor|sender|switch-wire wire|lead|plug? unplugged|disconnected|isolated ,|and|but|: the? alarm|lamp|light|buzzer|warning persists|persisted|still|stays|stayed|remains|remained|continues",
+    ),
     "bright_soft_metal": (
         "glitter|flakes|flake|metal|bits|slivers|specks|shavings ,|and|but|, is|are|it? not|non|@not magnetic|magnet|stick|picked|attracted",
     ),

@@ -174,12 +174,13 @@ VALUES: dict[str, tuple[str, ...]] = {
     "sender_ground_resistance": (
         "sender|sensor|unit|block ground|earth|grounding|earthing resistance?",
         "ground|earth resistance|path",
-        "sender|sensor body|case|hex|thread to ground|earth|negative|battery",
+        "sender|sensor|switch body|case|hex|thread|casing to the? ground|earth|negative|battery|hull|block|frame|chassis|engine",
     ),
     "idle_speed_counted": (
         "idle|tickover speed|rpm",
         "idles|idling|idle at|is|was|counted|set",
         "tick over speed?",
+        "idle|tickover by|with|on|per laser|photo|strobe|optical|digital|hand tach|tacho|tachometer?",
     ),
     "panel_error": (
         "panel|dash|cab gauge .. low|high|off|out|under|over by?",
