@@ -352,7 +352,7 @@ def _is_difference(line: Line, i: int) -> bool:
     words = {line.word(k) for k in range(i - 3, i)}
     clause = line.clause(i)
     said = {line.word(k) for k in range(clause.first, clause.last)}
-    if said & {"setting", "opens", "set"} or ("rated" in said and not _at_rated(line, i)):
+    if said & {"setting", "opens", "set", "reset"} or ("rated" in said and not _at_rated(line, i)):
         return True
     if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
         return True

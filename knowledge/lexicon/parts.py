@@ -229,7 +229,11 @@ PARTS: tuple[PartWorked, ...] = (
             "=pickup truck",
         ),
     ),
-    PartWorked(names=("cam|camshaft bearings",), trials={_R: "new_cam_bearings"}, area="camshaft"),
+    PartWorked(
+        names=("cam|camshaft bearings|bushes|bushings|bush",),
+        trials={_R: "new_cam_bearings"},
+        area="camshaft",
+    ),
     PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
     PartWorked(
@@ -330,7 +334,7 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(names=("seals|gaskets",), trials={_R: "seals_renewed"}),
     PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
     PartWorked(
-        names=("fuel|lift|injection pump", "injectors|injector|carb|carburettor|carburetor"),
+        names=("fuel|lift|injection|hp pump", "injectors|injector|carb|carburettor|carburetor"),
         area="fuel_system",
     ),
     PartWorked(

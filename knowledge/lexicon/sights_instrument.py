@@ -44,7 +44,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "lamp_dead_with_key_on": (
         f"{_LAMP}|bulb @not|never come|light|work|works|comes|lights|lit|glow on|with|when|up|at? .. key|ignition",
-        "bulb|lamp|light is|was|has? blown|dead|gone|=burnt|=burned out?",
+        "bulb|lamp|light is|was|has? blown|dead|=burnt|=burned out?",
         f"{_LAMP} @not|never|fails|failed|doesnt|dont|wont to? come|light|comes|lights on? at|when|with|even|before? all|key|ignition|starting",
         f"{_LAMP} silent|dark|dead and dark|silent|dead",
         f"{_LAMP} never|@not worked|working|works",

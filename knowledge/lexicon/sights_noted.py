@@ -23,6 +23,7 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "with|when|even with? the? oil? pressure? switch|sensor|sender|wire|lead|plug wire|lead|plug? =off|disconnected|unplugged|removed|isolated",
         "switch|sensor|sender|switch-wire wire|lead|plug? unplugged|disconnected|isolated ,|and|but|: the? alarm|lamp|light|buzzer|warning persists|persisted|still|stays|stayed|remains|remained|continues",
     ),
+    "lamp_dead_with_key_on": ("bulb is|was|has? gone|failed|u/s|duff|dud",),
     "bright_soft_metal": (
         "glitter|flakes|flake|metal|bits|slivers|specks|shavings ,|and|but|, is|are|it? not|non|@not magnetic|magnet|stick|picked|attracted",
     ),

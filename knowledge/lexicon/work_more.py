@@ -60,6 +60,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "=built|=assembled this|my|our twincam|twin-cam|bigblock|smallblock|big-block|small-block|straight|slant|boxer|single",
         "inframe|in-frame was|is|been|kit? =done|rebuild|overhaul|job|rebuilt",
         "since|after|following the|an|this|that? inframe|in-frame",
+        "=inframe|=in-chassis|=out-of-frame overhaul|rebuild|kit|incl|including|with|ago|@time|@distance|@hours",
+        "fresh|recent|new|last|full =inframe|=in-chassis|=out-of-frame",
         "=built|=assembled this|my|our|up? engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock",
         "=built|=assembled the|a|an engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock over|myself|last|from|this|during|up|ourselves",
         "=new|=fresh|=latest|=second =build gives|gave|has|had|makes|made|shows|showed|reads|is|was|with",
@@ -67,6 +69,9 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     "other_engine": (
         "=crate|new|rebuilt|reman|remanufactured|replacement|exchange short|long block|motor|engine",
         "shortblock|longblock|short-block|long-block",
+        "short|long motor|block|engine was|has-been? fitted|installed|supplied|from|went|put|by",
+        "reconditioned|recon|exchange|reman|remanufactured|replacement .. exchange|unit|engine|motor from|supplied|fitted|by",
+        "=repowered|=re-powered|=repower|=re-engined|=reengined",
         f"good|decent|running|clean? {_USED} engine|motor|lump|longblock|unit",
         f"put|fitted|dropped|stuck|swapped|threw|installed in? a|an|another {_OTHER} v8|v6|six|four|diesel in|into?",
         f"put|fitted|dropped|stuck|swapped|threw|installed in? a|an|another {_OTHER} @number in|into",
@@ -82,6 +87,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "fresh|new bottom end",
         "fresh|new|the bottom end shells|bearings",
         "caps off|out for|to",
+        "crank|crankshaft was|is|went|sent|been? =out|=away|=off for|to|at the? regrind|regrinding|grinding|grind|grinder|grinders|polish|polishing|machining",
+        "=shelled|=reshelled|=re-shelled @time|last|in|this|@year|and|with|ago|by",
         "=did|=done|=doing|=redid|=redone the|my|its? bottom end",
     ),
     "machine_shop": (
@@ -100,10 +107,24 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     "cylinder_head": (
         "head|heads came|came-back|back|returned|is|was|straight back? from",
         "had|got|have the|my|both? head|heads =skimmed|=refaced|=decked|=surfaced|=planed|=milled|=pressure-tested",
+        "top end? overhaul|rebuild|refresh",
+        "head|heads reseated|re-seated|lapped|ground|overhauled",
         "head|heads refitted|rebuilt|reconditioned|exchanged|skimmed|pressure-tested",
         "reconditioned|recon|exchange|rebuilt|refurbished|skimmed|another|new head|heads",
         "since|after refitting|changing|doing|skimming the? head|heads",
     ),
+    "pistons": (
+        "=sleeved|=resleeved|=re-sleeved|=lined|=relined|=re-ringed|=ringed and|&|, =shelled|=reshelled|bearings",
+        "=resleeved|=re-sleeved|=re-ringed|=reringed",
+    ),
+    "sump": ("sump|pan|oil-pan was|been? resealed|re-sealed|re-gasketed|regasketed",),
+    "clutch_or_gearbox": ("gearbox|box|transmission|marine-gear =off|=out|dropped for|to",),
+    "oil_cooler_or_lines": (
+        "filter head|housing|mount|base was|been? resealed|re-sealed|off|renewed|replaced",
+        "oil? filter relocated|remoted|moved to|onto|on? a|the? bulkhead|remote|bracket?",
+    ),
+    "filter_change": ("oil? filter|filters service|serviced",),
+    "storage": ("=recommissioned|=re-commissioned|=recommissioning",),
     "accessory": (
         "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
         "fitted|fitting|added|adding|put|installed|mounted|swapped a|an|the|new|another? vacuum|hydraulic|power-steering pump",
@@ -122,6 +143,7 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     ),
     "filter_change": ("filter service|renewal|job",),
     "transport_or_fitting": (
+        "engine|motor|unit moved|transferred|transplanted|shifted from|to|into another|a|the|different|new|one boat|chassis|hull|truck|tractor|machine",
         "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
         "put|dropped|lowered|hoisted|craned the|my|our|that? engine|motor|lump .. back? in|into =my|=the|=its|=our|=place car|boat|truck|chassis|frame|hull|bay|tractor|van?",
         "engine|motor|lump =back =in =and|=the|=place|=its|=car|=boat|=now|=with",
@@ -129,6 +151,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     "fuel_system": (
         "idle|tickover|slow-running was|is|been|speed? turned|wound|set|screwed|backed|adjusted|dropped down|back|lower|off",
         "turned|wound|set|backed|dropped|lowered the|my? idle|tickover down|back|lower|off?",
+        "injectors|injector|injection-pump|fuel-pump were|was|had|been|all? serviced|overhauled|tested|calibrated|popped|reset",
+        "injection|fuel|hp pump was|been|is? resealed|re-sealed|serviced|overhauled",
         "injection pump was|been|is? exchanged|refitted|changed|replaced|renewed|off|overhauled",
     ),
 }
