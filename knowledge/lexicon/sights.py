@@ -68,6 +68,13 @@ ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
     k: v for table in ABSENT_TABLES for k, v in table.items()
 }
-for _table in (SIGHTS_FOUND_ABSENT, SIGHTS_REBUILT_ABSENT, SIGHTS_NOTED_ABSENT, SIGHTS_SHOP_ABSENT):
+#: further phrases for the same ids
+BESIDE_ABSENT: tuple[dict[str, tuple[str, ...]], ...] = (
+    SIGHTS_FOUND_ABSENT,
+    SIGHTS_REBUILT_ABSENT,
+    SIGHTS_NOTED_ABSENT,
+    SIGHTS_SHOP_ABSENT,
+)
+for _table in BESIDE_ABSENT:
     for _id, _said in _table.items():
         SIGHTS_ABSENT[_id] = SIGHTS_ABSENT.get(_id, ()) + _said

@@ -118,12 +118,16 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "=resleeved|=re-sleeved|=re-ringed|=reringed",
     ),
     "sump": ("sump|pan|oil-pan was|been? resealed|re-sealed|re-gasketed|regasketed",),
-    "clutch_or_gearbox": ("gearbox|box|transmission|marine-gear =off|=out|dropped for|to",),
+    "clutch_or_gearbox": (
+        "gearbox|box|transmission|marine-gear =off|=out|dropped for|to",
+        "clutch|gearbox|synchro|mainshaft|layshaft|transmission job|repair|rebuild",
+        "gearbox|box|transmission is|was|has|had|been? been? apart|stripped|rebuilt|out|split",
+    ),
     "oil_cooler_or_lines": (
         "filter head|housing|mount|base was|been? resealed|re-sealed|off|renewed|replaced",
         "oil? filter relocated|remoted|moved to|onto|on? a|the? bulkhead|remote|bracket?",
     ),
-    "filter_change": ("oil? filter|filters service|serviced",),
+    "filter_change": ("oil? filter|filters service|serviced|renewal|job",),
     "storage": ("=recommissioned|=re-commissioned|=recommissioning",),
     "accessory": (
         "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
@@ -137,11 +141,6 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",
     ),
-    "clutch_or_gearbox": (
-        "clutch|gearbox|synchro|mainshaft|layshaft|transmission job|repair|rebuild",
-        "gearbox|box|transmission is|was|has|had|been? been? apart|stripped|rebuilt|out|split",
-    ),
-    "filter_change": ("filter service|renewal|job",),
     "transport_or_fitting": (
         "engine|motor|unit moved|transferred|transplanted|shifted from|to|into another|a|the|different|new|one boat|chassis|hull|truck|tractor|machine",
         "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
