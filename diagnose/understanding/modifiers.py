@@ -19,6 +19,7 @@ _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back
 TOWED = frozenset(["got", "get", "been", "was", "were", "being", "be", "home", "by"])
 _OF_A_DAY = 3  #: words behind "first start" in which it is said of what
 _LINES_AGO = 2  #: sentences from work to a "now" that is since then
+AGES = frozenset(["hours", "distance", "manyhours", "fewhours"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -41,6 +42,10 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         )
         within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
         within = within or (mark.value is Course.UNCHANGED and _of_a_fall(line, mark))
+        within = within or (
+            mark.value in (Course.UNCHANGED, Since.ALWAYS) and _is_an_age(line, mark)
+        )
+        within = within or (mark.value is Course.CONSTANT and _of_a_figure(line, mark, heads))
         within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
         within = within or (mark.value is Circumstance.TOUCHED and _all_the_same(line, mark))
         within = within or (mark.value is Since.FIRST_START and _of_each_day(line, mark))
@@ -127,6 +132,19 @@ def _of_a_fall(line: Line, mark: Mark[object]) -> bool:
     """Whether years are how long the pressure has been falling, not how long it stayed so."""
     clause = line.clause(mark.first)
     return any(line.word(k) in FALLING for k in range(clause.first, mark.first))
+
+
+def _is_an_age(line: Line, mark: Mark[object]) -> bool:
+    """Whether "from new" is said of the hours or miles of the engine: "212 hours from new"."""
+    return bool(line.tokens[mark.first - 1].kinds & AGES) if mark.first else False
+
+
+def _of_a_figure(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
+    """Whether "at all times" is said of a reading in a clause where nothing else shows."""
+    clause = line.clause(mark.first)
+    read = any("pressure" in line.tokens[k].kinds for k in range(clause.first, mark.first))
+    shown = [h for h in heads if h.line is line and clause.first <= h.mark.first < clause.last]
+    return read and not shown
 
 
 def _of_use(line: Line, mark: Mark[object]) -> bool:

@@ -12,6 +12,7 @@ from diagnose.understanding.came_back import came_back
 from diagnose.understanding.checked import checked_parts
 from diagnose.understanding.commas import with_points
 from diagnose.understanding.confirmed import confirmed_directly
+from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
@@ -62,6 +63,7 @@ RULES: tuple[Reader, ...] = (
     sights,
     together,
     measured,
+    drained,
 )
 #: what words for the speed of a reading say as well
 _OF_A_READING = frozenset(["worked_hard"])

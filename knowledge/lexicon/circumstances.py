@@ -109,6 +109,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "slow|slowing|throttle|throttling|throttled|slowed down|back|off",
         "lift off",
         "=chop|=chopped|=shut|=close|=closed|=snap|=roll|=rolled|=back the throttle|gas off|shut|down|closed?",
+        "coming|comes|came|dropping|drops|drop|falling|falls|off off|from the? plane|plane",
+        "throttle-back|throttling-back|throttleback",
         "when|once|if|as|until i|you|we =lift|=lifted|=slow|=ease|=coast",
         "when|as|once|if|after|until i|you|it? slow|slows|slowed|slowing|throttle|throttled|coast|coasting|decelerate|ease back|down|off?",
         "coming|come|comes|came|return|returns|drop|drops|dropped back|down? down? to|off|from idle|speed|highway|motorway|tickover|revs",
@@ -245,7 +247,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "down the? strip|track|quarter",
     ),
     Circumstance.SLOPE: (
-        "hill|hills|slope|slopes|incline|inclines|gradient|grade|uphill|downhill|hillside|nose-down|nose-up",
+        "hill|hills|slope|slopes|incline|inclines|gradient|grade|grades|uphill|downhill|hillside|nose-down|nose-up|bow-up|bow-down|sidling",
         "side slope|hill",
         "=climbing|steep",
         "up|down|on|climbing|going|steep|the|over a|the|steep|any? hill|hills|slope|grade|grades|incline|bank|ramp|mountain|climb|gradient|embankment",
@@ -277,6 +279,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.LOAD: (
         "under|with|on load|full-load",
+        "when|as|once|with|while pto|load|pump|blade|ram|hydraulics|generator|alternator|set is|are|comes|goes|gets|takes|picks|applied|engaged|on applied|engaged|on|up|load|loaded?",
+        "=pushing|=digging|=tracking|=crushing|=grading|=dozing|=lifting|=loading|=trenching",
         "on|under|during a|long|hard|heavy|the long|hard|heavy =pull|=pulls",
         "long|sustained|hard uphill|up-hill pull|pulls|drag|run|runs|stretch?",
         "in|on|up|during|after|climbing|over? a|the|every|any? long|sustained|endless hill|hills|climb|climbs|grade|grades|pass|ascent|incline",

@@ -327,6 +327,10 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
 }
 #: the same where a clause begins so, in a text that speaks of the pressure: "drops when hot"
 BARE: dict[Shows, tuple[str, ...]] = {
+    Shows.TRIPS: (
+        "trips|tripped|shuts|cuts =out|=off|=down|=itself? =when|=on|=at|=after|=with|=under|=once|=again|=every",
+        "trips|tripped|faults out|off",
+    ),
     Shows.NONE: (
         "=zero|=none|=nothing =when|=at|=on|=again|=until|=within|=once",
         "drops|cuts out completely",

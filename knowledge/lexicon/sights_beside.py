@@ -9,6 +9,8 @@ def _set(text: str) -> frozenset[str]:
 
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
+    "level_risen": _set("after to at the topping filling"),
+    "oil_seen_outside": _set("like then"),
     "engine_ran_hot": _set("out"),
     "hard_to_turn": _set("left right into round around across onto over"),
     "sludge_seen": frozenset(["trap", "traps"]),

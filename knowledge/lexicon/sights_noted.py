@@ -24,6 +24,18 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "switch|sensor|sender|switch-wire wire|lead|plug? unplugged|disconnected|isolated ,|and|but|: the? alarm|lamp|light|buzzer|warning persists|persisted|still|stays|stayed|remains|remained|continues",
     ),
     "lamp_dead_with_key_on": ("bulb is|was|has? gone|failed|u/s|duff|dud",),
+    "oil_thin_on_stick": (
+        "oil drips|runs|pours|drops|comes off|from|out|just? the? stick|dipstick? like|as-thin-as water|paraffin|diesel",
+    ),
+    "capped_low": (
+        "@not =rise|=rises|=increase|=increases|=climb|=climbs|=change|=changes|=vary|=respond with|to|above|as|when the? engine? speed|revs|rpm|throttle",
+        "no =rise|=increase|=change|=response|=gain with|to|above|off|as speed|revs|rpm|throttle|idle",
+    ),
+    "level_risen": (
+        "nobody|none|noone|not|never|without topped|added|filled|topping|adding it|up|oil|anything? .. over|above|past full|mark|max|high",
+        "over|above|past the? full|max|mark|upper mark|line? ,|and|but nobody|none|nothing|no|never|not|without oil? topped|added|filled|topping|adding",
+        "level is|was|has? up|risen|rising|higher|gone again|up|since|without|overnight",
+    ),
     "bright_soft_metal": (
         "glitter|flakes|flake|metal|bits|slivers|specks|shavings ,|and|but|, is|are|it? not|non|@not magnetic|magnet|stick|picked|attracted",
     ),

@@ -393,3 +393,6 @@ BOUND = _set("under below over above than least most up upto")
 MEASURES = frozenset(
     ["checked", "check", "measured", "measure", "plastigaged", "plastigauged", "miked", "gauged"]
 )
+#: beside an amount: it came out of the engine; before the other amount: the engine holds that
+CAME_OUT = _set("drained drain came out off jug caught")
+HOLDS = _set("book holds hold says capacity should manual handbook spec takes normal full")
