@@ -32,6 +32,7 @@ from knowledge.lexicon.engine_features import (
 from knowledge.lexicon.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])
+NO_CYCLES = frozenset({Trait.TRACTOR, Trait.GENERATOR, Trait.PLANT})
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
 
 
@@ -74,6 +75,10 @@ def _said(paragraph: Paragraph, denied: bool = False) -> Said:
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"
+    if NO_CYCLES & said.keys() and Trait.CYCLE in said:
+        line, mark = said[Trait.CYCLE]
+        if line.word(mark.last - 1) == "twin":
+            del said[Trait.CYCLE]  # "vintage twin tractor"
     return said
 
 

@@ -23,6 +23,7 @@ from knowledge.lexicon.sights_kinds import (
 from knowledge.lexicon.sights_shop import CASES
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
+from knowledge.lexicon.well import GOOD_NEWS
 from knowledge.model import Kind, Stage
 
 _DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
@@ -84,7 +85,11 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if found.finding in CASES and opened_case(line, Mark(True, found.first, found.last)):
         return None  # "crankcase split again: O-ring cut"
     well = line.find(line.lexicon.nothing_wrong)
-    if found.there and any(w.first <= place < w.last for w in well for place in found.places):
+    if (
+        found.there
+        and found.finding not in GOOD_NEWS
+        and any(w.first <= place < w.last for w in well for place in found.places)
+    ):
         return None  # "gallery plugs: no defects"
     if found.finding in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)

@@ -60,3 +60,7 @@ PAST_USE = (
     "@not =serviceable|=reusable|=usable|=fit|=good",
     "no =good|=longer =serviceable?",
 )
+#: findings that say all is well: "analysis found no wear metals"
+GOOD_NEWS = frozenset(
+    ["metals_normal", "pump_found_sound", "all_plugs_accounted_for", "shells_look_normal"]
+)

@@ -89,6 +89,7 @@ FOUND: dict[str, list[str]] = {
     ],
     "cruiser v twin, low oil pressure": [
         "behaviour: low",
+        "feature: in_a_vehicle (state present)",
         "feature: vee_engine (state present)",
     ],
     "there is no drip on the ground it does blow blue smoke when i start it": [

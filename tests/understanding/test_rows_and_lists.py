@@ -294,6 +294,7 @@ TRIALS: dict[str, list[str]] = {
     ],
     "bike has worn clutch plates and low oil pressure": [
         "behaviour: low",
+        "feature: in_a_vehicle (state present)",
     ],
     "low oil pressure. changed the sender thinking that was it": [
         "behaviour: low",
