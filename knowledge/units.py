@@ -58,7 +58,6 @@ PRESSURE = Dimension(
         Unit(("bar", "bars"), 1e5),
         Unit(("kpa",), 1e3),
         Unit(("mpa",), 1e6),
-        Unit(("mpa",), 1e6),
         Unit(("pa",), 1.0),
         Unit(("kg/cm2", "kgf/cm2", "kp/cm2"), 98066.5),
     ),

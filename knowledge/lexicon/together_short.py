@@ -217,7 +217,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
 #: the same, when it is not there
 TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {
     "rod_clearance_too_wide": (
-        "crank|crankshaft|bearing|bearings + clearances|clearance + mid-spec|within_book|within_spec|within_limits|in_spec|in_limits|to_spec|in_tolerance|within_tolerance|inside_limits - not|no|main|mains|cam|pump|thrust|wide|out|over|top|beyond|just|barely",
+        "crank|crankshaft|bearing|bearings + clearances|clearance & mid-spec|within_book|within_spec|within_limits|in_spec|in_limits|to_spec|in_tolerance|within_tolerance|inside_limits - not|no|main|mains|cam|pump|thrust|wide|out|over|top|beyond|just|barely",
     ),
     "oil_on_the_ground": (
         "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - amiss|wrong|shaft|gear|inside|gauge|needle|showed|on_a_drive|=drives",
