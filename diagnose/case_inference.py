@@ -39,6 +39,7 @@ if TYPE_CHECKING:
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
+BEGAN = 0.9  #: probability from which it surely began at a cause
 MOST_ENTRIES = 10_000_000  #: table entries of an exact sum: about a second
 EXPLAINS = 0.5  #: a cause this probable explains a state, so that no other need stand for it
 
@@ -182,13 +183,22 @@ class CaseInference:
         """Every cause this engine can have, most probable first.
 
         Where the loss of pressure is real, causes that only make the gauge wrong do not explain
-        it: they keep their probability and come after all others.
+        it: they keep their probability and come after all others. A cause at which it surely began
+        comes before the state it brought about, however sure that is.
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
         priors = prior_marginals(self.network)
         rows = (_ranked(self, self.book.causes[c], prior) for c, prior in priors.items())
         return tuple(
-            sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))
+            sorted(
+                rows,
+                key=lambda r: (
+                    r.cause.id in harmless,
+                    r.began < BEGAN,
+                    -r.probability,
+                    r.cause.id,
+                ),
+            )
         )
 
     @cached_property

@@ -132,7 +132,12 @@ class FoundFaults:
         return any(f in seen for f in fault.decided_by if f not in fault.proofs)
 
     def _proofs(self, fault: Fault) -> tuple[Finding, ...]:
-        return tuple(f for f in fault.proofs if f in self.present)
+        """What proves it; not what another thing that was found has brought about."""
+        return tuple(
+            f
+            for f in fault.proofs
+            if f in self.present and self.present.isdisjoint(fault.explained.get(f, ()))
+        )
 
     def _costs(self, faults: tuple[Fault, ...], at: int) -> Mapping[Fault, Band]:
         """The cost of each fault at one account; a quantity counts for the first that names it."""

@@ -6,7 +6,8 @@ it about.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from knowledge.model import Cause, Condition, Finding, Quantity, Source, Station
 from knowledge.work import Access
@@ -31,6 +32,8 @@ class Fault:
     opens: tuple[Access, ...] = ()  #: what its repair must open in any case
     decides: str = ""  #: the check that decides where it came from, as an order
     decided_by: tuple[Finding, ...] = ()  #: what that check shows; once one is known it is done
+    #: proofs that prove nothing of it once one of these was found, which brought them about
+    explained: Mapping[Finding, tuple[Finding, ...]] = field(default_factory=dict)
 
     def __repr__(self) -> str:
         return f"<fault {self.id}>"

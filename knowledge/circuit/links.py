@@ -247,6 +247,7 @@ PARTICLE_UNDER_THE_VALVE = LinkGroup(
         conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
         conditions.PRESSURE_UNSTEADY: (OFTEN, JUDGEMENT),
         relief_findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
+        relief_findings.RELIEF_VALVE_STAYED_OPEN: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(relief_findings.DEBRIS_ON_RELIEF_SEAT),

@@ -283,7 +283,7 @@ CRUMBS_LEFT_FROM_AN_OLD_REPAIR = LinkGroup(
     parent=TIMING_GEAR_SHEDDING,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
-        conditions.RELIEF_HELD_OPEN: (SELDOM, JUDGEMENT),
+        conditions.RELIEF_HELD_OPEN: (SOMETIMES, JUDGEMENT),
     },
     matches=[
         example(patterns_speed.FALLS_AS_REVS_RISE, suction_sump.PLASTIC_ON_SCREEN),

@@ -59,6 +59,7 @@ HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, idea_from(sources.CROSSOVER_V6_MANUAL_2007)),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
+        findings_galleries.OIL_WASH_AT_GALLERY_SEAL: (SOMETIMES, COMMON_PRACTICE),
         findings_galleries.GALLERY_PLUG_FOUND_MISSING: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),
         findings_galleries.GALLERY_PLUG_LIES_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
     },

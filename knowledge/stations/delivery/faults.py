@@ -36,6 +36,12 @@ GALLERY_SEAL_BAD = Fault(
         findings_galleries.GALLERY_SEAL_FOUND_BAD,
         findings_galleries.OIL_WASH_AT_GALLERY_SEAL,
     ),
+    explained={
+        findings_galleries.OIL_WASH_AT_GALLERY_SEAL: (
+            findings_galleries.GALLERY_PLUG_FOUND_MISSING,
+            findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
+        )
+    },
     origins=(causes_galleries.GALLERY_SEAL_LEAK,),
     source=COMMON_PRACTICE,
     states=(conditions.OPEN_LEAK_INSIDE,),

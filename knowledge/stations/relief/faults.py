@@ -63,6 +63,7 @@ RELIEF_VALVE_STUCK_OPEN = Fault(
     station=Station.RELIEF,
     says="the relief valve was stuck open",
     proofs=(findings.RELIEF_VALVE_STAYED_OPEN,),
+    explained={findings.RELIEF_VALVE_STAYED_OPEN: (findings.DEBRIS_ON_RELIEF_SEAT,)},
     origins=(causes.RELIEF_STUCK_OPEN,),
     source=sources.PRESSURIZED_BLACK_GOLD,
     states=(conditions.RELIEF_BLEEDS,),
@@ -85,6 +86,13 @@ RELIEF_VALVE_GRIPPED = Fault(
         findings.RELIEF_FOUND_STUCK,
         findings.RELIEF_PLUNGER_STICKS,
     ),
+    explained={
+        findings.RELIEF_FOUND_STUCK: (
+            findings.DEBRIS_ON_RELIEF_SEAT,
+            findings.RELIEF_VALVE_STAYED_OPEN,
+            findings.RELIEF_VALVE_STAYED_SHUT,
+        )
+    },
     origins=(
         causes.RELIEF_STUCK_OPEN,
         causes.RELIEF_STUCK_CLOSED,
