@@ -163,7 +163,7 @@ def little_when_cold(known: Known) -> Conclusions:
         if share > LIKELY_BELOW and not refuted:
             yield Alarm(
                 Severity.CARE,
-                f"{looked(r)} with cold oil, least wanted {psi(min(wanted))}: less still when hot; "
-                "without load and only to read a gauge, until you find the cause",
+                f"{looked(r)}, cold oil should make at least {psi(min(wanted))}, and hot oil makes "
+                "less: run it only to read a gauge, without load, until you find the cause",
                 low=True,
             )

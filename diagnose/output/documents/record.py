@@ -13,7 +13,7 @@ from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.after_repair import START
 from diagnose.entry.engine_said import EngineChange
-from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
@@ -82,7 +82,9 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         stood=saved.stood,
         refused=len(saved.refused),
         not_read=saved.not_read,
-        alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
+        alarms=tuple(
+            a for a in few_alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown
+        ),
         repaired=tuple(
             number
             for number, entry in enumerate(saved.entries, saved.first_number)
