@@ -168,20 +168,28 @@ def _shaped(values: list[list[float]], field: Field) -> Grid:
     return tuple(grid)
 
 
+DIGITS = 6  #: of a figure that is repeated as it was typed
+NO_POINT = 1000  #: a whole figure from here on may lack its decimal point
+
+
 def _out_of_range(field: Field, value: float, unit: str) -> str:
     """What is wrong with a value that cannot be, and the unit in which it could be right."""
     low, high = field.plausible
-    shown = show(value, LENGTH, unit)
+    shown = show(value, LENGTH, unit, DIGITS)
     figure = float(shown.split()[0])
+    ends = f"{show(low, LENGTH, unit)} to {show(high, LENGTH, unit)}"
+    says = f"{shown} cannot be the {field.says}; expected {ends}."
+    shifted = [value / by for by in (10, 100, 1000) if low <= value / by <= high]
+    if figure.is_integer() and figure >= NO_POINT and len(shifted) == 1:
+        return f"{says} Did you mean {show(shifted[0], LENGTH, unit, DIGITS)}?"
     near = [
         name
         for name, factor in (("thou", 25.4e-6), ("in", 25.4e-3), ("mm", 1e-3))
         if low <= figure * factor <= high
         and unit_named(unit, LENGTH) is not unit_named(name, LENGTH)
     ]
-    hint = f" Did you mean {show(figure, LENGTH, 'm').split()[0]} {near[0]}?" if near else ""
-    ends = f"{show(low, LENGTH, unit)} to {show(high, LENGTH, unit)}"
-    return f"{shown} cannot be the {field.says}; expected {ends}.{hint}"
+    hint = f" Did you mean {show(figure, LENGTH, 'm', DIGITS).split()[0]} {near[0]}?"
+    return f"{says}{hint if near else ''}"
 
 
 _LIKE = {

@@ -80,6 +80,9 @@ def _texts(case: Case) -> Iterator[tuple[str, Dimension]]:
     for work in case.task_records:
         if work.entry.value and work.task.dimension:
             yield work.entry.value, DIMENSIONS[work.task.dimension]
+    for bearing in case.bearings.found.values():
+        if unit := bearing.unit or bearing.fine_unit:
+            yield f"1 {unit}", LENGTH
     for each in case.measurements:
         yield each.entry.value or "", DIMENSIONS[each.measure.dimension]
     for read in chain(case.start_readings, case.readings):

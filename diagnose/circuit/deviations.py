@@ -15,6 +15,7 @@ from typing import Any
 import numpy as np
 
 from diagnose.case.case import Case, Measurement
+from diagnose.case.units import units_of
 from diagnose.circuit.calibration import calibrated, sound_points, widths
 from diagnose.circuit.engine_model import healthy, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
@@ -45,7 +46,7 @@ from knowledge.stations.relief.findings import (
     RELIEF_SEAT_SCORED,
 )
 from knowledge.stations.suction.findings_sump import SCREEN_BLOCKED
-from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
+from knowledge.units import FRACTION, LENGTH, PSI, VISCOSITY, show, unit_in
 
 #: measured values of the oil are applied after all others
 OF_THE_OIL = (FUEL_SHARE, VISCOSITY_AT_100C)
@@ -97,7 +98,7 @@ def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
     by_parameter: dict[str, list[Measurement]] = {}
     for m in case.measurements:
         by_parameter.setdefault(_parameter_id(m), []).append(m)
-    every = [*_oil(case, by_parameter, n, rng), *_measured(by_parameter, n, rng)]
+    every = [*_oil(case, by_parameter, n, rng), *_measured(case, by_parameter, n, rng)]
     taken = {d.id for d in every}
     return [*every, *_seen(case, taken, n, rng)]
 
@@ -158,14 +159,16 @@ def _parameter_id(m: Measurement) -> str:
 
 
 def _measured(
-    by_parameter: dict[str, list[Measurement]], n: int, rng: np.random.Generator
+    case: Case, by_parameter: dict[str, list[Measurement]], n: int, rng: np.random.Generator
 ) -> Iterator[Deviation]:
+    job = units_of(case).shown_in(LENGTH)
     for parameter in CIRCUIT_PARAMETERS.values():
         if parameter.id in by_parameter and parameter.quantity not in OF_THE_OIL:
             value = together(by_parameter[parameter.id], parameter.gap)
             found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
+            unit = job or unit if parameter.dimension is LENGTH else unit
             shown = parameter.shown(value, unit) + _of_several(found)
             one = _deviation(parameter, value, shown, evenly_drawn(n, rng))
             other = {m.measure.quantity for m in found} - {parameter.quantity}
@@ -181,7 +184,7 @@ def _measured(
         yield Deviation(
             id=HOLLOW.id,
             says="hollow in the pump cover",
-            found=end.shown(deep),
+            found=end.shown(deep, job),
             make=hollowed,
             score=np.zeros((n, 1)),
             parameter=end,
@@ -296,7 +299,8 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
         if not there:
             continue
         taken.add(name)
-        between = f"{parameter.shown(low)} to {parameter.shown(high)}"
+        unit = units_of(case).shown_in(LENGTH) if parameter.dimension is LENGTH else None
+        between = f"{parameter.shown(low, unit)} to {parameter.shown(high, unit)}"
 
         def made(
             engine: Engine,

@@ -14,6 +14,7 @@ from functools import reduce
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.case.units import units_of
 from diagnose.circuit.after_repair import as_it_runs
 from diagnose.circuit.as_read import AsRead, as_read
 from diagnose.circuit.band import Band
@@ -30,7 +31,7 @@ from diagnose.circuit.operating_points import (
     latest_readings,
     points_of,
 )
-from diagnose.circuit.parameters import NAMES
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES
 from diagnose.circuit.settings import Setting
 from diagnose.circuit.worth_reading import Further, WithinReach, within_reach
 from diagnose.hydraulics.circuit import State, solve
@@ -48,7 +49,7 @@ from knowledge.pressure.quantities import (
     STOP_RUNNING_PRESSURE,
     USUAL_IDLE_SPEED,
 )
-from knowledge.units import unit_in
+from knowledge.units import LENGTH, unit_in
 
 ENGINES, SEED = 48, 11
 COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
@@ -165,7 +166,7 @@ def forecast(
     as_found = state.engine()
     before = predict(as_found, speeds, hot)
     after = predict(with_settings(righted(state, plans), settings), speeds, hot)
-    units = parameter_units(case)
+    units = _shown_units(case)
     reach = within_reach(case, state)
     return Forecast(
         case=case,
@@ -209,6 +210,13 @@ def parameter_units(case: Case) -> dict[str, str]:
     named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measurements)
     found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)
     return {name: unit for name, unit in found if unit}
+
+
+def _shown_units(case: Case) -> dict[str, str]:
+    """The unit each parameter is shown in: all lengths in that of the job, the rest as measured."""
+    job = units_of(case).shown_in(LENGTH)
+    lengths = {n: job for n, p in CIRCUIT_PARAMETERS.items() if job and p.dimension is LENGTH}
+    return parameter_units(case) | lengths
 
 
 def with_settings(engine: Engine, settings: Sequence[Setting]) -> Engine:

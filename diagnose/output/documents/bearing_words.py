@@ -84,7 +84,7 @@ def units_for(kind: Kind | None, bearings: Bearings) -> tuple[str, str]:
     if one is None:
         texts = [t for g in bearings.case.bearings.groups.values() for t in g.texts.values()]
         typed = next(filter(None, map(unit_of, texts)), None)
-        job = typed or job_units(bearings.case).of(LENGTH) or "in"
+        job = typed or job_units(bearings.case).shown_in(LENGTH) or "in"
         return ("mm", "mm") if is_metric(job) else ("in", "in")
     return units_of(one, bearings)
 

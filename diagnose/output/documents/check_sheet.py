@@ -161,7 +161,7 @@ def offered_unit(dimension: Dimension, usual: str | None, case: Case) -> str:
     Of lengths there are large and small ones: the usual one stays where it is of the same system.
     """
     first = usual or units_of(dimension.id)[0]
-    written = units_written(case).of(dimension)
+    written = units_written(case).shown_in(dimension)
     named = unit_named(written, dimension) if written else None
     if named is None:
         return first

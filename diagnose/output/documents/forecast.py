@@ -34,10 +34,12 @@ from diagnose.output.documents.worth_reading import (
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.fix_work import FixWork, fix_work
+from diagnose.signoff.start import first_start
 from knowledge.book import the_book
 from knowledge.circuit.fixes import Fix
 from knowledge.model import Gauge
 from knowledge.stations.relief.quantities import RELIEF_SHIM
+from knowledge.units import LENGTH
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -124,6 +126,7 @@ class ForecastDocument:
     found: tuple[ForecastFinding, ...]
     unlisted: Band | None  #: pressure lost by a leak not found yet
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
+    all_right: Band | None  #: at hot idle with all faults put right; None where nothing is planned
     hot: float
     cold: float
     speeds: tuple[ForecastSpeed, ...]
@@ -166,6 +169,7 @@ def forecast_document(
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
         settings=tuple(planned),
+        all_right=_all_right(forecast) if planned and fits else None,
         hot=forecast.hot_temperature,
         cold=COLD_START,
         speeds=speeds,
@@ -182,6 +186,12 @@ def forecast_document(
         pump_power=_pump_power(forecast) if fits else {},
         read_next=further.says if further else NONE_WORTH_IT if fits and may_run else "",
     )
+
+
+def _all_right(forecast: Forecast) -> Band:
+    """What ``signoff --start`` predicts at hot idle, where every fault is put right."""
+    start = first_start(forecast.case, the_book())
+    return Band.of(start.pressures(forecast.case.idle_speed, forecast.hot_temperature))
 
 
 def _further(forecast: Forecast, scale: Scale, may_run: bool) -> FurtherReading | None:
@@ -293,7 +303,9 @@ def _change(forecast: Forecast, each: Setting) -> str:
 
 
 def _unit(forecast: Forecast, each: Setting) -> str | None:
-    """The unit it was typed in, else the one it was measured in."""
+    """The unit of the job's lengths; of others the one typed, else the one measured in."""
+    if each.parameter is not None and each.parameter.dimension is LENGTH:
+        return forecast.units.get(each.id)
     typed = None if each.relative else each.unit
     return typed or forecast.units.get(each.id)
 

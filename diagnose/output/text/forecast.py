@@ -52,7 +52,12 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
     if document.settings:
-        lines.append("  kept      all else as it was found")
+        kept = "all else as it was found"
+        if document.all_right is not None and document.speeds:
+            at = f"{document.speeds[0].rpm:.0f} rpm hot"
+            sound = scale.range(document.all_right)
+            kept += f"; with all faults put right {sound} at {at} (signoff --start)"
+        lines += labelled("kept", kept, 2, 12)
     if not document.settings:
         lines += labelled("planned", "nothing: add --fix relief, --fix mains=0.0025 ...", 2, 12)
     return lines
@@ -80,7 +85,7 @@ def table_lines(document: ForecastDocument) -> list[str]:
     hot, cold = f"hot, {document.hot_oil}", f"cold, {document.cold_oil}"
     lines = [
         f"Pressure in {scale.unit}",
-        f"{'':16}{hot:^33}{cold:^26}",
+        f"{'':16}{hot:^33}{cold:^26}".rstrip(),
         f"  {'rpm':>5}  {'wanted':>7}{'before':>15} {'after':>16}{'before':>12} {'after':>12}",
     ]
     for row in document.speeds:

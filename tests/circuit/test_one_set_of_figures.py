@@ -1,0 +1,67 @@
+"""Screens of one job agree: one unit for lengths, and a figure explained where two differ."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from diagnose.case.loading import from_text
+from diagnose.circuit.deviations import deviations
+from diagnose.circuit.forecast import forecast
+from diagnose.entry.bearings import parse_words
+from diagnose.entry.requests import parse_fixes
+from diagnose.errors import UsageError
+from diagnose.output.documents.check_sheet import offered_unit
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.text.forecast_brief import forecast_brief
+from diagnose.signoff.start import first_start
+from knowledge.units import LENGTH
+from tests.circuit.test_one_hot_idle import MAINS, case, job
+from tests.support.circuits import BOOK
+from tests.support.command_line import call
+
+PLUG = '[[finding]]\nno = 20\nwhat = "gallery_plug_found_missing"\nstate = "present"\n'
+
+
+def found_in(text: str) -> list[str]:
+    made = deviations(from_text(text, None, BOOK), 4, np.random.default_rng(1))
+    return [d.found for d in made]
+
+
+def test_what_was_only_seen_is_shown_in_the_units_of_the_job() -> None:
+    [inches] = found_in(job("700 rpm; 9 psi; hot") + PLUG)
+    [metric] = found_in(job("700 rpm; 0.6 bar; hot") + PLUG)
+    assert inches.endswith(" in")
+    assert metric == "4 mm to 9 mm"
+
+
+def test_a_forecast_shows_lengths_in_one_unit_whatever_was_typed(tmp_path: Path) -> None:
+    path = tmp_path / "job.toml"
+    path.write_text(job("700 rpm; 9 psi; hot") + MAINS, "utf-8")
+    out = call("forecast", path, "--fix", "mains=0.002").out
+    assert MAINS.count("thou") == 1
+    assert "thou -> 2 thou" in out
+    assert not [line for line in out.splitlines() if line != line.rstrip()]
+
+
+def test_a_forecast_says_what_the_first_start_predicts_with_all_put_right() -> None:
+    known = case("700 rpm; 9 psi; hot", more=PLUG)
+    start = first_start(known, BOOK).expected
+    idle = next(e for e in start if e.rpm == 700 and e.temperature > 350)
+    planned = forecast_document(forecast(known, [], plans=parse_fixes(["plug"], known)))
+    assert planned.all_right is not None
+    assert abs(planned.all_right.mean - idle.pressure.mean) < 1.0
+    assert "with all faults put right" in " ".join(forecast_brief(planned).split())
+    assert forecast_document(forecast(known, [])).all_right is None
+
+
+def test_the_unit_offered_goes_with_the_pressures_of_the_job() -> None:
+    assert offered_unit(LENGTH, "in", case("700 rpm; 0.6 bar; hot")) == "mm"
+    assert offered_unit(LENGTH, "in", case("700 rpm; 9 psi; hot")) == "in"
+
+
+def test_a_figure_without_its_point_is_repeated_as_typed() -> None:
+    with pytest.raises(UsageError, match=r"7596 mm cannot be .* Did you mean 75\.96 mm\?"):
+        parse_words(["main 1 journal 7596 mm"])
