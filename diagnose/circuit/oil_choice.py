@@ -17,6 +17,7 @@ from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 
 GRADES = ("0W-20", "5W-30", "10W-30", "10W-40", "15W-40", "20W-50", "25W-60")
+STRAIGHT = "SAE 50"  #: what old engines are run on, compared beside them
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,7 @@ def oil_choices(
     engine: Engine, own: str, right: str, asked: Sequence[str], target: Target, at: RunAt
 ) -> tuple[OilChoice, ...]:
     """The grades asked for, else the usual ones, and the engine's ``own`` and ``right``, thinnest first."""
-    grades = {own, right, *(asked or GRADES)}
+    grades = {own, right, *(asked or (*GRADES, STRAIGHT))}
     return tuple(
         sorted(
             (

@@ -124,6 +124,23 @@ class Sizing:
         )
 
     @cached_property
+    def thicker(self) -> tuple[OilChoice, OilChoice] | None:
+        """The oil in it and the next thicker one of those compared, in the engine as it leaks now.
+
+        None where the oil in it gives the pressure wanted, or none is thicker.
+        """
+        now = self.engine if self.leaking is None else self.leaking
+        own = next((o for o in self.oils if o.in_it), None)
+        more = [o.grade for o in self.oils if own and o.idle.mean > own.idle.mean]
+        if own is None or not more:
+            return None
+        both = oil_choices(
+            now, own.grade, own.grade, (own.grade, *more[:1]), self.target, self._run_at
+        )
+        has, gets = sorted(both, key=lambda o: not o.in_it)
+        return (has, gets) if has.chance < MOST_OF_THEM else None
+
+    @cached_property
     def needs(self) -> tuple[OilNeed, ...]:
         """The thinnest grade that does, by clearance and oil temperature."""
         return oil_needs(self.engine, self.target)

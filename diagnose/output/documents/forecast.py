@@ -26,6 +26,7 @@ from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
+from diagnose.output.documents.thicker_oil import in_words, planned_oil
 from diagnose.output.documents.worth_reading import (
     NONE_WORTH_IT,
     FurtherReading,
@@ -126,6 +127,7 @@ class ForecastDocument:
     found: tuple[ForecastFinding, ...]
     unlisted: Band | None  #: pressure lost by a leak not found yet
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
+    oil_until: str  #: what thicker oil does until the repair; empty where none is planned
     all_right: Band | None  #: at hot idle with all faults put right; None where nothing is planned
     hot: float
     cold: float
@@ -169,6 +171,7 @@ def forecast_document(
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
         settings=tuple(planned),
+        oil_until=planned_oil(forecast, scale) if fits and may_run else "",
         all_right=_all_right(forecast) if planned and fits else None,
         hot=forecast.hot_temperature,
         cold=COLD_START,
@@ -286,7 +289,7 @@ def _change(forecast: Forecast, each: Setting) -> str:
     """A planned change from what is there to what will be."""
     if each.parameter is None:
         assumed = "" if forecast.case.engine.oil else " (assumed)"
-        return f"oil {grade_name(forecast.case)}{assumed} -> {each.text}"
+        return f"oil {grade_name(forecast.case)}{assumed} -> {in_words(each.text)}"
     if each.parameter.quantity is RELIEF_SHIM:
         return f"{each.parameter.says} {each.text}"
     measured = as_measured(forecast.found, each.parameter)

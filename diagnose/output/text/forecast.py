@@ -29,6 +29,7 @@ def forecast_text(document: ForecastDocument) -> str:
             _targets(document),
             _pump_power(document),
             _relief_gain(document),
+            wrapped(document.oil_until, 0, 2) if document.oil_until else [],
             [line for w in document.warnings for line in wrapped(f"! {w.says}", 0, 2)],
             *(
                 ranking_lines(t, document.scale, ALL, may_run=document.may_run)

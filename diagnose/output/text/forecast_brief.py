@@ -27,6 +27,7 @@ def forecast_brief(document: ForecastDocument) -> str:
         Block(planned_lines(document)),
         Block(table_lines(document) if document.settings else _now_lines(document)),
         Block([line for t in document.targets for line in _target(t, document)]),
+        Block(wrapped(document.oil_until, 0, 2) if document.oil_until else []),
         *(Block(wrapped(f"! {w.says}", 0, 2)) for w in document.warnings[:WARNINGS]),
         Block([f"  and {more} more: --full"] if more > 0 else [], space=False),
         *(

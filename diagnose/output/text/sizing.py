@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from diagnose.output.documents.sizing import BRANCHES, SizingDocument
 from diagnose.output.lines import percent, together, wrapped
 
-FEW_OILS = 3  #: grades shown on one screen
+FEW_OILS = 4  #: grades shown on one screen
 NAMES, WIDE = 17, 12  #: columns of a row's name, of a figure
 
 
@@ -93,6 +93,7 @@ def _oils(document: SizingDocument, full: bool) -> list[str]:
     return [
         *_table(document.oil_heads, [o.row for o in oils], head),
         *wrapped(f"{document.oil_says}.", 2),
+        *(wrapped(document.oil_until, 2) if document.oil_until else []),
     ]
 
 

@@ -1,0 +1,69 @@
+"""Whether thicker oil can carry an engine until it is repaired, in a few sentences.
+
+Imported by ``output``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.forecast import Forecast
+from diagnose.output.scale import Scale
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
+
+
+def until_repaired(
+    grade: str,
+    at: str,
+    before: Band,
+    after: Band,
+    wanted: float,
+    stop: float,
+    found: Sequence[Deviation],
+    scale: Scale,
+) -> str:
+    """Say what an oil gives, what it does not cure, what to watch and when to stop.
+
+    ``before``, ``after``: hot idle pressure [Pa], at the state of running ``at``; ``wanted`` and
+    ``stop``: pressures [Pa] wanted there, and below which nobody may run it.
+    """
+    more = after.mean - before.mean
+    gives = f"{scale.one(more)} more" if more >= scale.least else "next to nothing"
+    enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
+    does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
+    worn = [d.says for d in found if d.parameter is not None and d.parameter.gap]
+    stays = f"{' and '.join(worn[:2])} stay as they are" if worn else "the loss stays"
+    return (
+        f"{in_words(grade)} gives {gives} at {at}: {scale.figure(after.mean)} instead of "
+        f"{scale.one(before.mean)}, {does}. It cures nothing: {stays} and wear goes on. Until the "
+        "repair watch the gauge hot at idle, and cold until it moves. Stop at once below "
+        f"{scale.one(stop)} at idle, at a knock, or when metal shows in the filter."
+    )
+
+
+def in_words(grade: str) -> str:
+    """A grade as people say it.
+
+    >>> in_words("50"), in_words("20W-50")
+    ('SAE 50', '20W-50')
+    """
+    return f"SAE {grade}" if grade.isdecimal() else grade
+
+
+def planned_oil(forecast: Forecast, scale: Scale) -> str:
+    """What the oil planned does until the repair, if it is thicker and nothing else is planned."""
+    oils = [s for s in forecast.set_to if s.parameter is None]
+    if len(oils) != 1 or len((*forecast.plans, *forecast.settings)) > 1:
+        return ""
+    at = forecast.case.idle_speed
+    before, after = (
+        Band.of(forecast.hot_pressure(p, at)) for p in (forecast.before, forecast.after)
+    )
+    if after.mean <= before.mean:
+        return ""
+    wanted = next((t.pressure for t in forecast.targets if t.rpm == at), 0.0)
+    stop = forecast.case.limit(STOP_IDLE_PRESSURE)
+    where = f"{at:.0f} rpm hot"
+    return until_repaired(oils[0].text, where, before, after, wanted, stop, forecast.found, scale)

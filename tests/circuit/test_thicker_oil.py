@@ -1,0 +1,47 @@
+"""Whether thicker oil can carry a worn engine until it is repaired."""
+
+from __future__ import annotations
+
+from diagnose.circuit.forecast import forecast
+from diagnose.circuit.sizing import sizing
+from diagnose.entry.requests import parse_fixes
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.documents.sizing import sizing_document
+from diagnose.output.text.sizing import sizing_text
+from tests.circuit.test_one_hot_idle import MAINS, case
+
+WORN = MAINS + '[oil]\ngrade = "20W-50"\n'
+READ = "700 rpm; 8 psi; hot"
+
+
+def said(*fixes: str, may_run: bool = True) -> str:
+    worn = case(READ, more=WORN)
+    planned = forecast(worn, [], engines=24, plans=parse_fixes(fixes, worn))
+    return forecast_document(planned, may_run=may_run).oil_until
+
+
+def test_the_forecast_of_thicker_oil_says_what_it_does_and_when_to_stop() -> None:
+    text = said("oil=50")
+    assert text.startswith("SAE 50 gives ")
+    for part in (
+        "at 700 rpm hot",
+        "It cures nothing: main bearing clearance",
+        "Stop at once below",
+    ):
+        assert part in text
+
+
+def test_it_is_said_of_thicker_oil_alone_and_of_an_engine_that_may_run() -> None:
+    assert not said("oil=10W-30")
+    assert not said("oil=50", "mains=0.002")
+    assert not said("mains=0.002")
+    assert not said("oil=50", may_run=False)
+
+
+def test_sizing_compares_a_straight_oil_and_says_whether_it_will_do() -> None:
+    worn = sizing(case(READ, more=WORN), engines=24)
+    assert "SAE 50" in {o.grade for o in worn.oils}
+    assert "  SAE 50" in sizing_text(sizing_document(worn))
+    assert "cures nothing" in sizing_document(worn).oil_until
+    good = sizing(case("700 rpm; 35 psi; hot", more='[oil]\ngrade = "20W-50"\n'), engines=24)
+    assert not sizing_document(good).oil_until
