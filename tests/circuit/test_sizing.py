@@ -361,3 +361,10 @@ def test_a_planned_change_counts() -> None:
     planned = [setting("main_clearance=0.0015 in")]
     tight = sizing(a_case(baseline=()), planned, engines=FEW)
     assert tight.supply.spare.mean > of_v8().supply.spare.mean
+
+
+def test_where_a_pump_would_do_it_is_called_a_symptom_and_not_impossible() -> None:
+    """As ``forecast`` has it, which lists such a pump among the repairs that are enough."""
+    leaking = sizing_document(sizing(a_case(readings=("700 rpm, 95 C, 6 psi",)), engines=24))
+    assert "treats a symptom" in leaking.leak_first
+    assert "no pump makes up" not in leaking.leak_first

@@ -136,3 +136,19 @@ def test_a_note_on_a_reading_is_no_repair(tmp_path: Path) -> None:
     call("record", path, "--reading", "1500 rpm hot 3.8 bar", "--after-repair", "--note", "steady")
     call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
     assert page_of(path).done[0].startswith("Replace the tube")
+
+
+def test_before_the_work_names_the_gauge_that_was_complained_of_too(tmp_path: Path) -> None:
+    """Low on the engine's own gauge, good on a test gauge: the owner knows the first."""
+    path = tmp_path / "job.toml"
+    head = 'schema = 1\n[job]\n[engine]\nlayout = "marine_diesel"\n'
+    own = '[[reading]]\nno = 1\npressure = "{}"\noil = "hot"\n'
+    tested = '[[reading]]\nno = 2\nrpm = "700 rpm"\noil = "85 C"\npressure = "47 psi"\n'
+    direct = 'gauge = "direct"\n'
+    for shown, gauge, says in (
+        ("10 psi", direct, "10 psi on the engine's gauge, 47 psi on a test gauge"),
+        ("46 psi", direct, "47 psi"),
+        ("10 psi", "", "47 psi"),
+    ):
+        path.write_text(head + own.format(shown) + tested + gauge, "utf-8")
+        assert page_of(path).pressures[0].before == says

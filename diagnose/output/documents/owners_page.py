@@ -20,6 +20,7 @@ from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
 from knowledge.model import Gauge, Reading, Severity
+from knowledge.pressure.gauge import PANEL_SPREAD
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_IDLE_PRESSURE,
@@ -27,6 +28,7 @@ from knowledge.pressure.quantities import (
 from knowledge.reassembly.first_start import PRESSURE_HOT_AT_2000
 from knowledge.reassembly.later import LEAST_OF_FIRST_START
 
+UNSAID = 0.3  #: of the speed: a reading known less well was taken at no speed that was said
 SEEN, IDLE_RANGE, AT_SPEED, HOT = 5, 1.4, 2.0, 333.15  #: lines; times idle speed; K
 
 
@@ -177,24 +179,45 @@ def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
         ("hot, at speed", _last(before, at_speed), fast),
     )
     least = scale.one(case.limit(HOT_IDLE_PRESSURE))
-    for when, old, new in rows:
+    spans = (at_idle, at_speed)
+    for (when, old, new), speeds in zip(rows, spans, strict=True):
         if old is not None or new is not None:
             yield BeforeAfter(
                 when=when,
-                before="not measured" if old is None else scale.one(old),
+                before=_before(old, before, speeds, scale),
                 after="not measured yet" if new is None else scale.one(new),
                 least=least if when == "hot idle" else "",
             )
 
 
+def _before(
+    shown: float | None, before: Sequence[Reading], speeds: tuple[float, float], scale: Scale
+) -> str:
+    """The pressure before the work; beside a test gauge's what the owner complained of.
+
+    That is the lowest hot pressure on the gauge of the engine, at such a speed or at one not said.
+    """
+    if shown is None:
+        return "not measured"
+    panel = [r for r in before if r.gauge is Gauge.PANEL and _is_warm(r)]
+    own = [
+        r.pressure
+        for r in panel
+        if speeds[0] <= r.rpm <= speeds[1] or r.rpm_spread > UNSAID * r.rpm
+    ]
+    tested = any(r.gauge is Gauge.DIRECT and r.pressure == shown for r in before)
+    if not tested or not own or abs(min(own) - shown) <= PANEL_SPREAD:
+        return scale.one(shown)
+    return f"{scale.one(min(own))} on the engine's gauge, {scale.one(shown)} on a test gauge"
+
+
+def _is_warm(reading: Reading) -> bool:
+    return reading.oil_temperature is None or reading.oil_temperature >= HOT
+
+
 def _last(readings: Sequence[Reading], speeds: tuple[float, float]) -> float | None:
     """The last hot pressure between two speeds [Pa], a direct gauge first; None: there is none."""
-    hot = [
-        r
-        for r in readings
-        if speeds[0] <= r.rpm <= speeds[1]
-        and (r.oil_temperature is None or r.oil_temperature >= HOT)
-    ]
+    hot = [r for r in readings if speeds[0] <= r.rpm <= speeds[1] and _is_warm(r)]
     direct = [r for r in hot if r.gauge is Gauge.DIRECT]
     return (direct or hot)[-1].pressure if hot else None
 

@@ -118,6 +118,7 @@ class SizingDocument:
     fits: bool  #: whether the circuit agrees with the readings
     pump: SizingSupply
     as_it_leaks: SizingSupply | None
+    leak_first: str  #: why no other pump comes first; empty where the pump alone decides
     choices: tuple[SizingChoice, ...]
     oils: tuple[SizingOil, ...]
     thinnest_oil: str | None
@@ -157,6 +158,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
         fits=found.forecast.fits,
         pump=_supply(found.supply, pressure),
         as_it_leaks=_supply(found.now, pressure) if found.now else None,
+        leak_first=_leak_first(found),
         choices=tuple(_choice(c, scale, units) for c in found.choices),
         oils=tuple(_oil(o, scale) for o in found.oils),
         thinnest_oil=thinnest.grade if thinnest else None,
@@ -250,6 +252,21 @@ def _supply(supply: Supply, pressure: str) -> SizingSupply:
         this_pump=supply.this_pump,
         bleeds=supply.bleeds,
         says=says,
+    )
+
+
+def _leak_first(found: Sizing) -> str:
+    """Where it leaks besides: whether a bigger pump would hold the pressure, and what it cures."""
+    now = found.now
+    if now is None or now.enough is True or found.supply.enough is False:
+        return ""
+    if now.none_does:
+        return (
+            "As it leaks now no such margin is left: put the leak right, no pump makes up for it."
+        )
+    return (
+        f"As it leaks now that margin takes a pump of {now.least_pump.high / CC:.1f} cm3: that "
+        "treats a symptom, so put the leak right first."
     )
 
 

@@ -36,10 +36,10 @@ def until_repaired(
     worn = [d.says for d in found if d.parameter is not None and d.parameter.gap]
     stays = f"{' and '.join(worn[:2])} stay as they are" if worn else "the loss stays"
     return (
-        f"{in_words(grade)} gives {gives} at {at}: {scale.figure(after.mean)} instead of "
-        f"{scale.one(before.mean)}, {does}. It cures nothing: {stays} and wear goes on. Until the "
-        "repair watch the gauge hot at idle, and cold until it moves. Stop at once below "
-        f"{scale.one(stop)} at idle, at a knock, or when metal shows in the filter."
+        f"{in_words(grade)} gives {gives} at {at} ({scale.figure(after.mean)} instead of "
+        f"{scale.one(before.mean)}): {does}. It cures nothing: {stays}, wear goes on. Watch hot "
+        f"idle and cold starts; stop at once below {scale.one(stop)} at idle, at a knock, or with "
+        "metal in the filter."
     )
 
 

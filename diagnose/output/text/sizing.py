@@ -34,14 +34,7 @@ def sizing_text(document: SizingDocument, *, full: bool = False) -> str:
 
 def _pump(document: SizingDocument) -> list[str]:
     lines = wrapped(f"Pump: {document.pump.says}", 0, 2)
-    now = document.as_it_leaks
-    if now is not None and now.enough is not True and document.pump.enough is not False:
-        lines += wrapped(
-            "! As it leaks now no such margin is left: put the leak right, no pump makes up for it.",
-            0,
-            2,
-        )
-    return lines
+    return [*lines, *(wrapped(f"! {document.leak_first}", 0, 2) if document.leak_first else [])]
 
 
 def _table(heads: Sequence[str], rows: Sequence[Sequence[str]], first: str) -> list[str]:
