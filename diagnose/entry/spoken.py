@@ -157,6 +157,8 @@ def _phrase(
     for fact in facts:
         if fact.table == "engine":
             raise UsageError(_of_the_engine(text, fact, book))
+        if fact.table == "limit":
+            raise UsageError(_of_the_book(text, fact, book))
     if facts:
         return _of_facts(text, facts, layout, understanding)
     if named := _by_id(text, book):
@@ -268,6 +270,11 @@ def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
         f"'{plain(text)}': {says} is part of how the engine is made; "
         f"{to(Way.DIMENSION, name=fact.name, value=str(fact.value))}"
     )
+
+
+def _of_the_book(text: str, fact: Fact, book: Book) -> str:
+    says = f"{book.limits[fact.name].says}, {fact.value}"
+    return f"'{plain(text)}': {says}, is its maker's figure; {to(Way.BEGIN_CARD)}"
 
 
 def _refusal(choice: Choice) -> str:

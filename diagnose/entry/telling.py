@@ -79,18 +79,22 @@ def understand(path: Path, text: str, book: Book) -> Account:
         raise UsageError(f"'-': {NO_NAME}")
     case = None if is_new else load(path, book)
     has = {} if case is None else _written_once(case)
-    understanding = understood(wanted, book, has)
+    understanding = understood(wanted, book, has, is_new=is_new)
     if case is not None:
         understanding = of_the_repaired(understanding, case, book)
     return Account(path, wanted, understanding, is_new, has)
 
 
-def understood(text: str, book: Book, has: Mapping[str, str] = _NOTHING) -> Understanding:
+def understood(
+    text: str, book: Book, has: Mapping[str, str] = _NOTHING, *, is_new: bool = True
+) -> Understanding:
     """Read a text; ``has``: "layout" and "oil" as the case has them already.
+
+    ``is_new``: there is no case yet, so that limits of its engine can be written into it.
 
     What no gauge can show counts as not understood.
     """
-    return _possible(read(text, book), has, book)
+    return _possible(read(text, book), has, book, is_new)
 
 
 def read_readings(text: str, book: Book) -> Readings | None:
@@ -111,7 +115,7 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     kept = [fact for _, fact in account.kept]
     layout = next((f.value for f in kept if f.table == "layout"), None)
     grade = next((f.value for f in kept if f.table == "oil"), None)
-    entries = [f for f in kept if f.table not in ("layout", "oil")]
+    entries = [f for f in kept if f.table not in ("layout", "oil", "limit")]
     layout_id = str(layout) if layout else ""
     begin = _begun if account.is_new else _with_engine
     case = begin(account, book, layout_id, by)
@@ -130,7 +134,9 @@ def _begun(account: Account, book: Book, layout: str, by: str) -> Case:
         "by": by or None,
         "complaint": account.text,
     }
-    return start(account.path, book, job, {"layout": layout} if layout else None)
+    limits = {f.name: f.value for _, f in account.kept if f.table == "limit"}
+    engine = {"layout": layout or None, "limits": limits or None}
+    return start(account.path, book, job, engine if layout or limits else None)
 
 
 def _with_engine(account: Account, book: Book, layout: str, by: str) -> Case:
@@ -174,7 +180,9 @@ def _written_once(case: Case) -> dict[str, str]:
     return has | ({"oil": case.engine.oil} if case.engine.oil or case.has_oil else {})
 
 
-def _possible(understanding: Understanding, has: Mapping[str, str], book: Book) -> Understanding:
+def _possible(
+    understanding: Understanding, has: Mapping[str, str], book: Book, is_new: bool
+) -> Understanding:
     """Without what no gauge can show, figures a case has no entry for, a second oil.
 
     A layout stays where it changes the one in the case.
@@ -185,7 +193,8 @@ def _possible(understanding: Understanding, has: Mapping[str, str], book: Book) 
     for fact in understanding.facts:
         if _unchanged(fact, has, understanding.facts, book):
             continue
-        if fact.table in ("work", "engine") or not _can_be(fact):
+        no_entry = fact.table in ("work", "engine") or (fact.table == "limit" and not is_new)
+        if no_entry or not _can_be(fact):
             unread += fact.spans
             continue
         if fact.table == "oil" and "oil" in has:

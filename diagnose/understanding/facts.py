@@ -7,11 +7,12 @@ from dataclasses import dataclass, field
 
 Value = str | bool | list[str]
 Span = tuple[int, int]
-#: tables of a case a fact goes into; "layout" and "oil" are fields of its [engine], "engine" a
+#: tables of a case a fact goes into; "layout", "oil" and "limit" are fields of its [engine], "engine" a
 #: figure of its build that no command writes
 TABLES = (
     "layout",
     "oil",
+    "limit",
     "finding",
     "reading",
     "behaviour",

@@ -22,6 +22,7 @@ from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.printed import printed_pressures
 from diagnose.understanding.readings import readings
 from diagnose.understanding.rows import fell_in_steps
 from diagnose.understanding.sights import sights
@@ -50,6 +51,7 @@ RULES: tuple[Reader, ...] = (
     oil_in_use,
     thinner_than_before,
     against_the_book,
+    printed_pressures,
     readings,
     behaviours,
     fell_in_steps,

@@ -30,6 +30,8 @@ def fact_sentence(fact: Fact, book: Book) -> str:
             return f"engine: {book.layouts[str(fields['layout'])].says}"
         case "oil":
             return f"oil in it: {fields['grade']}"
+        case "limit":
+            return f"by the book, {book.limits[str(fields['what'])].says}: {fields['value']}"
         case "finding" if "value" in fields:
             where = f", {fields['where']}" if "where" in fields else ""
             return f"{book.measures[str(fields['what'])].says}{where}: {fields['value']}"
