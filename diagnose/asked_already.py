@@ -42,7 +42,7 @@ def senseless(
     ``there``: findings that are present. Where there is no story yet, only what is known to be
     otherwise counts.
     """
-    known = {f.id for f in there}
+    known = {f.id for f in there} | {e.work.area.id for e in case.earlier}
     story = _is_story(case)
     return frozenset(
         f
@@ -52,9 +52,10 @@ def senseless(
 
 
 def _presumes(finding: Finding, known: set[str], story: bool) -> bool:
-    """Whether a finding presumes what is not so."""
+    """Whether a finding presumes what is not so; ``known``: ids of findings and of areas of work."""
     premise = PREMISES.get(finding.id, Premise())
-    unmet = story and not all(known.intersection(group) for group in premise.needs)
+    met = all(known.intersection(group) for group in premise.needs)
+    unmet = story and not (met or known.intersection(premise.work))
     return unmet or bool(known.intersection(premise.unless))
 
 

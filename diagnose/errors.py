@@ -53,7 +53,7 @@ class NoCaseError(FileError):
 
 
 class PartlySavedError(UserError):
-    """Some lines of a sheet are wrong; the others are saved."""
+    """Some lines of a sheet are wrong, or words not clear; the others are saved."""
 
     code = 65
 

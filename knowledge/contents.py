@@ -23,11 +23,13 @@ from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
 from knowledge.history import findings_habits as history_findings_habits
+from knowledge.history import findings_put_back as history_findings_put_back
 from knowledge.history import links_began as history_links_began
 from knowledge.history import links_habits as history_links_habits
 from knowledge.history import links_wear as history_links_wear
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
+from knowledge.history import rules_put_back as history_rules_put_back
 from knowledge.history import rules_trials as history_rules_trials
 from knowledge.history import rules_work as history_rules_work
 from knowledge.pressure import alarms as pressure_alarms
@@ -93,6 +95,7 @@ from knowledge.stations.instrument import findings_electrical as instrument_find
 from knowledge.stations.instrument import findings_panel as instrument_findings_panel
 from knowledge.stations.instrument import findings_port as instrument_findings_port
 from knowledge.stations.instrument import findings_sender as instrument_findings_sender
+from knowledge.stations.instrument import findings_stations as instrument_findings_stations
 from knowledge.stations.instrument import links as instrument_links
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.instrument import rules_layout as instrument_rules_layout
@@ -247,10 +250,12 @@ MODULES = (
     history_findings,
     history_links_began,
     history_findings_habits,
+    history_findings_put_back,
     history_links_habits,
     history_links_wear,
     history_rules,
     history_rules_builds,
+    history_rules_put_back,
     history_rules_trials,
     history_rules_work,
     history_circumstances,
@@ -263,6 +268,7 @@ MODULES = (
     instrument_findings_panel,
     instrument_findings_direct_gauge,
     instrument_findings_port,
+    instrument_findings_stations,
     instrument_causes,
     instrument_causes_line,
     instrument_links,

@@ -54,6 +54,7 @@ class Appended:
     not_read: tuple[str, ...] = ()  #: of words, what nothing was made of
     refused: tuple[str, ...] = ()  #: what is wrong with the lines of a sheet that were not saved
     stood: int = 0  #: lines of a sheet that say what stands in the case already
+    unclear: tuple[str, ...] = ()  #: a line for each phrase nothing could be recorded of
     left_out: tuple[str, ...] = ()  #: a line for each phrase of which the person chose nothing
     engine_was: Layout | None = None  #: the layout that gave way to another
 

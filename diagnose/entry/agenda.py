@@ -23,6 +23,7 @@ from diagnose.entry.questions import (
     Question,
     TriedQuestion,
 )
+from diagnose.entry.said import IDLE_AT_MOST, SPEED_AT_LEAST, is_cold, is_said
 from diagnose.planning.questions import (
     CHECK_EFFORT,
     KNOWN_EFFORT,
@@ -33,7 +34,7 @@ from diagnose.planning.questions import (
     by_value,
     most_telling,
 )
-from knowledge.model import Finding, Gauge, Kind, Reading, Stage, State
+from knowledge.model import Finding, Gauge, Kind, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import ESSENTIALS, GAUGE, GRADE, HEARD, NOISE, SINCE, ZERO
 from knowledge.questions.groups import GROUPS
@@ -47,8 +48,6 @@ MOST_TRIED = 5  #: questions that are tried for whether they could change the ne
 IN_VAIN = 5  #: answers in a row that changed neither likeliest cause nor next check (judgement)
 #: checks that need no dismantling, so that they may have been made already
 OUTSIDE = (Access.OUTSIDE, Access.GAUGE_PORT, Access.OIL_SAMPLE, Access.FILTER_OFF)
-IDLE_AT_MOST, SPEED_AT_LEAST = 1150.0, 1500.0  #: rev/min
-COLD_AT_MOST = 313.0  #: kelvin
 IN_MENUS = frozenset(f for m in (*ESSENTIALS, *GROUPS) for f in m.findings)
 
 
@@ -136,7 +135,8 @@ class Agenda:
     def _group(
         self, menu: Menu, diagnosis: Diagnosis, known: Known, left: int
     ) -> Iterator[Candidate[Question]]:
-        if menu.id in self.asked or (known.settled(menu) and not menu.many):
+        settled = known.settled(menu) and not menu.many
+        if menu.id in self.asked or settled or is_said(menu, diagnosis):
             return
         book = diagnosis.book.findings
         choices = known.choices(menu)
@@ -203,7 +203,7 @@ def as_known(menu: Menu, diagnosis: Diagnosis) -> Menu:
     """The menu as it is asked: of an oil whose grade was said, only how it compares."""
     oil = diagnosis.case.engine.oil
     return (
-        replace(menu, asks=f"{oil} in it: what is that to the manual?")
+        replace(menu, asks=f"Is {oil} the grade the manual asks for?")
         if menu is GRADE and oil
         else menu
     )
@@ -251,12 +251,8 @@ def missing_slots(diagnosis: Diagnosis, known: Known) -> tuple[Slot, ...]:
         return ()
     readings = [r.reading for r in diagnosis.case.readings]
     asked = {
-        HOT_IDLE: any(r.rpm <= IDLE_AT_MOST and not _is_cold(r) for r in readings),
-        AT_SPEED: any(r.rpm >= SPEED_AT_LEAST and not _is_cold(r) for r in readings),
-        COLD: any(_is_cold(r) for r in readings),
+        HOT_IDLE: any(r.rpm <= IDLE_AT_MOST and not is_cold(r) for r in readings),
+        AT_SPEED: any(r.rpm >= SPEED_AT_LEAST and not is_cold(r) for r in readings),
+        COLD: any(is_cold(r) for r in readings),
     }
     return tuple(slot for slot, there in asked.items() if not there)
-
-
-def _is_cold(reading: Reading) -> bool:
-    return reading.oil_temperature is not None and reading.oil_temperature <= COLD_AT_MOST

@@ -28,7 +28,6 @@ from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
 from diagnose.entry.in_words import answer_in_words, is_story, taken_as
-from diagnose.entry.known import Known
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
     ENGINE,
@@ -48,6 +47,7 @@ from diagnose.entry.questions import (
     read_line,
     uncounted,
 )
+from diagnose.entry.said import safety_left
 from diagnose.entry.telling import Account, read_readings, understand, write
 from diagnose.entry.titles import first_words
 from diagnose.errors import UsageError, plain
@@ -178,10 +178,10 @@ class Interview:
         if self.resumed and (ended := _over(self.diagnosis())):
             self.ended = ended
             return
-        if not self.resumed or not _asked_of_safety(self.diagnosis()):
+        if not self.resumed:
             yield ChoiceQuestion(SAFETY, SAFETY.choices)
-        while SAFETY.id not in self._agenda.asked and not _is_safe_known(self.diagnosis()):
-            yield ChoiceQuestion(SAFETY, SAFETY.choices)
+        while SAFETY.id not in self._agenda.asked and (menu := safety_left(self.diagnosis())):
+            yield ChoiceQuestion(menu, menu.choices)
         if not self.case.has_job:
             yield STORY
         while (essential := self._agenda.essentials(self.diagnosis())) is not None:
@@ -283,19 +283,6 @@ def _over(diagnosis: Diagnosis) -> str:
     if is_found(diagnosis.inference):
         return "The cause was found on the engine: nothing is left to ask."
     return ""
-
-
-def _asked_of_safety(diagnosis: Diagnosis) -> bool:
-    """Whether something is known of what the safety question asks, or it was asked."""
-    known = Known.of(diagnosis)
-    return any(f in known.states or f in known.asked for f in SAFETY.findings)
-
-
-def _is_safe_known(diagnosis: Diagnosis) -> bool:
-    """Whether zero or a knock is known to be there, or all that the safety question asks."""
-    known = Known.of(diagnosis)
-    said = all(f in known.states or f in known.asked for f in SAFETY.findings)
-    return said or known.any_of(SAFETY.findings)
 
 
 def changed_or_none(account: Account, change: Change, book: Book) -> Account | None:

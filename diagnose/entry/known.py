@@ -28,6 +28,7 @@ class Known:
     states: Mapping[str, State]
     asked: frozenset[str]
     opened: bool = False  #: something was seen inside
+    worked: frozenset[str] = frozenset()  #: areas that were worked on before it began
 
     @classmethod
     def of(cls, diagnosis: Diagnosis) -> Known:
@@ -38,7 +39,8 @@ class Known:
         states |= {f.id: s for f, s in case.known_features.items()}
         seen = (r for r in case.finding_records if r.observation)
         opened = any(r.stage is Stage.OPENED for r in seen)
-        return cls(states, frozenset(f.id for f in case.answered()), opened)
+        worked = frozenset(e.work.area.id for e in case.earlier)
+        return cls(states, frozenset(f.id for f in case.answered()), opened, worked)
 
     def has(self, finding: str) -> bool:
         """Whether it is known to be there."""
@@ -53,7 +55,8 @@ class Known:
         if finding in self.states or finding in self.asked:
             return False
         premise = PREMISES.get(finding, _NO_PREMISE)
-        return all(map(self.any_of, premise.needs)) and not self.any_of(premise.unless)
+        needed = all(map(self.any_of, premise.needs)) or bool(self.worked & set(premise.work))
+        return needed and not self.any_of(premise.unless)
 
     def settled(self, menu: Menu) -> bool:
         """Whether one of the choices is known to be true."""

@@ -30,7 +30,7 @@ from knowledge.reports.shapes import TrialKind
 from knowledge.reports.words import Result
 from knowledge.work import Inspection
 
-ENGINE = "What engine?"
+ENGINE = "What kind of engine is it?"
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +121,9 @@ class ChoiceQuestion:
         if line.lower() in NO:
             none = tuple(i for i, c in enumerate(self.choices) if not c.there)
             return Picked(none) if none else Reply.UNCLEAR
+        real = tuple(i for i, c in enumerate(self.choices) if c.there)
+        if line.lower() in YES and len(real) == 1:
+            return Picked(real)
         found = picked(line, len(self.choices), self.menu.many)
         places = found.places or () if isinstance(found, Picked) else ()
         none_and_more = len(places) > 1 and not all(self.choices[i].there for i in places)
@@ -172,7 +175,11 @@ class NumbersQuestion:
         when = [s.says for s in self.slots]
         named = when[0] if len(when) == 1 else f"{', '.join(when[:-1])} and {when[-1]}"
         like = f"{self._like} {self.unit}"
-        return f"Pressure at {named}? Like {like} (- for what you don't know, d for all):"
+        asked = f"What did the gauge show at {named}?"
+        if len(when) == 1:
+            return f"{asked} Type it like {like}, or d if you don't know."
+        order = f"{len(when)} figures in this order, like {like}"
+        return f"{asked} Type {order}; - for one you don't know, d for none known."
 
     @property
     def hint(self) -> str:
@@ -350,7 +357,7 @@ STORY = TextQuestion(
 
 def is_safety(question: Question) -> bool:
     """Whether it asks for zero pressure or a knock, at which the engine must stop."""
-    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
+    return isinstance(question, ChoiceQuestion) and question.menu.id == SAFETY.id
 
 
 def read_line(question: Question, line: str) -> Said | Reply:

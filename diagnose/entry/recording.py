@@ -61,13 +61,15 @@ class _Understood:
     spoken: Sequence[Spoken] = ()
     faults: Sequence[str] = ()
     left_out: Sequence[str] = ()  #: a line for each phrase of which nothing was chosen
+    unclear: Sequence[str] = ()  #: a line for each phrase that nothing can be recorded of
 
 
 def record(path: Path, book: Book, given: Input) -> Appended:
     """Append everything to a case file or, where anything is wrong, nothing.
 
-    A sheet keeps its good lines: those that are wrong are named in ``refused``. Lines that say what
-    stands in the case already are not written again.
+    A sheet keeps its good lines: those that are wrong are named in ``refused``, and so is a phrase
+    that is not clear beside others that are. Lines that say what stands in the case already are
+    not written again.
 
     Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
     CannotWriteError.
@@ -92,12 +94,14 @@ def record(path: Path, book: Book, given: Input) -> Appended:
         saved = append_by(path, book, make)
     except UsageError as error:
         refused = made[-1].refused if made else ()
-        raise UsageError("\n".join([*refused, str(error)])) from None
+        lines = [*refused, str(error), *(["nothing is saved"] if understood.unclear else [])]
+        raise UsageError("\n".join(lines)) from None
     saved = with_engine(saved, path, book, understood.spoken, given.details.by)
     return replace(
         saved,
         left_out=tuple(understood.left_out),
         refused=(*made[-1].refused, *saved.refused),
+        unclear=tuple(understood.unclear),
         stood=made[-1].stood,
     )
 
@@ -142,11 +146,10 @@ def taken(given: Input, case: Case, book: Book) -> Taken:
     """
     read = _understood(given, book, case)
     kinds = only_the_kind(read.spoken)
-    if kinds and len(kinds) == len(given.facts) and not read.faults:
+    if kinds and len(kinds) == len(given.facts):
         return Taken((), tuple(read.spoken))
-    made = _made(
-        given, replace(read, faults=[*read.faults, *read.left_out], left_out=()), case, book
-    )
+    faults = [*read.faults, *read.unclear, *read.left_out]
+    made = _made(given, replace(read, faults=faults, left_out=(), unclear=()), case, book)
     if made.refused:
         raise UsageError("\n".join(made.refused))
     return Taken(made.entries, tuple(read.spoken))
@@ -200,7 +203,8 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     entries, refused = _attempted(attempts, faults)
     if faults or not entries:
         raise UsageError(
-            "\n".join(dict.fromkeys([*faults, *refused, *understood.left_out])) or _nothing()
+            "\n".join(dict.fromkeys([*faults, *refused, *understood.unclear, *understood.left_out]))
+            or _nothing()
         )
     new = tuple(e for e in entries if not (e.place and stands(e, case)))
     if not new:
@@ -238,11 +242,8 @@ def _understood(given: Input, book: Book, case: Case | None) -> _Understood:
     """Tell what was typed by id from words, and read the words."""
     words = [text for text in given.facts if is_words(text, book)]
     typed = [text for text in given.facts if text not in words]
-    try:
-        spoken, left_out = resolve(words, book, given.choose, case, given.repaired)
-    except UsageError as fault:
-        return _Understood(typed, faults=str(fault).splitlines())
-    return _Understood(typed, spoken, left_out=left_out)
+    spoken, left_out, unclear = resolve(words, book, given.choose, case, given.repaired)
+    return _Understood(typed, spoken, left_out=left_out, unclear=unclear)
 
 
 def _nothing() -> str:

@@ -118,13 +118,12 @@ def resolve(
     choose: Choose | None = None,
     case: Case | None = None,
     repaired: bool = False,
-) -> tuple[tuple[Spoken, ...], tuple[str, ...]]:
+) -> tuple[tuple[Spoken, ...], tuple[str, ...], tuple[str, ...]]:
     """Read phrases; ``choose`` decides where one is ambiguous.
 
-    ``case``: what they are said of; ``repaired``: after the repair. Returns what was read, and a
-    line for each phrase of which the person chose nothing.
-
-    Raises UsageError with one line for each phrase that nothing can be recorded of.
+    ``case``: what they are said of; ``repaired``: after the repair. Returns what was read, a line
+    for each phrase of which the person chose nothing, and one for each that nothing can be
+    recorded of.
     """
     found, faults, left_out = [], [], []
     for text in texts:
@@ -134,9 +133,7 @@ def resolve(
             left_out.append(str(fault))
         except UsageError as fault:
             faults.append(str(fault))
-    if faults:
-        raise UsageError("\n".join([*faults, *left_out]))
-    return tuple(found), tuple(left_out)
+    return tuple(found), tuple(left_out), tuple(faults)
 
 
 def _phrase(
@@ -283,8 +280,11 @@ def _refusal(choice: Choice) -> str:
         return f"{said}: nothing that is measured can be {choice.values[0]}"
     if not choice.candidates:
         return f"{said}: not understood; {to(Way.OTHER_WORDS)}"
-    listed = ", ".join(c.id for c in choice.candidates[:_FEWER])
-    return f"{said}: may be {listed}; write the one you mean, as {choice.candidates[0].typed}"
+    offered = choice.candidates[:_FEWER]
+    listed = "; ".join(f"{c.says} [{c.typed}]" for c in offered)
+    return (
+        f"{said}: not clear; it may mean: {listed}. Write the one you mean, like {offered[0].typed}"
+    )
 
 
 def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
@@ -297,7 +297,9 @@ def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
     found = []
     for hit in hits:
         word = hit.word
-        if isinstance(word, Finding) and word.kind is not Kind.LAYOUT and hit.score >= LEAST_SCORE:
+        if not isinstance(word, Finding) or word in book.shown_by_trial or hit.score < LEAST_SCORE:
+            continue  # what came of a trial is only ever said, never meant
+        if word.kind is not Kind.LAYOUT:
             state = "absent" if absent else "present"
             says = (word.denies or f"not: {word.says}") if absent else word.says
             fields: dict[str, Value] = {"what": word.id, "state": state}

@@ -174,6 +174,18 @@ def _with_entries(
     return append_by(account.path, book, made).after
 
 
+def entry_numbers(account: Account, case: Case, book: Book) -> Mapping[int, int]:
+    """The entry of ``case`` that says each fact, by the number of the fact in the account."""
+    found = {}
+    for number, fact in account.kept:
+        if fact.table not in ("layout", "oil"):
+            words = account.understanding.words(fact)
+            entry = spoken_entry(fact, words, case, book, Details())
+            if (no := said_before(entry, case, date.today())) is not None:
+                found[number] = no
+    return found
+
+
 def _written_once(case: Case) -> dict[str, str]:
     """What the case has of the facts that are no entries."""
     has = {"layout": case.layout.id} if case.has_engine else {}

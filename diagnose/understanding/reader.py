@@ -32,6 +32,7 @@ from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
 from diagnose.understanding.warned import silent_alarms
+from diagnose.understanding.two_stations import two_stations
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
@@ -60,6 +61,7 @@ RULES: tuple[Reader, ...] = (
     earlier_work,
     well_at_first,
     two_gauges,
+    two_stations,
     parts_and_places,
     checked_parts,
     sights,

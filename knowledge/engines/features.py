@@ -89,6 +89,17 @@ LAMP_ONLY = feature(
     says="a warning lamp and no gauge",
     asks="Is there only a warning lamp or buzzer?",
 )
+GAUGES_AT_TWO_STATIONS = feature(
+    id="gauges_at_two_stations",
+    says="oil gauges at two stations, such as flybridge and wheelhouse",
+    asks="Does each of two stations, such as flybridge and wheelhouse, have an oil gauge?",
+)
+ONE_SENDER_FOR_TWO_GAUGES = feature(
+    id="one_sender_for_two_gauges",
+    says="two gauges on one sender, such as a dual-station sender",
+    asks="Do the gauges of two stations hang on one sender?",
+    source=sources.GAUGE_MAKER_SENDERS,
+)
 HYDRAULIC_LIFTERS = feature(
     id="hydraulic_lifters", says="hydraulic lifters", asks="Are the lifters (tappets) hydraulic?"
 )

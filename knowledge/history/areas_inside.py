@@ -1,6 +1,7 @@
 """Places inside the engine that may have been worked on before the trouble began."""
 
 from knowledge.history import findings
+from knowledge.history import findings_put_back as put_back
 from knowledge.model import Station
 from knowledge.reports.shapes import WorkArea
 from knowledge.sources import JUDGEMENT
@@ -52,7 +53,7 @@ SUMP = WorkArea(
         suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP: 0.5,
     },
     source=JUDGEMENT,
-    implies=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON, put_back.SUMP_WAS_OFF),
     also=("oil pan off", "new sump gasket", "pan dropped", "deeper sump fitted"),
 )
 PICKUP = WorkArea(
@@ -78,7 +79,7 @@ PICKUP = WorkArea(
         suction_causes.PICKUP_TUBE_CRACKED,
     ),
     source=JUDGEMENT,
-    implies=(findings.SUMP_OR_PUMP_SWAPPED,),
+    implies=(findings.SUMP_OR_PUMP_SWAPPED, put_back.SUMP_WAS_OFF),
     also=("new pickup", "screen cleaned", "suction hose renewed"),
 )
 TIMING = WorkArea(

@@ -52,6 +52,12 @@ _PLACES = [
 FIRST_OF_TWO = frozenset(["one", "first", *_PLACES])
 OTHER_OF_TWO = frozenset(["other", "second", *_PLACES])
 GAUGES = frozenset(["gauge", "gage", "instrument"])
+#: stations of a boat with a panel each, and what tells an upper station from a lower one
+STATIONS = frozenset(
+    ["flybridge", "wheelhouse", "helm", "cockpit", "saloon", "pilothouse", "downstairs", "upstairs"]
+)
+STATION_SIDES = frozenset(["upper", "lower", "top", "bottom", "inside", "outside", "bridge"])
+STATION_WORDS = frozenset(["station", "helm", "panel", "needle"])
 #: the other shows what it should
 READS_RIGHT = frozenset(
     ["normal", "fine", "good", "ok", "okay", "steady", "right", "normally", "correct"]

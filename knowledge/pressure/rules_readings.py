@@ -51,6 +51,15 @@ rule = rules_of(Station.INSTRUMENT)
 AT_ONCE = 0.8  #: how likely two figures with the same words for when are of one moment (judgement)
 
 
+def _two_panels_apart(known: Known, limit: float) -> bool:
+    """Whether two panel gauges, or one at one moment, showed pressures that cannot both be right."""
+    panel = list(gallery(known, Gauge.PANEL))
+    return any(
+        (same_moment(a, b) or said_alike(a, b)) and sure_lower(a, b, limit) >= SAY_SO
+        for a, b in product(panel, panel)
+    )
+
+
 def relief_setting(known: Known) -> float:
     """This engine's relief setting [Pa], or the usual pressure where that is higher."""
     figure = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
@@ -249,8 +258,9 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
             share = 1.0 if same_moment(p, d) else AT_ONCE
             less.append(counted(sure_lower(p, d, limit), share))
             more.append(counted(sure_lower(d, p, limit), share))
-    if less:
-        yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, max(*less, *more))
+    apart = max((*less, *more), default=0.0)
+    if less and (apart >= SAY_SO or not _two_panels_apart(known, limit)):
+        yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, apart)
     for finding, sure in (
         (trusted.PANEL_READS_TOO_LOW, max(less, default=0.0)),
         (trusted.PANEL_READS_TOO_HIGH, max(more, default=0.0)),

@@ -14,11 +14,24 @@ SAFETY = Menu(
         Choice("neither", also=("no to both", "not either")),
     ),
 )
+#: as far as the story has not answered the other part
+SAFETY_ZERO = Menu(
+    id="safety",
+    asks="Safety first: when it runs, does the gauge read zero?",
+    why=SAFETY.why,
+    choices=(Choice("it reads zero", (ZERO,)), Choice("it shows pressure")),
+)
+SAFETY_KNOCK = Menu(
+    id="safety",
+    asks="Safety first: when it runs, does it knock?",
+    why=SAFETY.why,
+    choices=(Choice("it knocks", (KNOCK,)), Choice("no knock")),
+)
 #: said of a level between the marks and of one below them
 _BELOW_FULL = ("below full", "below the full line", "under full", "under the full line")
 LEVEL = Menu(
     id="level",
-    asks="Oil on the dipstick, on level ground?",
+    asks="How high does the oil stand on the dipstick?",
     why="Too little or too much oil is the commonest fault and the cheapest to rule out.",
     choices=(
         Choice(
@@ -82,7 +95,7 @@ LEVEL = Menu(
 )
 GRADE = Menu(
     id="grade",
-    asks="Oil grade in it?",
+    asks="Is the oil in it of the grade the manual asks for?",
     why="Oil one grade too thin lowers the hot pressure; too heavy oil raises the cold one.",
     choices=(
         Choice(
@@ -142,7 +155,7 @@ GAUGE = Menu(
 )
 SINCE = Menu(
     id="since",
-    asks="Since when, or after what?",
+    asks="What happened just before it began?",
     why="Suspect first what was done just before it began.",
     choices=(
         Choice("a rebuild", ("freshly_rebuilt",), also=("rebuilt", "overhaul", "overhauled")),
@@ -153,6 +166,11 @@ SINCE = Menu(
         ),
         Choice("work on gauge or sender", ("instrument_just_changed",)),
         Choice("work on the oil pump", ("changed_with_new_pump",)),
+        Choice(
+            "sump, strainer or pickup taken off",
+            ("sump_was_off",),
+            also=("sump off", "pan off", "strainer cleaned"),
+        ),
         Choice("other work on the engine", ("just_worked_on", "changed_after_other_work")),
         Choice("months or years of standing", ("stood_long",), also=("laid up", "stood for years")),
         Choice("a blow under the sump", ("changed_after_knock",), also=("hit the sump",)),
@@ -164,11 +182,11 @@ SINCE = Menu(
 )
 NOISE = Menu(
     id="noise",
-    asks="Noise?",
+    asks="Does it make a noise?",
     why="A dry top end ticks, a failing bearing knocks, a pump short of oil whines.",
     choices=(
         Choice(
-            "none", also=("no noise", "quiet", "silent", "sounds fine", "sounds sweet", "smooth")
+            "no noise", also=("none", "quiet", "silent", "sounds fine", "sounds sweet", "smooth")
         ),
         Choice("ticking up top", ("lifters_clatter",), also=("ticking", "tapping", "clatter")),
         Choice("knock low down", (KNOCK,), also=("knock", "rumble", "thud")),
@@ -178,10 +196,70 @@ NOISE = Menu(
     ),
     many=True,
 )
+#: asked where two instruments of one engine disagree, or two stations were named
+STATIONS = Menu(
+    id="stations",
+    asks="If two stations have an oil gauge, do both hang on one sender?",
+    why="Two gauges on one sender need a sender of half the ohms; else both read wrong.",
+    choices=(
+        Choice(
+            "both on one sender",
+            ("one_sender_for_two_gauges",),
+            also=("one sender", "the same sender", "shared sender"),
+        ),
+        Choice(
+            "two stations, each with its own sender",
+            ("gauges_at_two_stations",),
+            ("one_sender_for_two_gauges",),
+            ("own sender", "two senders", "each its own"),
+        ),
+        Choice("there is only one oil gauge", also=("one gauge", "only one")),
+    ),
+)
+#: what only work of a certain kind can have left out: asked where it was done
+PLUGS = Menu(
+    id="plugs",
+    asks="After the rebuild, did every gallery and crank plug go back in?",
+    why="The oil runs out at a plug left out, and pressure is low from the first start.",
+    choices=(
+        Choice(
+            "all counted back in",
+            ("plugs_counted_in",),
+            ("plugs_not_counted", "plugs_fitted_by_others"),
+            ("all of them", "every one", "counted them", "yes all"),
+        ),
+        Choice(
+            "nobody counted them",
+            ("plugs_not_counted",),
+            ("plugs_counted_in",),
+            ("not counted", "not checked"),
+        ),
+        Choice(
+            "somebody else was to fit them, nobody checked",
+            ("plugs_fitted_by_others",),
+            ("plugs_counted_in",),
+            ("the machine shop", "the shop did", "somebody else"),
+        ),
+        Choice("they were never taken out", also=("never out", "left in")),
+    ),
+)
+SEALS = Menu(
+    id="seals",
+    asks="Were the seals new when the sump, strainer or pickup went back?",
+    why="An old seal on the suction side lets the pump draw air, most of all with hot oil.",
+    choices=(
+        Choice(
+            "an old seal or gasket went back in",
+            ("old_seals_reused",),
+            also=("reused", "old ones", "the same ones"),
+        ),
+        Choice("all new", also=("new ones", "new seals")),
+    ),
+)
 #: noises said in other words: the question is answered then
 HEARD = (
     *("deep_knock_under_load", "rattle_of_unknown_place", "squeaking_noise", "turbo_shrieks"),
     *("clatters_only_at_high_revs", "noise_with_pressure_loss"),
 )
 #: besides the safety question and the readings, in this order
-ESSENTIALS = (LEVEL, GAUGE, SINCE, NOISE, GRADE)
+ESSENTIALS = (LEVEL, GAUGE, STATIONS, SINCE, PLUGS, SEALS, NOISE, GRADE)

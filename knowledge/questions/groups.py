@@ -17,19 +17,19 @@ COURSE = Menu(
 )
 SPEED = Menu(
     id="speed",
-    asks="Low when?",
+    asks="When is the pressure low?",
     why="Worn clearances show at hot idle, a stuck relief valve everywhere, starved suction at speed.",
     choices=(
         Choice("at hot idle, good at speed", ("low_hot_idle_good_speed",)),
         Choice("at all speeds, hot and cold", ("low_at_all_speeds",)),
-        Choice("falls again as revs rise", ("falls_as_revs_rise",)),
-        Choice("never above a low ceiling", ("capped_low",)),
+        Choice("at high revs: it falls again as they rise", ("falls_as_revs_rise",)),
+        Choice("always: it never rises above a low ceiling", ("capped_low",)),
         NONE,
     ),
 )
 HEAT = Menu(
     id="heat",
-    asks="And with heat?",
+    asks="How does the pressure change as the engine gets hot?",
     why="Thin oil and worn clearances need heat to show.",
     choices=(
         Choice("good cold, low hot", ("good_cold_low_hot",)),
@@ -40,7 +40,7 @@ HEAT = Menu(
 )
 OCCASION = Menu(
     id="occasion",
-    asks="When does it come?",
+    asks="What brings the trouble on?",
     why="What brings it on points to the place.",
     choices=(
         Choice("in bends, braking, on slopes", ("falls_in_a_manoeuvre",)),
@@ -58,7 +58,7 @@ OCCASION = Menu(
 )
 START = Menu(
     id="start",
-    asks="At the start?",
+    asks="How fast does the pressure come up after a start?",
     why="The time it takes shows whether oil stays in the pump and the filter.",
     choices=(
         Choice("3 s or more after a night, then right", ("slow_after_standing",)),
@@ -69,7 +69,7 @@ START = Menu(
 )
 FLICKER = Menu(
     id="flicker",
-    asks="Unsteady when?",
+    asks="When is the needle or lamp unsteady?",
     why="At hot idle it is near its limit; at high revs the pump draws air.",
     choices=(
         Choice("only at hot idle", ("flickers_only_at_hot_idle",)),
@@ -80,7 +80,7 @@ FLICKER = Menu(
 )
 NEEDLE = Menu(
     id="needle",
-    asks="The needle itself?",
+    asks="How does the needle itself behave?",
     why="Oil pressure cannot jump at once or follow the lamps; bad wiring can.",
     choices=(
         Choice("jumps at once between values", ("needle_steps_at_once",)),
@@ -94,10 +94,10 @@ NEEDLE = Menu(
 )
 LEAKS = Menu(
     id="leaks",
-    asks="Fresh oil outside?",
+    asks="Is there fresh oil on the outside of the engine?",
     why="You can see oil that is lost outside.",
     choices=(
-        Choice("none"),
+        Choice("no fresh oil outside"),
         Choice("running down the engine", ("oil_seen_outside",)),
         Choice("a puddle below", ("oil_on_the_ground",)),
         Choice("in the bilge", ("oil_in_the_bilge",)),
@@ -108,7 +108,7 @@ LEAKS = Menu(
 )
 OIL_USE = Menu(
     id="oil_use",
-    asks="Oil used or level changed?",
+    asks="Does it use oil, or has the oil level changed?",
     why="A level that rises is fuel or water; one that falls is burnt or lost oil.",
     choices=(
         Choice("uses much oil", ("oil_used_fast",)),
@@ -122,7 +122,7 @@ OIL_USE = Menu(
 )
 STICK = Menu(
     id="stick",
-    asks="Oil on the stick, if you looked?",
+    asks="If you looked: what is the oil on the dipstick like?",
     why="Fuel, water and metal in the oil show on the stick.",
     choices=(
         Choice("clean", ("oil_looks_clean",), ("oil_milky", "glitter_in_oil")),
@@ -132,12 +132,13 @@ STICK = Menu(
         Choice("black and gritty", ("oil_black_and_gritty",)),
         Choice("metal glitter", ("glitter_in_oil",)),
         Choice("smells of fuel", ("fuel_smell",)),
+        NONE,
     ),
     many=True,
 )
 SMOKE = Menu(
     id="smoke",
-    asks="Smoke or coolant?",
+    asks="Is there smoke, or does it lose coolant?",
     why="Oil burnt or coolant in the oil shows at the exhaust and the header tank.",
     choices=(
         Choice("blue exhaust smoke", ("blue_smoke",)),
@@ -151,7 +152,7 @@ SMOKE = Menu(
 )
 REPEATS = Menu(
     id="repeats",
-    asks="And since then?",
+    asks="How has it gone on since it began?",
     why="If it comes back the same way, you can try it on purpose.",
     choices=(
         Choice("comes back by itself in between", ("loss_is_passing",)),

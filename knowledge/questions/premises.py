@@ -41,6 +41,11 @@ GOOD_AT_TIMES = Premise((LOW,), NEVER_GOOD)
 NEVER_RAN_WELL = ("low_from_first_start", "none_from_first_start")
 COMES_AND_GOES = Premise((TROUBLE,), (*NEVER_GOOD, *NEVER_RAN_WELL, "long_unchanged"))
 _ON_A_NEW_BUILD = Premise((REBUILT,))
+_WITH_THE_PLUGS_OUT = Premise((REBUILT,), work=("whole_engine", "machine_shop"))
+_ON_THE_SUCTION_SIDE = Premise((("sump_or_pump_swapped", "sump_was_off"),), work=("sump", "pickup"))
+_WITH_TWO_INSTRUMENTS = Premise(
+    (("second_instrument_disagrees", "gauges_at_two_stations"),), ("lamp_only",)
+)
 _AFTER_WORK = Premise((WORKED_ON,))
 _BY_LEAK = Premise((LEAK,))
 _BY_NEEDLE = Premise(unless=("lamp_only",))
@@ -104,6 +109,12 @@ PREMISES: dict[str, Premise] = {
     "unbranded_pump": _AFTER_WORK,
     "sealant_used_freely": _AFTER_WORK,
     "started_unprimed": _ON_A_NEW_BUILD,
+    "plugs_counted_in": _WITH_THE_PLUGS_OUT,
+    "plugs_not_counted": _WITH_THE_PLUGS_OUT,
+    "plugs_fitted_by_others": _WITH_THE_PLUGS_OUT,
+    "old_seals_reused": _ON_THE_SUCTION_SIDE,
+    "gauges_at_two_stations": _WITH_TWO_INSTRUMENTS,
+    "one_sender_for_two_gauges": _WITH_TWO_INSTRUMENTS,
     "debris_seen_before": _NEVER,
     "noise_with_pressure_loss": Premise((("bearing_knock", "lifters_clatter", "pump_noise"),)),
     "nothing_warned": Premise((DAMAGE,)),

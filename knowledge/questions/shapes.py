@@ -47,12 +47,14 @@ class Menu:
 class Premise:
     """What must be known before a question makes sense.
 
-    Each group of ``needs`` must have a finding that is known to be there; none of ``unless`` may
-    be known to be there.
+    Each group of ``needs`` must have a finding that is known to be there, or one of the places
+    ``work`` must have been worked on, by the id of its area; none of ``unless`` may be known to be
+    there.
     """
 
     needs: tuple[tuple[str, ...], ...] = ()
     unless: tuple[str, ...] = ()
+    work: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

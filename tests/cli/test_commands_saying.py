@@ -61,7 +61,7 @@ def test_ask_from_piped_answers(path: Path) -> None:
     )
     assert (now["electric_gauge"], now["freshly_rebuilt"]) == ("unknown", "present")
     assert done.out.startswith("Case without a title\n\nDO NOT START OR RUN: Bottom end knocks")
-    assert done.err.index(STOP_NOW) < done.err.index("What engine?")
+    assert done.err.index(STOP_NOW) < done.err.index("What kind of engine is it?")
 
 
 def test_ask_reads_the_story(path: Path) -> None:
@@ -139,7 +139,7 @@ def test_ask_goes_on_with_a_case(path: Path) -> None:
     assert standing(path)["level_correct"] == "present"
     before = path.read_text()
     done = ask(path, "stop")
-    assert "What engine?" not in done.err
+    assert "What kind of engine is it?" not in done.err
     assert "dipstick" not in done.err.partition("Stopped")[0]
     assert path.read_text() == before
 

@@ -27,7 +27,17 @@ from diagnose.entry.trials import TrialInput
 from knowledge.book import the_book
 from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.questions.engines import ENGINE_KINDS
-from knowledge.questions.essentials import GAUGE, GRADE, KNOCK, LEVEL, NOISE, SAFETY, SINCE, ZERO
+from knowledge.questions.essentials import (
+    GAUGE,
+    GRADE,
+    KNOCK,
+    LEVEL,
+    NOISE,
+    SAFETY,
+    SAFETY_KNOCK,
+    SINCE,
+    ZERO,
+)
 from knowledge.questions.shapes import Menu
 from tests.support.command_line import call
 
@@ -75,7 +85,7 @@ def test_not_knowing_in_other_words(line: str) -> None:
         (GAUGE, "mechanical", "gauge with an oil line"),
         (SINCE, "nothing, just got worse over two years", "none of these"),
         (SINCE, "after an oil change", "an oil or filter change"),
-        (NOISE, "sounds sweet", "none"),
+        (NOISE, "sounds sweet", "no noise"),
         (NOISE, "ticking up top and a whine at the pump", "ticking up top and whine at the pump"),
         (SAFETY, "it knocks", "a knock"),
     ],
@@ -135,19 +145,21 @@ def test_a_sentence_where_safety_is_asked_is_the_story(tmp_path: Path) -> None:
 
 
 def test_safety_is_asked_where_the_story_does_not_say_it(tmp_path: Path) -> None:
-    """Once; a second sentence there adds to the case."""
+    """Once, as far as the story leaves it open; a second sentence there adds to the case."""
     path = tmp_path / "car.toml"
     interview = Interview.begin(path, BOOK)
     for line in ("small block V8 truck, 8 psi at hot idle", ""):
         assert interview.reply(line) is None
-    assert interview.next_question() == ChoiceQuestion(SAFETY, SAFETY.choices)
+    asked = ChoiceQuestion(SAFETY_KNOCK, SAFETY_KNOCK.choices)
+    assert interview.next_question() == asked, "8 psi is not zero"
     for line in ("the oil level is fine and it was rebuilt last week", ""):
         assert interview.reply(line) is None
     assert "level_correct" in {r.finding.id for r in load(path, BOOK).finding_records}
-    assert interview.next_question() == ChoiceQuestion(SAFETY, SAFETY.choices)
-    assert interview.reply("4") is None
+    assert interview.next_question() == asked
+    assert interview.reply("2") is None
     known = {r.finding.id: r.entry.state for r in load(path, BOOK).finding_records}
-    assert (known[ZERO], known[KNOCK]) == ("absent", "absent")
+    assert known[KNOCK] == "absent"
+    assert ZERO not in known
     question = interview.next_question()
     assert not (isinstance(question, ChoiceQuestion) and question.menu is SAFETY)
     assert interview.reply("stop") is Reply.STOP

@@ -39,7 +39,7 @@ def test_back_returns_from_the_layouts_to_the_kinds(tmp_path: Path) -> None:
     assert interview.reply("back") is Reply.BACK
     kinds = interview.next_question()
     assert kinds is not None
-    assert kinds.asks == "What engine?"
+    assert kinds.asks == "What kind of engine is it?"
     assert interview.reply("4") is interview.reply("6") is None
     assert load(path, BOOK).has(DIESEL)
     assert interview.reply("back") is Reply.BACK

@@ -15,7 +15,7 @@ from diagnose.case.loading import from_text, load
 from diagnose.case.writing import Appended, NewEntry
 from diagnose.cli import app
 from diagnose.entry.details import Details
-from diagnose.entry.recording import Input, new_entries, record
+from diagnose.entry.recording import Input, new_entries
 from diagnose.entry.spoken import MOST, Choice, candidates, is_words
 from diagnose.errors import UsageError
 from diagnose.output.documents.verdicts import DECIMALS, shown, verdicts
@@ -116,13 +116,13 @@ def test_ids_are_not_taken_for_words(text: str) -> None:
 # ------------------------------------------------------------------------- ambiguous
 
 
-def test_ambiguous_words_are_one_line_with_ids() -> None:
+def test_ambiguous_words_are_one_line_with_sentences_and_ids() -> None:
     """Nothing is written; the other words are not either."""
     with pytest.raises(UsageError) as error:
         _entries("mains 4.5 thou", "backlash 12 thou", "wibble frobnicate")
     lines = str(error.value).splitlines()
     assert len(lines) == 2
-    assert "may be pump_backlash" in lines[0]
+    assert "not clear; it may mean: " in lines[0]
     assert 'pump_backlash="12 thou"' in lines[0]
     assert lines[1] == (
         "'wibble frobnicate': not understood; say it in other words, or try diagnose lookup"
@@ -141,8 +141,8 @@ def test_ambiguous_words_are_one_line_with_ids() -> None:
         ("is 4 thou too much for the mains?", "a question, a plan or of another engine"),
         ("mains 900 mm", "nothing that is measured can be 900 mm"),
         ("main clearance", "give its value too, like 'main clearance 0.0045 in'"),
-        ("cap torque 12 ft lbs", "may be relief_cap_torqued, "),
-        ("rods look fine", "may be "),
+        ("cap torque 12 ft lbs", "not clear; it may mean: "),
+        ("rods look fine", "not clear; it may mean: "),
     ],
 )
 def test_what_cannot_be_recorded_says_why(text: str, said: str) -> None:
@@ -182,20 +182,6 @@ def test_the_chosen_candidate_is_recorded_and_no_other() -> None:
     assert entry.fields["value"] == "4 thou"
     with pytest.raises(UsageError, match="none of these; nothing is saved"):
         new_entries(Input(facts=["clearance 4 thou"], choose=lambda _: None), CASE, BOOK)
-
-
-def test_a_phrase_nothing_was_chosen_of_leaves_the_clear_ones(tmp_path: Path) -> None:
-    """They are saved, and the other is named; a phrase that is wrong still stops everything."""
-    path = tmp_path / "x.toml"
-    path.write_text(EMPTY, "utf-8")
-    both = Input(facts=["clearance 4 thou", "oil level ok"], choose=lambda _: None)
-    saved = record(path, BOOK, both)
-    assert [e.fields["what"] for e in saved.entries] == ["level_correct"]
-    assert saved.left_out == ("'clearance 4 thou': none of these; nothing is saved of it",)
-    before = path.read_bytes()
-    with pytest.raises(UsageError, match="not understood"):
-        record(path, BOOK, Input(facts=[*both.facts, "wibble frobnicate"], choose=lambda _: None))
-    assert path.read_bytes() == before
 
 
 def test_a_value_is_offered_as_a_measure_not_as_a_task_of_the_same() -> None:

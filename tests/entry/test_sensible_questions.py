@@ -88,5 +88,5 @@ def test_a_grade_that_was_said_is_only_compared(tmp_path: Path) -> None:
     assert as_known(GRADE, before) is GRADE
     assert call("tell", path, "there is 15w40 in it").code == 0
     asked = as_known(GRADE, Diagnosis(BOOK, load(path, BOOK)))
-    assert asked.asks.startswith("15W-40 in it")
+    assert asked.asks.startswith("Is 15W-40 the grade")
     assert asked.choices == GRADE.choices

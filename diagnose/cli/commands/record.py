@@ -119,8 +119,8 @@ def record(
     printing.answer(record_text(record_document(saved, the_book(), case)))
     for line in saved.left_out:
         printing.remark(line)
-    if saved.refused:
-        raise PartlySavedError("\n".join(saved.refused))
+    if wrong := (*saved.refused, *saved.unclear):
+        raise PartlySavedError("\n".join(wrong))
 
 
 def _choose(choice: Choice) -> int | None:

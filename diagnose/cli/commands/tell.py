@@ -45,7 +45,7 @@ def tell(
     asks before it writes: facts can be struck out, corrected and added.
     """
     from diagnose.diagnosis import Diagnosis
-    from diagnose.entry.telling import understand, write
+    from diagnose.entry.telling import entry_numbers, understand, write
     from diagnose.output.documents.tell import account_document, minute_document, tell_document
     from diagnose.output.text.tell import minute_lines
     from knowledge.book import the_book
@@ -58,7 +58,8 @@ def tell(
         else:
             show_account(account, book)
     saved = write(account, book, by)
-    minute = minute_document(Diagnosis(book, saved), str(case))
+    numbers = entry_numbers(account, saved, book)
+    minute = minute_document(Diagnosis(book, saved), str(case), numbers)
     if json:
         printing.data(tell_document(account_document(account, book), minute))
     else:

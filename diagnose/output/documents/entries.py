@@ -38,6 +38,7 @@ class EntryLine:
 
     number: int
     kind: str  #: the table it stands in
+    known: bool  #: False: only that somebody was asked, and did not know
     says: str
     verdict: str  #: on a value or reading
     fits: bool | None  #: whether it keeps its limits; None: nothing to compare it with
@@ -55,6 +56,7 @@ def entry_lines(case: Case, book: Book, since: int = 1) -> tuple[EntryLine, ...]
         EntryLine(
             number=number,
             kind=_kind(entry),
+            known=not is_unknown(entry),
             says=reported.get(number) or _says(entry, book),
             verdict=judgements.get(number, ""),
             fits=fits.get(number),
@@ -68,6 +70,11 @@ def entry_lines(case: Case, book: Book, since: int = 1) -> tuple[EntryLine, ...]
     return tuple(lines)
 
 
+def is_unknown(entry: Entry) -> bool:
+    """Whether an entry says only that somebody was asked and did not know."""
+    return isinstance(entry, FindingEntry) and entry.state == "unknown"
+
+
 def _kind(entry: Entry) -> str:
     return type(entry).__name__.removesuffix("Entry").lower()
 
@@ -79,7 +86,7 @@ def _says(entry: Entry, book: Book) -> str:
             return _with_place(f"{book.measures[entry.what].says}: {entry.value}", entry.where)
         case FindingEntry() if entry.what in book.findings:
             finding = book.findings[entry.what]
-            if entry.state == "unknown":
+            if is_unknown(entry):
                 return f"not known: {finding.says}"
             sure = "" if entry.sure is None else f" ({100 * entry.sure:.0f} % sure)"
             return _with_place(finding.stated(entry.state == "present") + sure, entry.where)

@@ -37,6 +37,7 @@ class RecordDocument:
     units_taken: tuple[int, ...]  #: entries whose value was typed without its unit
     stood: int  #: lines of a sheet that stood in the case already
     refused: int  #: lines of a sheet that are wrong, and not saved
+    unclear: int  #: phrases that nothing could be recorded of
     not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
     repaired: tuple[int, ...]  #: readings kept as those of the repaired engine
@@ -81,6 +82,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         ),
         stood=saved.stood,
         refused=len(saved.refused),
+        unclear=len(saved.unclear),
         not_read=saved.not_read,
         alarms=tuple(
             a for a in few_alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown

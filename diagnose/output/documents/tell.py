@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from diagnose.diagnosis import Diagnosis
@@ -15,6 +16,7 @@ from diagnose.output.documents.stations import LikelyStation, likely_stations, s
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 
+NO_NUMBERS: Mapping[int, int] = {}
 PLACES, CHECKS = 3, 3  #: shown after a text
 A_DAY = 1440.0  #: minutes of waiting; a check that waits so long is none to do first
 UNLIKELY = 0.05  #: below it the first cause is none to look for, beside good readings (judgement)
@@ -77,6 +79,7 @@ class MinuteDocument:
     checks: tuple[CheckFirst, ...]
     within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
     nothing_amiss: bool  #: good readings, nothing else, and no cause is likely at all
+    numbers: Mapping[int, int] = field(metadata=NOT_IN_JSON)  #: of entries, by those of the facts
     next: str  #: the command that helps most now: "ask" where much is not known, else "review"
 
 
@@ -113,8 +116,13 @@ def account_document(account: Account, book: Book) -> AccountDocument:
     )
 
 
-def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
-    """Build a minute's answer on a case; what ``ask`` asks by word is none of its checks."""
+def minute_document(
+    diagnosis: Diagnosis, path: str, numbers: Mapping[int, int] = NO_NUMBERS
+) -> MinuteDocument:
+    """Build a minute's answer on a case; what ``ask`` asks by word is none of its checks.
+
+    ``numbers``: the entry of each fact that was saved, by the number it was shown with.
+    """
     choice, known = next_check(diagnosis), Known.of(diagnosis)
     every = (choice.option, *choice.runners_up) if choice else ()
     options = tuple(o for o in every if o.inspection.waits_minutes < A_DAY) or every
@@ -129,6 +137,7 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
     unlikely = diagnosis.ranking[0].probability < UNLIKELY
     return MinuteDocument(
         case=path,
+        numbers=numbers,
         may_run=diagnosis.may_run,
         verdict=run_verdict(diagnosis),
         alarms=few_alarm_notices(diagnosis),

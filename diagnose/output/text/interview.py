@@ -25,9 +25,12 @@ def prompt_text(question: Question) -> str:
     lines = wrapped(question.asks)
     match question:
         case TrialQuestion():
-            return "\n".join(lines) + "\n  c / h / f / s / w / n: "
+            legend = (
+                "c cured, h helped, f cured for a while, s no difference, w worse, n not tried:"
+            )
+            return "\n".join([*lines, *wrapped(legend, 2, 2)]) + " "
         case FindingQuestion():
-            return "\n".join(lines) + "\n  y / n / d: "
+            return "\n".join(lines) + "\n  y yes, n no, d don't know: "
         case NumbersQuestion() | TextQuestion():
             return "\n".join(lines) + "\n  : "
         case ChoiceQuestion() | EngineQuestion():

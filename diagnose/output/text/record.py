@@ -36,6 +36,9 @@ def record_text(document: RecordDocument) -> str:
         some = "line is" if document.refused == 1 else "lines are"
         again = "see below; correct them and record the sheet again"
         lines.append(f"{document.refused} {some} wrong and not saved: {again}")
+    if document.unclear:
+        some = "phrase is" if document.unclear == 1 else "phrases are"
+        lines.append(f"{document.unclear} {some} not clear and not saved: see below")
     next_ = f"signoff {name} --start" if document.repaired else f"review {name}"
     lines.append(f"saved in {name}; {document.last_number} entries. Next: diagnose {next_}")
     return "\n".join(lines)

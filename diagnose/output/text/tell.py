@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from diagnose.output.documents.tell import AccountDocument, MinuteDocument
@@ -39,7 +40,8 @@ def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
 
 def minute_lines(document: MinuteDocument) -> list[str]:
     """Return stop or run on, where it probably is, what to check in which order, what to do next."""
-    lines = alarm_lines(document.alarms)
+    lines = _other_numbers(document.numbers)
+    lines += alarm_lines(document.alarms)
     lines += wrapped(document.verdict, 0, 2) if document.verdict else []
     if document.within_limits:
         kept = "; ".join(document.within_limits)
@@ -65,3 +67,24 @@ def minute_lines(document: MinuteDocument) -> list[str]:
         for number, check in enumerate(document.checks, 1):
             lines += headed(f"{number:3}. ", f"{check.says} ({check.minutes:.0f} min)")
     return lines + saved
+
+
+def _other_numbers(numbers: Mapping[int, int]) -> list[str]:
+    """Say under which numbers facts were saved, where these are not those they were shown with."""
+    if all(fact == entry for fact, entry in numbers.items()):
+        return []
+    runs = "; ".join(f"{facts} as {entries}" for facts, entries in _runs(numbers))
+    return wrapped(f"Saved as entries, whose numbers --withdraw and --replaces take: {runs}", 0, 2)
+
+
+def _runs(numbers: Mapping[int, int]) -> Iterator[tuple[str, str]]:
+    """Neighbouring facts whose entries are neighbours too, first and last: ("2-5", "1-4")."""
+    groups: list[list[tuple[int, int]]] = []
+    for fact, entry in sorted(numbers.items()):
+        if groups and groups[-1][-1] == (fact - 1, entry - 1):
+            groups[-1].append((fact, entry))
+        else:
+            groups.append([(fact, entry)])
+    for group in groups:
+        ends = (group[0], group[-1]) if len(group) > 1 else (group[0],)
+        yield "-".join(str(f) for f, _ in ends), "-".join(str(e) for _, e in ends)

@@ -140,6 +140,7 @@ def _question(
         if isinstance(question, ConfirmQuestion)
         else None,
         many=_many(question),
+        ticks=_ticks(question),
         others=_others(question),
         **common,
     )
@@ -166,6 +167,17 @@ def _many(question: Question) -> bool:
     return isinstance(question, TriedQuestion | CheckQuestion)
 
 
+def _ticks(question: Question) -> list[tuple[int, str]]:
+    """The choices to tick, with the numbers one types; that none is true is a button."""
+    match question:
+        case ChoiceQuestion():
+            there = enumerate(question.choices, 1)
+            return [(n, c.says) for n, c in there if c.there or not question.menu.many]
+        case TriedQuestion() | CheckQuestion():
+            return list(enumerate(question.says, 1))
+    return []
+
+
 def _others(question: Question) -> list[tuple[str, str]]:
     """Buttons besides the choices, where several of these may be true."""
     match question:
@@ -173,8 +185,8 @@ def _others(question: Question) -> list[tuple[str, str]]:
             return [("0", "None of these"), ("n", "Not done")]
         case TriedQuestion():
             return [("n", "None of these"), ("d", "Don’t know")]
-        case ChoiceQuestion() if any(not choice.there for choice in question.choices):
-            return [("n", "None of these"), ("d", "Don’t know")]
+        case ChoiceQuestion() if none := [c.says for c in question.choices if not c.there]:
+            return [("n", f"{none[0][:1].upper()}{none[0][1:]}"), ("d", "Don’t know")]
     return [("d", "Don’t know")]
 
 

@@ -7,7 +7,7 @@ from typing import TypeVar
 
 from diagnose.errors import UsageError
 from diagnose.output.documents.check_sheet import CheckSheet, check_sheet
-from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.entries import entry_lines, is_unknown
 from diagnose.output.documents.photos import photo_entries
 from diagnose.output.documents.review import ReviewDocument, review_document
 from diagnose.serve import forms
@@ -144,7 +144,7 @@ def _job(known: Known, asked: Asked) -> Answer:
         check=following,
         sheet=sheet_of(known, following.inspection) if following else None,
         others=[c for c in document.next[1:] if following and c.inspection != following.inspection],
-        entries=len(known.case.standing),
+        entries=sum(not is_unknown(e) for e in known.case.standing.values()),
         typed={},
         back=("/", "Jobs"),
     )

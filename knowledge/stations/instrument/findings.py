@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.history import findings as history
+from knowledge.history import findings_put_back as put_back
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
@@ -132,6 +133,11 @@ ASK_ITS_HISTORY = Inspection(
         history.SEALANT_USED_FREELY,
         history.CLEARANCES_NEVER_MEASURED,
         history.UNBRANDED_PUMP,
+        put_back.PLUGS_COUNTED_IN,
+        put_back.PLUGS_NOT_COUNTED,
+        put_back.PLUGS_FITTED_BY_OTHERS,
+        put_back.OLD_SEALS_REUSED,
+        put_back.SUMP_WAS_OFF,
         patterns.FELL_SUDDENLY,
         patterns.SANK_WHILE_RUNNING,
         patterns.DECLINED_OVER_MONTHS,

@@ -208,6 +208,7 @@ MEASURE_THE_SENDER_RESISTANCE = Inspection(
         "engine stopped, lead off",
         "measure from the terminal to the sender's body, not to the bracket",
         "compare with the gauge maker's figures; half of them means a sender made for two gauges",
+        "ask whether it is of another type: many rest near 10 ohm and rise with pressure",
     ),
     minutes=10,
     access=Access.OUTSIDE,

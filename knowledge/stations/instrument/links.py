@@ -12,6 +12,7 @@ from knowledge.stations.instrument import (
     findings_direct_gauge,
     findings_port,
     findings_sender,
+    findings_stations,
 )
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.relief import causes as relief_causes
@@ -63,6 +64,38 @@ INSTRUMENTS_AT_ODDS = LinkGroup(
         example(patterns.SECOND_INSTRUMENT_DISAGREES),
     ],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[patterns.SECOND_INSTRUMENT_DISAGREES])],
+)
+ONE_STATION_OF_TWO = LinkGroup(
+    id="one_station_of_two",
+    station=Station.INSTRUMENT,
+    says="If one station of two reads wrong, its own ground, feed or gauge is at fault.",
+    note="Misleads when each station has a sender of its own: then that sender may be at fault.",
+    links=(
+        *effects_of(
+            causes.WIRING_GROUND_FAULT,
+            {
+                findings_stations.STATION_GROUND_POOR: (OFTEN, COMMON_PRACTICE),
+                findings_stations.ONE_STATION_ALONE_WRONG: (OFTEN, COMMON_PRACTICE),
+                patterns.SECOND_INSTRUMENT_DISAGREES: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+        *effects_of(
+            causes.GAUGE_FAULTY,
+            {findings_stations.ONE_STATION_ALONE_WRONG: (SELDOM, JUDGEMENT)},
+        ),
+    ),
+    matches=[
+        example(findings_stations.STATION_GROUND_POOR),
+        example(findings_stations.ONE_STATION_ALONE_WRONG),
+    ],
+    non_matches=[
+        example(
+            lacks=[
+                findings_stations.STATION_GROUND_POOR,
+                findings_stations.ONE_STATION_ALONE_WRONG,
+            ]
+        )
+    ],
 )
 NEEDLE_THAT_STEPS_AT_ONCE = LinkGroup(
     id="needle_that_steps_at_once",

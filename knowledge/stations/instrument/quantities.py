@@ -64,7 +64,7 @@ USUAL_SENDER_OHMS = Limit(
     side=Side.NOMINAL,
     typical=240.0,
     source=sources.GAUGE_MAKER_SENDERS,
-    of="a common marine sender",
+    of="a common marine sender; half of it if made for two gauges",
 )
 MOST_GROUND_OHMS = Limit(
     id="sender_ground_ohms",

@@ -1,49 +1,81 @@
 """Rules on measurements that need no dismantling, against their limits."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.judging import beyond_limit, over, under
 from knowledge.model import Station
 from knowledge.pressure import behaviour, direct_gauge
 from knowledge.pressure import quantities as pressure_quantities
-from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import (
     findings_direct_gauge,
     findings_electrical,
     findings_panel,
     findings_port,
+    findings_sender,
     quantities,
 )
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
+#: ohms at rest of senders that rise with pressure, from about 10 to 180 (from memory of the trade)
+RISES_FROM = (8.0, 15.0)
 
 
 @rule(
     source=sources.GAUGE_MAKER_SENDERS,
-    matches=[example(measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 400.0})],
+    matches=[
+        example(measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 400.0}),
+        example(measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 33.0}),
+        example(
+            lacks=[features.ONE_SENDER_FOR_TWO_GAUGES],
+            measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 120.0},
+        ),
+    ],
     non_matches=[example()],
 )
 def ohms_at_rest(known: Known) -> Conclusions:
     """Ohms at rest far from the maker's figure (about 240 is usual) mean a bad sender.
 
-    Misleads when the sender is of another range; compare with its data sheet.
+    Half of it is right for a sender made for two gauges, and about 10 ohm for a type that rises
+    with pressure. Misleads when the sender is of another range; compare with its data sheet.
     """
     value = known.measured(findings_electrical.SENDER_RESISTANCE_AT_REST)
-    if value is not None:
-        rest = known.limit(quantities.USUAL_SENDER_OHMS)
-        yield over(
-            findings_electrical.SENDER_OHMS_HIGH,
-            findings_electrical.SENDER_RESISTANCE_AT_REST,
-            value,
-            1.15 * rest,
+    if value is None:
+        return
+    rest = known.limit(quantities.USUAL_SENDER_OHMS)
+    high, low = findings_electrical.SENDER_OHMS_HIGH, findings_electrical.SENDER_OHMS_LOW
+    measure = findings_electrical.SENDER_RESISTANCE_AT_REST
+    yield over(high, measure, value, 1.15 * rest)
+    if RISES_FROM[0] <= value <= RISES_FROM[1]:
+        return
+    if value < 0.85 * rest / 2 or known.lacks(features.ONE_SENDER_FOR_TWO_GAUGES):
+        yield under(low, measure, value, 0.85 * rest)
+
+
+@rule(
+    source=sources.GAUGE_MAKER_SENDERS,
+    matches=[
+        example(
+            features.ONE_SENDER_FOR_TWO_GAUGES,
+            measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 240.0},
         )
-        yield under(
-            findings_electrical.SENDER_OHMS_LOW,
-            findings_electrical.SENDER_RESISTANCE_AT_REST,
-            value,
-            0.85 * rest,
-        )
+    ],
+    non_matches=[
+        example(measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 240.0}),
+        example(
+            features.ONE_SENDER_FOR_TWO_GAUGES,
+            measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 120.0},
+        ),
+    ],
+)
+def sender_for_one_gauge_feeds_two(known: Known) -> Conclusions:
+    """Two gauges on one sender need one of half the ohms; with the usual one both read low."""
+    value = known.measured(findings_electrical.SENDER_RESISTANCE_AT_REST)
+    single = 0.85 * known.limit(quantities.USUAL_SENDER_OHMS)
+    if known.has(features.ONE_SENDER_FOR_TWO_GAUGES) and value is not None and value > single:
+        yield is_present(findings_sender.SENDER_NOT_FOR_GAUGE, sure=0.9)
 
 
 @rule(

@@ -1,0 +1,81 @@
+"""Read pressures of two stations of one engine: "flybridge gauge 10 psi, wheelhouse gauge 45 psi"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations
+
+from diagnose.understanding.changes import pressures_at
+from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
+from knowledge.units import PSI
+
+_SHOWS = 6  #: words from the name of a station to the figure
+_LIMIT = "panel_error"  #: the limit of a gauge's difference from a trusted one
+
+
+@dataclass(frozen=True, slots=True)
+class _At:
+    """A pressure that a station shows [psi], and where it is said."""
+
+    station: str
+    pressure: float
+    line: Line
+    first: int
+    last: int
+
+
+@reader(
+    {
+        "flybridge gauge 10 psi, wheelhouse gauge 45 psi at the same time": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "Flybridge says 10 psi. The downstairs gauge says 45 psi.": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "upper station 10 psi, lower station 45 psi": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "flybridge gauge 44 psi, wheelhouse gauge 45 psi": [
+            "finding gauges_at_two_stations present"
+        ],
+        "flybridge gauge 10 psi, and 45 psi when cold": [],
+        "lower oil pressure 10 psi, upper hose 45 psi": [],
+    }
+)
+def two_stations(paragraph: Paragraph) -> Iterator[Fact]:
+    """Two stations with a pressure each; they disagree where no two right gauges can differ so."""
+    said = [at for line in paragraph.lines for at in _pressures(line)]
+    for a, b in combinations(said, 2):
+        if a.station == b.station:
+            continue
+        spans = tuple(s for at in (a, b) for s in at.line.span([Mark(True, at.first, at.last)]))
+        most = a.line.lexicon.book.limits[_LIMIT].typical / PSI
+        if abs(a.pressure - b.pressure) > most:
+            yield Fact(
+                "finding", {"what": "second_instrument_disagrees", "state": "present"}, spans
+            )
+        yield Fact("finding", {"what": "gauges_at_two_stations", "state": "present"}, spans)
+        return
+
+
+def _pressures(line: Line) -> Iterator[_At]:
+    """Each station that is named with the pressure it shows."""
+    words = [t.word for t in line.tokens]
+    for k, word in enumerate(words):
+        after = words[k + 1] if k + 1 < len(words) else ""
+        if word not in STATIONS and not (word in STATION_SIDES and after in STATION_WORDS | GAUGES):
+            continue
+        for n in range(k + 1, min(k + 1 + _SHOWS, len(words))):
+            if line.tokens[n].is_mark or words[n] in STATIONS | STATION_SIDES:
+                break
+            if "pressure" in line.tokens[n].kinds and (figures := pressures_at(line, n)):
+                last = k + 2 if after in STATION_WORDS | GAUGES else k + 1
+                yield _At(word, figures[0], line, k, last)
+                break
