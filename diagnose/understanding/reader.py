@@ -31,8 +31,8 @@ from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
-from diagnose.understanding.warned import silent_alarms
 from diagnose.understanding.two_stations import two_stations
+from diagnose.understanding.warned import silent_alarms
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
