@@ -72,6 +72,7 @@ ADDRESSES = (
     Screen("/job/{job}/teardown/{stage}", dismantling.show_stage),
     Screen("/job/{job}/signoff", fitting.show),
     Screen("/job/{job}/signoff/sheet", fitting.show_sheet),
+    Screen("/job/{job}/signoff/short", fitting.show_short_sheet),
     Screen("/job/{job}/signoff/{phase}", fitting.show_phase, fitting.save_phase),
     Screen("/job/{job}/start", starting.show),
     Screen("/job/{job}/close", ending.show_close, ending.save_close),

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from diagnose.bearings.table import bearings_of
 from diagnose.case.case import Case
 from diagnose.case.loading import load
+from diagnose.entry.bearings import BearingsInput, parse_words, record_bearings
+from diagnose.output.documents.bearings import bearings_document
 from knowledge.book import the_book
 from tests.support.web import browser
 
@@ -69,3 +72,27 @@ def test_work_before_the_trouble_is_chosen(tmp_path: Path) -> None:
     assert work.entry.what == "pickup"
     assert (work.entry.done, work.entry.before) == ("opened", "straight before")
     assert "Saved" in page.words
+
+
+def test_the_short_sheet_has_a_line_for_each_task_and_the_shells_to_order(tmp_path: Path) -> None:
+    """Until bearings are measured as fitted; the full sheet names the shells too."""
+    path = _case(tmp_path)
+    book = the_book()
+    lines = ["mains new_journal 2.4479 2.4488 in", "mains new_shell 0.0955 in"]
+    lines += ["mains new_bore 2.6406 2.6416 in"]
+    lines += [f"main {n} journal 2.4464 2.4463 in" for n in (1, 2, 3)]
+    lines += [f"main {n} strip 4.6 thou" for n in (1, 2, 3)]
+    record_bearings(path, book, BearingsInput(parse_words(lines)))
+    tab = browser(tmp_path)
+    sheet = bearings_document(bearings_of(_loaded(path)), "job.toml")
+    assert sheet.orders
+    short = tab.get("/job/job.toml/signoff/short?whole=1")
+    full = tab.get("/job/job.toml/signoff/sheet?whole=1")
+    for page in (short, full, tab.get("/job/job.toml/signoff?whole=1")):
+        assert page.status == 200
+        assert sheet.orders[0].brief in " ".join(page.words.split())
+    assert len(short.words) < len(full.words) / 3
+    fitted = parse_words(["main 1 strip 2 thou"])
+    record_bearings(path, book, BearingsInput(fitted, True))
+    assert "To order" in tab.get("/job/job.toml/signoff/short?whole=1").words
+    assert sheet.orders[0].brief not in tab.get("/job/job.toml/signoff/short?whole=1").words

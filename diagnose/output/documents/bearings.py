@@ -142,7 +142,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         bearings=tuple(rows),
         missing=tuple(p.says for p in found.missing),
         targets=tuple(_target(t, found) for t in found.targets.values() if t is not None),
-        orders=tuple(r for order in found.orders.values() for r in _order_rows(order, found)),
+        orders=tuple(r for order in found.orders.values() for r in order_rows(order, found)),
         notes=tuple(notes(found)),
         unclear=tuple(p.says for o in found.orders.values() for p in o.unclear),
         hot_idle=tuple(
@@ -319,7 +319,7 @@ def _band(low: float | None, high: float | None, unit: str) -> str:
     return f"{figure(low, unit)} to {shown(high, unit)}"
 
 
-def _order_rows(order: Order, found: Bearings) -> Iterator[OrderRow]:
+def order_rows(order: Order, found: Bearings) -> Iterator[OrderRow]:
     """One row for each pair of shells, the commonest first."""
     by_pair: dict[tuple[float, float], list[Choice]] = {}
     for choice in order.choices:

@@ -7,9 +7,12 @@ from dataclasses import dataclass, field
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from diagnose.bearings.table import bearings_of
+from diagnose.case.case import Case
 from diagnose.errors import UsageError
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.bearings import order_rows
 from diagnose.output.documents.cautions import deferrals
 from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.named import UNTITLED, Named, named
@@ -67,6 +70,7 @@ class SignoffDocument:
     blocking: tuple[str, ...] = field(metadata={"key": "in_the_way"})  #: ids of tasks
     items: tuple[SignoffItem, ...]
     parts: tuple[NeededPart, ...]
+    orders: tuple[str, ...]  #: shells for the bearings that were measured, until they are fitted
     used_parts: tuple[UsedPartEntry, ...]  #: reuse, rework or renew
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
@@ -121,6 +125,7 @@ def signoff_document(
             )
             for n in needed
         ),
+        orders=_shells_to_order(case),
         used_parts=used_parts(sheet.answer),
         path=path,
         closed=ended_of(sheet.answer),
@@ -133,6 +138,14 @@ def signoff_document(
         started=bool(case.start_readings),
         deferrals=deferrals(),
     )
+
+
+def _shells_to_order(case: Case) -> tuple[str, ...]:
+    """The orders that the measured bearings come to; none once bearings are measured as fitted."""
+    if not case.bearings.found or case.bearings.fitted:
+        return ()
+    found = bearings_of(case)
+    return tuple(row.brief for order in found.orders.values() for row in order_rows(order, found))
 
 
 def start_expected(

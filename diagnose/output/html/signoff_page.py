@@ -8,6 +8,16 @@ from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
 
 
+def short_signoff_html(document: SignoffDocument) -> str:
+    """Return the page for the bench: what to order, and one line for each task still to do."""
+    return rendered(
+        "signoff_short.html",
+        sheet=document,
+        name=clean(document.title).strip() or UNTITLED,
+        phases=list(document.phases(open_only=True)),
+    )
+
+
 def signoff_html(document: SignoffDocument, *, open_only: bool = False) -> str:
     """Return the whole page; ``open_only``: without what is settled, and without parts."""
     phases = list(document.phases(open_only=open_only))

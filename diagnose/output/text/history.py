@@ -66,7 +66,7 @@ def _last_jobs(document: HistoryDocument) -> list[str]:
 
 
 def _most_found(document: HistoryDocument) -> list[str]:
-    lines = ["Found most often"]
+    lines = ["Found most often: jobs (one with two causes counts half for each)"]
     for each in sorted(document.found, key=lambda f: -f.jobs)[:MOST_FOUND]:
         lines += headed(f"  {each.jobs:4.3g}  ", f"{each.says} [{each.cause}]")
     return lines

@@ -12,7 +12,7 @@ from diagnose.output.documents.check_sheet import offered_unit, units_of
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase, signoff_document
 from diagnose.output.documents.signoff_items import SignoffItem
-from diagnose.output.html.signoff_page import signoff_html
+from diagnose.output.html.signoff_page import short_signoff_html, signoff_html
 from diagnose.planning.choosing import SURE
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known, Version
@@ -164,3 +164,9 @@ def show_sheet(site: Site, asked: Asked) -> Answer:
     """The sign-off as a sheet to print."""
     with site.job(asked) as known:
         return Answer(signoff_html(document_of(known, _whole(asked))), policy=DRAWN_POLICY)
+
+
+def show_short_sheet(site: Site, asked: Asked) -> Answer:
+    """What to order and what is still to do, on a page or two to print."""
+    with site.job(asked) as known:
+        return Answer(short_signoff_html(document_of(known, _whole(asked))), policy=DRAWN_POLICY)
