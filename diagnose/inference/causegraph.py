@@ -252,9 +252,10 @@ def as_network(graph: Graph) -> Network:
     """The graph as a noisy-OR network with inhibitors."""
     parents: dict[str, dict[str, float]] = {}
     inhibitors: dict[str, dict[str, float]] = {}
-    for parent, child, data in graph.edges(data=True):
-        kind = inhibitors if data["inhibits"] else parents
-        kind.setdefault(child, {})[parent] = data["strength"]
+    for parent, effects in graph.adjacency():
+        for child, data in effects.items():
+            kind = inhibitors if data["inhibits"] else parents
+            kind.setdefault(child, {})[parent] = data["strength"]
     return Network(
         {n: d["prior"] for n, d in graph.nodes(data=True) if d["layer"] == "cause"},
         {n: d["leak"] for n, d in graph.nodes(data=True) if d["layer"] != "cause"},
