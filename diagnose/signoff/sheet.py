@@ -15,7 +15,7 @@ from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies
 from knowledge.model import Cause
-from knowledge.reassembly.scope import ALWAYS, OPENED_FOR, called_for_after
+from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
 BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
@@ -103,7 +103,7 @@ class Signoff:
         cause = next((c for c in self.causes if c in task.guards), None)
         if cause is not None:
             return f"guards against {cause.says}"
-        opened = self.places & OPENED_FOR.get(task.phase, frozenset())
+        opened = self.places & (frozenset() if task.phase in ALWAYS else called_for_within(task))
         if opened:
             return f"opened: {', '.join(sorted(a.value for a in opened))}"
         if task.phase in ALWAYS and self.places & called_for_after(task):

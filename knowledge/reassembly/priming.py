@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import STOPWATCH, TRUSTED_GAUGE
+from knowledge.reassembly.places import ANY_OIL_SIDE, DISTRIBUTOR, FRONT_OR_TOP
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes as delivery_causes
@@ -24,6 +25,7 @@ CRANKING = (Caution.FIRE, Caution.ROTATING)
 OIL_IN = Task(
     id="oil_in",
     phase=Phase.PRIMING,
+    opened=ANY_OIL_SIDE,
     says="oil of the right grade in sump or tank, to the mark plus the filter's volume",
     how=(
         "grade and quantity from the manual; run-in oil if the cam maker asks for it",
@@ -90,6 +92,7 @@ DIRECT_GAUGE_FITTED = Task(
 COVERS_OFF_TO_PRIME = Task(
     id="covers_off_to_prime",
     phase=Phase.PRIMING,
+    opened=FRONT_OR_TOP,
     says="covers off, or a borescope in, so that you see oil and leaks while priming",
     how=(
         "rocker covers off; valley or front open if the build still allows; trays underneath",
@@ -259,6 +262,7 @@ OIL_AT_EVERY_ROCKER = Task(
 DISTRIBUTOR_BACK_IN = Task(
     id="distributor_back_in",
     phase=Phase.PRIMING,
+    opened=DISTRIBUTOR,
     says="drive shaft still in the pump after priming, distributor refitted and timed",
     how=(
         "draw the tool out slowly: the shaft can come up with it",
@@ -309,6 +313,7 @@ TANK_SIDE_PRIMED = Task(
 CRANKED_TO_PRESSURE = Task(
     id="cranked_to_pressure",
     phase=Phase.PRIMING,
+    opened=ANY_OIL_SIDE,
     says="pressure by cranking, before you turn on fuel and ignition",
     how=(
         "plugs or injectors out, ignition and fuel off, charger on the battery",
@@ -356,6 +361,7 @@ BLED_AT_FILTER = Task(
 DRY_AFTER_PRIMING = Task(
     id="dry_after_priming",
     phase=Phase.PRIMING,
+    opened=ANY_OIL_SIDE,
     says="dry outside after priming: wiped, covers on, checked again",
     how=(
         "wipe every joint, plug, line and the filter; clean paper under the engine",

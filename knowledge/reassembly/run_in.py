@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features
 from knowledge.figures import HOUR, MINUTE, TRUSTED_GAUGE
+from knowledge.reassembly.places import INSIDE
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
@@ -39,6 +40,7 @@ LEVEL_AND_LEAKS_AFTER_FIRST_STOP = Task(
 RETORQUED_AFTER_HEAT = Task(
     id="retorqued_after_heat",
     phase=Phase.RUN_IN,
+    opened=INSIDE,
     says="bolts retightened after the first heat, if the maker or the gasket sheet says so",
     how=(
         "only what is stated, hot or cold as stated; sump bolts once more from the middle",
@@ -54,6 +56,7 @@ RETORQUED_AFTER_HEAT = Task(
 HEAT_CYCLES_DONE = Task(
     id="heat_cycles_done",
     phase=Phase.RUN_IN,
+    opened=INSIDE,
     says="heat cycles before load: run warm at varying speed, cooled right down",
     how=("no long idling, no steady speed; watch the gauge through each one",),
     source=sources.BREAKING_IN_TIP_184,
@@ -216,6 +219,7 @@ PANEL_GAUGE_AGREES = Task(
 OIL_SAMPLE_SENT = Task(
     id="oil_sample_sent",
     phase=Phase.RUN_IN,
+    opened=INSIDE,
     says="oil sample drawn at the first or second change",
     how=(
         "warm, mid-stream, before you top up anything; clean bottle",
@@ -270,6 +274,7 @@ OLD_PARTS_KEPT = Task(
 AS_BUILT_WRITTEN_DOWN = Task(
     id="as_built_written_down",
     phase=Phase.RUN_IN,
+    opened=INSIDE,
     says="as-built record: clearances, pickup gap, shims, plug map, torques, photographs",
     how=("one copy with the engine, one kept; note what was overridden, by whom and why",),
     source=COMMON_PRACTICE,

@@ -24,7 +24,7 @@ OPENED_FOR: Mapping[Phase, frozenset[Access]] = MappingProxyType(
                 Access.FLYWHEEL_OFF,
             }
         ),
-        Phase.PUMP: _PUMP,
+        Phase.PUMP: frozenset({Access.PUMP_COVER_OFF}),
         Phase.RELIEF: frozenset({Access.RELIEF_CAP_OFF, Access.PUMP_RELIEF_OUT}),
         Phase.DRIVE: _PUMP | {Access.DISTRIBUTOR_OUT},
         Phase.TRAY: frozenset({Access.TRAY_OFF}),
@@ -32,7 +32,6 @@ OPENED_FOR: Mapping[Phase, frozenset[Access]] = MappingProxyType(
         Phase.PRIMING: _SUMP
         | _PUMP
         | {
-            Access.RELIEF_CAP_OFF,
             Access.FRONT_COVER_OFF,
             Access.CAP_OFF,
             Access.PLUGS_OUT,
@@ -54,6 +53,11 @@ AFTER_SERVICE: frozenset[Task] = frozenset(
 #: once more than that was opened, the first start is watched, the job signed off; after a service
 #: too the engine is looked at again later
 ALWAYS: frozenset[Phase] = frozenset({Phase.FIRST_START, Phase.RUN_IN, Phase.LATER})
+
+
+def called_for_within(task: Task) -> frozenset[Access]:
+    """The places of which one must have been open for a task of a phase that is not ``ALWAYS``."""
+    return frozenset(task.opened) or OPENED_FOR.get(task.phase, frozenset())
 
 
 def called_for_after(task: Task) -> frozenset[Access]:

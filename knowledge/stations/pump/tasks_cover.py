@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features, features_build
 from knowledge.figures import IN_LB, LB_FT, around
+from knowledge.reassembly.places import PUMP_OUT
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantities
@@ -144,6 +145,7 @@ PUMP_COVER_SCREWS_LOCKED = Task(
 PUMP_TURNS_FREELY = Task(
     id="pump_turns_freely",
     phase=Phase.PUMP,
+    opened=PUMP_OUT,
     says="pump turns freely by finger, one full turn, cover tight",
     how=(
         "turn the shaft through every tooth: smooth, no tight spot, no grating",
@@ -157,6 +159,7 @@ PUMP_TURNS_FREELY = Task(
 PUMP_WETTED = Task(
     id="pump_wetted",
     phase=Phase.PUMP,
+    opened=PUMP_OUT,
     says="pump wetted with clean oil before it is fitted",
     how=(
         "fill the cavity with clean engine oil and turn it until oil comes out of the outlet",

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import DIAL_GAUGE, FEELER
+from knowledge.reassembly.places import DISTRIBUTOR
 from knowledge.stations.pump import causes_drive
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.units import THOU
@@ -95,6 +96,7 @@ SKEW_GEAR_END_FLOAT_SET = Task(
 DISTRIBUTOR_TRIED_FIRST = Task(
     id="distributor_tried_first",
     phase=Phase.DRIVE,
+    opened=DISTRIBUTOR,
     says="distributor tried in before the engine is closed: seats by hand, nothing bottoms",
     how=(
         "pump bolted, sump still off: drop the distributor in until its flange touches",
@@ -116,6 +118,7 @@ DISTRIBUTOR_TRIED_FIRST = Task(
 DISTRIBUTOR_END_PLAY_SET = Task(
     id="distributor_end_play_set",
     phase=Phase.DRIVE,
+    opened=DISTRIBUTOR,
     says="end play of the distributor shaft",
     how=("dial gauge on the shaft, pull and push; shim under the gear or collar",),
     source=sources.DISTRIBUTOR_GEAR_THREAD,
@@ -139,6 +142,7 @@ DISTRIBUTOR_END_PLAY_SET = Task(
 DRIVE_GEAR_SUITS_CAM = Task(
     id="drive_gear_suits_cam",
     phase=Phase.DRIVE,
+    opened=DISTRIBUTOR,
     says="drive gear of the material the camshaft maker asks for",
     how=(
         "read the cam card: iron, steel, bronze or plastic gear",

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import around, wrench
+from knowledge.reassembly.places import PICKUP_APART
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.suction import causes, causes_sump, quantities
@@ -12,6 +13,7 @@ from knowledge.work import Band, Caution, Hold, Phase, Task
 SCREEN_RENEWED = Task(
     id="screen_renewed",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="pickup screen new, or washed and clear right through",
     how=(
         "renew it if it was pressed in and came out, is varnished, or caught debris",
@@ -28,6 +30,7 @@ SCREEN_RENEWED = Task(
 SCREEN_BYPASS_SHUT = Task(
     id="screen_bypass_shut",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="bypass in the screen shut on its strap, mesh whole",
     how=(
         "push it open and let go: it must close by itself",
@@ -42,6 +45,7 @@ SCREEN_BYPASS_SHUT = Task(
 PICKUP_SEATED = Task(
     id="pickup_seated",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="pickup tube pushed fully home before any bolt is tightened",
     how=(
         "oil the seal; push it home by hand, or drive a pressed tube with its own driver",
@@ -57,6 +61,7 @@ PICKUP_SEATED = Task(
 PICKUP_BOLT_TORQUED = Task(
     id="pickup_bolt_torqued",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="torque of the bolt that holds the pickup",
     how=("push the tube home first; the maker's manual comes first",),
     source=sources.V8_PUMP_SERVICE_2006,
@@ -90,6 +95,7 @@ PICKUP_BOLT_TORQUED = Task(
 SUCTION_JOINT_SEALED = Task(
     id="suction_joint_sealed",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="suction joint sealed: new ring, gasket or felt, oiled, undamaged, no silicone",
     how=(
         "old seal out of its groove: one out, one in",
@@ -121,6 +127,7 @@ SEALER_ONLY_WHERE_TOLD = Task(
 PICKUP_RETAINED = Task(
     id="pickup_retained",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="pickup held so that it cannot turn or drop: bolted, strapped, or correctly tack-welded",
     how=(
         "bolt-on pickup or bracket is best; bracket whole, no crack at its weld, bolt locked",
@@ -150,6 +157,7 @@ PICKUP_RETAINED = Task(
 PICKUP_WELDED_RIGHT = Task(
     id="pickup_welded_right",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="tack weld on a pressed pickup: pump stripped, relief spring out, body true afterwards",
     how=(
         "gears, plunger and relief spring out before any heat comes near",
@@ -253,6 +261,7 @@ PICKUP_GAP_CHECKED_AGAIN = Task(
 SCREEN_PARALLEL = Task(
     id="screen_parallel",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="lower edge of the screen parallel to the sump rail",
     how=("straightedge across the rails, same height at both sides of the screen",),
     source=sources.TRUCK_SERVICE_1994,
@@ -265,6 +274,7 @@ SCREEN_PARALLEL = Task(
 FLOAT_SWINGS_FREELY = Task(
     id="float_swings_freely",
     phase=Phase.SUMP,
+    opened=PICKUP_APART,
     says="floating pickup swings freely over its whole travel, float sound, stop in place",
     how=(
         "lift and let it fall: no sticking, no baffle in its way",
