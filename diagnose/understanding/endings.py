@@ -23,6 +23,7 @@ from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
 _UNTIL_THEN = frozenset(["gone", "for"])
 _LAMPS = frozenset([Shows.LAMP, Shows.UNSTEADY])
+_QUIET = frozenset(["quiet", "silent", "gone", "none", "absent"])
 #: a lamp is out; what stands before that, and between that and when
 _OUT = frozenset(["out", "off", "extinguished", "extinguishes", "absent"])
 _IS_OUT = frozenset(
@@ -63,23 +64,30 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
     if head.value in _LAMPS and _is_out(line, head, mark):
         return True
+    if head.value in NOISES and _is_out(line, head, mark, _QUIET):
+        return True
     if head.value in NOISES | {Shows.NORMAL}:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
     return bool(gone) or back or bool(set(words) & STEADIES)
 
 
-def _is_out(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
-    """Whether a lamp is said to be out then: "light on at idle, out above 1200", "but off with revs"."""
+def _is_out(
+    line: Line, head: Mark[Shows], mark: Mark[object], words: frozenset[str] = _OUT
+) -> bool:
+    """Whether it is said to be gone then: "light on at idle, out above 1200", "noisy hot, quiet cold"."""
     at = mark.first - 1
     while at > head.last and line.word(at) in _THEN:
         at -= 1
     leads = line.tokens[at - 1].is_mark or line.word(at - 1) in _IS_OUT
-    return at > head.last and line.word(at) in _OUT and leads
+    return at > head.last and line.word(at) in words and leads
 
 
 def fell_slowly(head: Head) -> bool:
-    """Whether it fell over months, while nobody watched: "lost pressure gradually over two years"."""
+    """Whether it fell over months, or by some of it: "lost gradually over two years", "lost 15 lb"."""
+    behind = head.line.tokens[head.mark.last :][:1]
+    if head.mark.value is Shows.LOST and behind and "pressure" in behind[0].kinds:
+        return True
     if head.mark.value is Shows.LOST and head.onset != Onset.SUDDEN.value:
         said = {t.word for t in head.line.tokens} & SLOWLY
         return bool(said) and over_months(head.line, head.mark.first)

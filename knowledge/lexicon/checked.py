@@ -6,6 +6,7 @@ _FINE = "fine|good|ok|okay|normal|sound|perfect|healthy|correct|alright|well"
 #: all that was looked at is as it should be
 ALL_FINE = (
     "found|finding|revealed|showed nothing wrong|amiss|untoward|unusual|obvious|suspicious?",
+    "nothing found|seen|noted",
     "nothing wrong|amiss|untoward|unusual|obvious found|there|anywhere|visible|seen?",
     "no|zero fault|faults|problem|problems|issue|issues|defects found|there|anywhere|seen?",
     f"all|everything|both|each|they|these|and looked|looks|look|seem|seemed|was|were|is|are|appear|appears? {_FINE}",
@@ -15,6 +16,8 @@ ALL_FINE = (
 LOOKED = frozenset(
     [
         "checked",
+        "stripped",
+        "dismantled",
         "checking",
         "inspected",
         "examined",

@@ -332,7 +332,9 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "trips|tripped|faults out|off",
     ),
     Shows.NONE: (
-        "=zero|=none|=nothing =when|=at|=on|=again|=until|=within|=once",
+        "=zero =when|=at|=on|=again|=until|=within|=once",
+        "=none|=nothing =when|=at|=again|=until|=within|=once",
+        "=none|=nothing =on =start|=startup|=start-up|=starting|=cranking|=idle|=tickover|=the =gauge|=needle|=dial|=clock",
         "drops|cuts out completely",
     ),
     Shows.LOW: (

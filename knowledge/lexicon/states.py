@@ -133,6 +133,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "chewed|eaten|beaten|torn|beat up",
         "in bits|pieces|shreds|tatters|strips|ribbons",
         "=bad|=failed|=failure",
+        "on its|their way|last out|legs?",
     ),
     State.IN_PLACE: IN_PLACE,
     State.SPUN: (
@@ -204,6 +205,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "=packed|=jammed|=bunged|=stuffed up? solid|tight|up",
         "half|completely|totally? full of",
         "masked|covered|blanked over|off",
+        "@share =blocked|=covered|=choked|=clogged|=closed|=full|=plugged",
         "blockage|restriction|obstruction",
         "stopped up",
     ),

@@ -139,7 +139,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "screen|pickup|never|no|cold_room|drops_to_minus|gauge|minus_sign|battery_minus|terminal",
     ),
     "service_neglected": (
-        "oil|service|services|maintenance|servicing|oil_changes + never_changed|never_been_changed|missed|skimped|sporadic|sporadically|overdue|neglected|skipped|lapsed|ignored|rarely|stretched|no_record|years_overdue|not_done|never_done|poor - "
+        "oil|service|services|maintenance|servicing|oil_changes + never_changed|never_been_changed|=missed|skimped|sporadic|sporadically|overdue|neglected|skipped|lapsed|ignored|rarely|stretched|no_record|years_overdue|not_done|never_done|poor - "
         "not_overdue|level|gauge|light|never_missed|pressure|bulletin|filter_not",
         "never|hardly_ever|rarely|seldom + had_its_oil_changed|had_an_oil_change|oil_changed|been_serviced|seen_a_mechanic|saw_a_mechanic|had_a_service|serviced|looked_after - checked",
         "no_service_record|no_service_history|without_a_service|no_record_of_service|no_service_book|without_servicing|no_record_of_any",

@@ -163,6 +163,7 @@ VALUES: dict[str, tuple[str, ...]] = {
         "shutdown decay",
     ),
     "switch_pressure": (
+        "pressure? switch .. , opens|closes|trips|changes|operates over? at",
         "switch opens|closes|trips|operates|changes|makes|breaks|set|setpoint|point|rated over?",
         "oil? pressure? switch setting",
     ),
@@ -175,6 +176,7 @@ VALUES: dict[str, tuple[str, ...]] = {
         "sender|sensor|unit|block ground|earth|grounding|earthing resistance?",
         "ground|earth resistance|path",
         "sender|sensor|switch body|case|hex|thread|casing to the? ground|earth|negative|battery|hull|block|frame|chassis|engine",
+        "sender|sensor body|case|hex|shell",
     ),
     "idle_speed_counted": (
         "idle|tickover speed|rpm",
