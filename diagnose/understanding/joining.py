@@ -33,7 +33,7 @@ from knowledge.lexicon.joints import (
     UNDOES,
     UNDONE,
 )
-from knowledge.lexicon.sights_shop import CASE_WORDS, SPLIT_BY
+from knowledge.lexicon.sights_shop import CASE_WORDS, NOT_THE_WEATHER, SPLIT_BY
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.states import State, Thing
 from knowledge.lexicon.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
@@ -98,6 +98,8 @@ def is_no_state(
         "in",
     ):
         return True  # "for cam break in"
+    if line.word(mark.first) == "wet" and line.word(mark.last) in NOT_THE_WEATHER:
+        return True  # "wet clutch"
     if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):
         return True
     words = {t.word for t in line.tokens}

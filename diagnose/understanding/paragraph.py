@@ -22,6 +22,7 @@ from knowledge.lexicon.pressure_words import (
     LONG_TIMES,
     STOPS_ITSELF,
 )
+from knowledge.lexicon.sights_shop import NOT_THE_WEATHER
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import LEADS_TO_IT, MACHINES, OF_PERSONS
 from knowledge.reports.words import Circumstance
@@ -126,6 +127,8 @@ class Line:
                 mark = Mark(Circumstance.MINUTES, mark.first, mark.last)  # "shuts off after 40 min"
             if self.word(mark.first) in ("below", "under") and _is_fast(self, mark):
                 continue  # "under 3000 rpm"
+            if mark.value is Circumstance.WET and self.word(mark.last) in NOT_THE_WEATHER:
+                continue  # "wet clutch"
             if mark.value is Circumstance.SPEED and _idles(self, mark):
                 mark = Mark(Circumstance.IDLE, mark.first, mark.last)
             found.append(mark)

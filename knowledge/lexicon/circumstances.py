@@ -259,7 +259,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "parked on|side",
     ),
     Circumstance.SEAWAY: (
-        "heeled|heeling|heel|seaway|swell|waves|rolling|pitching",
+        "heeled|heeling|heel|seaway|=swell|=swells|waves|rolling|pitching",
         "in|into|through|over|of|a|the|short|steep|any =chop",
         "rough|heavy|big sea|seas|water|weather",
         "under sail",

@@ -8,6 +8,10 @@ CASE_WORDS = frozenset(["crankcase", "crankcases", "case", "cases"])
 SPLIT_BY = frozenset(
     ["by", "along", "across", "open", "from", "where", "at", "through", "in", "right"]
 )
+#: behind "wet": it is of that kind
+NOT_THE_WEATHER = frozenset(
+    ["clutch", "clutches", "sump", "sumps", "liner", "liners", "belt", "belts"]
+)
 _AS = "as|to|per|at|by|on"
 _BOOK = "=specified|=prescribed|=recommended|=required|=book|=spec|=handbook|=manual|=standard|=specification"
 _COVER = "cover|cap|lid|housing|canister|bowl|element|cartridge"
@@ -26,6 +30,15 @@ SIGHTS_SHOP: dict[str, tuple[str, ...]] = {
         "no|none|nothing|not|only|just oil|drop|trace|air|foam|froth? at|from|out|comes|came of|from|at? the? main|oil? gallery|galley|sender|switch plug|port|hole|tapping",
         f"gallery|galley|sender|switch|pressure plug|port|union {_TRIED} ,|:|,? on|with|while|when|and|by? the? starter|cranking|cranked|engine|turning? ,|:|and|,? only|just|but? {_DRY}",
         f"plug of|in the? main|oil? gallery|galley {_TRIED} .. {_DRY}",
+    ),
+    "dipstick_low": (
+        "sight-glass|window|glass =empty|=blank",
+        "sight glass|window =empty|=blank",
+        "below|under the? lower|bottom|min? line|mark of|in|on the? sight|glass|window glass?",
+    ),
+    "level_correct": (
+        "sight glass|window half|three-quarters|two-thirds full|way|covered",
+        "half|halfway|midway|middle up|of? the? sight? =glass|=window",
     ),
     "rockers_flooded": (
         "cam|rocker|valve cover|covers|box|boxes|cambox awash|flooded|swimming|brimming|brim-full",

@@ -254,6 +254,8 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             f"{_GALLERY} o-ring|oring|seal|gasket",
             "oil feed|transfer|supply tube? o-ring|oring|seal|gasket",
             "feed tube o-ring|oring|seal?",
+            "quill seal|o-ring|oring",
+            "crank|crankshaft|crank-end end? feed|quill seal|o-ring",
         ),
         shows=dict.fromkeys(
             (State.TORN, State.HARD, State.ABSENT, State.CRUSHED, State.LEAKING),

@@ -31,6 +31,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             f"oil? {_PICKUP} tube|pipe? {_SCREEN}",
             f"pick up tube|pipe? {_SCREEN}",
             "oil? strainer",
+            "oil? tank strainer|screen|gauze",
             "oil screen|gauze|mesh",
             "gauze strainer|filter?",
             "screen",
