@@ -28,6 +28,7 @@ from knowledge.lexicon.joints import (
     POURS,
     SEALS,
     SEEMING,
+    SOME,
     STOPS,
     TAKEN_OUT,
     UNDOES,
@@ -100,6 +101,8 @@ def is_no_state(
         return True  # "for cam break in"
     if line.word(mark.first) == "wet" and line.word(mark.last) in NOT_THE_WEATHER:
         return True  # "wet clutch"
+    if State.TIGHT in meanings and _one_is_loose(line, mark):
+        return True  # "main caps torqued, one at half torque"
     if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):
         return True
     words = {t.word for t in line.tokens}
@@ -259,3 +262,13 @@ def opened_case(line: Line, mark: Mark[object]) -> bool:
         and bool(CASE_WORDS & set(words))
         and line.word(mark.last) not in SPLIT_BY
     )
+
+
+def _one_is_loose(line: Line, tight: Mark[object]) -> bool:
+    """Whether one of several parts that are called tight is called loose behind that."""
+    for mark in line.find_alike(line.lexicon.states):
+        clause = line.clause(mark.first)
+        before = {line.word(k) for k in range(clause.first, mark.first)}
+        if mark.value is State.LOOSE and mark.first >= tight.last and before & SOME:
+            return True
+    return False

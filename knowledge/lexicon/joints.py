@@ -17,6 +17,8 @@ BEFORE_PART = _set(
     "a an the my oil of in on at from around up main out old original steel front rear that both its "
     "under past with engine through by round off this one down lower some some"
 )
+#: of several parts: not all of them
+SOME = _set("one two some last other")
 #: before "to be": somebody saw how it is
 SEEMING = _set(
     "found seen seems seemed appears appeared proved proven confirmed judged deemed considered shown looks"

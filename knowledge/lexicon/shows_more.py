@@ -96,6 +96,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} stays|stayed|is|remains on? till|until i|you|its|it rev|revs|revved|blip|give|past|over|up",
     ),
     Shows.LAMP: (
+        "oil? pressure? buzzer|chime|gong|beeper|alarm|telltale|warning above|over|past|beyond|below @rpm|@number",
         "buzzer|alarm|beeper|horn and|+|plus|& the? engine|motor|limp|slow|speed|rev|power|limits|cuts",
         f"{_LAMP}|pre-alarm|prealarm comes|came|coming =in",
         "pre-alarm|prealarm|alarm|buzzer =at|=when|=in|=during|=on|=under|=only dead|slow|idle|hot|low|the|tickover|when|at",

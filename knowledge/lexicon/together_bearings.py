@@ -19,7 +19,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"all|every + {_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam|oil|running",
     ),
     "shells_worn_evenly": (
-        f"{_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - cam|camshaft|not|no|flakes|filter|pan|flake",
+        f"{_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - cam|camshaft|balance|balancer|auxiliary|aux|jackshaft|intermediate|turbo|rocker|not|no|flakes|filter|pan|flake",
     ),
     "shells_embedded_dirt": (
         f"{_BRG} + dirt|grit|specks|embedded|particles|sand|peppered|debris - no|not|crank_trap|pump|filter",
