@@ -15,6 +15,7 @@ from diagnose.entry.requests import parse_fixes
 from diagnose.errors import UsageError
 from diagnose.output.documents.check_sheet import offered_unit
 from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.documents.other_size import other_size
 from diagnose.output.text.forecast_brief import forecast_brief
 from diagnose.signoff.start import first_start
 from knowledge.units import LENGTH
@@ -65,3 +66,25 @@ def test_the_unit_offered_goes_with_the_pressures_of_the_job() -> None:
 def test_a_figure_without_its_point_is_repeated_as_typed() -> None:
     with pytest.raises(UsageError, match=r"7596 mm cannot be .* Did you mean 75\.96 mm\?"):
         parse_words(["main 1 journal 7596 mm"])
+
+
+def test_journals_far_larger_than_those_of_the_figures_are_said() -> None:
+    """Mains of 76 mm in a workboat whose figures are those of a small diesel."""
+    journal = '[[bearing]]\nno = 30\nwhat = "main 1"\njournal = "{}"\n'
+
+    def said(size: str) -> str:
+        return other_size(
+            case("700 rpm; 0.6 bar; hot", layout="marine_diesel", more=journal.format(size))
+        )
+
+    typical = case("700 rpm; 0.6 bar; hot", layout="marine_diesel").profile
+    assert typical is not None
+    usual = f"{typical.numbers['main_diameter'][0] * 1e3:.1f} mm"
+    assert "of a smaller engine" in said("75.95 mm")
+    assert usual.split(".")[0] in said("75.95 mm")
+    assert not said(usual)
+    stated = '[engine.dimensions]\nmain_diameter = "76 mm"\n'
+    own = case(
+        "700 rpm; 0.6 bar; hot", layout="marine_diesel", more=stated + journal.format("75.95 mm")
+    )
+    assert not other_size(own)

@@ -11,6 +11,7 @@ from diagnose.bearings.table import Bearings
 from diagnose.case.bearings import form_limit, shown
 from diagnose.output.documents.bearing_words import SIGMAS, figure, shell, units_for
 from diagnose.output.documents.limits import source_title
+from diagnose.output.documents.other_size import other_size
 from knowledge.stations.bearings import quantities, sizes
 
 
@@ -35,6 +36,8 @@ def notes(found: Bearings) -> Iterator[str]:
         yield "A size made for some engines only is among them: ask first."
     if any(o.old_shells and o.choices for o in orders):
         yield ("Worked out from the shells measured; worn ones read wider than new.")
+    if size := other_size(found.case):
+        yield size
     if found.pressures.why_not:
         yield f"No hot idle pressure: {found.pressures.why_not}"
 

@@ -26,6 +26,7 @@ from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
+from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.thicker_oil import in_words, planned_oil
 from diagnose.output.documents.worth_reading import (
     NONE_WORTH_IT,
@@ -127,6 +128,7 @@ class ForecastDocument:
     found: tuple[ForecastFinding, ...]
     unlisted: Band | None  #: pressure lost by a leak not found yet
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
+    other_size: str  #: that its figures are of a smaller or larger engine; may be empty
     oil_until: str  #: what thicker oil does until the repair; empty where none is planned
     all_right: Band | None  #: at hot idle with all faults put right; None where nothing is planned
     hot: float
@@ -171,6 +173,7 @@ def forecast_document(
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
         settings=tuple(planned),
+        other_size=other_size(forecast.case),
         oil_until=planned_oil(forecast, scale) if fits and may_run else "",
         all_right=_all_right(forecast) if planned and fits else None,
         hot=forecast.hot_temperature,

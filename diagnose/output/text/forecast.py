@@ -25,6 +25,7 @@ def forecast_text(document: ForecastDocument) -> str:
             wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2),
             planned_lines(document),
             table_lines(document),
+            wrapped(f"! {document.other_size}", 0, 2) if document.other_size else [],
             plot_lines(document.plot, width()),
             _targets(document),
             _pump_power(document),

@@ -26,6 +26,7 @@ def forecast_brief(document: ForecastDocument) -> str:
         Block(wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2)),
         Block(planned_lines(document)),
         Block(table_lines(document) if document.settings else _now_lines(document)),
+        Block(wrapped(f"! {document.other_size}", 0, 2) if document.other_size else []),
         Block([line for t in document.targets for line in _target(t, document)]),
         Block(wrapped(document.oil_until, 0, 2) if document.oil_until else []),
         *(Block(wrapped(f"! {w.says}", 0, 2)) for w in document.warnings[:WARNINGS]),
