@@ -18,9 +18,12 @@ from tests.confirmed.scoring import (
     coverage,
     hit,
     kept_aside,
+    leading,
     reliability,
     scores,
 )
+
+BANDS = (0.9, 0.6, 0.4, 0.2, 0.1, 0.0)
 
 
 def line(label: str, these: list[Score]) -> str:
@@ -68,6 +71,11 @@ def main() -> None:
                 if s.rank > 3 and (s in first or not kept_aside(s.case)):
                     print(f"    {s.case}  rank {s.rank:3}  {', '.join(sorted(s.accepted))}")
     later_cases()
+    for stage, label in STAGES.items():
+        print(f"the leading cause, all cases, {label}: said, right, count")
+        every = scores(stage, [p for f in (FIRST, FURTHER, LATER) for p in case_files(f)])
+        for said, true, count in leading(every, BANDS):
+            print(f"    {said:5.0%}  {true:5.0%}  {count:5}")
     folders = (("the first 51", FIRST), ("further cases", FURTHER), ("later cases", LATER))
     for label, folder in folders:
         said, unsaid = coverage(case_files(folder))

@@ -117,6 +117,23 @@ def reliability(these: list[Score]) -> list[tuple[float, float, int]]:
     return rows
 
 
+def leading(these: list[Score], bands: Iterable[float]) -> list[tuple[float, float, int]]:
+    """Of the leading cause by bands of its probability: mean said, share that was right, count.
+
+    ``bands``: where each begins, 0 to 1, the largest first.
+    """
+    inside: dict[float, list[tuple[float, bool]]] = {begin: [] for begin in bands}
+    for s in these:
+        cause, chance = max(s.marginal.items(), key=lambda item: item[1])
+        begin = next(b for b in inside if chance >= b)
+        inside[begin].append((chance, cause in s.accepted))
+    return [
+        (sum(p for p, _ in found) / len(found), sum(r for _, r in found) / len(found), len(found))
+        for found in inside.values()
+        if found
+    ]
+
+
 def coverage(paths: Iterable[Path]) -> tuple[int, int]:
     """How many facts of these cases are said, and how many have no word.
 
