@@ -19,6 +19,7 @@ _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back
 TOWED = frozenset(["got", "get", "been", "was", "were", "being", "be", "home", "by"])
 _OF_A_DAY = 3  #: words behind "first start" in which it is said of what
 _LINES_AGO = 2  #: sentences from work to a "now" that is since then
+_STARTS = frozenset(["start", "startup", "run", "fired", "started", "firing"])
 AGES = frozenset(["hours", "distance", "manyhours", "fewhours"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
@@ -135,8 +136,13 @@ def _of_a_fall(line: Line, mark: Mark[object]) -> bool:
 
 
 def _is_an_age(line: Line, mark: Mark[object]) -> bool:
-    """Whether "from new" is said of the hours or miles of the engine: "212 hours from new"."""
-    return bool(line.tokens[mark.first - 1].kinds & AGES) if mark.first else False
+    """Whether it is said of the engine's hours, or of how long it stood.
+
+    "212 hours from new", "first start for 12 years".
+    """
+    if not mark.first:
+        return False
+    return bool(line.tokens[mark.first - 1].kinds & AGES) or line.word(mark.first - 1) in _STARTS
 
 
 def _of_a_figure(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
