@@ -15,6 +15,8 @@ _AT_IDLE, _RUNNING = "hot_idle_pressure", "hot_running_pressure"
 _FAST_RPM = 2600.0  #: above it a figure says too little of 2000 rpm
 #: may follow a bare figure that is a pressure
 _AFTER = frozenset(["", "at", "hot", "warm", "when", "running", "on", "and"])
+_GAUGE = frozenset(["gauge", "guage", "pressure", "psi", "bar", "needle", "lbs", "pounds"])
+_OTHER_KINDS = frozenset(["length", "volume"])
 _IDLE_RPM = 1100.0  #: up to this speed a figure is one for idle
 _NOT_LOW = frozenset(
     ["cold", "relief", "opens", "blows", "bypass", "most", "maximum", "max", "torque"]
@@ -35,6 +37,8 @@ _LEAST_PSI = 3  #: a bare figure below it is no pressure that a book prints
         "does the book say 45 psi?": [],
         "the pressure is low, the manual says 20 to 25 Nm": [],
         "the manual says 50 psi at 3000 rpm": [],
+        "Gauge low. The gap measures 20 mm and the book wants 6 to 8": [],
+        "the manual says 45 psi at 2000 rpm": ["limit hot_running_pressure 45 psi"],
     }
 )
 def printed_pressures(paragraph: Paragraph) -> Iterator[Fact]:
@@ -59,7 +63,14 @@ def _pressure(line: Line, place: int, spoken_of: bool) -> str:
         return f"{low} {rest.rpartition(' ')[2]}" if _is_number(low) else ""
     ends = line.word(place + 1) in _AFTER or line.tokens[place + 1].is_mark
     bare = "range" in token.kinds and _is_number(low) and float(low) >= _LEAST_PSI
-    return f"{low} psi" if bare and spoken_of and ends else ""
+    return f"{low} psi" if bare and spoken_of and ends and _of_a_gauge(line) else ""
+
+
+def _of_a_gauge(line: Line) -> bool:
+    """Whether a sentence speaks of pressure and gives no figure of anything else that is set."""
+    return bool(_GAUGE & {t.word for t in line.tokens}) and not any(
+        t.kinds & _OTHER_KINDS for t in line.tokens
+    )
 
 
 def _is_number(text: str) -> bool:

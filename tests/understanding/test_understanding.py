@@ -164,7 +164,6 @@ NOTHING_STATED: dict[str, list[str]] = {
     "my old truck had 5 psi at idle for years": [],
     "a friend told me his engine lost all pressure after an oil change": [],
     "my neighbour's V8 knocked like mad": [],
-    "the manual says 45 psi at 2000 rpm": [],
     "Is it normal for pressure to drop to 10 psi at idle?": [],
     "do lifters tick when pressure is low?": [],
     "if the pressure drops to zero should i stop?": [],
