@@ -50,6 +50,11 @@ PUMP_ON_CHAIN = feature(
     says="a pump driven by its own chain",
     asks="Is the pump driven by a chain and sprocket?",
 )
+PUMP_ON_AUXILIARY_DRIVE = feature(
+    id="pump_on_auxiliary_drive",
+    says="a pump turned by the gearbox or an auxiliary drive",
+    asks="Does the gearbox or an auxiliary drive turn the oil pump?",
+)
 DRY_SUMP = feature(
     id="dry_sump",
     says="a dry sump or remote oil tank",

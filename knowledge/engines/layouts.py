@@ -16,6 +16,7 @@ DRIVES = (
     features.PUMP_ON_CAM_NOSE,
     features.PUMP_OUTSIDE,
     features.PUMP_ON_CHAIN,
+    features.PUMP_ON_AUXILIARY_DRIVE,
 )
 
 

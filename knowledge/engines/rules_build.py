@@ -19,6 +19,7 @@ from knowledge.stations.assembly import causes_left_out as assembly_causes_left_
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
@@ -242,3 +243,15 @@ def no_loose_shaft_to_leave_out(known: Known) -> Conclusions:
         for place in (features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE, features.PUMP_ON_CHAIN)
     ):
         yield cannot_be(assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(features.PUMP_ON_AUXILIARY_DRIVE)],
+    non_matches=[example(features.PUMP_ON_CRANK_NOSE), example()],
+)
+def pump_at_the_end_of_a_long_drive(known: Known) -> Conclusions:
+    """Between engine and pump stand more gears and a coupling that can shear or slip."""
+    if known.has(features.PUMP_ON_AUXILIARY_DRIVE):
+        yield more_common(pump_causes_drive.PUMP_DRIVE_BROKEN)
+        yield more_common(pump_causes_drive.PUMP_DRIVE_SLIP)

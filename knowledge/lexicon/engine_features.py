@@ -73,6 +73,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "no|without|never|hasnt|doesnt had|have|has|got|an|any|a? oil? filter from|as|ever the? factory|standard|new|fitted",
         "=unfiltered engine|motor",
     ),
+    "pump_on_auxiliary_drive": (
+        f"{_PUMP} is|was? driven|turned|run by|from|off|on a|an|the|its? auxiliary|aux|gearbox|transmission|accessory drive|shaft|end|gear|gears?",
+        "gearbox-driven|transmission-driven|auxiliary-driven oil? pump",
+    ),
     "pump_on_chain": (
         "chain-driven oil? pump",
         "chain driven|drive oil? pump",
