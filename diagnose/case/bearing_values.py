@@ -188,8 +188,9 @@ def _out_of_range(field: Field, value: float, unit: str) -> str:
         if low <= figure * factor <= high
         and unit_named(unit, LENGTH) is not unit_named(name, LENGTH)
     ]
-    hint = f" Did you mean {show(figure, LENGTH, 'm', DIGITS).split()[0]} {near[0]}?"
-    return f"{says}{hint if near else ''}"
+    if not near:
+        return says
+    return f"{says} Did you mean {show(figure, LENGTH, 'm', DIGITS).split()[0]} {near[0]}?"
 
 
 _LIKE = {
