@@ -135,7 +135,7 @@ def test_a_note_on_a_reading_is_no_repair(tmp_path: Path) -> None:
     call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
     call("record", path, "--reading", "1500 rpm hot 3.8 bar", "--after-repair", "--note", "steady")
     call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
-    assert page_of(path).done[0].startswith("Replace the tube")
+    assert page_of(path).done[0].startswith("Not written down; called for: replace the tube")
 
 
 def test_before_the_work_names_the_gauge_that_was_complained_of_too(tmp_path: Path) -> None:
@@ -152,3 +152,12 @@ def test_before_the_work_names_the_gauge_that_was_complained_of_too(tmp_path: Pa
     ):
         path.write_text(head + own.format(shown) + tested + gauge, "utf-8")
         assert page_of(path).pressures[0].before == says
+
+
+def test_an_order_of_the_book_is_no_word_of_what_was_done(tmp_path: Path) -> None:
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "pickup_tube_crack_seen=yes")
+    call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
+    remedy = BOOK.causes["pickup_tube_cracked"].remedy
+    assert page_of(path).done[0] == f"Not written down; called for: {remedy}"

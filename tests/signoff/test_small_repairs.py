@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from diagnose.case.loading import from_text
@@ -10,6 +12,7 @@ from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
 from knowledge.work import Phase
+from tests.support.command_line import call
 
 BOOK = the_book()
 
@@ -65,3 +68,16 @@ def test_a_relief_valve_reached_from_outside_is_a_short_sheet() -> None:
     found = tasks("skew_gear_four", "relief_spring_short_or_broken")
     assert len(found) <= 40
     assert Phase.SUMP not in found.values()
+
+
+def test_the_head_names_what_was_found_where_no_cause_is_confirmed(tmp_path: Path) -> None:
+    path = tmp_path / "tern.toml"
+    path.write_text(
+        'schema = 1\n[engine]\nlayout = "marine_diesel"\n[[finding]]\nno = 1\n'
+        'what = "main_clearance"\nvalue = "0.16 mm"\n',
+        "utf-8",
+    )
+    said = " ".join(call("signoff", path).out.split())
+    assert "Cause: not confirmed yet; found: main bearing clearance is over the limit" in said
+    shown = call("signoff", path, "--all").out
+    assert "nothing further until" not in shown

@@ -151,7 +151,7 @@ def still_missing(budget: Budget, case: Case) -> str:
         )
     return (
         f"What was found explains {scale.figure(found)} of "
-        f"{scale.one(short.mean)} missing at {where}{_most_of_it(budget, account)}; {rest_of_it}"
+        f"{scale.one(short.mean)} missing at {where}; {rest_of_it}{_most_of_it(budget, account)}"
     )
 
 
@@ -161,7 +161,10 @@ def _most_of_it(budget: Budget, account: Account) -> str:
         zip(account.shares, budget.findings, strict=True), key=lambda pair: pair[0].mean
     )
     alone = len(budget.findings) == 1 or share.mean < MOST_OF_IT * account.explained.mean
-    return "" if alone else f", most of it {_label(largest)}"
+    if alone:
+        return ""
+    seen = "not measured, assumed " if largest.assumed else ""
+    return f" The largest part: {largest.says} ({seen}{largest.found})."
 
 
 def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> BudgetAccount:

@@ -152,9 +152,10 @@ def _done(sheet: Signoff) -> Iterator[str]:
 def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
     """What was done, as the person said at the end, else beside the readings after the repair.
 
-    The book's remedies stand for it only where nobody said anything.
+    Where nobody said anything, that is said, with the book's remedies as what was called for.
     """
     of_the_book = [c.remedy for c in closed.causes]
+    called_for = [f"Not written down; called for: {'; '.join(of_the_book)}"] if of_the_book else []
     if closed.entry.remedy not in ("", "; ".join(of_the_book)):
         return [closed.entry.remedy]
     said: list[str] = []
@@ -162,7 +163,7 @@ def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
         note = read.entry.note.strip()
         new = not any(note in before for before in said)
         said += [note] if note and new and repaired(note, book) else []
-    return said or ([closed.entry.remedy] if closed.entry.remedy else of_the_book)
+    return said or called_for
 
 
 def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:

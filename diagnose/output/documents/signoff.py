@@ -66,6 +66,7 @@ class SignoffDocument:
     title: str
     layout: str
     causes: tuple[Named, ...] = field(metadata=only("id"))
+    found: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the faults seen or measured
     opened: tuple[str, ...]
     blocking: tuple[str, ...] = field(metadata={"key": "in_the_way"})  #: ids of tasks
     items: tuple[SignoffItem, ...]
@@ -91,7 +92,9 @@ class SignoffDocument:
     @property
     def causes_say(self) -> str:
         """The causes in words."""
-        return " and ".join(c.says for c in self.causes) or "none is confirmed yet"
+        if self.causes or not self.found:
+            return " and ".join(c.says for c in self.causes) or "none is confirmed yet"
+        return f"not confirmed yet; found: {'; '.join(self.found)}"
 
     def phases(self, *, open_only: bool = False) -> Iterator[SignoffPhase]:
         """Yield the phases of the work; ``open_only``: with tasks that are not settled only."""
@@ -111,6 +114,7 @@ def signoff_document(
         title=case.job.title,
         layout=case.layout.id,
         causes=named(sheet.causes),
+        found=tuple(fault.says for fault in sheet.answer.found.proved),
         opened=tuple(sorted(a.value for a in sheet.places)),
         blocking=tuple(i.task.id for i in sheet.blocking),
         items=tuple(signoff_item(i, sheet) for i in sheet.items),

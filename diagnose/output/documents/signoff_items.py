@@ -229,9 +229,7 @@ def verdict_in_words(item: Item) -> str:
     )
     text = item.judged.verdict.value
     if item.judged.verdict is Verdict.OPEN:
-        return "open" + (
-            "; nothing further until it is done" if item.task.hold is Hold.STOP else ""
-        )
+        return "open; may be left with a note" if item.task.hold is Hold.NOTE else "open"
     because = f": {item.judged.because}" if item.judged.because else ""
     return f"{values}: {text}{because}" if item.task.dimension else f"{text}{because}"
 
