@@ -101,3 +101,17 @@ def test_what_a_slider_comes_to_stands_in_large_figures(tab: Browser) -> None:
     parts = tab.ask("GET", f"{path}?main_clearance=2", b"", {"x-part": "1"})
     assert re.findall(r'^<(?:div|section) id="(\w+)"', parts.text, re.M) == ["glance", "foretold"]
     assert "<html" not in parts.text
+
+
+@pytest.mark.parametrize(
+    ("pressure", "mark", "advice"),
+    [("82 psi", 'verdict off">too high', True), ("48 psi", 'verdict fits">as it should be', False)],
+)
+def test_a_first_start_above_what_was_predicted_is_no_tick(
+    pressure: str, mark: str, advice: bool, tmp_path: Path
+) -> None:
+    start = f'[[reading]]\nno = 1\nrpm = "2000 rpm"\noil = "hot"\npressure = "{pressure}"\n'
+    (tmp_path / "high.toml").write_text(JOB + start + 'at = "start"\n', "utf-8")
+    page = browser(tmp_path).get("/job/high.toml/start")
+    assert mark in page.text
+    assert ("look at the relief valve and its spring" in page.text) is advice
