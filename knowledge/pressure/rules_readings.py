@@ -51,12 +51,13 @@ rule = rules_of(Station.INSTRUMENT)
 AT_ONCE = 0.8  #: how likely two figures with the same words for when are of one moment (judgement)
 
 
-def _two_panels_apart(known: Known, limit: float) -> bool:
-    """Whether two panel gauges, or one at one moment, showed pressures that cannot both be right."""
+def _panels_agree(known: Known, limit: float) -> bool:
+    """Whether no two panel readings of one moment showed pressures that cannot both be right."""
     panel = list(gallery(known, Gauge.PANEL))
-    return any(
-        (same_moment(a, b) or said_alike(a, b)) and sure_lower(a, b, limit) >= SAY_SO
+    return all(
+        sure_lower(a, b, limit) < SAY_SO
         for a, b in product(panel, panel)
+        if same_moment(a, b) or said_alike(a, b)
     )
 
 
@@ -259,7 +260,7 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
             less.append(counted(sure_lower(p, d, limit), share))
             more.append(counted(sure_lower(d, p, limit), share))
     apart = max((*less, *more), default=0.0)
-    if less and (apart >= SAY_SO or not _two_panels_apart(known, limit)):
+    if less and (apart >= SAY_SO or _panels_agree(known, limit)):
         yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, apart)
     for finding, sure in (
         (trusted.PANEL_READS_TOO_LOW, max(less, default=0.0)),
