@@ -6,6 +6,7 @@ import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.loose_ends import pressure_in_words
 from diagnose.output.documents.next_checks import next_checks
 from diagnose.planning.choosing import SURE
 from diagnose.seen_on_engine import places_to_look
@@ -63,3 +64,14 @@ def test_nothing_is_to_look_for_once_the_engine_works_again() -> None:
 def test_a_cause_with_one_place_is_not_asked_for_it() -> None:
     worn = answer("screen_blocked")
     assert not places_to_look(worn.inference)
+
+
+@pytest.mark.parametrize("heat", ["hot", "cold"])
+def test_a_hot_reading_that_is_there_is_not_asked_for(heat: str) -> None:
+    text = READ.replace('oil = "hot"', f'oil = "{heat}"')
+    for no, what in enumerate(SHED, 2):
+        text += f'[[finding]]\nno = {no}\nwhat = "{what}"\nstate = "present"\n'
+    shed = Diagnosis(BOOK, from_text(text, None, BOOK))
+    said = pressure_in_words(shed, loose_ends(shed, SURE))
+    assert ("a hot gauge reading" in said) is (heat == "cold")
+    assert "a measured value of the oil circuit" in said

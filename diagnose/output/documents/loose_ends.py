@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import groupby
 
+from diagnose.case.mended import LIKELY
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.budget import still_missing
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.review import Damage, damages
 from diagnose.teardown.loose_ends import DueTask, LooseEnds
+from knowledge.pressure.gauge import hot_share
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -89,7 +91,10 @@ def pressure_in_words(answer: Diagnosis, ends: LooseEnds) -> str:
             "this cause takes none away, it only makes the gauge wrong; check with a trusted "
             "gauge before the engine goes back to work"
         )
-    return (
-        "how much of the missing pressure this explains is not known: record a hot gauge reading "
-        "and a measured value of the oil circuit, such as a clearance"
-    )
+    case = answer.case
+    read = any(hot_share(r.reading) >= LIKELY for r in case.readings)
+    wanted = [] if read else ["a hot gauge reading"]
+    if not case.measurements:
+        wanted.append("a measured value of the oil circuit, such as a clearance")
+    unknown = "how much of the missing pressure this explains is not known"
+    return f"{unknown}: record {' and '.join(wanted)}" if wanted else unknown
