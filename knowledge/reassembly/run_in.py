@@ -212,6 +212,7 @@ PANEL_GAUGE_AGREES = Task(
         instrument_causes.GAUGE_FAULTY,
         instrument_causes.SENDER_FAULTY,
         instrument_causes.SENDER_MISMATCH,
+        instrument_causes.WIRING_GROUND_FAULT,
     ),
     cautions=RUNNING,
     also=("compare gauges", "panel gauge reads low"),

@@ -81,3 +81,15 @@ def test_the_head_names_what_was_found_where_no_cause_is_confirmed(tmp_path: Pat
     assert "Cause: not confirmed yet; found: main bearing clearance is over the limit" in said
     shown = call("signoff", path, "--all").out
     assert "nothing further until" not in shown
+
+
+def test_a_mended_wire_calls_for_a_look_at_the_gauge(tmp_path: Path) -> None:
+    """Nothing was opened; the gauge is compared with a trusted one all the same."""
+    path = tmp_path / "tern.toml"
+    path.write_text(
+        'schema = 1\n[engine]\nlayout = "marine_diesel"\n[[closed]]\nno = 1\n'
+        'causes = ["wiring_ground_fault"]\nhow = "cable corroded"\n',
+        "utf-8",
+    )
+    said = " ".join(call("signoff", path, "--all").out.split())
+    assert BOOK.tasks["panel_gauge_agrees"].says in said
