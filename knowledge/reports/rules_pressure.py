@@ -55,7 +55,7 @@ IN_BENDS_ONLY = seen(Shows.UNSTEADY, C.BENDS, only=True)
     ],
 )
 def what_the_instrument_shows(known: Known) -> Conclusions:
-    """What gauge or lamp showed by report, if it lasts longer than a manoeuvre."""
+    """What was reported of gauge or lamp counts, unless it came only in a bend or while braking."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
         if is_momentary(b):
             continue

@@ -79,7 +79,7 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
     more = [f"  {len(others)} more: --full"] if others else []
     return [
         Block(wrapped(f"Does not fit together: {first.says}", 0, 2)),
-        Block(entries if first.entries_say else [], spare=7, space=False),
+        Block(entries if first.entries_say else [], spare=2, space=False),
         Block(again, spare=1, space=False),
         Block(more, space=False),
     ]
