@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.debris import findings as debris_findings
 from knowledge.model import Severity, Station
-from knowledge.pressure import behaviour
+from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
@@ -130,4 +130,31 @@ def rods_touch_the_tray(known: Known) -> Conclusions:
             Severity.DO_NOT_RUN,
             "The rods touch the windage tray, limit is 0.060 inch (1.5 mm) clear: do not run until "
             "you have checked tray and rod bearings",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(findings.SUCTION_HOSE_FLATTENS),
+        example(patterns_speed.FALLS_AS_REVS_RISE),
+    ],
+    non_matches=[
+        example(lacks=[findings.SUCTION_HOSE_FLATTENS, patterns_speed.FALLS_AS_REVS_RISE]),
+        example(patterns.GAUGE_READS_LOW),
+    ],
+)
+def pump_starved_at_speed(known: Known) -> Conclusions:
+    """A pump that starves at speed: at idle all looks well, and the bearings fail at speed."""
+    if known.has(findings.SUCTION_HOSE_FLATTENS):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Suction hose flattens, limit is a hose that keeps its shape at every speed: do not run "
+            "it until you have renewed the hose and found what it sucks against",
+        )
+    if known.has(patterns_speed.FALLS_AS_REVS_RISE):
+        yield Alarm(
+            Severity.CARE,
+            "pressure falls as the revs rise, the speed where it begins is the limit: stay below "
+            "it, without load, until you find the cause",
         )
