@@ -17,7 +17,17 @@ from diagnose.understanding.facts import Fact
 from knowledge.book import Book
 from knowledge.cautions import CAUTIONS
 from knowledge.limits import Limit
-from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Measure, Shifts, Source
+from knowledge.model import (
+    DOWN,
+    STRONG_DOWN,
+    STRONG_UP,
+    UP,
+    Cause,
+    Finding,
+    Measure,
+    Shifts,
+    Source,
+)
 from knowledge.rule_api import Computed, Inhibitor, InhibitorGroup, Link, LinkGroup
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
@@ -286,7 +296,12 @@ def _simple(value: Any) -> Any:
 
 
 def _degree(how: Any) -> str:
-    """How surely a trial cures a cause, or how readily work brings one about, and its source."""
+    """How surely a trial cures a cause, or how readily work brings one about, and its source.
+
+    Of findings that another explains: their ids.
+    """
+    if isinstance(how, tuple) and all(isinstance(each, Finding) for each in how):
+        return ", ".join(each.id for each in how)
     if isinstance(how, tuple):
         strength, source = how
         return f"{_simple(strength)}; {_simple(source)}"

@@ -1,6 +1,7 @@
 """Gauges at two stations of one engine, such as flybridge and wheelhouse, and the check of both."""
 
 from knowledge import sources
+from knowledge.cautions import RUNNING
 from knowledge.engines import features
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns
@@ -64,7 +65,8 @@ COMPARE_TWO_STATIONS = Inspection(
     ),
     source=sources.GAUGE_MAKER_SENDERS,
     tools=("multimeter",),
-    cautions=(Caution.BATTERY,),
+    needs_running=True,
+    cautions=(*RUNNING, Caution.BATTERY),
     only_with=(features.GAUGES_AT_TWO_STATIONS, features.ONE_SENDER_FOR_TWO_GAUGES),
     also=("two stations", "dual station sender", "second helm", "flybridge gauge"),
 )
