@@ -97,7 +97,7 @@ def test_work_before_the_trouble_stays_history(text: str, words: str, tmp_path: 
 @pytest.mark.parametrize("words", ["sump not washed yet", "new filter fitted"])
 def test_what_names_no_task_for_sure_ticks_none(words: str, tmp_path: Path) -> None:
     path = saved(tmp_path, OPENED + FITTED)
-    with pytest.raises(UsageError, match="may be"):
+    with pytest.raises(UsageError, match="it may mean"):
         record(path, BOOK, Input(facts=[words]))
     assert path.read_text("utf-8") == OPENED + FITTED
 
