@@ -10,9 +10,12 @@ from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.pressures import MOST_BAR, value_at
 from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
+from knowledge.lexicon.numbers import COUNTS
 from knowledge.units import PSI
 
+_BAR = 1e5  #: Pa
 _SHOWS = 6  #: words from the name of a station to the figure
 _LIMIT = "panel_error"  #: the limit of a gauge's difference from a trusted one
 
@@ -42,6 +45,10 @@ class _At:
             "finding second_instrument_disagrees present",
             "finding gauges_at_two_stations present",
         ],
+        "Flybridge gauge says 10, wheelhouse gauge 45 at the same time": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
         "flybridge gauge 44 psi, wheelhouse gauge 45 psi": [
             "finding gauges_at_two_stations present"
         ],
@@ -65,6 +72,17 @@ def two_stations(paragraph: Paragraph) -> Iterator[Fact]:
         return
 
 
+def _psi(line: Line, at: int) -> list[float]:
+    """The pressures of a figure [psi]; a small one without a unit is of bar."""
+    if "pressure" in line.tokens[at].kinds:
+        return pressures_at(line, at)
+    after = line.word(at + 1)
+    if after in COUNTS or not value_at(line, at, "psi", spoken_of=True):
+        return []
+    figure = float(line.tokens[at].value)
+    return [figure * _BAR / PSI if figure <= MOST_BAR else figure]
+
+
 def _pressures(line: Line) -> Iterator[_At]:
     """Each station that is named with the pressure it shows."""
     words = [t.word for t in line.tokens]
@@ -75,7 +93,7 @@ def _pressures(line: Line) -> Iterator[_At]:
         for n in range(k + 1, min(k + 1 + _SHOWS, len(words))):
             if line.tokens[n].is_mark or words[n] in STATIONS | STATION_SIDES:
                 break
-            if "pressure" in line.tokens[n].kinds and (figures := pressures_at(line, n)):
+            if line.tokens[n].kinds & {"pressure", "number"} and (figures := _psi(line, n)):
                 last = k + 2 if after in STATION_WORDS | GAUGES else k + 1
                 yield _At(word, figures[0], line, k, last)
                 break
