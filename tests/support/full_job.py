@@ -34,7 +34,7 @@ FLICKER = (
         (
             "4",
             "Gannet, harbour launch, petrol V8. Needle wavers under way since the pump was renewed",
-            "", "d", "1", "d", "d", "1",
+            "", "d", "1", "d", "d", "d", "1",
         ),
     ),
     Step(
