@@ -54,17 +54,14 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
     Trait.BOAT: (
         "boat|inboard|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat|powerboat|sportsboat|airboat|workboat|houseboat|ferry|gunboat|jet-boat|ski-boat|sportfisher|dayboat|lugger|catamaran|trimaran|motorsailer|motor-sailer|pilothouse|flybridge",
-        "ski boat",
-        "my|our|his|her|their|this|steam|motor|river|pilot|wooden|old|police|navy|foot|ft|the|harbour|harbor|island|yard|fishing|"
+        "ski|bow boat|thruster",
+        "my|our|his|her|their|this|a|steam|motor|river|pilot|wooden|old|police|navy|foot|ft|the|harbour|harbor|island|yard|fishing|"
         "passenger|open|clinker|small|big|diesel|petrol|work|twin|customers|estate|club|rescue =launch|=launch's",
         "=launch engine|motor|diesel|v8|six|four|with|has|had",
-        "in|aboard|of a|the|our =launch",
         "ships|ship's|ship main|aux|auxiliary|generator|genset|engine|diesel|motor",
         "on|aboard a|an|the|our? ship|vessel|coaster|cutter",
         "fishing|supply|patrol|pilot|crew|motor|passenger|coastal vessel|yacht|ship",
-        "marinised|marinized|coaster|tugboat|trawlers|crewboat|schooner",
-        "starboard|stbd|stb'd|bilge|bilges|windlass|bow-thruster|gunwale",
-        "bow thruster",
+        "marinised|marinized|coaster|tugboat|trawlers|crewboat|schooner|starboard|stbd|stb'd|bilge|bilges|windlass|bow-thruster|gunwale",
     ),
     Trait.SAIL: (
         "sailboat|yacht|ketch|sloop",
