@@ -50,7 +50,7 @@ def plugs_counted_back_in(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.SUMP_WAS_OFF]), example(findings.OLD_SEALS_REUSED)],
 )
 def sump_off_just_before(known: Known) -> Conclusions:
-    """What was open is closed anew: its seals, its screws, and what was left lying in it."""
+    """What was open is closed again: its seals, its screws, and what was left lying in it."""
     if known.has(findings.SUMP_WAS_OFF):
         yield more_common(suction_causes.SUCTION_JOINT_AIR_LEAK, Shift.STRONG_UP)
         for cause in (
