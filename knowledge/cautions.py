@@ -197,7 +197,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "boat: moor her so that she cannot move",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_BOAT,),
-                short="boat: run it only while moored",
+                short="boat: run it moored",
             ),
             Wording(
                 "petrol boat: run the blower and smell the bilge; no ignition until free of vapour",

@@ -168,7 +168,7 @@ def _measured(
             found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
-            unit = job or unit if parameter.dimension is LENGTH else unit
+            unit = unit or job if parameter.dimension is LENGTH else unit
             shown = parameter.shown(value, unit) + _of_several(found)
             one = _deviation(parameter, value, shown, evenly_drawn(n, rng))
             other = {m.measure.quantity for m in found} - {parameter.quantity}

@@ -94,7 +94,11 @@ def record(path: Path, book: Book, given: Input) -> Appended:
         saved = append_by(path, book, make)
     except UsageError as error:
         refused = made[-1].refused if made else ()
-        lines = [*refused, str(error), *(["nothing is saved"] if understood.unclear else [])]
+        lines = [
+            *refused,
+            str(error),
+            *(["nothing is saved"] if len(understood.unclear) > 1 else []),
+        ]
         raise UsageError("\n".join(lines)) from None
     saved = with_engine(saved, path, book, understood.spoken, given.details.by)
     return replace(

@@ -1,5 +1,6 @@
 """Rules on what went back in after work, as the person who did it reports it."""
 
+from knowledge.history import areas_inside
 from knowledge.history import findings_put_back as findings
 from knowledge.model import Shift, Station
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
@@ -11,6 +12,7 @@ from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump
 
 rule = rules_of(Station.ASSEMBLY)
+_DATED = frozenset([areas_inside.SUMP, areas_inside.PICKUP])
 _PLUGS = (causes_galleries.GALLERY_PLUG_MISSING, causes_left_out.CRANK_PLUG_MISSING)
 
 
@@ -50,8 +52,12 @@ def plugs_counted_back_in(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.SUMP_WAS_OFF]), example(findings.OLD_SEALS_REUSED)],
 )
 def sump_off_just_before(known: Known) -> Conclusions:
-    """What was open is closed again: its seals, its screws, and what was left lying in it."""
-    if known.has(findings.SUMP_WAS_OFF):
+    """What was open is closed again: its seals, its screws, and what was left lying in it.
+
+    Work on sump or pickup that was entered with its date says so itself, and counts once.
+    """
+    dated = (w.area for w in known.earlier_work())
+    if known.has(findings.SUMP_WAS_OFF) and _DATED.isdisjoint(dated):
         yield more_common(suction_causes.SUCTION_JOINT_AIR_LEAK, Shift.STRONG_UP)
         for cause in (
             suction_causes.PICKUP_TUBE_LOOSE,

@@ -26,7 +26,7 @@ def test_the_forecast_of_thicker_oil_says_what_it_does_and_when_to_stop() -> Non
     for part in (
         "at 700 rpm hot",
         "It cures nothing: main bearing clearance",
-        "Stop at once below",
+        "stop at once below",
     ):
         assert part in text
 

@@ -14,7 +14,7 @@ from diagnose.circuit.pump_supply import MARGIN, Supply
 from diagnose.circuit.sizing import AS_IT_IS, NOW, PUMP, RELIEF, RIGHT, Choice, Sizing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.relief_spring import SizingSpring, SpringUnits, spring_document
-from diagnose.output.documents.thicker_oil import until_repaired
+from diagnose.output.documents.thicker_oil import until_repaired, what_it_gives
 from diagnose.output.lines import as_typed
 from diagnose.output.scale import Scale, scale_of
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
@@ -131,6 +131,7 @@ class SizingDocument:
     relief_at_idle: str = field(metadata=NOT_IN_JSON)
     oil_says: str = field(metadata=NOT_IN_JSON)
     oil_until: str  #: whether thicker oil carries it until the repair; empty where none is needed
+    oil_gives: str  #: the same in one sentence
     unit: str = field(metadata=NOT_IN_JSON)  #: of pressure
     record: str = field(metadata=NOT_IN_JSON)  #: writes a bench test down
     do_next: str  #: what to do next
@@ -191,7 +192,8 @@ def sizing_document(found: Sizing) -> SizingDocument:
         need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
         relief_at_idle=_at_idle(found.choices, scale),
         oil_says=_oil_says(found, scale),
-        oil_until=_oil_until(found, scale),
+        oil_until=_oil_until(found, scale)[0],
+        oil_gives=_oil_until(found, scale)[1],
         unit=scale.unit,
         record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.setting)}"',
         do_next=do_next,
@@ -357,15 +359,18 @@ def _oil(oil: OilChoice, scale: Scale) -> SizingOil:
     )
 
 
-def _oil_until(found: Sizing, scale: Scale) -> str:
-    """What the next thicker oil does until the repair; empty where none is needed."""
+def _oil_until(found: Sizing, scale: Scale) -> tuple[str, str]:
+    """What the next thicker oil does until the repair, and in short; empty where none is needed."""
     if found.thicker is None:
-        return ""
+        return "", ""
     has, gets = found.thicker
     stop = found.case.limit(STOP_IDLE_PRESSURE)
     at = f"{found.target.rpm:.0f} rpm hot as it leaks now"
     wanted, wrong = found.target.pressure, found.forecast.found
-    return until_repaired(gets.grade, at, has.idle, gets.idle, wanted, stop, wrong, scale)
+    return (
+        until_repaired(gets.grade, at, has.idle, gets.idle, wanted, stop, wrong, scale),
+        what_it_gives(gets.grade, "idle", has.idle, gets.idle, wanted, scale),
+    )
 
 
 VERY_HOT = 383.15  #: K: 110 °C, oil on a hot day at work

@@ -29,17 +29,26 @@ def until_repaired(
     ``before``, ``after``: hot idle pressure [Pa], at the state of running ``at``; ``wanted`` and
     ``stop``: pressures [Pa] wanted there, and below which nobody may run it.
     """
+    gives = what_it_gives(grade, at, before, after, wanted, scale)
+    worn = [d.says for d in found if d.parameter is not None and d.parameter.gap]
+    stays = f"{' and '.join(worn[:2])} stay as they are" if worn else "the loss stays"
+    return (
+        f"{gives} It cures nothing: {stays}, wear goes on. Watch hot idle and cold starts; stop at once below {scale.one(stop)} at idle, at a knock, or with "
+        "metal in the filter."
+    )
+
+
+def what_it_gives(
+    grade: str, at: str, before: Band, after: Band, wanted: float, scale: Scale
+) -> str:
+    """Say how much more an oil gives, and whether that is enough; as ``until_repaired``."""
     more = after.mean - before.mean
     gives = f"{scale.one(more)} more" if more >= scale.least else "next to nothing"
     enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
     does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
-    worn = [d.says for d in found if d.parameter is not None and d.parameter.gap]
-    stays = f"{' and '.join(worn[:2])} stay as they are" if worn else "the loss stays"
     return (
         f"{in_words(grade)} gives {gives} at {at} ({scale.figure(after.mean)} instead of "
-        f"{scale.one(before.mean)}): {does}. It cures nothing: {stays}, wear goes on. Watch hot "
-        f"idle and cold starts; stop at once below {scale.one(stop)} at idle, at a knock, or with "
-        "metal in the filter."
+        f"{scale.one(before.mean)}): {does}."
     )
 
 

@@ -86,7 +86,11 @@ def _oils(document: SizingDocument, full: bool) -> list[str]:
     return [
         *_table(document.oil_heads, [o.row for o in oils], head),
         *wrapped(f"{document.oil_says}.", 2),
-        *(wrapped(document.oil_until, 2) if document.oil_until else []),
+        *(
+            wrapped(document.oil_until if full else document.oil_gives, 2)
+            if document.oil_until
+            else []
+        ),
     ]
 
 
