@@ -34,9 +34,12 @@ def test_nothing_but_unclear_words_saves_nothing(tmp_path: Path) -> None:
     path = tmp_path / "x.toml"
     path.write_text(EMPTY, "utf-8")
     with pytest.raises(UsageError) as error:
-        record(path, BOOK, Input(facts=["pump joint tight, new gasket"]))
+        record(path, BOOK, Input(facts=["pump joint tight, new gasket", "wibble wobble"]))
     said = str(error.value)
     assert said.endswith("nothing is saved")
+    with pytest.raises(UsageError) as alone:
+        record(path, BOOK, Input(facts=["pump joint tight, new gasket"]))
+    assert "\n" not in str(alone.value), "one phrase, one line"
     assert path.read_text("utf-8") == EMPTY
     assert "[hard_to_turn=" in said
     assert "cured_it" not in said
