@@ -48,7 +48,7 @@ def some_at_least(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
 
 
 def _is_some(pressure: str) -> bool:
-    return not pressure.startswith("0")
+    return pressure.split(" ")[0] != "0"
 
 
 def _comes_up(fact: Fact, paragraph: Paragraph) -> bool:

@@ -73,6 +73,7 @@ def test_fine_at_times_is_low_at_others() -> None:
 def test_what_does_not_come_up_is_low_beside_a_figure() -> None:
     """ "It does not come up" is nothing at all only where no figure says otherwise."""
     assert "behaviour low" in shorts("oil pressure will not come up, stays at 10")
+    assert "behaviour low" in shorts("oil pressure will not come up. It reads 0.5 bar")
     assert "behaviour none" in shorts("oil pressure will not come up")
 
 
