@@ -12,10 +12,8 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
 from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
-from knowledge.lexicon.numbers import COUNTS
-from knowledge.units import PSI
+from knowledge.units import PRESSURE, PSI, parse
 
-_BAR = 1e5  #: Pa
 _SHOWS = 6  #: words from the name of a station to the figure
 _LIMIT = "panel_error"  #: the limit of a gauge's difference from a trusted one
 
@@ -74,13 +72,12 @@ def two_stations(paragraph: Paragraph) -> Iterator[Fact]:
 
 def _psi(line: Line, at: int) -> list[float]:
     """The pressures of a figure [psi]; a small one without a unit is of bar."""
+    figures = pressures_at(line, at)
     if "pressure" in line.tokens[at].kinds:
-        return pressures_at(line, at)
-    after = line.word(at + 1)
-    if after in COUNTS or not value_at(line, at, "psi", spoken_of=True):
+        return figures
+    if not value_at(line, at, "psi", spoken_of=True):
         return []
-    figure = float(line.tokens[at].value)
-    return [figure * _BAR / PSI if figure <= MOST_BAR else figure]
+    return [parse(f"{f} bar", PRESSURE) / PSI if f <= MOST_BAR else f for f in figures]
 
 
 def _pressures(line: Line) -> Iterator[_At]:

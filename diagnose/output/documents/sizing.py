@@ -142,6 +142,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
     """Build the document."""
     scale, units, case = scale_of(found.case), units_of(found.case), found.case
     heat = scale.heat
+    oil_until, oil_gives = _oil_until(found, scale)
     at = f"{found.target.rpm:.0f} rpm, oil {heat(found.hot)}"
     pressure = scale.one(found.target.pressure)
     thinnest = found.thinnest
@@ -192,8 +193,8 @@ def sizing_document(found: Sizing) -> SizingDocument:
         need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
         relief_at_idle=_at_idle(found.choices, scale),
         oil_says=_oil_says(found, scale),
-        oil_until=_oil_until(found, scale)[0],
-        oil_gives=_oil_until(found, scale)[1],
+        oil_until=oil_until,
+        oil_gives=oil_gives,
         unit=scale.unit,
         record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.setting)}"',
         do_next=do_next,

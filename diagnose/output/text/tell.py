@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 
 from diagnose.output.documents.tell import AccountDocument, MinuteDocument
@@ -71,20 +71,20 @@ def minute_lines(document: MinuteDocument) -> list[str]:
 
 def _other_numbers(numbers: Mapping[int, int]) -> list[str]:
     """Say under which numbers facts were saved, where these are not those they were shown with."""
-    if all(fact == entry for fact, entry in numbers.items()):
-        return []
-    runs = "; ".join(f"{facts} as {entries}" for facts, entries in _runs(numbers))
-    return wrapped(f"Saved as entries, whose numbers --withdraw and --replaces take: {runs}", 0, 2)
-
-
-def _runs(numbers: Mapping[int, int]) -> Iterator[tuple[str, str]]:
-    """Neighbouring facts whose entries are neighbours too, first and last: ("2-5", "1-4")."""
-    groups: list[list[tuple[int, int]]] = []
+    runs: list[list[tuple[int, int]]] = []
     for fact, entry in sorted(numbers.items()):
-        if groups and groups[-1][-1] == (fact - 1, entry - 1):
-            groups[-1].append((fact, entry))
-        else:
-            groups.append([(fact, entry)])
-    for group in groups:
-        ends = (group[0], group[-1]) if len(group) > 1 else (group[0],)
-        yield "-".join(str(f) for f, _ in ends), "-".join(str(e) for _, e in ends)
+        if runs and runs[-1][-1] == (fact - 1, entry - 1):
+            runs[-1].append((fact, entry))
+        elif fact != entry:
+            runs.append([(fact, entry)])
+    if not runs:
+        return []
+    said = "; ".join(_renumbered(run[0], run[-1]) for run in runs)
+    return wrapped(f"To take one back, use its number in the file: {said}", 0, 2)
+
+
+def _renumbered(first: tuple[int, int], last: tuple[int, int]) -> str:
+    """One run of neighbours, each a fact and its entry."""
+    if first == last:
+        return f"fact {first[0]} is entry {first[1]}"
+    return f"facts {first[0]}-{last[0]} are entries {first[1]}-{last[1]}"
