@@ -67,7 +67,7 @@ class FoundFaults:
             FoundFault(
                 fault=fault,
                 proofs=proofs,
-                explains=tuple(self._explained(fault)),
+                explains=tuple(self.explained(fault)),
                 origins=tuple(self._origins(fault, proofs)),
                 cost=costs.get(fault),
                 fast=(rpm, fast[fault]) if fault in fast else None,
@@ -162,7 +162,7 @@ class FoundFaults:
                 )
         return costs
 
-    def _explained(self, fault: Fault) -> Iterator[Finding]:
+    def explained(self, fault: Fault) -> Iterator[Finding]:
         """What a person reported of the gauge or engine and one of the fault's states leads to."""
         known = self.inference
         for finding in (f for f in known.book.findings.values() if f in self.present):

@@ -14,6 +14,9 @@ from diagnose.case.loading import from_text, load
 from diagnose.case.schema import FindingEntry
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Observation
+from diagnose.output.documents.next_checks import next_checks
+from diagnose.output.documents.review import review_document
+from diagnose.output.text.review_brief import review_brief
 from knowledge.book import the_book
 from knowledge.model import Finding, Stage, State
 from tests.support.command_line import ROOT
@@ -157,3 +160,71 @@ def test_text_and_data_of_a_review_agree(name: str) -> None:
         assert said["says"] in flat(text)
     if data["next"]:
         assert f"[{data['next'][0]['inspection']}]" in flat(text)
+
+
+# ------------------------------------------------------------------------ a fault that an outcome proves
+
+REBUILT_TRACTOR = """schema = 1
+[engine]
+layout = "tractor_diesel"
+
+[[finding]]
+no = 1
+what = "freshly_rebuilt"
+state = "present"
+
+[[behaviour]]
+no = 2
+shows = "low"
+since = "first start"
+
+[[earlier]]
+no = 5
+what = "whole_engine"
+done = "rebuilt"
+before = "straight before"
+
+[[earlier]]
+no = 6
+what = "oil_pump"
+done = "renewed"
+
+[[reading]]
+no = 3
+pressure = "5 psi"
+rpm = "idle"
+
+[[reading]]
+no = 4
+pressure = "15 psi"
+oil = "cold"
+
+[[reading]]
+no = 7
+pressure = "12 psi"
+rpm = "full speed"
+oil = "hot"
+"""
+
+
+def test_a_low_level_is_named_before_a_leak_that_does_not_make_it() -> None:
+    """A joint that leaks into the sump leads before and after a look at the stick."""
+    answer = Diagnosis(BOOK, from_text(REBUILT_TRACTOR, None, BOOK))
+    assert answer.ranking[0].cause.id == "pump_mount_leak"
+    outcomes = {o.finding: o for o in next_checks(answer)[0].outcomes or ()}
+    low = outcomes["dipstick_low"]
+    assert low.leads == "pump_mount_leak"
+    assert low.found_says == "there is too little oil in the engine; then "
+    assert low.leads_with < 0.4, "oil in the sump does not make this leak much likelier"
+    said = review_brief(review_document(answer, "case.toml"))
+    assert "if the oil is below the add mark: there is too little oil in the engine; then" in said
+
+
+def test_a_fault_is_not_named_before_the_cause_that_made_it() -> None:
+    answer = Diagnosis(BOOK, load(path_of("plover"), BOOK))
+    found = [o for o in next_checks(answer)[0].outcomes or () if o.finding]
+    proved = [
+        f for f in BOOK.faults.values() for o in found if o.finding in {p.id for p in f.proofs}
+    ]
+    assert proved, "one of its outcomes proves a fault"
+    assert not any(o.found_says for o in found)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known
+from diagnose.found_faults import EXPLAINS
 from diagnose.inference.outcomes import Outcome
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
@@ -27,6 +28,13 @@ class CheckOutcome:
     leads_with: float
     says: str = field(metadata=NOT_IN_JSON)
     leads_says: str = field(metadata=NOT_IN_JSON)
+    #: the fault it proves, where what leads then does not bring that about; may be empty
+    proves: str = field(default="", metadata=NOT_IN_JSON)
+
+    @property
+    def found_says(self) -> str:
+        """The proved fault, to stand before what leads; may be empty."""
+        return f"{self.proves}; then " if self.proves else ""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -80,7 +88,7 @@ def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[Ch
         adds=choice.chance,
         value=choice.value,
         evidence=choice.evidence,
-        outcomes=tuple(_outcome(o) for o in outcomes),
+        outcomes=tuple(_outcome(diagnosis, o) for o in outcomes),
     )
     return (best, *(_check(diagnosis, o) for o in choice.runners_up))
 
@@ -109,7 +117,7 @@ def _opening(opening: Opening, minutes: float) -> OpeningStep:
     return OpeningStep(says=opening.says, minutes=minutes, keep=opening.keep)
 
 
-def _outcome(outcome: Outcome) -> CheckOutcome:
+def _outcome(diagnosis: Diagnosis, outcome: Outcome) -> CheckOutcome:
     return CheckOutcome(
         finding=outcome.finding.id if outcome.finding else None,
         probability=outcome.probability,
@@ -117,4 +125,17 @@ def _outcome(outcome: Outcome) -> CheckOutcome:
         leads_with=outcome.leads_with,
         says=outcome.finding.says if outcome.finding else "none of these",
         leads_says=outcome.leads.says,
+        proves=_proved(diagnosis, outcome),
     )
+
+
+def _proved(diagnosis: Diagnosis, outcome: Outcome) -> str:
+    """The fault that an outcome proves, if what leads then does not bring it about."""
+    found, finding = diagnosis.found, outcome.finding
+    if finding is None or found.leads(outcome.leads, finding) >= EXPLAINS:
+        return ""
+    for fault in diagnosis.inference.book.faults.values():
+        proves = finding in fault.proofs and outcome.leads not in fault.origins
+        if proves and not fault.damage and any(found.explained(fault)):
+            return fault.says
+    return ""

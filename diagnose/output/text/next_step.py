@@ -25,7 +25,8 @@ def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) 
         lines += wrapped(f"caution: {caution}", 4, 6)
     for outcome in () if settled else check.outcomes or ():
         lines += wrapped(
-            f"if {outcome.says} ({percent(outcome.probability)}): then {outcome.leads_says} "
+            f"if {outcome.says} ({percent(outcome.probability)}): "
+            f"{outcome.found_says or 'then '}{outcome.leads_says} "
             f"leads, {percent(outcome.leads_with)} likely",
             4,
             6,

@@ -191,7 +191,6 @@ def _after(document: ReviewDocument) -> list[str]:
 def _outcomes(check: CheckOption) -> list[str]:
     lines = []
     for outcome in (check.outcomes or ())[:2]:
-        lines += wrapped(
-            f"if {outcome.says}: {outcome.leads_says} ({percent(outcome.leads_with)})", 2, 4
-        )
+        then = f"{outcome.found_says}{outcome.leads_says} ({percent(outcome.leads_with)})"
+        lines += wrapped(f"if {outcome.says}: {then}", 2, 4)
     return lines

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.model import SOMETIMES, Shift, Station
+from knowledge.model import SELDOM, SOMETIMES, Shift, Station
 from knowledge.rule_api import (
     Conclusions,
     Known,
@@ -85,15 +85,16 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
     ],
 )
 def pump_that_leaks_to_the_outside(known: Known) -> Conclusions:
-    """A pump with its cover outside shows its leaks: cover, gasket, joint or casting."""
-    if known.has(features.PUMP_OUTSIDE) or known.has(features.PUMP_ON_CAM_NOSE):
+    """A pump with its cover outside shows its leaks; in a timing case, as most on gears, seldom."""
+    shown = {features.PUMP_OUTSIDE: SELDOM, features.PUMP_ON_CAM_NOSE: SOMETIMES}
+    for place in (p for p in shown if known.has(p)):
         for cause in (
             causes.PUMP_COVER_LOOSE,
             causes.PUMP_GASKET_WRONG,
             causes.PUMP_MOUNT_LEAK,
             causes_fitted.PUMP_BODY_CRACKED,
         ):
-            yield leads_to(cause, conditions.OIL_ESCAPING, SOMETIMES, COMMON_PRACTICE)
+            yield leads_to(cause, conditions.OIL_ESCAPING, shown[place], COMMON_PRACTICE)
 
 
 @rule(
