@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from diagnose.asked_already import asked_already, known_of_the_oil, senseless
+from diagnose.case.apart import open_for_bearings
 from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
@@ -66,8 +67,9 @@ class CheckPlanner:
 
     @cached_property
     def opened(self) -> frozenset[Access]:
-        """What must be open already, given what has been seen inside."""
-        out: frozenset[Access] = frozenset()
+        """What must be open already, given what has been seen and measured inside."""
+        measured = open_for_bearings(self.inference.case)
+        out = frozenset(a for place in measured for a in self.tree.closure(place))
         for checks in self._shown_by:
             ways = {i.access for i in checks}
             if len(ways) == 1:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
+from diagnose.case.apart import is_apart
 from diagnose.case.case import Case
 from diagnose.case.mended import works_again
 from diagnose.case_inference import CaseInference, Ranked
@@ -17,6 +18,20 @@ from diagnose.reasons import Reasons
 from knowledge.book import Book
 from knowledge.model import Severity, Stage, State
 from knowledge.rule_api import Alarm, Contradiction
+
+#: of an engine that lies open
+APART = Alarm(
+    Severity.DO_NOT_RUN,
+    "the engine is apart: start it again only once what was found is put right and every task "
+    "before the first start is done; then with a trusted gauge on, and stop at a knock",
+)
+#: the same where metal or dirt has gone round
+DIRTY = Alarm(
+    Severity.DO_NOT_RUN,
+    "the engine is apart: start it again only once what was found is put right, all that "
+    "debris has reached is clean, and every task before the first start is done; then with a "
+    "trusted gauge on, and stop at a knock",
+)
 
 
 @dataclass(frozen=True)
@@ -72,10 +87,19 @@ class Diagnosis:
     def alarms(self) -> tuple[Alarm, ...]:
         """What must be done now, most severe first; without alarms an observation has cancelled.
 
-        None of the old fault once the mended engine has shown good pressure.
+        None of the old fault once the mended engine has shown good pressure. While it lies open,
+        what holds before it is started again, and what holds of an engine that stands.
         """
         if works_again(self.case):
             return ()
+        if is_apart(self.case):
+            standing = (a for a in self._alarms if a.standing)
+            return (DIRTY if self.found.contaminated else APART, *standing)
+        return self._alarms
+
+    @cached_property
+    def _alarms(self) -> tuple[Alarm, ...]:
+        """The alarms of an engine that can be run, most severe first."""
         grave, observations = list(Severity), self.inference.facts.observations
         there = {f for f, seen in observations.items() if seen.state is State.PRESENT}
         denied = observations.keys() - there

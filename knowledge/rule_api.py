@@ -119,6 +119,7 @@ class Alarm:
     until: Finding | None = None  #: its presence cancels the alarm
     unless_denied: Finding | None = None  #: its absence cancels the alarm
     gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
+    standing: bool = False  #: holds of an engine that is apart, too
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

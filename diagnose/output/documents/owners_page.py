@@ -19,7 +19,7 @@ from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
-from knowledge.model import Gauge, Reading, Severity
+from knowledge.model import Gauge, Reading
 from knowledge.pressure.gauge import PANEL_SPREAD
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -91,8 +91,8 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     if case.closed is None and works_again(case):
         return ended_of(diagnosis)
     if case.closed is None:
-        stop = any(a.severity is Severity.STOP for a in diagnosis.alarms)
-        return "Not repaired yet: do not run the engine." if stop else "Not repaired yet."
+        forbidden = not diagnosis.may_run
+        return "Not repaired yet: do not run the engine." if forbidden else "Not repaired yet."
     shows, when = mended(case), case.closed.entry.when
     day = f"closed on {when:%Y-%m-%d}" if when else "closed"
     if shows.broken:

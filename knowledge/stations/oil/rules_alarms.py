@@ -103,6 +103,7 @@ def smell_of_fuel(known: Known) -> Conclusions:
             Severity.CARE,
             "oil smells of fuel: no flame or sparks, extinguisher at hand, no cranking if the "
             "smell is strong",
+            standing=True,
         )
 
 
