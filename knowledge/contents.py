@@ -60,9 +60,11 @@ from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.assembly import trials as assembly_trials
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.bearings import faults as bearings_faults
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_findings_measured
+from knowledge.stations.bearings import findings_shafts as bearings_findings_shafts
 from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_findings_shells
 from knowledge.stations.bearings import findings_sights as bearings_findings_sights
@@ -70,9 +72,11 @@ from knowledge.stations.bearings import inhibitors as bearings_inhibitors
 from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
+from knowledge.stations.bearings import quantities_shafts as bearings_quantities_shafts
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_alarms as bearings_rules_alarms
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
+from knowledge.stations.bearings import rules_shafts as bearings_rules_shafts
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -199,13 +203,16 @@ MODULES = (
     assembly_rules,
     assembly_trials,
     bearings_quantities,
+    bearings_quantities_shafts,
     bearings_findings,
     bearings_findings_shells,
     bearings_findings_shell_map,
     bearings_findings_measured,
     bearings_findings_sights,
+    bearings_findings_shafts,
     bearings_causes,
     bearings_causes_geometry,
+    bearings_causes_shafts,
     bearings_links,
     bearings_inhibitors,
     bearings_links_sights,
@@ -213,6 +220,7 @@ MODULES = (
     bearings_rules,
     bearings_rules_alarms,
     bearings_rules_measured,
+    bearings_rules_shafts,
     bearings_trials,
     pressure_quantities,
     pressure_links_in_time,

@@ -7,6 +7,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.assembly import findings_left_out as assembly_left_out
 from knowledge.stations.bearings import findings_measured as bearings_measured
+from knowledge.stations.bearings import findings_shafts as bearings_shafts
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_shells
 from knowledge.stations.delivery import findings_galleries as delivery_galleries
@@ -34,6 +35,7 @@ _SUMP = (
             assembly_findings.COMPARE_PARTS_WITH_THE_LIST,
             assembly_findings.FEEL_TORQUE_ON_LOOSENING,
             bearings_measured.MEASURE_CRANK_END_FLOAT,
+            bearings_shafts.LOOK_AT_THE_BALANCE_SHAFTS,
             pump_drive.TURN_ENGINE_WATCH_PUMP,
             delivery_galleries.PRIME_AND_WATCH_FROM_BELOW,
             suction_pickup.LOOK_AT_THE_TRAY,

@@ -101,6 +101,21 @@ COIL_ON_PLUG = feature(
     says="an ignition coil on each plug",
     asks="Does each spark plug have its own coil?",
 )
+BALANCE_SHAFTS = feature(
+    id="balance_shafts",
+    says="balance shafts",
+    asks="Are there balance shafts, beside or below the crank?",
+)
+AUXILIARY_SHAFT = feature(
+    id="auxiliary_shaft",
+    says="an auxiliary (jack or intermediate) shaft in oil-fed bearings",
+    asks="Is there an auxiliary (jack or intermediate) shaft that drives oil pump or distributor?",
+)
+IDLER_GEARS = feature(
+    id="idler_gears",
+    says="timing gears with an idler",
+    asks="Is the timing driven by gears, with an idler (intermediate) gear?",
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),

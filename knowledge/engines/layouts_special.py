@@ -1,7 +1,7 @@
 """Layouts of dry-sump, turbocharged, marine, generator and air-cooled engines."""
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.engines.layouts import drives_but
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Layout
@@ -87,6 +87,9 @@ MARINE_PETROL_V8 = Layout(
         features.TURBOCHARGED,
         features.DIESEL,
         features.RELIEF_OUTSIDE,
+        features_build.BALANCE_SHAFTS,
+        features_build.AUXILIARY_SHAFT,
+        features_build.IDLER_GEARS,
     ),
     source=sources.MARINE_SERVICE_MANUAL_1999,
     also=("boat engine", "sterndrive", "inboard", "ski boat", "marine v8"),
@@ -123,6 +126,7 @@ GENERATOR_DIESEL = Layout(
         features.PUSHROD_ENGINE,
         features.WATER_COOLED,
         features.STATIONARY,
+        features_build.IDLER_GEARS,
     ),
     lacks=(
         *drives_but(features.PUMP_OUTSIDE),
@@ -178,6 +182,9 @@ AIR_COOLED_FLAT_FOUR = Layout(
         features.VEE_ENGINE,
         features.IN_A_BOAT,
         features.IN_A_TRACTOR,
+        features_build.BALANCE_SHAFTS,
+        features_build.AUXILIARY_SHAFT,
+        features_build.IDLER_GEARS,
     ),
     source=COMMON_PRACTICE,
     also=("flat four", "boxer", "air cooled", "aircooled", "rear engine"),

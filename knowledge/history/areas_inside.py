@@ -9,6 +9,7 @@ from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.instrument import causes as instrument_causes
@@ -105,6 +106,9 @@ TIMING = WorkArea(
         assembly_causes.FASTENER_LOOSE_INSIDE: 0.5,
         pump_causes_fitted.PUMP_NOT_PRIMED: 0.25,
         oil_causes_contamination.COOLANT_IN_OIL: 0.5,
+        bearings_causes_shafts.IDLER_BUSH_WEAR: 0.5,
+        bearings_causes_shafts.BALANCE_SHAFT_WEAR: 0.5,
+        bearings_causes_shafts.AUXILIARY_SHAFT_WEAR: 0.25,
     },
     renews=(assembly_causes.TIMING_GEAR_SHEDDING,),
     source=JUDGEMENT,
@@ -310,6 +314,9 @@ WHOLE_ENGINE = WorkArea(
         topend_causes_feeds.PISTON_JET_OPEN: 0.5,
         topend_causes_feeds.DIST_HOUSING_LEAK: 0.5,
         topend_causes.CAM_BEARING_WEAR: 0.5,
+        bearings_causes_shafts.AUXILIARY_SHAFT_WEAR: 0.5,
+        bearings_causes_shafts.BALANCE_SHAFT_WEAR: 0.25,
+        bearings_causes_shafts.IDLER_BUSH_WEAR: 0.25,
         pump_causes_fitted.PUMP_OVERSIZED: 0.5,
         delivery_causes.FILTER_WRONG: 0.25,
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.5,

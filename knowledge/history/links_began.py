@@ -9,6 +9,7 @@ from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly
 from knowledge.stations.bearings import causes_geometry as geometry
+from knowledge.stations.bearings import causes_shafts as shafts
 from knowledge.stations.delivery import causes as delivery
 from knowledge.stations.instrument import causes as instruments
 from knowledge.stations.instrument import causes_line as instrument_line
@@ -43,6 +44,9 @@ LOW_EVER_SINCE_IT_WAS_BUILT = LinkGroup(
         geometry.LINE_BORE_MISALIGNED: (SOMETIMES, JUDGEMENT),
         topend.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
         topend.CAM_BEARING_WEAR: (SOMETIMES, JUDGEMENT),
+        shafts.AUXILIARY_SHAFT_WEAR: (SOMETIMES, JUDGEMENT),
+        shafts.BALANCE_SHAFT_WEAR: (SELDOM, JUDGEMENT),
+        shafts.IDLER_BUSH_WEAR: (SELDOM, JUDGEMENT),
         topend.ROCKER_SHAFT_LEAK: (SELDOM, JUDGEMENT),
         feeds.PISTON_JET_OPEN: (SOMETIMES, JUDGEMENT),
         openings.WRONG_GASKET_ON_ACCESSORY: (OFTEN, COMMON_PRACTICE),

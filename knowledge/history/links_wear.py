@@ -2,10 +2,11 @@
 
 from knowledge import sources
 from knowledge.circuit.conditions import WORN_BY_HOURS
-from knowledge.model import MOSTLY, OFTEN, SOMETIMES, Station
+from knowledge.model import MOSTLY, OFTEN, RARELY, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.bearings import findings_measured
 from knowledge.stations.oil import findings_heat, findings_record
 from knowledge.stations.pump import causes as pump_causes
@@ -31,6 +32,9 @@ HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
         bearings_causes.BEARING_WEAR_RODS: (MOSTLY, sources.CARLEY_2000),
         topend_causes.CAM_BEARING_WEAR: (OFTEN, JUDGEMENT),
         topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
+        bearings_causes_shafts.BALANCE_SHAFT_WEAR: (RARELY, JUDGEMENT),
+        bearings_causes_shafts.AUXILIARY_SHAFT_WEAR: (RARELY, JUDGEMENT),
+        bearings_causes_shafts.IDLER_BUSH_WEAR: (RARELY, JUDGEMENT),
         topend_causes.ROCKER_SHAFT_LEAK: (SOMETIMES, JUDGEMENT),
         pump_causes.PUMP_GEAR_WEAR: (SOMETIMES, idea_from(sources.ENGINE_BUILDER_2009)),
         pump_causes.PUMP_COVER_SCORED: (SOMETIMES, JUDGEMENT),

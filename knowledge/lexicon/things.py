@@ -23,9 +23,9 @@ OTHER = Thing(
         "water|injection|hydraulic|fuel|lift|feed|vacuum|bilge|steering|air|coolant|hand|foot|raw|sea|primer|grease pump",
         "air|fuel filter",
         "clutch|friction plate|plates|basket|lining|linings",
-        "wheel|alternator|release|pilot|pulley|supercharger|clutch|gearbox|thrust-release|water-pump|balance|layshaft "
+        "wheel|alternator|release|pilot|pulley|supercharger|clutch|gearbox|thrust-release|water-pump|layshaft "
         "shaft? bearing|bearings|bush|bushes|bushing|bushings",
-        "idler|timing|intermediate gear|shaft bush|bushing|bushes|bearing",
+        "idler|tensioner pulley|wheel bush|bushing|bushes|bearing",
         "vvt|ocv|solenoid|phaser solenoid? screen|filter|strainer|gauze",
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",

@@ -9,6 +9,56 @@ _BRG = "bearing|bearings|shell|shells|insert|inserts|brasses"
 _OF = "main|mains|rod|rods|big-end|crank|crankshaft|conrod|con-rod|bottom-end|bottom|engine|crankpin|lower|upper|connecting"
 _CAM_BAD = ("cam_bearing_found_bad",)
 _THRUST = ("thrust_face_ploughed",)
+#: states of a bush that lets oil out, however it came to that
+_BUSH_BAD = (
+    _S.WIPED,
+    _S.COPPER,
+    _S.WORN,
+    _S.RUINED,
+    _S.BROKEN,
+    _S.FAULTY,
+    _S.OVER,
+    _S.SCORED,
+    _S.SPUN,
+    _S.LOOSE,
+    _S.OVAL,
+    _S.CRACKED,
+    _S.STUCK,
+)
+_BUSH = "bearing|bearings|bush|bushes|bushing|bushings|shells|journal|journals"
+#: shafts and gears beside the crank: family, names, the finding that they are worn
+_SHAFTS = (
+    (
+        "balance shaft",
+        (
+            f"balance|balancer|counterbalance|counter-balance shaft|shafts {_BUSH}?",
+            f"balancer unit|assembly|module|{_BUSH}",
+            f"{_BUSH} of|on|in|for the? balance|balancer shaft|shafts|unit",
+        ),
+        "balance_shaft_bearings_worn",
+    ),
+    (
+        "auxiliary shaft",
+        (
+            f"auxiliary|aux|jack|intermediate shaft {_BUSH}",
+            f"jackshaft {_BUSH}",
+            f"{_BUSH} of|on|in|for the? auxiliary|aux|jack|intermediate shaft",
+            f"{_BUSH} of|on|in|for the? jackshaft",
+        ),
+        "auxiliary_shaft_bearings_worn",
+    ),
+    (
+        "idler gear",
+        (
+            f"timing? idler gear? {_BUSH}|hub|spindle",
+            "timing idler|idlers gear|gears?",
+            "idler gear|gears",
+            f"timing|intermediate gear {_BUSH}",
+            f"{_BUSH} of|on|in|for the? timing? idler gear?",
+        ),
+        "idler_gear_bush_worn",
+    ),
+)
 THINGS_BEARINGS: tuple[Thing, ...] = (
     Thing(
         family="bearing",
@@ -68,6 +118,15 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             _CAM_BAD,
         ),
         rules_out={_S.FINE: _CAM_BAD},
+    ),
+    *(
+        Thing(
+            family=family,
+            names=names,
+            shows=dict.fromkeys(_BUSH_BAD, (finding,)),
+            rules_out=dict.fromkeys((_S.FINE, _S.TIGHT), (finding,)),
+        )
+        for family, names, finding in _SHAFTS
     ),
     Thing(
         family="thrust",

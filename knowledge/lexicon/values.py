@@ -6,6 +6,8 @@ decides between them.
 
 from __future__ import annotations
 
+from knowledge.lexicon.values_rare import VALUES_RARE
+
 
 def _set(text: str) -> frozenset[str]:
     return frozenset(text.split())
@@ -54,15 +56,7 @@ VALUES: dict[str, tuple[str, ...]] = {
         "ovality|out-of-round of|on|at|in the? journal|journals|crankpin|crankpins|crank",
         "journal|journals|crankpin|crankpins out of round",
     ),
-    "bore_taper": (
-        "bearing|housing|tunnel|main|rod bore|bores taper",
-        "taper of|on|at|in the? bearing|housing|tunnel|main|rod bore|bores",
-    ),
-    "bore_oval": (
-        "bearing|housing|tunnel|main|rod bore|bores ovality|oval|out-of-round",
-        "ovality|out-of-round of|on|at|in the? bearing|housing|tunnel|main|rod bore|bores",
-        "bearing|housing|tunnel|main|rod bore|bores out of round",
-    ),
+    **VALUES_RARE,
     "pump_end_clearance": (
         "pump gear|gears|rotor|rotors? end clearance|play|float|gap",
         "pump endplay|endfloat",

@@ -7,6 +7,7 @@ from knowledge.pressure import behaviour, course, direct_gauge, patterns, patter
 from knowledge.rule_api import InhibitorGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
@@ -97,6 +98,8 @@ WEAR_NEVER_COMES_AT_ONCE = InhibitorGroup(
         bearings_causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         bearings_causes.BEARING_WEAR_RODS: (OFTEN, JUDGEMENT),
         topend_causes.CAM_BEARING_WEAR: (OFTEN, JUDGEMENT),
+        bearings_causes_shafts.AUXILIARY_SHAFT_WEAR: (OFTEN, JUDGEMENT),
+        bearings_causes_shafts.IDLER_BUSH_WEAR: (OFTEN, JUDGEMENT),
         pump_causes.PUMP_GEAR_WEAR: (MOSTLY, COMMON_PRACTICE),
         pump_causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
     },

@@ -130,3 +130,50 @@ ARMY_TM_260_BYPASS = Source(
     "US Army TM 5-3805-260-24, oil pump bypass valve: 520–590 kPa (75–85 psi)",
     "weak",
 )
+BALANCE_SHAFT_FOUR_2002 = Source(
+    "BS02",
+    "Vehicle maker's balance shaft figures (2.4 four 2002): bearing clearance 0.044–0.111 mm, "
+    "https://myvehicle.help/Pontiac/2002/Sunfire%20L4-144%202.4L%20DOHC%20VIN%20T%20SFI/Repair%20"
+    "and%20Diagnosis/Specifications/Mechanical%20Specifications/Engine/Cylinder%20Block%20Assembly/"
+    "Balance%20Shaft",
+    "strong, read in a copy",
+)
+BALANCE_SHAFT_FOUR_2009 = Source(
+    "BS09",
+    "Vehicle maker's balance shaft inspection (2.4 four 2009): oil clearance 0.022–0.049 mm, limit "
+    "0.049 mm, https://manuals.autorepairshq.com/Pontiac/2009/Vibe%20AWD%20L4-2.4L/Repair%20and%20"
+    "Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Service%20and%20Repair/Overhaul/Repair%20"
+    "Instructions/22.%20Balance%20Shaft%20Cleaning%20and%20Inspection",
+    "strong, read in a copy",
+)
+AUXILIARY_SHAFT_FOUR_1991 = Source(
+    "AUX4",
+    "Manual's auxiliary shaft figures (2.3 four 1991): bearing clearance 0.0006–0.0026 in, end play "
+    "0.001–0.007 in, https://2carpros.com/questions/ford-mustang-1991-ford-mustang--13",
+    "weak",
+)
+MARINE_IDLER_BUSH = Source(
+    "YM3",
+    "Engine maker's manual, small marine diesel, p. 131: idler gear bush 0.025–0.075 mm, limit "
+    "0.175 mm, https://manualarchiveguide.com/manuals/Yanmar-3YM30-Sevice-Manual-4779226?page=146",
+    "strong, read in a copy",
+)
+MARINE_IDLER_BUSH_46 = Source(
+    "JH4",
+    "Engine maker's manual, marine diesel, p. 212: idler gear bush 0.025–0.075 mm, limit 0.15 mm, "
+    "https://www.easymanua.ls/yanmar/4jh4e/manual?p=232",
+    "strong, read in a copy",
+)
+PICKUP_IDLER_BUSH_2021 = Source(
+    "BT21",
+    "Vehicle maker's idler gear text (pickup diesel 2021): shaft to bush 0.020–0.075 mm, limit "
+    "0.20 mm, https://charm.li/Mazda/BT-50%2011%2F2021%20-%3E%20%28d9p6-1a-22b_ver7%29/esicont/"
+    "srvc/html/si_579577.html",
+    "strong, read in a copy",
+)
+ARMY_TM_379_IDLER = Source(
+    "TM379",
+    "US Army TM 5-3895-379-23 WP 0170 00, idler gear of a diesel: bushes on the hub 0.0023–0.0047 "
+    "in, end play 0.004–0.008 in",
+    "strong, read in a copy",
+)

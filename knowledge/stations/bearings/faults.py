@@ -11,7 +11,9 @@ from knowledge.stations.assembly import causes_left_out as assembly_causes_left_
 from knowledge.stations.bearings import (
     causes,
     causes_geometry,
+    causes_shafts,
     findings_measured,
+    findings_shafts,
     findings_shell_map,
     findings_shells,
     quantities,
@@ -176,4 +178,31 @@ METAL_IN_THE_OIL = Fault(
         debris_findings.HARD_CHIPS,
         debris_findings.CARBON_FLAKES,
     ),
+)
+BALANCE_SHAFTS_WORN = Fault(
+    id="balance_shafts_worn",
+    station=Station.BEARINGS,
+    says="the balance shaft bearings are worn",
+    proofs=(findings_shafts.BALANCE_SHAFT_BEARINGS_WORN,),
+    origins=(causes_shafts.BALANCE_SHAFT_WEAR,),
+    source=sources.ARMY_TM_347_CAMSHAFT,
+    states=(conditions.CLEARANCES_WIDE,),
+)
+AUXILIARY_SHAFT_WORN = Fault(
+    id="auxiliary_shaft_worn",
+    station=Station.BEARINGS,
+    says="the auxiliary shaft's bearings are worn",
+    proofs=(findings_shafts.AUXILIARY_SHAFT_BEARINGS_WORN,),
+    origins=(causes_shafts.AUXILIARY_SHAFT_WEAR,),
+    source=COMMON_PRACTICE,
+    states=(conditions.CLEARANCES_WIDE,),
+)
+IDLER_GEAR_LOOSE = Fault(
+    id="idler_gear_loose",
+    station=Station.BEARINGS,
+    says="an idler gear's bush is worn",
+    proofs=(findings_shafts.IDLER_GEAR_BUSH_WORN,),
+    origins=(causes_shafts.IDLER_BUSH_WEAR,),
+    source=COMMON_PRACTICE,
+    states=(conditions.CLEARANCES_WIDE,),
 )

@@ -6,7 +6,13 @@ from knowledge.model import ALWAYS, MOSTLY, OFTEN, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import InhibitorGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
-from knowledge.stations.bearings import causes, findings, findings_shells, trials
+from knowledge.stations.bearings import (
+    causes,
+    causes_shafts,
+    findings,
+    findings_shells,
+    trials,
+)
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import trials as pump_trials
@@ -45,6 +51,9 @@ NEW_SHELLS_LEAVE_OTHER_WEAR = InhibitorGroup(
     child=trials.NEW_BEARINGS.cured,
     inhibited_by={
         topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
+        causes_shafts.BALANCE_SHAFT_WEAR: (OFTEN, JUDGEMENT),
+        causes_shafts.AUXILIARY_SHAFT_WEAR: (OFTEN, JUDGEMENT),
+        causes_shafts.IDLER_BUSH_WEAR: (OFTEN, JUDGEMENT),
         pump_causes.PUMP_GEAR_WEAR: (OFTEN, JUDGEMENT),
         relief_causes.RELIEF_BORE_SCORED: (OFTEN, JUDGEMENT),
     },
@@ -60,6 +69,9 @@ NEW_PUMP_LEAVES_WORN_BEARINGS = InhibitorGroup(
         causes.BEARING_WEAR_MAINS: (OFTEN, COMMON_PRACTICE),
         causes.BEARING_WEAR_RODS: (OFTEN, COMMON_PRACTICE),
         topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
+        causes_shafts.BALANCE_SHAFT_WEAR: (OFTEN, JUDGEMENT),
+        causes_shafts.AUXILIARY_SHAFT_WEAR: (OFTEN, JUDGEMENT),
+        causes_shafts.IDLER_BUSH_WEAR: (OFTEN, JUDGEMENT),
     },
     matches=[example(history.FRESHLY_REBUILT, pump_trials.NEW_PUMP.cured)],
     non_matches=[example(history.FRESHLY_REBUILT, lacks=[pump_trials.NEW_PUMP.cured])],

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.bearings import causes, causes_geometry
+from knowledge.stations.bearings import causes, causes_geometry, causes_shafts
 from knowledge.work import Access, Part
 
 _BOTH = (
@@ -110,4 +110,31 @@ MAIN_BOLTS = Part(
     measure_first="thread, length under the head; stretch limit if the manual gives one",
     for_causes=(causes_geometry.LINE_BORE_MISALIGNED,),
     for_places=(Access.CRANK_OUT,),
+)
+BALANCE_SHAFT_BEARINGS = Part(
+    id="balance_shaft_bearings",
+    says="balance shaft bearings, or the unit, with the seal of its oil feed",
+    quantity="1 set",
+    source=COMMON_PRACTICE,
+    measure_first="every journal and housing; grade marks on shaft and housing; bolts once-only?",
+    for_causes=(causes_shafts.BALANCE_SHAFT_WEAR,),
+    also=("balancer bushes",),
+)
+AUXILIARY_SHAFT_BEARINGS = Part(
+    id="auxiliary_shaft_bearings",
+    says="auxiliary (jack) shaft bearings, whole set",
+    quantity="1 set",
+    source=COMMON_PRACTICE,
+    measure_first="each bore in the block and each journal; position of every oil hole",
+    for_causes=(causes_shafts.AUXILIARY_SHAFT_WEAR,),
+    also=("jackshaft bushes", "intermediate shaft bushes"),
+)
+IDLER_BUSH = Part(
+    id="idler_bush",
+    says="idler gear bush and hub, or the gear with its bush",
+    quantity="1 for each idler found worn",
+    source=sources.MARINE_IDLER_BUSH,
+    measure_first="hub diameter, bush bore and width, where the oil hole lies",
+    for_causes=(causes_shafts.IDLER_BUSH_WEAR,),
+    also=("timing idler bush",),
 )

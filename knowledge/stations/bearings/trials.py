@@ -5,7 +5,7 @@ from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.bearings import causes, causes_geometry
+from knowledge.stations.bearings import causes, causes_geometry, causes_shafts
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
@@ -103,6 +103,19 @@ CRANK_REGROUND = trial(
     source=COMMON_PRACTICE,
     also=("crank ground undersize", "new crankshaft"),
 )
+NEW_SHAFT_BEARINGS = trial(
+    id="new_shaft_bearings",
+    station=Station.BEARINGS,
+    says="new bearings were fitted to a balance shaft, auxiliary shaft or idler gear",
+    asks="Balance shaft, auxiliary shaft or idler gear renewed or rebushed? If so, what did it do?",
+    cures={
+        causes_shafts.BALANCE_SHAFT_WEAR: (MOSTLY, COMMON_PRACTICE),
+        causes_shafts.AUXILIARY_SHAFT_WEAR: (MOSTLY, COMMON_PRACTICE),
+        causes_shafts.IDLER_BUSH_WEAR: (MOSTLY, COMMON_PRACTICE),
+    },
+    source=COMMON_PRACTICE,
+    also=("new balance shaft bearings", "new jackshaft bearings", "idler gear rebushed"),
+)
 LINE_BORED = trial(
     id="line_bored",
     station=Station.BEARINGS,
@@ -128,6 +141,9 @@ ENGINE_REBUILT = trial(
         causes.THRUST_BEARING_WEAR: (MOSTLY, COMMON_PRACTICE),
         causes_geometry.JOURNAL_FINISH: (MOSTLY, COMMON_PRACTICE),
         topend_causes.CAM_BEARING_WEAR: (MOSTLY, COMMON_PRACTICE),
+        causes_shafts.BALANCE_SHAFT_WEAR: (OFTEN, COMMON_PRACTICE),
+        causes_shafts.AUXILIARY_SHAFT_WEAR: (SOMETIMES, COMMON_PRACTICE),
+        causes_shafts.IDLER_BUSH_WEAR: (SOMETIMES, COMMON_PRACTICE),
         causes.BEARING_WRONG_SIZE: (OFTEN, COMMON_PRACTICE),
         causes_geometry.OVERLOAD_LUGGING: (MOSTLY, COMMON_PRACTICE),
         causes_geometry.BENT_ROD_OR_CRANK: (MOSTLY, COMMON_PRACTICE),

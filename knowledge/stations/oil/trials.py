@@ -7,6 +7,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.instrument import causes_line as instrument_causes_line
@@ -126,6 +127,9 @@ THICKER_OIL = trial(
         bearings_causes.BEARING_WEAR_MAINS: (OFTEN, PHYSICS),
         bearings_causes.BEARING_WEAR_RODS: (OFTEN, PHYSICS),
         topend_causes.CAM_BEARING_WEAR: (OFTEN, PHYSICS),
+        bearings_causes_shafts.BALANCE_SHAFT_WEAR: (OFTEN, PHYSICS),
+        bearings_causes_shafts.AUXILIARY_SHAFT_WEAR: (OFTEN, PHYSICS),
+        bearings_causes_shafts.IDLER_BUSH_WEAR: (OFTEN, PHYSICS),
         pump_causes.PUMP_GEAR_WEAR: (OFTEN, PHYSICS),
         pump_causes.PUMP_COVER_SCORED: (OFTEN, PHYSICS),
         topend_causes.LIFTER_BORE_LEAK: (OFTEN, PHYSICS),
