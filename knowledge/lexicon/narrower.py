@@ -274,6 +274,8 @@ NARROWER: dict[str, tuple[str, ...]] = {
     ),
     "relief_valve_stayed_shut": ("relief_plunger_sticks",),
     "relief_found_stuck": ("gauge_supply_wrong",),
+    # "a bad regulator" that feeds the gauges
+    "gauge_supply_wrong": ("relief_found_bad",),
     "oil_milky": (
         "oil_film_in_coolant",
         "cream_in_filler_only",

@@ -25,7 +25,8 @@ OTHER = Thing(
         "clutch|friction plate|plates|basket|lining|linings",
         "wheel|alternator|release|pilot|pulley|supercharger|clutch|gearbox|thrust-release|water-pump|layshaft "
         "shaft? bearing|bearings|bush|bushes|bushing|bushings",
-        "idler|tensioner pulley|wheel bush|bushing|bushes|bearing",
+        "belt|fan|drive|accessory|serpentine? idler|tensioner pulley|wheel bush|bushing|bushes|bearing",
+        "belt|fan|drive|accessory|serpentine idler|tensioner bush|bushing|bushes|bearing?",
         "vvt|ocv|solenoid|phaser solenoid? screen|filter|strainer|gauze",
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",

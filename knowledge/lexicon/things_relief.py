@@ -6,6 +6,7 @@ from knowledge.lexicon.states import State, Substance, Thing
 
 _IN_IT = ("debris_on_relief_seat",)
 _STICKS = ("relief_found_stuck", "relief_plunger_sticks")
+_BAD = ("relief_found_bad",)
 _HOLDS = dict.fromkeys(
     (
         Substance.METAL,
@@ -48,11 +49,12 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             State.REVERSED: ("relief_parts_not_standard",),
             State.WRONG: ("relief_parts_not_standard",),
             State.LOOSE: ("relief_piston_loose",),
+            **dict.fromkeys((State.FAULTY, State.BROKEN, State.RUINED, State.OVER), _BAD),
         },
         rules_out={
             State.FREE: _STICKS,
             State.CLEAN: _IN_IT,
-            State.FINE: ("relief_found_stuck", "relief_seat_scored"),
+            State.FINE: ("relief_found_stuck", "relief_seat_scored", *_BAD),
         },
         holds=_HOLDS,
     ),

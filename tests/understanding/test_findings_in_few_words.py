@@ -9,6 +9,12 @@ from knowledge.book import the_book
 
 #: findings put in a few words, and the one that each must be read as
 FOUND: dict[str, str] = {
+    "the relief valve was faulty": "relief_found_bad present",
+    "relief valve U/S": "relief_found_bad present",
+    "found a bad oil pressure regulator": "relief_found_bad present",
+    "balance shaft bushes worn": "balance_shaft_bearings_worn present",
+    "the jackshaft bearings were worn out": "auxiliary_shaft_bearings_worn present",
+    "the idler gear is loose on its hub": "idler_gear_bush_worn present",
     "oil runs from the pad joint": "accessory_pad_wet present",
     "the tank goes low and the crankcase is full": "tank_empties_running present",
     "the crank pulley shifts when I press the clutch": "crank_moves_endwise present",
@@ -100,6 +106,10 @@ FOUND: dict[str, str] = {
 }
 #: sentences with near misses, and the finding that none of them is
 NOT_FOUND: dict[str, str] = {
+    "the alternator has a bad regulator": "relief_found_bad",
+    "the relief valve is fine": "relief_found_bad present",
+    "the belt idler bearing is worn": "idler_gear_bush_worn",
+    "the gearbox layshaft bearings are worn": "auxiliary_shaft_bearings_worn",
     "the filter pad is dry": "accessory_pad_wet",
     "the header tank is full": "tank_empties_running",
     "the crank does not move endwise": "crank_moves_endwise present",

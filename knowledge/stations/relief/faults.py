@@ -101,6 +101,45 @@ RELIEF_VALVE_GRIPPED = Fault(
     ),
     source=sources.RELIEF_FREE_FALL,
 )
+RELIEF_VALVE_BAD = Fault(
+    id="relief_valve_bad",
+    station=Station.RELIEF,
+    says="the relief valve is bad, how is not known",
+    proofs=(findings.RELIEF_FOUND_BAD,),
+    explained={
+        findings.RELIEF_FOUND_BAD: (
+            findings.DEBRIS_ON_RELIEF_SEAT,
+            findings.RELIEF_FOUND_STUCK,
+            findings.RELIEF_PLUNGER_STICKS,
+            findings.RELIEF_VALVE_STAYED_OPEN,
+            findings.RELIEF_VALVE_STAYED_SHUT,
+            findings.RELIEF_SEAT_SCORED,
+            findings.RELIEF_SPRING_SHORT_OR_BROKEN,
+            findings.RELIEF_PARTS_NOT_STANDARD,
+            findings.RELIEF_PART_ABSENT,
+        )
+    },
+    origins=(
+        causes.RELIEF_STUCK_OPEN,
+        causes.RELIEF_STUCK_CLOSED,
+        causes.RELIEF_BORE_SCORED,
+        causes.RELIEF_SPRING_WEAK_BROKEN,
+        causes.RELIEF_SPRING_WRONG,
+        causes.RELIEF_DEBRIS,
+        causes.RELIEF_HUNTING,
+        causes.RELIEF_PART_MISSING,
+        causes.RELIEF_CAP_LOOSE,
+    ),
+    source=COMMON_PRACTICE,
+    decides="take valve and spring out: stuck, dirty, scored, or spring short or broken",
+    decided_by=(
+        findings.DEBRIS_ON_RELIEF_SEAT,
+        findings.RELIEF_FOUND_STUCK,
+        findings.RELIEF_SEAT_SCORED,
+        findings.RELIEF_SPRING_SHORT_OR_BROKEN,
+        findings.RELIEF_PARTS_NOT_STANDARD,
+    ),
+)
 RELIEF_SEAT_WORN = Fault(
     id="relief_seat_worn",
     station=Station.RELIEF,

@@ -116,6 +116,19 @@ RELIEF_FOUND_STUCK = Finding(
         "plunger seized in bore",
     ),
 )
+RELIEF_FOUND_BAD = Finding(
+    id="relief_found_bad",
+    station=Station.RELIEF,
+    says="the relief valve was found bad (how is not known)",
+    asks="Relief valve found bad, by whom or how is not known?",
+    source=COMMON_PRACTICE,
+    denies="nothing is wrong with the relief valve",
+    stage=Stage.OPENED,
+    normal="free, clean, spring of the right length",
+    why="stuck, dirty, worn or weak: each gives another picture on the gauge",
+    background=VERY_RARE,
+    also=("faulty relief valve", "bad oil pressure regulator", "relief valve unserviceable"),
+)
 PULL_THE_RELIEF_VALVE = Inspection(
     id="pull_the_relief_valve",
     station=Station.RELIEF,
@@ -132,6 +145,7 @@ PULL_THE_RELIEF_VALVE = Inspection(
     reveals=(
         DEBRIS_ON_RELIEF_SEAT,
         RELIEF_FOUND_STUCK,
+        RELIEF_FOUND_BAD,
         RELIEF_VALVE_STAYED_OPEN,
         RELIEF_VALVE_STAYED_SHUT,
         RELIEF_PART_ABSENT,

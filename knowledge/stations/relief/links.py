@@ -30,6 +30,29 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_FOUND_STUCK)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RELIEF_FOUND_STUCK])],
 )
+VALVE_THAT_SOMEBODY_CALLED_BAD = LinkGroup(
+    id="valve_that_somebody_called_bad",
+    station=Station.RELIEF,
+    says="A relief valve called bad is stuck, dirty, worn or weak: the word does not say which.",
+    child=findings.RELIEF_FOUND_BAD,
+    origins={
+        causes.RELIEF_STUCK_OPEN: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_STUCK_CLOSED: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_BORE_SCORED: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_SPRING_WEAK_BROKEN: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_SPRING_WRONG: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_HUNTING: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_DEBRIS: (OFTEN, COMMON_PRACTICE),
+        causes.RELIEF_PART_MISSING: (SOMETIMES, JUDGEMENT),
+        causes.RELIEF_CAP_LOOSE: (SOMETIMES, JUDGEMENT),
+        conditions.METAL_UNDER_RELIEF: (SELDOM, JUDGEMENT),
+    },
+    matches=[
+        example(patterns.GAUGE_READS_LOW, findings.RELIEF_FOUND_BAD),
+        example(findings.RELIEF_FOUND_BAD),
+    ],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RELIEF_FOUND_BAD])],
+)
 TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
     id="too_high_since_the_rebuild",
     station=Station.RELIEF,

@@ -18,6 +18,7 @@ RELIEF_VALVE = UsedPart(
                 findings.RELIEF_VALVE_STAYED_OPEN,
                 findings.RELIEF_VALVE_STAYED_SHUT,
                 findings.RELIEF_FOUND_STUCK,
+                findings.RELIEF_FOUND_BAD,
             ),
             how=(
                 "lap or recut the seat, polish out burrs, fit a new ball or plunger; oiled, it must drop "
