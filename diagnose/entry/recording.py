@@ -12,6 +12,7 @@ from diagnose.case.loading import load
 from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.after_repair import is_of_the_repaired
+from diagnose.entry.answered_anew import answered_anew
 from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import parse_earlier
@@ -213,7 +214,9 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     new = tuple(e for e in entries if not (e.place and stands(e, case)))
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
-    return _Made(new, refused, len(entries) - len(new))
+    texts = [*(each.text for each in spoken), given.details.note]
+    anew = answered_anew(new, case, book, texts, details)
+    return _Made((*new, *anew), refused, len(entries) - len(new))
 
 
 def _facts(spoken: Sequence[Spoken]) -> list[Fact]:

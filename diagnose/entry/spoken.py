@@ -22,6 +22,7 @@ from diagnose.entry.repair_work import (
 from diagnose.errors import UsageError, plain
 from diagnose.ids import normal_id
 from diagnose.lookup.finder import finder_of
+from diagnose.understanding.corrected import without_corrections
 from diagnose.understanding.facts import Fact, Understanding, Value
 from diagnose.understanding.reader import read, states, values_in, without_unit
 from diagnose.ways import Way, to
@@ -157,7 +158,7 @@ def _phrase(
         if fact.table == "limit":
             raise UsageError(_of_the_book(text, fact, book))
     if facts:
-        return _of_facts(text, facts, layout, understanding)
+        return _of_facts(text, facts, layout, understanding, book)
     if named := _by_id(text, book):
         return named
     if layout is not None:
@@ -186,10 +187,14 @@ def _refuse_no_phrase(text: str) -> None:
 
 
 def _of_facts(
-    text: str, facts: Sequence[Fact], layout: Fact | None, understanding: Understanding
+    text: str,
+    facts: Sequence[Fact],
+    layout: Fact | None,
+    understanding: Understanding,
+    book: Book,
 ) -> Spoken:
     """A phrase that states something; no word of it is lost."""
-    left = _not_read(understanding)
+    left = _not_read(without_corrections(understanding, book))
     first, *others = (understanding.words(f) for f in facts)
     says_what_was_done = any(map(is_of_the_repaired, facts))
     if not others or says_what_was_done:

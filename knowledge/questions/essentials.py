@@ -75,6 +75,7 @@ LEVEL = Menu(
             ("dipstick_dry",),
             ("level_correct", "level_high"),
             ("dry", "empty", "nothing on it", "no oil", "none"),
+            beyond=("dipstick_low",),
         ),
         Choice(
             "well over the full mark",
@@ -215,6 +216,7 @@ STATIONS = Menu(
         ),
         Choice("there is only one oil gauge", also=("one gauge", "only one")),
     ),
+    changes=False,
 )
 #: what only work of a certain kind can have left out: asked where it was done
 PLUGS = Menu(
@@ -242,6 +244,7 @@ PLUGS = Menu(
         ),
         Choice("they were never taken out", also=("never out", "left in")),
     ),
+    changes=False,
 )
 SEALS = Menu(
     id="seals",

@@ -112,7 +112,7 @@ OIL_USE = Menu(
     why="A level that rises is fuel or water; one that falls is burnt or lost oil.",
     choices=(
         Choice("uses much oil", ("oil_used_fast",)),
-        Choice("loses it within hours", ("oil_loss_fast",)),
+        Choice("loses it within hours", ("oil_loss_fast",), beyond=("oil_used_fast",)),
         Choice("level has risen by itself", ("level_risen",)),
         Choice("not checked for long", ("oil_not_checked_long",)),
         Choice("long past its change", ("oil_overdue",)),

@@ -19,17 +19,22 @@ class Choice:
     there: tuple[str, ...] = ()
     not_there: tuple[str, ...] = ()
     also: tuple[str, ...] = ()  #: what else people say for it
+    beyond: tuple[str, ...] = ()  #: findings it is more of: if they are not there, it is not either
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Menu:
-    """Related yes/no questions asked as one; ``many``: several choices may be true."""
+    """Related yes/no questions asked as one; ``many``: several choices may be true.
+
+    ``changes``: what is true of it may change while the job goes on.
+    """
 
     id: str
     asks: str
     why: str
     choices: tuple[Choice, ...]
     many: bool = False
+    changes: bool = True
 
     @property
     def findings(self) -> tuple[str, ...]:

@@ -21,6 +21,7 @@ from diagnose.output.lines import percent
 from knowledge.book import Book
 from knowledge.model import Stage
 
+WITHDRAWN = "withdrawn"  #: the state of an entry that takes another back
 REPORTS = ("behaviour", "trial", "earlier")  #: tables of what was reported
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
 _SAID = ("rpm", "oil", "pressure", "coolant", "during", "usual")
@@ -74,7 +75,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         meanings={
             number: _meaning(entry, book)
             for number, entry in enumerate(saved.entries, saved.first_number)
-            if entry.said
+            if entry.said or entry.fields.get("state") == WITHDRAWN
         },
         verdicts=verdicts(saved, book),
         units_taken=tuple(
@@ -101,7 +102,11 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
 
 def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
     """Entries of work of no stated age in a job with readings: it may as well be the repair."""
-    numbered = list(enumerate(saved.entries, saved.first_number))
+    numbered = [
+        (number, entry)
+        for number, entry in enumerate(saved.entries, saved.first_number)
+        if entry.fields.get("state") != WITHDRAWN
+    ]
     work = [n for n, e in numbered if e.kind == "earlier" and _may_be_new(e.fields.get("before"))]
     if not work or not saved.before.readings:
         return ()
@@ -129,6 +134,8 @@ def _meaning(entry: NewEntry, book: Book) -> str:
     finding = book.findings.get(str(entry.fields.get("what")))
     if entry.kind != "finding" or finding is None:
         return ""
+    if entry.fields.get("state") == WITHDRAWN:
+        return f"no longer counts: {finding.says}"
     absent = entry.fields.get("state") == "absent"
     return (finding.denies or f"not: {finding.says}") if absent else finding.says
 
@@ -140,7 +147,7 @@ def entry_text(kind: str, fields: Fields) -> str:
     'fuel_smell: present, 80 % sure'
     """
     what = fields.get("what") or kind
-    if fields.get("state") == "withdrawn":
+    if fields.get("state") == WITHDRAWN:
         return f"{what}: entry {fields['replaces']} withdrawn"
     if kind in ("reading", "baseline"):
         value = _reading(fields)
