@@ -47,6 +47,7 @@ from knowledge.pressure import quantities as pressure_quantities
 from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
+from knowledge.pressure import rules_stations as pressure_rules_stations
 from knowledge.reports import rules_alarms as reports_rules_alarms
 from knowledge.reports import rules_course as reports_rules_course
 from knowledge.reports import rules_pressure as reports_rules_pressure
@@ -230,6 +231,7 @@ MODULES = (
     pressure_rules_contradictions,
     pressure_rules_patterns,
     pressure_rules_readings,
+    pressure_rules_stations,
     pressure_alarms,
     alarms_care,
     pressure_behaviour,

@@ -334,6 +334,7 @@ class Reading:
     usual: float | None = None  #: Pa, what this gauge usually shows under these conditions
     at_all_speeds: bool = False  #: reported of every speed that was tried
     at_all_heats: bool = False  #: reported of cold and of hot oil
+    station: str = ""  #: where a panel gauge sits, where there are several
     said: str = ""  #: the reading in the person's words, where it has any; for output only
 
 

@@ -84,6 +84,7 @@ def look(
         usual=usual.value if usual else None,
         at_all_speeds=word is Speed.ANY,
         at_all_heats=warmth is Heat.ANY,
+        station=(getattr(entry, "station", None) or "").strip().lower(),
         said=said(entry) if in_words(entry) else "",
     )
 
@@ -120,7 +121,9 @@ def said(entry: ReadingEntry | BaselineEntry) -> str:
         parts += [f"at {speed}"] if speed else []
         parts += [heat] if heat else []
     parts += [f"coolant {entry.coolant}"] if entry.coolant else []
-    text = ", ".join([*parts, *entry.during])
+    station = getattr(entry, "station", None)
+    parts += [*entry.during, *([f"{station} gauge"] if station else [])]
+    text = ", ".join(parts)
     return text.replace(", at ", " at ", 1) if not usual else text
 
 
@@ -132,7 +135,9 @@ def as_given(entry: ReadingEntry | BaselineEntry) -> str:
     """
     if in_words(entry):
         return said(entry)
-    return " ".join(filter(None, (entry.rpm, entry.oil, entry.pressure)))
+    station = getattr(entry, "station", None)
+    shown_by = f"{station} gauge" if station else ""
+    return " ".join(filter(None, (entry.rpm, entry.oil, entry.pressure, shown_by)))
 
 
 def speed_as_given(entry: ReadingEntry, reading: Reading) -> str:

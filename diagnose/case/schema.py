@@ -119,6 +119,7 @@ class ReadingEntry(Entry):
     during: list[Word] = []
     usual: Text | None = None
     gauge: Literal["panel", "direct"] = "panel"
+    station: Text | None = None  #: where a panel gauge sits, where there are several
     tap: Text = "gallery"
     error: Text | None = None
     at: Literal["start"] | None = None  #: of the repaired engine's first start

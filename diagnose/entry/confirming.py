@@ -32,7 +32,7 @@ _NUMBERED = re.compile(r"(\d{1,3})\s+(\S.*)", re.S)
 _SIGNED = re.compile(r"#?(\d{1,3})\s*[=:]\s*(.*)", re.S)
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
 #: fields of a reading that stay when only its pressure is corrected
-_WHEN = ("rpm", "oil", "coolant", "during", "gauge", "usual")
+_WHEN = ("rpm", "oil", "coolant", "during", "gauge", "station", "usual")
 
 
 @dataclass(frozen=True, slots=True)

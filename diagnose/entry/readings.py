@@ -68,6 +68,7 @@ class ReadingInput:
     pressure: str
     error: str | None = None  #: the gauge's own error, a pressure
     gauge: Literal["panel", "direct"] | None = None  #: None: not given, taken as 'panel'
+    station: str | None = None  #: where a panel gauge sits, where there are several
     tap: Literal["gallery", "pump"] | None = None  #: None: not given, taken as 'gallery'
     at: Literal["start"] | None = None  #: 'start': of the repaired engine's first start
     coolant: str | None = None  #: coolant temperature

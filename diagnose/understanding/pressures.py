@@ -19,6 +19,7 @@ from diagnose.understanding.then_now import (
     left_from,
     risen_to,
 )
+from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
 from knowledge.lexicon.numbers import (
     ABOUT,
     BESIDE,
@@ -192,8 +193,8 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
 
 
 def _of_a_side(line: Line, i: int) -> bool:
-    """Whether a number follows the side of an engine: "port 45, starboard 28"."""
-    return line.word(i - 1) in SIDES and _stands_free(line, i)
+    """Whether a number follows the side of an engine or a station: "port 45, starboard 28"."""
+    return line.word(i - 1) in {*SIDES, *STATIONS} and _stands_free(line, i)
 
 
 def _is_of_the_road(line: Line, i: int) -> bool:
@@ -380,7 +381,8 @@ def _is_difference(line: Line, i: int) -> bool:
         return True
     if {"which", "gave"} <= {line.word(k) for k in range(i - 5, i)}:
         return True  # "thicker oil, which gave me maybe 3 psi"
-    if after in MORE and (after, then) not in _NO_MORE:
+    next_one = after in STATION_SIDES and then in STATION_WORDS | GAUGES
+    if after in MORE and (after, then) not in _NO_MORE and not next_one:
         return True
     return bool(words & BY) or before in ("by", "within")
 

@@ -14,7 +14,6 @@ from diagnose.understanding.gauges_compared import (
     Pressure,
     apart_by,
     apart_later,
-    by_direct,
     by_panel,
 )
 from diagnose.understanding.nearness import nearness
@@ -22,6 +21,7 @@ from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
 from diagnose.understanding.stance import UNTRUE, Stance
+from diagnose.understanding.stations_named import StationName, beside_each_other, station_of
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
 from diagnose.understanding.usual_pressures import is_heat, of_another_run, partners
@@ -126,7 +126,8 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     made: list[tuple[Pressure, Pressure | None]] = []
     put_on = False
     for line in paragraph.lines:
-        found = _pressures(line, unit, paragraph.speaks_of_pressure)
+        spoken_of = paragraph.speaks_of_pressure or beside_each_other(line)
+        found = _pressures(line, unit, spoken_of)
         _share_out(line, found, paragraph.is_governed)
         put_on = _set_direct(line, found, put_on)
         for each in found:
@@ -243,8 +244,11 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
             other.near += lead
         if other is not first and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in first.near if m in direct_named(line)]
-    if len(found) == len(_BOTH) and {by_panel(p) for p in found} == _BOTH:
+    two = len(found) == len(_BOTH)
+    if two and ({by_panel(p) for p in found} == _BOTH or beside_each_other(line)):
         _at_one_moment(line, found)
+    for each in found:
+        each.near += station_of(line, each.mark)
 
 
 def _of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
@@ -284,8 +288,8 @@ def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
     """Give a pressure without speed and heat those of the other gauge beside it."""
     gauges = gauges_named(line)
     for one, other in permutations(pair):
-        if by_direct(one) != by_direct(other) and all(m in gauges for m in one.near):
-            one.near += [m for m in other.near if m not in gauges]
+        if all(m in gauges or m in other.near for m in one.near):
+            one.near += [m for m in other.near if m not in gauges and m not in one.near]
 
 
 def _is_figure(line: Line, at: int) -> bool:
@@ -363,4 +367,6 @@ def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
             return ("gauge", _DIRECT) if mark in direct_named(line) else ("oil", Heat.ANY.value)
         case str():
             return "gauge", value
+        case StationName():
+            return "station", value.says
     return "", ""

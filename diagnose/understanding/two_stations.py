@@ -11,7 +11,7 @@ from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
-from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
+from diagnose.understanding.stations_named import station_of
 from knowledge.units import PRESSURE, PSI, parse
 
 _SHOWS = 6  #: words from the name of a station to the figure
@@ -44,6 +44,18 @@ class _At:
             "finding gauges_at_two_stations present",
         ],
         "Flybridge gauge says 10, wheelhouse gauge 45 at the same time": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "upper helm gauge says 10, lower helm says 45": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "downstairs 45, upstairs 10": [
+            "finding second_instrument_disagrees present",
+            "finding gauges_at_two_stations present",
+        ],
+        "10 psi at the upper helm, 45 psi at the lower helm": [
             "finding second_instrument_disagrees present",
             "finding gauges_at_two_stations present",
         ],
@@ -82,15 +94,9 @@ def _psi(line: Line, at: int) -> list[float]:
 
 def _pressures(line: Line) -> Iterator[_At]:
     """Each station that is named with the pressure it shows."""
-    words = [t.word for t in line.tokens]
-    for k, word in enumerate(words):
-        after = words[k + 1] if k + 1 < len(words) else ""
-        if word not in STATIONS and not (word in STATION_SIDES and after in STATION_WORDS | GAUGES):
-            continue
-        for n in range(k + 1, min(k + 1 + _SHOWS, len(words))):
-            if line.tokens[n].is_mark or words[n] in STATIONS | STATION_SIDES:
-                break
-            if line.tokens[n].kinds & {"pressure", "number"} and (figures := _psi(line, n)):
-                last = k + 2 if after in STATION_WORDS | GAUGES else k + 1
-                yield _At(word, figures[0], line, k, last)
-                break
+    for n, token in enumerate(line.tokens):
+        for mark in station_of(line, Mark(token.value, n, n + 1)):
+            near, far = min(mark.last, n + 1), max(mark.first, n)
+            apart = any(t.is_mark for t in line.tokens[near:far]) or far - near >= _SHOWS
+            if not apart and token.kinds & {"pressure", "number"} and (figures := _psi(line, n)):
+                yield _At(mark.value.says, figures[0], line, mark.first, mark.last)
