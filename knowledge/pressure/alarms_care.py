@@ -6,6 +6,7 @@ from knowledge import sources
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import (
+    FAST,
     broken_limits,
     is_refuted,
     looked,
@@ -14,7 +15,7 @@ from knowledge.pressure.alarms import (
     seen,
     share_below,
 )
-from knowledge.pressure.gauge import is_cold, possible, wanted_cold
+from knowledge.pressure.gauge import is_cold, is_hot, possible, wanted_cold
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import quantities as relief_quantities
@@ -27,17 +28,32 @@ LIKELY_BELOW = 0.5  #: of what a reading may mean
 HALF = 0.5  #: of the usual pressure: the limit of a fall
 
 
+def _trusted(pressure: float, rpm: float, celsius: float = 90.0) -> Reading:
+    """An example."""
+    return replace(seen(pressure, rpm, celsius), gauge=Gauge.DIRECT)
+
+
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(course.PROTECTION_TRIPPED)],
+    matches=[
+        example(course.PROTECTION_TRIPPED),
+        example(course.PROTECTION_TRIPPED, readings=[seen(40, 1500)]),
+        example(course.PROTECTION_TRIPPED, readings=[_trusted(40, 1500, 30.0)]),
+        example(course.PROTECTION_TRIPPED, readings=[_trusted(5, 1500)]),
+        example(course.PROTECTION_TRIPPED, readings=[_trusted(40, 1500), _trusted(5, 800)]),
+    ],
     non_matches=[
         example(lacks=[course.PROTECTION_TRIPPED]),
         example(patterns.GAUGE_READS_LOW),
+        example(course.PROTECTION_TRIPPED, readings=[_trusted(40, 1500)]),
     ],
 )
 def protection_has_stopped_it(known: Known) -> Conclusions:
-    """An engine that its own protection stopped is started again only with a trusted gauge on."""
-    if known.has(course.PROTECTION_TRIPPED):
+    """An engine that its own protection stopped is started again only with a trusted gauge on.
+
+    Until that gauge has shown enough with the oil hot: cold oil hides a loss of pressure.
+    """
+    if known.has(course.PROTECTION_TRIPPED) and _enough_while_hot(known) is None:
         yield Alarm(
             Severity.DO_NOT_RUN,
             "its own protection stopped it, which acts below the least pressure: read the stick and "
@@ -45,6 +61,42 @@ def protection_has_stopped_it(known: Known) -> Conclusions:
             gauge_next=True,
             low=False,
         )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(course.PROTECTION_TRIPPED, readings=[_trusted(40, 1500)])],
+    non_matches=[
+        example(course.PROTECTION_TRIPPED),
+        example(readings=[_trusted(40, 1500)], lacks=[course.PROTECTION_TRIPPED]),
+        example(course.PROTECTION_TRIPPED, readings=[_trusted(40, 1500), _trusted(5, 800)]),
+    ],
+)
+def protection_stopped_it_with_pressure_there(known: Known) -> Conclusions:
+    """A trusted gauge showed enough with the oil hot: the engine may run, with that gauge on."""
+    enough = _enough_while_hot(known)
+    if known.has(course.PROTECTION_TRIPPED) and enough is not None:
+        yield Alarm(
+            Severity.CARE,
+            f"its own protection stopped it, a trusted gauge showed {looked(enough)}: run it only "
+            "with that gauge on and watched; if that falls too, stop it at once",
+        )
+
+
+def _enough_while_hot(known: Known) -> Reading | None:
+    """The lowest reading of a trusted gauge with hot oil; None if there is none, or one is low."""
+    trusted = [r for r in running(known) if r.gauge is Gauge.DIRECT]
+    if any(_is_low(known, r) for r in trusted):
+        return None
+    return min((r for r in trusted if is_hot(r)), key=lambda r: r.pressure, default=None)
+
+
+def _is_low(known: Known, reading: Reading) -> bool:
+    """Whether a reading is most likely below what is wanted at its speed."""
+    idle, fast = quantities.HOT_IDLE_PRESSURE, quantities.HOT_RUNNING_PRESSURE
+    each = possible(reading)
+    low = [share_below(reading, known.limit(fast if r.rpm >= FAST else idle)) for r in each]
+    return sum(low) >= LIKELY_BELOW * len(each)
 
 
 @rule(

@@ -81,3 +81,12 @@ class EngineKind:
     says: str
     layouts: tuple[tuple[str, str], ...]
     has: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StillToLook:
+    """A check that is worth making once a cause is found, and why; ids of the book."""
+
+    cause: str
+    check: str
+    why: str

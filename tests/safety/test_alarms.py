@@ -209,6 +209,29 @@ def test_a_trusted_gauge_that_reads_right_ends_the_care() -> None:
     assert care not in standing(case_of("gauge_reads_low", readings=("700 rpm, 90 C, 15 psi",)))
 
 
+STOPPED, MAY_RUN = "protection_has_stopped_it", "protection_stopped_it_with_pressure_there"
+
+
+@pytest.mark.parametrize(
+    ("readings", "stops"),
+    [
+        ((), True),
+        (("1500 rpm, 90 C, 40 psi, direct",), False),
+        (("1500 rpm, hot, 2.8 bar, direct",), False),
+        (("1500 rpm, 90 C, 40 psi",), True),
+        (("1500 rpm, cold, 40 psi, direct",), True),
+        (("1500 rpm, 90 C, 40 psi, direct", "700 rpm, 90 C, 3 psi, direct"), True),
+    ],
+)
+def test_a_trusted_gauge_ends_the_stop_of_the_protection(
+    readings: tuple[str, ...], stops: bool
+) -> None:
+    """Once it showed enough with the oil hot, the engine may run with that gauge on."""
+    found = standing(case_of("protection_tripped", readings=readings))
+    assert ((STOPPED, DO_NOT_RUN) in found) is stops
+    assert ((MAY_RUN, CARE) in found) is not stops
+
+
 #: the rules that compare readings with a limit in pascals
 LIMITED = {
     "reading_below_the_stop_limit",
@@ -246,6 +269,7 @@ def test_the_tables_hold_every_alarm_of_the_book() -> None:
         ("half_of_the_usual_when_cold", STOP),
         ("little_when_cold", CARE),
         ("bearing_clearance_over_its_limit", DO_NOT_RUN),
+        (MAY_RUN, CARE),
     }
     assert possible - met - read == reported
     assert {rule for rule, _ in read} >= LIMITED

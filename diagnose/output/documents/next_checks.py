@@ -14,7 +14,10 @@ from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.reasons import is_confirmed, is_settled
 from diagnose.planning.options import Option
 from diagnose.planning.single_cause import gain
+from diagnose.seen_on_engine import SETTLED
 from knowledge.access import Opening
+from knowledge.model import State
+from knowledge.questions.afterwards import AFTERWARDS
 from knowledge.work import Access, Caution
 
 
@@ -91,6 +94,40 @@ def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[Ch
         outcomes=tuple(_outcome(diagnosis, o) for o in outcomes),
     )
     return (best, *(_check(diagnosis, o) for o in choice.runners_up))
+
+
+@dataclass(frozen=True, kw_only=True)
+class LaterCheck:
+    """A check that is still worth making once the cause is found, and why."""
+
+    inspection: str
+    says: str
+    minutes: float  #: hands-on, without openings
+    why: str
+
+
+def checks_afterwards(diagnosis: Diagnosis) -> tuple[LaterCheck, ...]:
+    """Where the leading cause came from and what it has damaged, as far as nobody has looked yet.
+
+    Empty while that cause is not almost certain.
+    """
+    first = diagnosis.ranking[0]
+    if first.probability < SETTLED:
+        return ()
+    case, book = diagnosis.case, diagnosis.book
+    answered = case.answered()
+    present = {f for f, s in case.known_features.items() if s is State.PRESENT}
+    found = []
+    for each in AFTERWARDS:
+        check = book.inspections[each.check]
+        there = not check.only_with or present.intersection(check.only_with)
+        if each.cause == first.cause.id and there and not answered.intersection(check.reveals):
+            found.append(
+                LaterCheck(
+                    inspection=check.id, says=check.says, minutes=check.minutes, why=each.why
+                )
+            )
+    return tuple(found)
 
 
 def _check(diagnosis: Diagnosis, option: Option) -> CheckOption:

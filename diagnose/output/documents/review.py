@@ -21,7 +21,12 @@ from diagnose.output.documents.found import (
     strip_down,
 )
 from diagnose.output.documents.named import Named, named
-from diagnose.output.documents.next_checks import CheckOption, next_checks
+from diagnose.output.documents.next_checks import (
+    CheckOption,
+    LaterCheck,
+    checks_afterwards,
+    next_checks,
+)
 from diagnose.output.documents.photos import PhotoEntry, photo_entries
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import is_settled, path_in_words
@@ -88,6 +93,8 @@ class ReviewDocument:
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
+    #: what is still to look at once the cause is found
+    afterwards: tuple[LaterCheck, ...] = field(default=(), metadata=NOT_IN_JSON)
     differs: str = field(metadata=NOT_IN_JSON)  #: where budget and ranking differ; may be empty
 
 
@@ -145,6 +152,7 @@ def review_document(
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json or works_again(case) else _still_missing(diagnosis),
         differs="" if for_json else disagreement(diagnosis),
+        afterwards=() if closed else checks_afterwards(diagnosis),
     )
 
 

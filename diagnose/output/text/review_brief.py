@@ -16,6 +16,7 @@ from diagnose.output.text.screen import (
 )
 
 CAUSES = 3  #: places where it may have begun
+PLACES = 3  #: to clean, named
 FOUND = 3  #: found faults named
 SPARE = (0, 2, 8)  #: of each of the three, as in ``Block``
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
@@ -139,8 +140,10 @@ def _followed(document: ReviewDocument) -> list[Block]:
         said = "; ".join(f"{d.says} ({percent(d.probability)})" for d in worst)
         blocks.append(Block(labelled("followed", said, 0, 10), spare=3))
     if document.contaminated:
-        said = ", ".join(document.contaminated)
-        blocks.append(Block(labelled("clean", said, 0, 10), spare=1, space=False))
+        few = ", ".join(document.contaminated[:PLACES])
+        more = len(document.contaminated) - PLACES
+        said = f"dirt or metal may have got into {few}{f' and {more} more: --full' if more > 0 else ''}"
+        blocks.append(Block(labelled("to clean", said, 0, 10), spare=1, space=False))
     if document.unexplained:
         said = "; ".join(str(f) for f in document.unexplained[:2])
         blocks.append(Block(labelled("open", f"not explained yet: {said}", 0, 10), 4, False))
@@ -160,7 +163,7 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
             return [Block(command_lines("Next, before it runs on", signoff))]
         return [Block([*closing, *report_lines(document.path)])]
     if not document.next:
-        return [Block(_after(document))]
+        return [*_afterwards(document), Block(_after(document))]
     check, *others = document.next
     lines = wrapped(f"Next: {check.says} ({check.minutes:.0f} min)", 0, 2)
     lines += first_lines(check, 2)
@@ -178,6 +181,23 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
         if len(command) < 44
         else Block(["  write it down (yes, no, unknown):", f"    {command}"], space=False),
     ]
+
+
+def _afterwards(document: ReviewDocument) -> list[Block]:
+    """Where the cause came from and what it has damaged, as far as nobody has looked yet."""
+    if not document.afterwards:
+        return []
+    lines = ["Before you put it right"]
+    for check in document.afterwards:
+        lines += wrapped(f"- {check.says} ({check.minutes:.0f} min): {check.why}", 2, 4)
+    first = document.afterwards[0]
+    lines += wrapped(
+        f"how, and what to write down: diagnose show {first.inspection}",
+        2,
+        4,
+        [f"diagnose show {first.inspection}"],
+    )
+    return [Block(lines, spare=4)]
 
 
 def _after(document: ReviewDocument) -> list[str]:

@@ -66,12 +66,10 @@ def save_check(site: Site, asked: Asked) -> Answer:
         if asked.text("none"):
             asked = _with_none(asked, sheet)
         first = "; ".join(sheet.keep_first)
-        given = forms.as_input(asked, names, f"recorded first: {first}" if first else "")
+        kept = f"recorded first: {first}" if first and asked.text("kept") else ""
+        given = forms.as_input(asked, names, kept)
         if given is None:
             return _check(known, asked, status=400, faults=(NOTHING,))
-        if first and not asked.text("kept"):
-            fault = "Record this first, then tick that it is done: " + first
-            return _check(known, asked, status=400, faults=(fault,))
         seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
         try:
             saved = save_entries(path, [given], seen, insist=insist)

@@ -1,6 +1,7 @@
 """Alarms at the oil: when to stop, or not to run."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
@@ -122,6 +123,54 @@ def oil_burning_on_the_engine(known: Known) -> Conclusions:
             Severity.STOP,
             "smoke or smell of burning oil: stop, extinguisher at hand, find where oil reaches hot "
             "metal before you run it again",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(findings.LEVEL_HIGH, features.DIESEL),
+        example(findings.LEVEL_RISEN, features.DIESEL),
+    ],
+    non_matches=[
+        example(findings.LEVEL_HIGH),
+        example(features.DIESEL),
+        example(findings.LEVEL_CORRECT, features.DIESEL),
+        example(findings.LEVEL_SLIGHTLY_HIGH, features.DIESEL),
+    ],
+)
+def diesel_fills_itself(known: Known) -> Conclusions:
+    """A diesel with too much in the sump: it can run away on its own oil, and fuel thins the oil."""
+    for level in (findings.LEVEL_HIGH, findings.LEVEL_RISEN):
+        if known.has(level) and known.has(features.DIESEL):
+            yield Alarm(
+                Severity.DO_NOT_RUN,
+                f"{level.says}, in a diesel: it can run away on its own oil, and fuel in the oil "
+                "ruins bearings: do not run until you have smelled the oil on the stick, drained "
+                "it to the full mark, and changed it if it smells of fuel or is thin (then "
+                "record: level between the marks)",
+                until=findings.LEVEL_CORRECT,
+            )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.FUEL_SMELL, features.DIESEL, features.TURBOCHARGED)],
+    non_matches=[
+        example(findings.FUEL_SMELL, features.DIESEL),
+        example(findings.FUEL_SMELL, features.TURBOCHARGED),
+        example(features.DIESEL, features.TURBOCHARGED),
+    ],
+)
+def thinned_oil_in_a_turbo_diesel(known: Known) -> Conclusions:
+    """Fuel in the oil of a turbo diesel: the turbo's bearings go first; change the oil first."""
+    there = [known.has(f) for f in (findings.FUEL_SMELL, features.DIESEL, features.TURBOCHARGED)]
+    if all(there):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "oil smells of fuel in a turbo diesel, no fuel is allowed: thinned oil ruins the "
+            "turbo's bearings first: do not run until you have found the leak and changed oil and "
+            "filter",
         )
 
 
