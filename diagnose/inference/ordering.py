@@ -9,8 +9,8 @@ from functools import lru_cache
 
 LARGE = 300_000  #: entries in a sweep from which other orders are worth trying
 FEW = 2  #: neighbours up to which a variable is eliminated before any order is tried
-HUGE = 1_000_000  #: and from which many more are
-TIES = (1, 3571, 7919, 5003, 6661)  #: multipliers that settle ties, each in another way
+HUGE = 3_000_000  #: and from which many more are
+TIES = (1, 3571, 7919)  #: multipliers that settle ties, each in another way
 
 Order = list[
     tuple[int, tuple[int, ...]]
@@ -59,6 +59,7 @@ def forget_orders() -> None:
     """Forget the orders found, so that each is searched again as in a fresh process."""
     best_order.cache_clear()
     _best_of_core.cache_clear()
+    _members.cache_clear()
 
 
 def _shared_last(order: Order) -> Order:
@@ -105,38 +106,42 @@ def ordered(
     by_size, by_fill = mix
     neighbours = [around & ~(1 << v) for v, around in enumerate(graph)]
     there = [v for v, around in enumerate(graph) if around]
-
-    def entry(v: int, fill: int) -> tuple[int, int, int, int, int]:
-        size = neighbours[v].bit_count()
-        return by_size * size + by_fill * fill, fill, v * tie % 10_007, v, size
-
-    heap = [entry(v, 0) for v in there]
+    settled = [v * tie % 10_007 for v in range(len(graph))]
+    heap = [
+        (by_size * size, 0, settled[v], v, size)
+        for v, size in ((v, neighbours[v].bit_count()) for v in there)
+    ]
     heapq.heapify(heap)
     left = set(there)
     order: Order = []
     effort = 0
     while heap and effort < limit:
-        _, fill, _, v, size = heapq.heappop(heap)
+        _, fill, _, v, size = heap[0]
         around = neighbours[v]
         if v not in left or size != around.bit_count():
+            heapq.heappop(heap)
             continue
         if size > most:
             break
         beside = _members(around)
-        exact = _fill(around, [neighbours[u] for u in beside]) if size > 1 else 0
+        exact = _fill(around, size, beside, neighbours) if size > 1 else 0
         if exact > fill:
-            heapq.heappush(heap, entry(v, exact))
+            first = by_size * size + by_fill * exact
+            heapq.heapreplace(heap, (first, exact, settled[v], v, size))
             continue
+        heapq.heappop(heap)
         left.discard(v)
         order.append((v, beside))
         effort += 2 << size
         for u in beside:
-            neighbours[u] = (neighbours[u] | around) & ~(1 << u | 1 << v)
-            heapq.heappush(heap, entry(u, 0))
+            neighbours[u] = now = (neighbours[u] | around) & ~(1 << u | 1 << v)
+            many = now.bit_count()
+            heapq.heappush(heap, (by_size * many, 0, settled[u], u, many))
     rest = [around | 1 << v if v in left else 0 for v, around in enumerate(neighbours)]
     return order, effort, rest
 
 
+@lru_cache(maxsize=4_096)
 def _members(bits: int) -> tuple[int, ...]:
     """The positions of the bits that are set."""
     found = []
@@ -147,6 +152,7 @@ def _members(bits: int) -> tuple[int, ...]:
     return tuple(found)
 
 
-def _fill(around: int, beside: Sequence[int]) -> int:
+def _fill(around: int, size: int, beside: Sequence[int], neighbours: Sequence[int]) -> int:
     """Number of pairs of neighbours that are not yet neighbours of each other."""
-    return sum((around & ~them).bit_count() - 1 for them in beside) // 2
+    shared = map(around.__and__, map(neighbours.__getitem__, beside))
+    return (size * (size - 1) - sum(map(int.bit_count, shared))) // 2

@@ -112,7 +112,7 @@ class Finder:
         for found in counted:
             seen.update(found)
         for _, found, _ in self._phrases:
-            seen.update(found - seen.keys())  # stems that only a fault has
+            seen.update([t for t in found if t not in seen])  # stems that only a fault has
         total = len(counted)
         faint = {stem(word) for word in FAINT}
         return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}

@@ -83,7 +83,7 @@ class Phrases(Generic[Value]):
 
     def _add(self, value: Value, elements: tuple[_Element, ...]) -> None:
         for each in elements:
-            self.words.update(w for w in each.heads if not w.startswith("@"))
+            self.words.update([w for w in each.heads if not w.startswith("@")])
         first = 0
         while True:
             head = elements[first]
@@ -155,25 +155,29 @@ def _element(piece: str) -> _Element:
     heads: set[str] = set()
     keys: set[str] = set()
     for word in piece.rstrip("?").split("|"):
-        if word == "@not":
-            heads |= DENIES
-            keys.update(k for w in DENIES for k in (w, f"={w}"))
-        elif word.startswith("@"):
-            heads.add(word)
-            keys.add(word)
-        elif word.startswith("="):  # in no other form of the word
-            heads.add(spelled(word[1:]))
-            keys.add(f"={spelled(word[1:])}")
-        elif word and is_done(
-            spelled(word)
-        ):  # in any form but the bare noun: "plugged", not "plug"
-            heads.add(stemmed(spelled(word)))
-            keys.add(f"~{stemmed(spelled(word))}")
-        elif word:
-            heads.add(stemmed(spelled(word)))
-            keys.update((stemmed(spelled(word)), f"={stemmed(spelled(word))}"))
+        if word:
+            own_heads, own_keys = _of_word(word)
+            heads |= own_heads
+            keys |= own_keys
     denies = keys >= DENIES
     return _Element(frozenset(heads), frozenset(keys), piece.endswith("?"), denies=denies)
+
+
+@cache
+def _of_word(word: str) -> tuple[frozenset[str], frozenset[str]]:
+    """The heads and keys of one word of an element."""
+    if word == "@not":
+        return DENIES, frozenset(k for w in DENIES for k in (w, f"={w}"))
+    if word.startswith("@"):
+        return frozenset([word]), frozenset([word])
+    if word.startswith("="):  # in no other form of the word
+        plain = spelled(word[1:])
+        return frozenset([plain]), frozenset([f"={plain}"])
+    plain = spelled(word)
+    stem = stemmed(plain)
+    if is_done(plain):  # in any form but the bare noun: "plugged", not "plug"
+        return frozenset([stem]), frozenset([f"~{stem}"])
+    return frozenset([stem]), frozenset([stem, f"={stem}"])
 
 
 def _match(elements: Sequence[_Element], k: int, tokens: Tokens, i: int) -> int:

@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson, Whole
-
-if TYPE_CHECKING:
-    pass
 
 
 def show(

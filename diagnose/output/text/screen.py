@@ -7,10 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
-from diagnose.output.documents.alarms import AlarmNotice
 from diagnose.output.lines import as_typed, columns, width, wrapped
 from knowledge.model import Severity
+
+if TYPE_CHECKING:  # a text of the book alone has no alarm, and needs no diagnosis
+    from diagnose.output.documents.alarms import AlarmNotice
 
 MOST = 30  #: lines of one screen
 
