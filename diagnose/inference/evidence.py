@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Container, Mapping
 
-from diagnose.inference.chaining import InferenceResult, Observation
+from diagnose.inference.chaining import InferenceResult, Observation, Trace
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.model import Finding, Kind, State
 
@@ -48,7 +48,7 @@ def gather(
             continue
         if counted.intersection(trace.premises):
             continue
-        if trace.premises and all(p.kind is Kind.LAYOUT for p in trace.premises):
+        if _from_layout_alone(trace):
             continue  # a missing part was not observed
         observation = Observation(conclusion.state, conclusion.sure)
         old = derived.get(finding, observation)
@@ -63,6 +63,12 @@ def gather(
             by_report.add(finding)
     evidence.update((f.id, likelihood_of(r)) for f, r in derived.items() if r is not None)
     return evidence
+
+
+def _from_layout_alone(trace: Trace) -> bool:
+    """Whether a rule saw nothing but how the engine is built: no reading, measurement or report."""
+    seen = trace.read or trace.measures or trace.reported
+    return not seen and bool(trace.premises) and all(p.kind is Kind.LAYOUT for p in trace.premises)
 
 
 def _counted(
