@@ -108,3 +108,31 @@ def test_no_check_that_takes_days_is_one_to_do_first() -> None:
     )
     assert answered.checks
     assert all(BOOK.inspections[c.inspection].waits_minutes < A_DAY for c in answered.checks)
+
+
+SWITCH_FAMILY = {"sender_faulty", "wiring_ground_fault", "sender_mismatch", "sender_not_fitted"}
+TRIPS = (
+    'schema = 1\n[engine]\nlayout = "generator_diesel"\n'
+    '[[behaviour]]\nno = 1\nshows = "trips"\nduring = ["hot", "after minutes of running"]\n'
+)
+SHOWS_ENOUGH = reading(2, 1500, 41, "direct")
+
+
+def of_the_switch(more: str) -> float:
+    chances = Diagnosis(BOOK, from_text(TRIPS + more, None, BOOK)).inference.posterior.marginal
+    return sum(chances[c] for c in SWITCH_FAMILY)
+
+
+def test_a_trip_with_enough_on_a_trusted_gauge_is_of_the_switch() -> None:
+    """A diesel's limits depend on how it is built, yet what its gauge showed was observed."""
+    with_gauge = Diagnosis(BOOK, from_text(TRIPS + SHOWS_ENOUGH, None, BOOK))
+    assert {r.cause.id for r in with_gauge.ranking[:4]} == SWITCH_FAMILY
+    assert of_the_switch(SHOWS_ENOUGH) > 1.5 * of_the_switch("")
+
+
+def test_a_trip_and_a_trusted_gauge_that_disagree_are_said_to() -> None:
+    """A panel gauge that agrees with the trusted one does not make the switch right."""
+    agrees = SHOWS_ENOUGH + reading(3, 1500, 41, "panel")
+    derived = Diagnosis(BOOK, from_text(TRIPS + agrees, None, BOOK)).inference.result.derived
+    states = {c.state.name for c in derived if c.finding.id == "second_instrument_disagrees"}
+    assert "PRESENT" in states

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Station
-from knowledge.pressure import direct_gauge, patterns
+from knowledge.pressure import course, direct_gauge, patterns
 from knowledge.rule_api import (
     Conclusions,
     Contradiction,
@@ -30,14 +30,16 @@ rule = rules_of(Station.INSTRUMENT)
         example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
         example(patterns.GAUGE_READS_ZERO, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
         example(patterns.LAMP_COMES_ON, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+        example(course.PROTECTION_TRIPPED, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
     ],
     non_matches=[
         example(patterns.GAUGE_READS_LOW, direct_gauge.DIRECT_GAUGE_LOW),
+        example(course.PROTECTION_TRIPPED, direct_gauge.DIRECT_GAUGE_LOW),
         example(lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
     ],
 )
 def trusted_gauge_right_panel_low(known: Known) -> Conclusions:
-    """A trusted gauge reads right while panel or lamp shows low: the panel or lamp is wrong.
+    """A trusted gauge reads right while panel, lamp or cut-out says low: these are wrong.
 
     Misleads when the two were not read at the same speed and heat.
     """
@@ -46,6 +48,8 @@ def trusted_gauge_right_panel_low(known: Known) -> Conclusions:
     if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.GAUGE_READS_ZERO):
         yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.95)
     if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.LAMP_COMES_ON):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.8)
+    if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(course.PROTECTION_TRIPPED):
         yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.8)
 
 
