@@ -201,9 +201,8 @@ def pieces_left_from_before(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.STARTED_UNPRIMED]), example(findings.FRESHLY_REBUILT)],
 )
 def first_start_without_priming(known: Known) -> Conclusions:
-    """A dry pump may not draw, and bearings run dry until it does."""
+    """Bearings run dry until oil comes."""
     if known.has(findings.STARTED_UNPRIMED):
-        yield more_common(pump_causes_fitted.PUMP_NOT_PRIMED, Shift.STRONG_UP)
         yield more_common(bearings_causes.BEARING_WIPED)
 
 

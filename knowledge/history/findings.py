@@ -1,7 +1,7 @@
 """Findings about the history of the engine."""
 
 from knowledge import sources
-from knowledge.model import Finding, Kind, Source, Stage, Station
+from knowledge.model import COMMON, Finding, Kind, Source, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 
@@ -119,11 +119,17 @@ HISTORY_UNKNOWN = history(
     source=COMMON_PRACTICE,
     also=("just bought it", "unknown mileage", "used engine", "don't know its history"),
 )
-STARTED_UNPRIMED = history(
+STARTED_UNPRIMED = Finding(
     id="started_unprimed",
+    station=Station.PUMP,
     says="the oil system was not primed before the first start",
     asks="Started for the first time without priming?",
     source=COMMON_PRACTICE,
+    denies="the oil system was primed before the first start",
+    stage=Stage.KNOWN,
+    normal="primed until a gauge moves or oil comes at the rockers",
+    why="a pump that was never wetted may not draw at all",
+    background=COMMON,
     also=("not primed", "started dry", "no pre-oiling", "never primed the pump"),
 )
 SEALANT_USED_FREELY = history(

@@ -179,6 +179,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "oil|scavenge|tank return|returns|returning|return-flow is|seems|looks|all? ok|fine|good|well|steady|strong|normal|normally|healthy",
         "oil returns|returning|returned|comes-back|coming-back to|into the? oil? tank|bag ok|fine|good|well|steadily|normally|nicely",
         "tank level stays|stayed|steady|holds|remains|constant|doesnt put|up|same|steady|constant|full|drop|fall|move|change?",
+    ),
+    "no_return_to_tank": (
         "see|seen|watch it|the? oil|return? returning|spitting|squirting|pulsing|coming|come back|in|into|to? the? tank|return?",
         "oil|it spitting|squirting|pulsing|returning|returns back|into|in|to|out the|its? return|tank",
     ),

@@ -32,8 +32,14 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
     ),
     "tank_empties_running": (
         "scavenge|return pump|gears|stage? @not =bring|=bringing|=return|=returning|=pull|=pulling|=lift|=lifting|=send|=sending|=pick|=picking|=draw|=drawing|=pump|=pumping",
-        "oil|it @not being|getting? =brought|=returned|=pumped|=sent|=lifted|=coming|=scavenged|=returning back? to|into the? tank",
+        "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? to|into the? tank",
         "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? from|out .. sump|crankcase|case|pan .. scavenge?",
+    ),
+    "no_return_to_tank": (
+        "no|zero|nil oil coming|comming|comes|come|came|returning|returns|returned|return back? to|into|in|at the? oil? tank|bag|return?",
+        "oil|it @not being|getting? =coming|=comming|=come|=comes|=returned|=returning|=return|=returns back? to|into|in the? oil? tank|bag",
+        "nothing coming|comming|comes|came|returning back? to|into|in|out-of the? oil? tank|bag|return",
+        "no|nothing in|at|from|out-of the? oil? return pipe|line|hose",
     ),
     "back_when_slowed": (
         f"{_P} {_BACK} back? up? again? at|on|in|with idle|tickover",

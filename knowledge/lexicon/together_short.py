@@ -17,8 +17,9 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "tank_empties_running": (
         "tank + low|empty|empties|nearly_empty|drops & crankcase|sump|engine + full|fills|flooded|filling - standing|overnight|fuel|morning|header|parked",
         "pumps|empties|moves|drains + its_tank|the_tank|oil_tank + crankcase|sump|engine - standing|overnight|fuel|parked|stood",
-        "no|@not_any|poor|weak|hardly_any + return + tank - fuel|header|diesel",
+        "poor|weak|hardly_any + return + tank - fuel|header|diesel",
     ),
+    "no_return_to_tank": ("no|@not_any|zero|nil + return + tank|bag - fuel|header|diesel",),
     "crank_moves_endwise": (
         "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
         "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",

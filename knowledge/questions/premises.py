@@ -128,6 +128,7 @@ PREMISES: dict[str, Premise] = {
     "turbo_shrieks": _WITH_TURBO,
     "turbo_failed": _WITH_TURBO,
     "wet_sumps": _WITH_DRY_SUMP,
+    "no_return_to_tank": _WITH_DRY_SUMP,
     "oil_in_the_bilge": _IN_A_BOAT,
     "oil_overboard": _IN_A_BOAT,
     "oil_on_bodywork": _ON_THE_ROAD,

@@ -178,7 +178,24 @@ TANK_EMPTIES_RUNNING = Finding(
     stage=Stage.OUTSIDE,
     normal="a steady stream back into the tank",
     background=VERY_RARE,
-    also=("dry sump tank goes empty", "no return to the tank", "oil piles up in the crankcase"),
+    also=("dry sump tank goes empty", "oil piles up in the crankcase"),
+)
+NO_RETURN_TO_TANK = Finding(
+    id="no_return_to_tank",
+    station=Station.PUMP,
+    says="no oil comes back to the tank while it runs",
+    asks="Dry sump: does no oil come back to the tank while it runs?",
+    source=COMMON_PRACTICE,
+    denies="oil comes back to the tank while it runs",
+    stage=Stage.KNOWN,
+    normal="oil in the return within a minute of the start, then in spurts",
+    why="oil that comes back was fed first: feed pump and scavenge stage both move it",
+    background=RARE,
+    also=(
+        "no return to the tank",
+        "no oil returning to the tank",
+        "nothing comes back to the tank",
+    ),
 )
 PUMP_BELT_OFF = Finding(
     id="pump_belt_off",
@@ -203,7 +220,7 @@ WATCH_THE_OIL_TANK = Inspection(
     ),
     minutes=5,
     access=Access.OUTSIDE,
-    reveals=(TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
+    reveals=(NO_RETURN_TO_TANK, TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
     only_with=(features.DRY_SUMP,),
     source=idea_from(sources.OIL_AERATION_ARTICLE),
     tools=("lamp",),

@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.circuit import conditions
+from knowledge.history import findings as history
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
@@ -181,6 +182,7 @@ PUMP_LEFT_DRY = LinkGroup(
             {
                 conditions.PUMP_DRY: (ALWAYS, sources.FILTER_MAKER_PRIME),
                 behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, sources.FILTER_MAKER_PRIME),
+                history.STARTED_UNPRIMED: (MOSTLY, COMMON_PRACTICE),
             },
         ),
         *effects_of(
@@ -195,12 +197,14 @@ PUMP_LEFT_DRY = LinkGroup(
         example(behaviour.NONE_FROM_FIRST_START, findings_bench.PUMP_DRY_INSIDE),
         example(findings_priming.FORCED_OIL_BROUGHT_PRESSURE),
         example(behaviour.CHANGED_WITH_OIL_CHANGE, findings_priming.NO_OIL_WHEN_CRANKED),
+        example(behaviour.NONE_FROM_FIRST_START, history.STARTED_UNPRIMED),
     ],
     non_matches=[
         example(
             behaviour.NONE_FROM_FIRST_START,
             lacks=[findings_bench.PUMP_DRY_INSIDE, findings_priming.FORCED_OIL_BROUGHT_PRESSURE],
         ),
+        example(behaviour.NONE_FROM_FIRST_START, lacks=[history.STARTED_UNPRIMED]),
         example(behaviour.CHANGED_WITH_OIL_CHANGE, lacks=[findings_priming.NO_OIL_WHEN_CRANKED]),
     ],
 )

@@ -1,10 +1,18 @@
 """What further sights at the pump and its drive speak for."""
 
-from knowledge.model import OFTEN, SELDOM, SOMETIMES, Station
-from knowledge.pressure import patterns
+from knowledge.circuit import conditions
+from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
-from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings_sights
+from knowledge.stations.pump import (
+    causes,
+    causes_drive,
+    causes_fitted,
+    findings,
+    findings_sights,
+)
+from knowledge.stations.suction import causes_tap
 
 GEAR_TURNS_ON_ITS_SHAFT = LinkGroup(
     id="gear_turns_on_its_shaft",
@@ -42,4 +50,22 @@ SCAVENGE_STAGE_STOPPED = LinkGroup(
     },
     matches=[example(findings_sights.SCAVENGE_PUMP_JAMMED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.SCAVENGE_PUMP_JAMMED])],
+)
+NOTHING_FED_NOTHING_BACK = LinkGroup(
+    id="nothing_fed_nothing_back",
+    station=Station.PUMP,
+    says="A dry sump returns only what was fed: no return means a dry feed or a dry scavenge stage.",
+    note="Misleads in the first minute after a rebuild: oil needs that long to come round.",
+    child=findings.NO_RETURN_TO_TANK,
+    origins={
+        conditions.PUMP_DRY: (MOSTLY, COMMON_PRACTICE),
+        causes_tap.OIL_TAP_SHUT: (MOSTLY, COMMON_PRACTICE),
+        causes_fitted.SCAVENGE_FAILURE: (MOSTLY, COMMON_PRACTICE),
+        conditions.PUMP_NOT_TURNING: (OFTEN, JUDGEMENT),
+    },
+    matches=[
+        example(behaviour.NONE_FROM_FIRST_START, findings.NO_RETURN_TO_TANK),
+        example(findings.NO_RETURN_TO_TANK),
+    ],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.NO_RETURN_TO_TANK])],
 )

@@ -120,6 +120,21 @@ def oil_tank_running_dry(known: Known) -> Conclusions:
 
 
 @rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.NO_RETURN_TO_TANK)],
+    non_matches=[example(lacks=[findings.NO_RETURN_TO_TANK])],
+)
+def nothing_comes_back_to_the_tank(known: Known) -> Conclusions:
+    """If nothing comes back to the tank, either the feed or the scavenge pump moves no oil."""
+    if known.has(findings.NO_RETURN_TO_TANK):
+        yield Alarm(
+            Severity.STOP,
+            "No oil comes back to the tank, it must within a minute: stop at once, find out whether "
+            "feed or scavenge pump is dry, and prime both before another start.",
+        )
+
+
+@rule(
     source=JUDGEMENT,
     matches=[example(findings_drive.PUMP_SEEN_STANDING, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
     non_matches=[
