@@ -11,8 +11,11 @@ from diagnose.lookup.finder import Hit, finder_of
 from diagnose.planning.choosing import SURE
 from diagnose.ways import Way, to
 from knowledge.book import Book
+from knowledge.lexicon.no_fault import NO_FAULT
 from knowledge.model import Cause
+from knowledge.stations.oil.causes_condition import OIL_HOT_NORMAL
 
+LIKELY = 0.5  #: from here on the leading no fault is the one meant
 LEADERS = 3  #: causes listed, of those that are near the words or likeliest
 _CLEAR, _AHEAD = 0.6, 0.25  #: how well words fit the one cause that is meant, and how far ahead
 
@@ -22,7 +25,7 @@ def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
 
     Raises UsageError, with what may be meant.
     """
-    named = [id_ for text in texts for id_ in _meant(text, answer.book)]
+    named = [id_ for text in texts for id_ in _no_fault(text, answer) or _meant(text, answer.book)]
     found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
     if not found:
         likeliest = [r.cause for r in answer.ranking[:LEADERS]]
@@ -30,6 +33,17 @@ def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
             f"{to(Way.CAUSE)}: no cause is nearly certain; name it. Likeliest:\n{_listed(likeliest)}"
         )
     return list(dict.fromkeys(found))
+
+
+def _no_fault(text: str, answer: Diagnosis) -> list[str]:
+    """The likeliest cause that is no fault, if the words say that nothing is wrong."""
+    words = " ".join("".join(c if c.isalnum() else " " for c in text.lower()).split())
+    if words not in NO_FAULT:
+        return []
+    first = answer.ranking[0]
+    if first.cause.no_fault and first.probability >= LIKELY:
+        return [first.cause.id]
+    return [OIL_HOT_NORMAL.id]
 
 
 def _meant(text: str, book: Book) -> list[str]:

@@ -11,12 +11,12 @@ from diagnose.case.case import Case
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.cause_named import confirmed_causes
+from diagnose.entry.time_spent import minutes_spent
 from diagnose.errors import UsageError
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.closing import open_points
 from diagnose.ways import Way, to
 from knowledge.book import Book
-from knowledge.units import TIME, UnitError, parse
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,9 +58,13 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
         faults.append(str(fault))
     if not given.how.strip():
         faults.append(to(Way.HOW))
-    if given.minutes:
-        faults += _minutes_faults(given.minutes)
-    against = open_points(answer, SURE)
+    spent = ""
+    if given.minutes.strip():
+        try:
+            spent = f"{minutes_spent(given.minutes):g} min"
+        except UsageError as fault:
+            faults.append(str(fault))
+    against = open_points(answer, SURE, [book.causes[c] for c in causes])
     if against and not reasoned:
         lines = "\n".join(f"- {a.said}" for a in against)
         faults.append(
@@ -76,7 +80,7 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
             "causes": causes,
             "how": given.how,
             "remedy": given.remedy or "; ".join(book.causes[c].remedy for c in causes),
-            "minutes": given.minutes or None,
+            "minutes": spent or None,
             "planned": _planned_minutes(case, book),
             "reason": "; ".join((given.reason, *(a.says for a in against)))
             if against
@@ -86,17 +90,8 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     )
 
 
-def _minutes_faults(text: str) -> list[str]:
-    """What is wrong with a time."""
-    try:
-        parse(text, TIME)
-    except UnitError as error:
-        return [f"{to(Way.MINUTES)}: {error}"]
-    return []
-
-
 def _planned_minutes(case: Case, book: Book) -> str | None:
-    """What the plan took when only the complaint was known: kept for the shop's pace."""
+    """The book's minutes for the checks that were made: kept for the shop's pace."""
     from diagnose.history.shop import minutes_planned
 
     minutes = minutes_planned(case, book)

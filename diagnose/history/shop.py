@@ -18,7 +18,7 @@ from diagnose.case.case import Case, Closing
 from diagnose.case.loading import load, named
 from diagnose.errors import BadCaseError, FileError, NoCaseError, OutOfScopeError, plain
 from knowledge.book import Book
-from knowledge.model import Cause, Stage
+from knowledge.model import Cause
 from knowledge.work import Layout
 
 
@@ -173,36 +173,11 @@ def _planned(case: Case, closed: Closing, book: Book, compute: bool) -> float | 
 
 
 def minutes_planned(case: Case, book: Book) -> float | None:
-    """Return the minutes until the cause is confirmed, estimated from what was known at first.
+    """Return the book's minutes for the checks that were made, to compare with those spent.
 
-    Computed with today's book. None where nothing was known before the first check, where
-    nothing was left to plan, or where the plan confirms no cause.
+    None where no check is recorded.
     """
     from diagnose.diagnosis import Diagnosis
-    from diagnose.teardown.plan import Plan
+    from diagnose.history.work_done import minutes_of_checks
 
-    last = last_known_entry(case)
-    if case.path is None or last < 1:
-        return None
-    try:
-        at_first = load(case.path, book, last)
-    except (BadCaseError, NoCaseError):  # only whole is it a case, or it has just gone
-        return None
-    plan = Plan(Diagnosis(book, at_first))
-    return plan.estimate.until_confirmed if plan.line and plan.estimate.found else None
-
-
-def last_known_entry(case: Case) -> int:
-    """Number of the last entry before anything was looked at, worked on or closed.
-
-    0 where there is none.
-    """
-    seen = [(s.entry.no, s.stage) for s in case.finding_records]
-    seen += [(m.entry.no, m.stage) for m in case.measurements]
-    seen += [(r.entry.no, r.stage) for r in case.readings]
-    known = [no for no, stage in seen if stage is Stage.KNOWN]
-    after = [no for no, stage in seen if stage is not Stage.KNOWN]
-    after += [w.entry.no for w in case.task_records]
-    after += [case.closed.entry.no] if case.closed else []
-    first = min(after, default=case.last_number + 1)
-    return max((no for no in known if no < first), default=0)
+    return minutes_of_checks(Diagnosis(book, case))

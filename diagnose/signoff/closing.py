@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Verdict
+from diagnose.signoff.nothing_wrong import SUSPECT, of_no_fault, readings_are_good
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.ways import Way, to
+from knowledge.model import Cause
 from knowledge.work import Task
 
 MOST_NAMED = 3
@@ -33,8 +35,12 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
     return tuple(each.said for each in open_points(answer, until))
 
 
-def open_points(answer: Diagnosis, until: float) -> tuple[Obstacle, ...]:
-    """Why the job should not be closed quietly."""
+def open_points(
+    answer: Diagnosis, until: float, causes: Sequence[Cause] = ()
+) -> tuple[Obstacle, ...]:
+    """Why the job should not be closed quietly; ``causes``: those it is to be closed with."""
+    if of_no_fault(causes):
+        return tuple(_against_no_fault(answer))
     ends = loose_ends(answer, until)
     found = []
     if not ends.confirmed:
@@ -59,6 +65,19 @@ def open_points(answer: Diagnosis, until: float) -> tuple[Obstacle, ...]:
         less = "the first start read less than was predicted"
         found.append(Obstacle(less, Way.FIRST_START))
     return tuple(found)
+
+
+def _against_no_fault(answer: Diagnosis) -> Iterator[Obstacle]:
+    """Why nothing wrong is not the whole answer."""
+    for found in answer.found_faults:
+        yield Obstacle(f"found: {found.fault.says}")
+    for alarm in answer.alarms[:1]:
+        yield Obstacle(f"a warning stands: {alarm.says}")
+    if not readings_are_good(answer):
+        yield Obstacle("no pressure at hot idle is recorded, or a reading is below its limit")
+    top = answer.ranking[0]
+    if not top.cause.no_fault and top.probability >= SUSPECT:
+        yield Obstacle(f"{top.cause.says} leads with {100 * top.probability:.0f} %")
 
 
 def falls_short(answer: Diagnosis) -> bool:

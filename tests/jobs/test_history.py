@@ -28,7 +28,8 @@ from diagnose.history.learning import (
     prior_changes,
     shares,
 )
-from diagnose.history.shop import last_known_entry, read_shop
+from diagnose.history.shop import read_shop
+from diagnose.history.work_done import checks_made, minutes_of_checks
 from diagnose.inference.causegraph import priors
 from knowledge.book import the_book
 from tests.studies import history_study as study
@@ -296,35 +297,34 @@ def test_a_cause_the_layout_cannot_have(tmp_path: Path) -> None:
     assert found.factor[cause] > 1.0
 
 
-def test_the_first_entries_of_a_case() -> None:
-    """Up to the first thing looked at, done, or closed; what was corrected later stands again."""
-    reading = '[[reading]]\nno = 2\nrpm = "700 rpm"\npressure = "8 psi"\n{}'
-    later = '[[finding]]\nno = 3\nwhat = "needle_flickers"\nstate = "absent"\nreplaces = 1\n'
-    for findings, last in (
-        (KNOWN, 1),
-        (KNOWN + SEEN, 1),
-        (KNOWN + reading.format(""), 2),
-        (KNOWN + reading.format('gauge = "direct"\n'), 1),
-        (SEEN, 0),
-        ("", 0),
-        (KNOWN + SEEN + later, 0),
-    ):
-        case = from_text(job_text("relief_debris", findings=findings), None, BOOK)
-        assert last_known_entry(case) == last, findings
-
-
 def test_minutes_planned_on_request(tmp_path: Path) -> None:
-    """From the plan made of the first entries, so nothing found later changes it."""
+    """Those of the checks that were made: what was only said took none to compare with."""
     a_folder(tmp_path, a=job_text("relief_debris"), b=job_text("oil_level_low", findings=KNOWN))
     a_folder(tmp_path, c=job_text("oil_level_low", findings=SEEN))
     first, second, third = read_shop(tmp_path, BOOK, planned=True).jobs
+    assert first.minutes_planned == third.minutes_planned
+    assert second.minutes_planned is None
+    case = from_text(job_text("relief_debris"), None, BOOK)
+    pulled = BOOK.inspections["pull_the_relief_valve"]
+    assert checks_made(Diagnosis(BOOK, case)) == (pulled,)
     assert first.minutes_planned is not None
-    assert first.minutes_planned > 0
-    assert first.minutes_planned == second.minutes_planned
-    assert third.minutes_planned is None
+    assert pulled.minutes <= first.minutes_planned < 60.0
     found = pace([first, second, third])
     assert found.jobs == 2
-    assert 0.5 <= found.factor < 1.0
+
+
+def test_a_trusted_gauge_and_a_stick_cost_what_they_take() -> None:
+    """The minutes are those of these two checks, not those of a whole plan."""
+    text = (
+        'schema = 1\n[[finding]]\nno = 1\nwhat = "fuel_smell"\nstate = "present"\n'
+        '[[reading]]\nno = 2\nrpm = "700 rpm"\npressure = "8 psi"\ngauge = "direct"\n'
+    )
+    answer = Diagnosis(BOOK, from_text(text, None, BOOK))
+    made = {c.id for c in checks_made(answer)}
+    assert made == {"fit_a_direct_gauge", "read_the_stick"}
+    minutes = minutes_of_checks(answer)
+    assert minutes is not None
+    assert minutes < 60.0
 
 
 def test_no_such_folder(tmp_path: Path) -> None:

@@ -133,14 +133,14 @@ def test_the_pace_kept_at_closing_stretches_a_plan(tmp_path: Path) -> None:
 
 def test_minutes_planned(shop: Path) -> None:
     text = said(call("history", shop, "--planned", "--full"))
-    assert re.search(r"dunlin.toml skew_gear_four \d+ 40 ", text)
+    assert re.search(r"dunlin.toml skew_gear_four 25 40 ", text)
     assert re.search(
-        r"Pace: this shop takes 0\.\d\d times the minutes planned \(1 job: 40 min", text
+        r"Pace: this shop takes 1\.\d\d times the minutes planned \(1 job: 40 min", text
     )
     assert "Whole jobs do not show what one inspection takes" in text
     data = json.loads(call("history", shop, "--planned", "--json").out)
     assert data["jobs"][0]["minutes_planned"] > 0
-    assert (data["pace"]["jobs"], data["pace"]["factor"] < 1) == (1, True)
+    assert (data["pace"]["jobs"], data["pace"]["factor"] > 1) == (1, True)
 
 
 def test_no_closed_job(tmp_path: Path) -> None:

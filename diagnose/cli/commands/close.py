@@ -27,7 +27,8 @@ def close(
     minutes: Annotated[
         str,
         typer.Option(
-            metavar="TIME", help='Hands-on time until the cause was confirmed: "140 min".'
+            metavar="TIME",
+            help='Hands-on time until the cause was confirmed: 45 (minutes), "2.5 h".',
         ),
     ] = "",
     reason: Annotated[

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.scale import scale_of
+from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Severity, State
 from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
 from knowledge.pressure.gauge import runs
@@ -56,6 +57,11 @@ def run_verdict(diagnosis: Diagnosis) -> str:
         return ""
     if diagnosis.alarms:
         return "It may run on with that care."
+    if nothing_wrong(diagnosis):
+        return (
+            "Nothing wrong found: hot idle and every other reading are within their limits, and "
+            "nothing seen is against it. It may run on; keep these readings as its normal ones."
+        )
     if _something_is_worn_or_damaged(diagnosis):
         return (
             "It may run on with light load, gauge watched, while you look: what was found is not "

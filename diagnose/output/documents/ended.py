@@ -8,6 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.report_entries import closing
 from diagnose.output.scale import scale_of
 from diagnose.planning.choosing import SURE
+from diagnose.signoff.nothing_wrong import of_no_fault
 from diagnose.signoff.sheet import Signoff
 
 
@@ -48,6 +49,8 @@ def ended(case: Case, held_up: int = 0) -> str:
     head = f"Closed {end.day}".rstrip()
     was = end.causes or "no cause named"
     done = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
+    if case.closed is not None and of_no_fault(case.closed.causes) and not shows.broken:
+        return f"{head}, no fault found: {was}.{done}"
     if shows.hot_idle is None and not shows.broken:
         no = "No hot idle pressure of the repaired engine is recorded."
         return f"{head}: {was}.{done} {no}"

@@ -16,6 +16,7 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
+from diagnose.signoff.nothing_wrong import nothing_wrong, of_no_fault
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
@@ -90,6 +91,8 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     case = diagnosis.case
     if case.closed is None and works_again(case):
         return ended_of(diagnosis)
+    if nothing_wrong(diagnosis):
+        return "No fault found so far; the job is still open."
     if case.closed is None:
         forbidden = not diagnosis.may_run
         return "Not repaired yet: do not run the engine." if forbidden else "Not repaired yet."
@@ -97,6 +100,8 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     day = f"closed on {when:%Y-%m-%d}" if when else "closed"
     if shows.broken:
         return f"Not in order: {'; '.join(limit.says for limit in shows.broken)}; {day}."
+    if of_no_fault(case.closed.causes):
+        return f"No fault found; {day}."
     if shows.hot_idle is None:
         return f"Repaired; {day}. Hot idle was not read afterward."
     return f"Repaired, {scale.one(shows.hot_idle)} at hot idle; {day}."
@@ -108,7 +113,10 @@ def _wrong(diagnosis: Diagnosis) -> Iterator[str]:
     for found in diagnosis.found_faults:
         yield _sentence(found.fault.says)
     if closed is not None:
-        yield f"It began with: {' and '.join(c.says for c in closed.causes)}"
+        says = " and ".join(c.says for c in closed.causes)
+        yield _sentence(says) if of_no_fault(closed.causes) else f"It began with: {says}"
+    elif nothing_wrong(diagnosis):
+        yield "Nothing, as far as it was read: every reading is within its limits"
     elif diagnosis.inference.evidence:
         first = diagnosis.ranking[0]
         yield f"Most likely it began with: {first.cause.says} ({percent(first.probability)})"
@@ -139,7 +147,7 @@ def _done(sheet: Signoff) -> Iterator[str]:
     closed = sheet.answer.case.closed
     if closed is not None:
         yield from map(_sentence, _remedies(closed, sheet.answer.case, sheet.answer.book))
-    elif not works_again(sheet.answer.case):
+    elif not (works_again(sheet.answer.case) or nothing_wrong(sheet.answer)):
         yield from (f"To do: {c.remedy}" for c in sheet.causes)
     count = Counter(i.judged.verdict for i in sheet.items)
     passed = count[Verdict.PASSED]

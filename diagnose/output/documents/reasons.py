@@ -12,6 +12,7 @@ from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import percent
 from diagnose.seen_on_engine import SETTLED, is_found
+from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Finding
 
 SURE = 0.95  #: certainty from which a finding is stated without its doubt
@@ -46,6 +47,8 @@ def in_short(diagnosis: Diagnosis) -> str:
     """The answer in one sentence, without its full stop; empty without evidence."""
     if not diagnosis.inference.evidence:
         return ""
+    if nothing_wrong(diagnosis):
+        return "nothing wrong found: every reading is within its limits"
     first = diagnosis.ranking[0]
     lead = f"{first.cause.says} ({percent(first.probability)} likely)"
     if first.probability < LEADS:

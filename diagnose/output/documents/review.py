@@ -34,6 +34,7 @@ from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from diagnose.seen_on_engine import SETTLED
+from diagnose.signoff.nothing_wrong import nothing_wrong
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -93,6 +94,7 @@ class ReviewDocument:
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
+    nothing_wrong: bool = field(default=False, metadata=NOT_IN_JSON)  #: as far as it was read
     #: what is still to look at once the cause is found
     afterwards: tuple[LaterCheck, ...] = field(default=(), metadata=NOT_IN_JSON)
     differs: str = field(metadata=NOT_IN_JSON)  #: where budget and ranking differ; may be empty
@@ -152,6 +154,7 @@ def review_document(
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json or works_again(case) else _still_missing(diagnosis),
         differs="" if for_json else disagreement(diagnosis),
+        nothing_wrong=nothing_wrong(diagnosis),
         afterwards=() if closed else checks_afterwards(diagnosis),
     )
 

@@ -21,6 +21,7 @@ from diagnose.output.documents.stages import (
 )
 from diagnose.output.lines import duration, percent
 from diagnose.planning.simulation import PlanEstimate
+from diagnose.signoff.nothing_wrong import nothing_wrong
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
 from diagnose.teardown.plan import NotPlanned, Plan
@@ -72,6 +73,7 @@ class TeardownDocument:
     stop_here: str = field(metadata=NOT_IN_JSON)  #: why looking may end; empty: the plan goes on
     hands_on: str = field(metadata=NOT_IN_JSON)  #: the minutes in a sentence
     waits: str = field(metadata=NOT_IN_JSON)  #: the longest wait; may be empty
+    nothing_wrong: bool = field(default=False, metadata=NOT_IN_JSON)  #: as far as it was read
     likely: str = field(metadata=NOT_IN_JSON)  #: the first few causes
     until: float = field(metadata=NOT_IN_JSON)  #: probability that confirms a cause
     limit: float | None = field(metadata=NOT_IN_JSON)  #: most minutes, where the person set any
@@ -128,6 +130,7 @@ def teardown_document(
         stop_here=_stop_here(plan, ends),
         hands_on=hands_on(estimate),
         waits=duration(plan.waits) if plan.waits else "",
+        nothing_wrong=nothing_wrong(answer),
         likely="; ".join(
             f"{r.cause.says} {percent(r.probability)}" for r in answer.ranking[:LIKELY]
         ),

@@ -104,7 +104,8 @@ def _jobs(document: HistoryDocument) -> list[str]:
         if job.comeback:
             lines += wrapped(f"comeback of {plain(job.comeback)}", 12, 14)
     lines += wrapped(
-        "Minutes hands-on: planned, up to finding the cause; spent, as written down at closing; "
+        "Minutes hands-on: planned, the book's for the checks that were made; spent, as written "
+        "down at closing; "
         "- is not known.",
         0,
         2,

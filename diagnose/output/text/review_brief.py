@@ -67,7 +67,11 @@ def _alarms(document: ReviewDocument) -> list[Block]:
     if document.closed:
         return []
     if not document.alarms:
-        return [Block(wrapped(document.verdict, 0, 2))] if document.verdict else []
+        lines = wrapped(document.verdict, 0, 2) if document.verdict else []
+        if document.nothing_wrong:
+            close = f'diagnose close {as_typed(document.path)} --cause "nothing wrong" --how TEXT'
+            lines += wrapped(f"To end the job so: {close}", 0, 2, [close])
+        return [Block(lines)]
     return [Block(gravest_lines(document.alarms))]
 
 
@@ -99,6 +103,8 @@ def _found_lines(document: ReviewDocument) -> list[Block]:
 def _began(document: ReviewDocument, most: int) -> list[Block]:
     """The causes, likeliest first; where none were asked for, the last may be spared."""
     head = "Where it most likely began" if document.found else "Most likely"
+    if document.nothing_wrong:
+        head = "If something is wrong all the same"
     blocks = []
     causes = [c for c in document.causes if document.evidence or not c.no_fault]
     for number, cause in enumerate(causes[:most]):
@@ -165,7 +171,8 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
     if not document.next:
         return [*_afterwards(document), Block(_after(document))]
     check, *others = document.next
-    lines = wrapped(f"Next: {check.says} ({check.minutes:.0f} min)", 0, 2)
+    head = "To be surer" if document.nothing_wrong else "Next"
+    lines = wrapped(f"{head}: {check.says} ({check.minutes:.0f} min)", 0, 2)
     lines += first_lines(check, 2)
     lines += wrapped(f"caution: {'; '.join(check.care)}", 2, 4) if check.care else []
     shows = [] if document.settled else _outcomes(check)

@@ -52,6 +52,8 @@ def _in_short(document: TeardownDocument) -> list[str]:
     if document.waits:
         lines += labelled("waiting", f"up to {document.waits} besides", 2, 14)
     chance = f"{percent(document.found)} that this plan confirms a cause"
+    if document.nothing_wrong:
+        chance += ", if there is a fault: nothing wrong was found so far"
     lines += labelled("chance", chance, 2, 14)
     lines += labelled("likely now", document.likely, 2, 14)
     stop = f"a cause is {percent(document.until)} likely and has been seen on the engine"

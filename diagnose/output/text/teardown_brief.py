@@ -93,10 +93,20 @@ def _changed(document: TeardownDocument) -> list[str]:
 def _in_short(document: TeardownDocument) -> list[str]:
     if document.stop_here:
         return wrapped(document.stop_here)
-    lines = wrapped(f"Likely now: {document.likely}", 0, 2)
+    lines = []
+    if document.nothing_wrong:
+        lines += wrapped(
+            "Nothing wrong found: every reading is within its limits. There is no reason to take "
+            "it apart; this is the order if you look all the same.",
+            0,
+            2,
+        )
+    lines += wrapped(f"Likely now: {document.likely}", 0, 2)
     minutes = document.minutes
     if document.found:
         chance = f"Chance that this plan confirms a cause: {percent(document.found)}"
+        if document.nothing_wrong:
+            chance = f"If there is a fault, this plan confirms it in {percent(document.found)}"
         lines += wrapped(
             f"{chance}, on average after {_time(minutes.until_confirmed)} hands-on, as you stop "
             f"then; all of it takes {_time(minutes.all)}.",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from diagnose.entry.cause_named import confirmed_causes
 from diagnose.entry.closing import ClosingInput
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
@@ -19,6 +20,7 @@ from diagnose.serve.screens.fitting import sheet_of
 from diagnose.serve.screens.job import kept, meanwhile, typed_in
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.closing import obstacles
+from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.book import the_book
 
 MOST_CAUSES = 8  #: offered; any other of the book can be searched for
@@ -40,12 +42,11 @@ def save_close(site: Site, asked: Asked) -> Answer:
             lines = entry_lines(known.case, the_book(), seen.last + 1)
             changed = [e.says for e in lines] or ["The file was changed."]
             return _close(known, asked, status=409, meanwhile=changed)
-        spent = asked.text("minutes")
         given = ClosingInput(
             causes=asked.every("cause"),
             how=asked.text("how"),
             remedy=asked.text("remedy"),
-            minutes=f"{spent} min" if spent.isdecimal() else spent,
+            minutes=asked.text("minutes"),
             reason=asked.text("reason"),
             by=asked.text("by")[:60],
         )
@@ -74,16 +75,26 @@ def _close(
 ) -> Answer:
     ranking = [r.cause for r in known.answer.ranking[:MOST_CAUSES]]
     unknown = the_book().causes.get(NOT_IN_THE_BOOK)
-    against = kept(known, "obstacles", lambda: obstacles(known.answer, SURE))
-    sure = [r.cause.id for r in known.answer.ranking if r.probability >= SURE]
+    against = (
+        ()
+        if nothing_wrong(known.answer)
+        else kept(known, "obstacles", lambda: obstacles(known.answer, SURE))
+    )
+    shares = {r.cause.id: r.probability for r in known.answer.ranking}
+    no_fault = nothing_wrong(known.answer)
+    if no_fault:
+        meant = confirmed_causes(["nothing wrong"], known.answer)
+        ranking = [*(the_book().causes[c] for c in meant), *ranking]
     return job_screen(
         "close.html",
         asked,
         known,
         status=status,
         faults=faults,
-        causes=[*ranking, *([unknown] if unknown and unknown not in ranking else [])],
-        ticked=asked.every("cause") or sure,
+        causes=list(dict.fromkeys([*ranking, *([unknown] if unknown else [])])),
+        ticked=asked.every("cause"),
+        shares=shares,
+        no_fault=no_fault,
         against=against,
         ends=document_of(known).loose_ends,
         likeliest=known.answer.ranking[0].cause,

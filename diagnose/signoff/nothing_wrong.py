@@ -1,0 +1,46 @@
+"""Whether nothing is wrong with an engine, as far as it was read and looked at.
+
+Imported by ``entry``, ``output`` and ``signoff.closing``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.signoff.measured import reading_bounds
+from knowledge.model import Cause
+from knowledge.pressure.gauge import SAY_SO, sure_fallen
+from knowledge.pressure.quantities import HOT_IDLE_PRESSURE
+
+SUSPECT = (
+    0.05  #: a fault as likely as this is looked for, however good the readings are (judgement)
+)
+
+
+def nothing_wrong(diagnosis: Diagnosis) -> bool:
+    """Whether hot idle was read, every reading keeps its limits, and nothing points to a fault."""
+    case = diagnosis.case
+    if diagnosis.alarms or diagnosis.found_faults or diagnosis.contradictions:
+        return False
+    if case.closed is not None or case.start_readings:
+        return False
+    first = diagnosis.ranking[0]
+    return (first.cause.no_fault or first.probability < SUSPECT) and readings_are_good(diagnosis)
+
+
+def readings_are_good(diagnosis: Diagnosis) -> bool:
+    """Whether hot idle was read, and every reading keeps its limits and what is usual."""
+    case = diagnosis.case
+    bounds = [
+        b for one in case.readings for every in reading_bounds(one.reading, case) for b in every
+    ]
+    if any(b.broken for b in bounds) or HOT_IDLE_PRESSURE not in {b.limit for b in bounds}:
+        return False
+    return all(sure_fallen(one.reading) < SAY_SO for one in case.readings)
+
+
+def of_no_fault(causes: Iterable[Cause]) -> bool:
+    """Whether a job ends with nothing wrong: at least one cause, and each of them no fault."""
+    each = [cause.no_fault for cause in causes]
+    return bool(each) and all(each)
