@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from diagnose.understanding.before_work import well_until
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -98,6 +99,10 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             ran = served(job, [line, behind] if behind else [line])
             if ran and not [m for m in words if m not in (*job.lead, *job.then_now)]:
                 before = ran[1].value  # what is said of its age goes before
+            well = well_until(job)
+            if well is not None:
+                words = (*words, well)
+                before = before or "straight before"
             hands = _hands(line, job)
             if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from diagnose.understanding.denied import says_how_it_works
+from diagnose.understanding.low_now import is_past, low_now
 from diagnose.understanding.manner import moved_from
 from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
@@ -112,6 +113,7 @@ class Head:
 def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]:
     """What a sentence says shows, stated of this engine now."""
     found: list[Head] = []
+    past: list[tuple[Line, Mark[object]]] = []
     seen = [
         m
         for m in (*line.find(line.lexicon.sights), *line.find(line.lexicon.sights_absent))
@@ -121,13 +123,16 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     spoken = paragraph.speaks_of_pressure or any(h.is_pressure for h in before)
     marks += [
         m
-        for m in (*_bare(line), *_none_by_starter(line, paragraph))
+        for m in (*_bare(line), *_none_by_starter(line, paragraph), *low_now(line, paragraph))
         if not any(m.overlaps(x) for x in marks)
         and not (m.value is Shows.LOW and line.word(m.last - 1) == "off" and paragraph.names_lamp)
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
     for mark in marks:
         if line.denied(mark) or _was_so(line, mark) or _is_another_thing(line, mark):
+            continue
+        if is_past(line, mark, paragraph):
+            past.append((line, mark))
             continue
         turned = any(line.word(k) in _TURNS for k in range(mark.first + 1, mark.last))
         if turned and mark.value not in APART:
@@ -141,7 +146,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         if mark.value in VAGUE and not _of_pressure(line, mark, marks, [*before, *found]):
             continue
         found = [h for h in found if not h.mark.overlaps(mark)]
-        found.append(Head(mark, line, used=[(line, mark)]))
+        found.append(Head(mark, line, used=[(line, mark), *past]))
     return [h for h in found if not _in_a_trial(h) and not _only_names_it(h, found)]
 
 

@@ -31,6 +31,7 @@ from knowledge.lexicon import (
     sights_kinds,
     speeds,
     stance,
+    stance_words,
     states,
     substances,
     things,
@@ -76,6 +77,12 @@ class Lexicon:
             {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
         )
         self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
+        self.hearsay: Phrases[bool] = Phrases({True: stance_words.HEARSAY})
+        self.well_until: Phrases[bool] = Phrases({True: well.WELL_UNTIL})
+        self.well_before_that: Phrases[bool] = Phrases({True: well.WELL_BEFORE_THAT})
+        self.as_low_before: Phrases[bool] = Phrases({True: well.AS_LOW_BEFORE})
+        self.low_before: Phrases[bool] = Phrases({True: well.LOW_BEFORE})
+        self.was_well: Phrases[bool] = Phrases({True: well.WAS_WELL})
         self.otherwise: Phrases[bool] = Phrases({True: pressure_words.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})

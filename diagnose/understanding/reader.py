@@ -6,6 +6,7 @@ from bisect import bisect_left
 from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
+from diagnose.understanding.before_work import began_with_work
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.called_little import called_little, fine_at_times, some_at_least
 from diagnose.understanding.came_back import came_back
@@ -102,9 +103,10 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
-    found = fine_at_times(some_at_least(without_cured(found), paragraph))
+    found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
     found = silent_alarms(found, paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
+    found = began_with_work(found, paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
     named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]
@@ -158,6 +160,9 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
     taken = [s for f in facts if "value" in f.fields for s in f.spans]
     read = [s for f in facts if f.table == "reading" for s in f.spans]
     facts = [f for f in facts if f.name not in _OF_A_READING or not _within(f, read)]
+    pressures = {str(f.fields["pressure"]) for f in facts if f.table == "reading"}
+    if len(pressures) > 1:  # "sits at 15 psi at idle, at 2000 rpm its 45"
+        facts = [f for f in facts if f.name != "needle_stuck_at_one_value"]
     return [
         f
         for f in facts
@@ -210,6 +215,12 @@ def _without_opposites(facts: list[Fact]) -> list[Fact]:
         or _OPPOSITES[f.name] not in said
         or said.index(f.name) < said.index(_OPPOSITES[f.name])
     ]
+
+
+def _once_of_pressure(facts: list[Fact]) -> list[Fact]:
+    """Without "runs as usual" in the words that say so of the pressure: "checked it, it was fine"."""
+    normal = [s for f in facts if f.fields.get("shows") == Shows.NORMAL.value for s in f.spans]
+    return [f for f in facts if f.name != "engine_runs_normally" or not _within(f, normal)]
 
 
 def _without_what_is_of_others(facts: list[Fact]) -> list[Fact]:

@@ -33,6 +33,7 @@ from knowledge.lexicon.stance import (
     INVERTED,
     NEGATION,
     RESULT_BEGINS,
+    SAYS_WHAT_IT_READS,
     SEEN,
     WOULD,
     WOULD_BE,
@@ -40,6 +41,7 @@ from knowledge.lexicon.stance import (
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
+    ENDS_HEARSAY,
     NONE_ARE,
     SUBJECTS,
     WHAT_WAS,
@@ -116,7 +118,8 @@ def stances(
             continue
         last = stated_again(tokens, mark, _run_end(sentence, mark.first))
         _set(of, mark.first, last, Stance.SUPPOSED)
-    if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
+    reads = any(t.word in SAYS_WHAT_IT_READS for t in tokens)  # "stick says its over full??"
+    if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION and not reads:
         _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
@@ -130,6 +133,9 @@ def stances(
         if is_able(tokens, mark):
             continue
         _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
+    for mark in lexicon.hearsay.find(tokens):
+        ends = (k for k in range(mark.last, len(tokens)) if tokens[k].word in ENDS_HEARSAY)
+        _set(of, mark.first, next(ends, len(tokens)), Stance.SUPPOSED)
     if not any(t.word in SEEN for t in tokens):
         for mark in lexicon.named.find(tokens):
             _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.understanding.before_work import as_low_before, well_until
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.primed import is_step, made_pressure
 from diagnose.understanding.recaps import brought, even_with, recaps
 from diagnose.understanding.results_said import (
     RELAPSE,
@@ -33,15 +35,12 @@ from knowledge.lexicon.results_words import (
     REST,
     SAYS_STILL,
 )
-from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 #: of several results of one trial these count, else the first
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
-_PRIMING = frozenset(["pump_primed", "oil_poured_in"])
-_CRANKED = 8  #: words from priming to the pressure it brought
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _AHEAD = 6  #: words between a result and the trial behind it
 
@@ -178,7 +177,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
         seen |= {j.trial for j in own}
         rest = _of_the_rest(line, results)
         of_own = False
-        for job in (*waiting, *(j for j in own if not _is_step(j, own))):
+        for job in (*waiting, *(j for j in own if not is_step(j, own))):
             if rest is not None and job.line is not line:
                 if not any(o.trial == job.trial for o in own):
                     yield job, rest, line
@@ -186,12 +185,15 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             mark = _result_of(job, results, line, own)
             of_own = of_own or (mark is not None and job.line is line)
             trouble = any(t < (job.line.number, job.first) for t in troubles)
+            trouble = trouble or as_low_before(job) is not None
+            if not trouble and _is_grade(job):
+                continue  # "20w50, lamp goes out at once": no more than which oil is in it
             if mark is None and job.line is line:
                 mark = even_with(line, job, own, trouble) or _until(line, job)
-                mark = mark or brought(line, job)
+                mark = mark or brought(line, job) or as_low_before(job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
-            mark = mark or _made_pressure(line, job)
+            mark = mark or made_pressure(line, job)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
             if mark is not None and (
@@ -215,10 +217,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 continue  # of a part of a build: what the engine did when it ran
             if mark is not None and not trouble and ends_a_later_trouble(job, mark, line, troubles):
                 continue
-            if (
-                "before" in (line.word(job.first - 1), line.word(job.first - 2))
-                and job.line is line
-            ):
+            if job.line is line and _came_after(job):
                 continue  # "before the oil change it was fine"
             if job.area == "whole_engine" and not trouble:
                 continue  # what the gauge did after it came of no trial
@@ -231,7 +230,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 and (trouble or not _twice(job))
             ):
                 yield job, None, line
-        own = [j for j in own if not _is_step(j, own)]
+        own = [j for j in own if not is_step(j, own)]
         if of_own or not (own or waiting):
             waiting = []
         elif results:
@@ -244,22 +243,18 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
         silent = 0 if own else silent
 
 
-def _is_step(job: Job, own: list[Job]) -> bool:
-    """Whether priming is a step of other work named before it: "new pump on, primed it"."""
-    others = [j for j in own if j.trial not in _PRIMING and j.last <= job.first]
-    others = [j for j in others if not j.begins_it and j.area != "whole_engine"]
-    return job.trial in _PRIMING and bool(others) and not job.tried
+def _is_grade(job: Job) -> bool:
+    """Whether it names a grade of oil and nothing that was done."""
+    inside = job.line.tokens[job.first : job.last]
+    return len(inside) == 1 and "grade" in inside[0].kinds
 
 
-def _made_pressure(line: Line, job: Job) -> Mark[Result] | None:
-    """The pressure that came straight after priming: "packed the pump, cranked it, 50 psi"."""
-    if job.trial not in _PRIMING or job.line is not line:
-        return None
-    for k in range(job.last, min(job.last + _CRANKED, len(line.tokens))):
-        if "pressure" in line.tokens[k].kinds and max(pressures_at(line, k), default=0.0) > ENOUGH:
-            drill = {line.word(i) for i in range(k + 4)} & BY_DRILL
-            return None if drill - {"priming"} else Mark(Result.CURED, k, k + 1)
-    return None
+def _came_after(job: Job) -> bool:
+    """Whether it was done after what is said, or all was well until then."""
+    ahead = job.line.word(job.first - 1), job.line.word(job.first - 2)
+    if as_low_before(job) is not None:
+        return False
+    return "before" in ahead or well_until(job) is not None
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:

@@ -13,8 +13,9 @@ from typing import NamedTuple
 from knowledge.history import areas, areas_inside, findings
 from knowledge.model import DOWN, OFTEN, SOMETIMES, Finding, Station
 from knowledge.pressure import behaviour
+from knowledge.reports.behaviours import LIKELY
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
-from knowledge.reports.words import Done, Shows, Since
+from knowledge.reports.words import Course, Done, Shows, Since
 from knowledge.rule_api import (
     Conclusions,
     Known,
@@ -25,7 +26,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import findings as instrument_findings
 
 rule = rules_of(Station.ASSEMBLY)
@@ -65,6 +66,8 @@ BEGAN_WITH: dict[WorkArea, tuple[Finding, ...]] = {
 }
 OTHER_WORK = (behaviour.CHANGED_AFTER_OTHER_WORK,)
 WITH_THE_WORK = (Since.WORK, Since.FIRST_START)
+#: what a rebuilt engine shows since the rebuild, which is since its first start
+LOW_SINCE = (Shows.LOW, Shows.LAMP)
 
 
 def multiple(before: float | None) -> float:
@@ -172,6 +175,41 @@ def what_the_work_brings_about_begins_with_it(known: Known) -> Conclusions:
             for cause, share in work.area.causes.items():
                 strength = OFTEN if share >= MAIN_SHARE else SOMETIMES
                 yield leads_to(cause, behaviour.CHANGED_AFTER_OTHER_WORK, strength, JUDGEMENT)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            behaviours=[Behaviour(Shows.LOW, since=Since.WORK)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT)],
+        ),
+    ],
+    non_matches=[
+        example(
+            behaviours=[Behaviour(Shows.LOW)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT)],
+        ),
+        example(
+            behaviours=[Behaviour(Shows.LOW, since=Since.WORK)],
+            earlier=[EarlierWork(areas_inside.TIMING, Done.REBUILT)],
+        ),
+        example(
+            behaviours=[
+                Behaviour(Shows.LOW, since=Since.WORK, course=frozenset({Course.WORSENING}))
+            ],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT)],
+        ),
+    ],
+)
+def since_the_rebuild_is_since_its_first_start(known: Known) -> Conclusions:
+    """Low ever since the engine was rebuilt: low from the first start, unless it got worse."""
+    low = any(
+        b.since is Since.WORK and b.shows in LOW_SINCE and not b.course for b in known.behaviours()
+    )
+    for work in known.earlier_work() if low else ():
+        if work.area is areas_inside.WHOLE_ENGINE and work.done is Done.REBUILT:
+            yield is_present(behaviour.LOW_FROM_FIRST_START, LIKELY)
 
 
 @rule(

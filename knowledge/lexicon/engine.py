@@ -100,7 +100,8 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.OUTBOARD: ("=outboard|=outboards",),
     Trait.VEE: ("v10|v12|v16|v20|v-12|v-10|v-16",),
     Trait.CAR: (
-        "car|sedan|saloon|estate|wagon|van|suv|coupe|hatchback|roadster|camper|campervan|convertible|minivan|minibus|limousine|taxi|4x4|jeep|motorhome|hot-rod|hotrod|supermini|people-carrier",
+        "car|sedan|saloon|estate|van|suv|coupe|hatchback|roadster|camper|campervan|convertible|minivan|minibus|limousine|taxi|4x4|jeep|motorhome|hot-rod|hotrod|supermini|people-carrier",
+        "station|family|estate wagon",
         "hot|street|rat rod",
         "hot|family|turbo|diesel|twin-cam|track-day|shopping|five-door|old =hatch",
         "=hatch =back|=four|=v6",

@@ -118,6 +118,9 @@ AMOUNT = _set(
 )
 #: end what was so before
 UNTIL = _set("until till")
+BEFORE = _set("before prior")
+#: behind "low before the rebuild": so it is now
+ALSO = _set("too also already still well")
 #: behind "coke": it is a drink
 CANS = _set("can cans bottle tin")
 #: in place of the name of one of several parts: "number 3 and 4", "the rear one", "drivers side one"

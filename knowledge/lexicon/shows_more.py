@@ -121,6 +121,8 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "keeps|kept killing|cutting|shutting|stopping|tripping it|the|her|out|off|down engine|motor|off|down|out?",
     ),
     Shows.NORMAL: (
+        "pressure|pressures ,|:|-|;|and|which|both|all ,|it|they|all? all|which|it|they|readings|readings? is|was|were|are|looked|looks|seemed|came|its|reads? "
+        "perfectly|all|quite|pretty|within|in|out|back? good|fine|normal|ok|okay|great|perfect|healthy|spec",
         f"{_P} is|was|stays|stayed|sits|sat|remains|remained|always|right|still|exactly? always|right|still|exactly? where it|i|we|you should|expect|expected|belongs|normally|usually|always|like|want",
         f"{_P} never|didnt|doesnt moved|moves|move|budged|dipped|dip|dropped|drop|flickered|twitched|changed",
     ),

@@ -10,7 +10,9 @@ _LAMP = "light|lamp|buzzer|alarm|warning"
 SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
         "has|had|got|with|have|having the|an|its|my red|oil|warning light|lamp|can|warning on|lit|showing|glowing|all",
-        "message|warning|alert|display|dash|dashboard|screen|cluster|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
+        "dash|dashboard|cluster|panel says|said|reads|read|shows|showed|flashed|flashes|displayed check|low|stop|add =engine? =oil pressure|level?",
+        "dash|dashboard|cluster|panel says|said|flashed|flashes|displayed|came|comes up|with? check|low|stop|add|warning engine? oil? pressure|level?",
+        "message|warning|alert|display|screen|readout|it|car|computer|info-centre|mfd|which|that? says|said|reads|read|shows|showed|came|"
         "comes|saying|flashed|flashes|displayed|: up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "oil pressure too? low -|,|:? stop",
         "oil pressure too? low message|warning|alert|come|comes|came|beep|popped",

@@ -313,7 +313,7 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "@fewhours total",
         "few|couple|several|two|three thousand|hundred miles|hours|km",
         "@lowmiles done|covered|only|total|showing|recorded|now|from",
-        "has|had|with|done|got|covers|showing|shows only|just|about|around|got|done? @lowmiles",
+        "has|had|with|done|got|covers|showing|shows only|just @lowmiles",
         "@fewyears old and|,|,|with|engine",
         "low-time|lowtime|low-mileage|low-hour engine|motor|unit?",
         "low time engine",

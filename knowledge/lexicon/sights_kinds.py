@@ -249,6 +249,7 @@ NOT_INSIDE: dict[str, frozenset[str]] = {
     "needle_off_zero_at_rest": frozenset(
         ["0", "zero", "nothing", "nil", "zero psi", "0 psi", "zero bar", "0 bar"]
     ),
+    "needle_stuck_at_one_value": frozenset(["0", "zero", "nothing", "0 psi", "0 bar"]),
     "level_risen": frozenset(["warning", "light", "lamp", "alarm", "sensor", "message"]),
     "oil_film_in_coolant": frozenset(["and"]),
     "needle_steps_at_once": frozenset(["back"]),

@@ -220,7 +220,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "filter_found_loose": (
         "loose oil? filter",
         "filter had|has? fallen|come|spun|worked|dropped|vibrated|unscrewed|fell|came off|loose|free|itself|undone",
-        "filter .. finger|hand tight",
+        "filter .. only|just|barely|still|not|merely finger|hand tight",
         "oil? filter @not tightened|tight|done",
         "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
         "filter could|can be turned|moved|spun|undone by|with hand|finger|fingers",

@@ -211,7 +211,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "carb|carburettor|carburetor|choke|carbs flooding|floods|flooded|stuck|overflowing",
         "fuel|lift pump leaking|leaks|weeping|dripping|diaphragm|seal into|split|inside|leaking?",
         "running|runs|ran very|too|rich|well? rich",
-        "lift-pump|fuel-pump|injection-pump|injector-pump .. wet with fuel|diesel|petrol|gas",
+        "lift-pump|liftpump|fuel-pump|injection-pump|injector-pump .. wet with fuel|diesel|petrol|gas",
         "lift|fuel|injection|injector pump .. wet|dripping|soaked with fuel|diesel|petrol|gas",
         "injector|leak-off|leakoff|spill|return|fuel line|lines|pipe|pipes|rail under|inside|in|beneath the|a? rocker|valve|cam cover",
         "return|leak-off|leakoff|spill|injector|fuel pipe|line|pipes|lines under|inside|in|beneath .. crack|cracked|leaking|loose|dripping|sprays|split|wet",

@@ -12,7 +12,8 @@ SIGHTS_PRESSURE: dict[str, tuple[str, ...]] = {
     "engine_runs_normally": (
         f"=runs|=running|=ran|=sounds|=drives|=starts|=idles|=sounded|=drove|=run|=pulls|=pulled|=sounding {_HOW}? {_HOW}? {_FINE}",
         f"engine|motor {_HOW}|sounds|runs|running|ran|sounded? {_HOW}? {_FINE} throughout|otherwise?",
-        "engine|motor|it otherwise|otherwise? normal|fine|smooth",
+        "engine|motor otherwise|otherwise? normal|fine|smooth",
+        "it is|was|runs? =otherwise normal|fine|smooth|ok|good",
         "no|without strange|odd|funny|weird|unusual|abnormal|bad|other|any|mechanical|untoward|nasty|horrible|extra|engine|loud? noise|noises|sounds|sound",
         "sounds|runs|running|ran|sounded|starts|drives and|just? just? as|like|the? always|ever|usual|before|same|new|well|normal|normally",
         "sounds|sounded|still sounds|sweet sweet",

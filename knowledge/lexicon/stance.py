@@ -132,6 +132,7 @@ ENDS_NEGATION = frozenset(
         "while",
         "until",
         "before",
+        "prior",
         "because",
         "apart",
         "besides",
@@ -242,6 +243,8 @@ NAMED = (
     "i|id|ill|would|we bet|wager|say|guess|suspect it|its|a|the|that|on|my|your|you",
     "my|best|only guess|bet|theory|suspicion|money|hunch",
 )
+#: of an instrument or a stick: no question, whatever mark ends the sentence
+SAYS_WHAT_IT_READS = _set("says reads shows said showed")
 SEEN = _set(
     "found find saw see seen showed shows revealed measured opened pulled stripped inspected "
     "apart looked removed dropped dismantled inspection teardown discovered noticed took taking cut tested"

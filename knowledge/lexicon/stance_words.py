@@ -191,3 +191,10 @@ WEEKS = _set("week weekend")
 CAME_THEN = _set(
     "same again back still tripped dropped came went was were flickered failed died read"
 )
+#: what people who never saw this engine say of it, to the end of the sentence or to what was done then
+HEARSAY = (
+    "forum|forums|internet|web|net|online|videos|group|groups say|says|said|reckon|reckons|claim|claims|think|thinks|tell|tells|swear|swears",
+    "read|reading|saw|heard on|in the|a? forum|forums|internet|web|net|online that?",
+    "everyone|everybody|people on|in the|a? forum|forums|internet|group|online says|say|said|reckons|think",
+)
+ENDS_HEARSAY = frozenset(["so", "but", "i", "we", "ive"])

@@ -276,7 +276,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.LOOSE: (
         "finger? loose|slack|=loosened|rocking|wobbly|undone",
-        "finger|hand tight",
+        "finger|=only|=just|=barely =hand? tight",
         "half|under|below|low|short the|its|specified|of|in? torque|torqued",
         "=only|=just|=barely|=hardly =nipped|=pinched|=snug|=tight|=finger-tight|=hand-tight up?",
         "=backed|=worked|=backing|=working|=loosened out|loose|off|itself|free|up",

@@ -203,7 +203,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "@hotday|heatwave|scorching|boiling_hot|baking|roasting|heat_wave + outside|day|today|weather|ambient|air|summer|out|it_was|temps|degrees - oil_temp|coolant|water|start|psi|engine",
     ),
     "ran_on_without_pressure": (
-        "kept|carried_on|drove|continued|ran_it|ran + driving|going|on|running|home|miles|anyway + no_pressure|no_oil_pressure|light_on|lamp_on|zero|with_the_light - stopped|straight_away|immediately|towed|pulled_over|coast|shut|off|no_damage|fine",
+        "kept|carried_on|drove|continued|ran_it|ran + driving|going|on|running|home|miles|anyway + no_pressure|no_oil_pressure|light_on|lamp_on|zero|with_the_light - first|trial|stopped|straight_away|immediately|towed|pulled_over|coast|shut|off|no_damage|fine",
     ),
     "plug_fur_only": (
         "magnetic_plug|drain_plug|sump_plug|magnet|plug + fuzz|fur|hair|paste|fluff + fine|just|only|normal|bit|little|usual|light - flakes|slivers|chunks|no|spark",

@@ -64,3 +64,33 @@ PAST_USE = (
 GOOD_NEWS = frozenset(
     ["metals_normal", "pump_found_sound", "all_plugs_accounted_for", "shells_look_normal"]
 )
+_FINE = "fine|ok|okay|good|great|perfect|normal|normally|healthy|strong|perfectly|lovely|excellent|beautiful|beautifully"
+_TROUBLE = "problem|problems|trouble|issue|issues|complaint|complaints|worries|drama"
+_UNTIL = "right|up? to? until|till|before|prior"
+#: the engine, or its pressure, was well until something was done: "fine until the oil change"
+WELL_UNTIL = (
+    f"{_FINE} oil? pressure|reading|readings|needle? {_UNTIL} to?",
+    f"no|never|zero|without|not|any had? a|any|the? oil? pressure? {_TROUBLE} with? it|the|oil? pressure? {_UNTIL} to?",
+)
+#: it was well before what was just named: "rebuilt last winter, before that it was always good"
+WELL_BEFORE_THAT = (
+    f"before|prior|until|till to? that|then|this it|she|pressure|everything|all|the|oil? pressure? was|had|ran|read|held|been? always|all|perfectly? {_FINE}",
+    f"previously|beforehand it|she|pressure|everything|all|the|oil? pressure? was|had|ran|read|held always|all|perfectly? {_FINE}",
+)
+#: behind "before the rebuild": "it was fine", "I had no trouble"
+WAS_WELL = (
+    f"it|she|pressure|everything|all|gauge|engine was|had|ran|read|held|been always|all|perfectly|running? {_FINE}",
+    f"had|held|ran always? {_FINE} oil? pressure",
+    f"no|never|zero a|any? {_TROUBLE}",
+)
+#: it was as low before something was done, which so made no difference
+AS_LOW_BEFORE = (
+    "same|as|equally|already|exactly as? low|bad|poor|same? oil? pressure|reading|readings? before|prior to?",
+    "same|identical oil? pressure|reading|readings|problem|trouble|issue|figures|thing before|prior to?",
+    "already low|bad|poor|dropping|flickering before|prior to?",
+)
+#: it was low before, where "too" or "and still does" follows
+LOW_BEFORE = (
+    "was|had|low|read|ran low|lower|bad|poor oil? pressure|reading? before|prior to?",
+    "low|poor|bad|weak oil? pressure|reading before|prior to?",
+)

@@ -313,7 +313,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     ),
     "cylinder_head": (
         "head gasket job|work|replacement|change|swap|done|repair|repaired|replaced|fitted|renewed",
-        "after|since|following|from|with|during|before the|a|my|its|their|new? head gasket",
+        "after|since|following|from|with|during|before the|a|my|its|their|new? head gasket job|work?",
         "head|top-end job|work|rebuild|overhaul",
         "rebuilt|did|overhauled|redid|refreshed|done the|both? top|heads|head end?",
         "top end job|work|rebuild|overhaul",
