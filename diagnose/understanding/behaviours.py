@@ -19,10 +19,9 @@ from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.gauges import set_gauge
 from diagnose.understanding.heads import APART, Head, by_starter, heads_of
 from diagnose.understanding.modifiers import modifiers, since_then
+from diagnose.understanding.nearness import of_a_reading
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import value_at
-from diagnose.understanding.then_now import left_behind
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     CRANKED,
@@ -231,7 +230,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     if far > _FARTHEST and isinstance(mark.value, Circumstance):
         return True
-    if isinstance(mark.value, Circumstance) and _of_a_reading(line, best.mark, mark, far):
+    if isinstance(mark.value, Circumstance) and of_a_reading(line, best.mark, mark, far):
         return True
     _take(best, line, mark)
     return True
@@ -250,25 +249,6 @@ def _turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
         range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
     )
     return any(line.word(k) in ("but", "however", "although", "though") for k in between)
-
-
-def _of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -> bool:
-    """Whether a circumstance is of a pressure that is not one statement with what shows.
-
-    "drops to 5 psi" is one statement.
-    """
-    figures: list[Mark[object]] = [
-        Mark(True, i, i + 1)
-        for i, t in enumerate(line.tokens)
-        if t.is_figure and value_at(line, i, "psi", True) is not None
-    ]
-    nearest = min(figures, key=lambda r: line.distance(r, mark), default=None)
-    if nearest is None or line.distance(nearest, mark) > far:
-        return False
-    if left_behind(line, nearest.first) and line.distance(nearest, mark) <= 1:
-        return True  # "from 60 cold to 8"
-    linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
-    return not (linked and line.distance(head, nearest) <= 4)
 
 
 def _take(head: Head, line: Line, mark: Mark[object]) -> None:

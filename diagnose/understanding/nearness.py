@@ -1,10 +1,14 @@
-"""Which of several pressures a speed, a heat or a circumstance belongs to; used by ``readings``."""
+"""Which of several pressures, or of what shows, a speed, a heat or a circumstance belongs to."""
 
 from __future__ import annotations
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.pressures import value_at
+from diagnose.understanding.then_now import left_behind
+from knowledge.reports.words import Shows
 
+_GONE = (Shows.NONE, Shows.LOST)  #: shown by no figure
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 
 
@@ -17,3 +21,38 @@ def nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> 
     # "11 psi, at 600 rpm, 26 at 1800": the next has its own
     at |= line.word(mark.first) == "at" == line.word(mark.last + 2) and head.last < mark.first
     return line.distance(head, mark) + (_LED if leads else 0) - at, apart, order
+
+
+def of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
+    """Whether a mark stands beside "zero" and not beside a pressure: "20 at speed, zero at hot idle"."""
+    clause = line.clause(mark.first)
+    last = clause.last
+    while clause.first > head.last and line.word(last) in ("and", "then", "until"):
+        last = line.clause(last).last  # "30 cold, runs 20 minutes pulling, then drops to nothing"
+    return any(
+        clause.first <= m.first < last
+        and (line.distance(m, mark) < line.distance(head, mark) or last > clause.last)
+        for m in (*line.find(line.lexicon.shows), *line.find(line.lexicon.bare))
+        if m.value in _GONE and not m.overlaps(head)
+    )
+
+
+def of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -> bool:
+    """Whether a circumstance is of a pressure that is not one statement with what shows.
+
+    "drops to 5 psi" is one statement.
+    """
+    figures: list[Mark[object]] = [
+        Mark(True, i, i + 1)
+        for i, t in enumerate(line.tokens)
+        if t.is_figure and value_at(line, i, "psi", True) is not None
+    ]
+    nearest = min(figures, key=lambda r: line.distance(r, mark), default=None)
+    if nearest is None or line.distance(nearest, mark) > far:
+        return False
+    if left_behind(line, nearest.first) and line.distance(nearest, mark) <= 1:
+        return True  # "from 60 cold to 8"
+    if of_none(line, nearest, mark):
+        return False
+    linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
+    return not (linked and line.distance(head, nearest) <= 4)

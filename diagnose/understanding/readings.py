@@ -16,7 +16,7 @@ from diagnose.understanding.gauges_compared import (
     apart_later,
     by_panel,
 )
-from diagnose.understanding.nearness import nearness
+from diagnose.understanding.nearness import nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
@@ -229,7 +229,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
                 each.near += [mark] * (not any(is_heat(m) for m in each.near))
             continue
         best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
-        if best < 0 or _of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
+        if best < 0 or of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
         if line.distance(heads[best], whole) <= _FARTHEST:
             found[best].near.append(mark)
@@ -249,16 +249,6 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         _at_one_moment(line, found)
     for each in found:
         each.near += station_of(line, each.mark)
-
-
-def _of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
-    """Whether a mark stands beside "zero" and not beside a pressure: "20 at speed, zero at hot idle"."""
-    clause = line.clause(mark.first)
-    return any(
-        clause.first <= m.first < clause.last and line.distance(m, mark) < line.distance(head, mark)
-        for m in (*line.find(line.lexicon.shows), *line.find(line.lexicon.bare))
-        if m.value is Shows.NONE and not m.overlaps(head)
-    )
 
 
 def _falls_to(line: Line, pressure: Pressure) -> bool:

@@ -61,6 +61,7 @@ TYPED = {
     "wud": "would",
     "wid": "with",
     "abt": "about",
+    "bout": "about",
     "tho": "though",
     "ppl": "people",
     "2day": "today",
