@@ -28,6 +28,7 @@ from knowledge.lexicon.pressure_words import (
     DENY,
     FINDING_OF,
     PASSED,
+    STAYS,
     STEADY,
     TIMES,
 )
@@ -365,6 +366,9 @@ def _fact(head: Head) -> Fact:
         fields: dict[str, Value] = {"what": FINDING_OF[shows], "state": "present"}
         return Fact("finding", fields, tuple(sorted(spans)), sure)
     fields = {"shows": shows.value}
+    stays = STAYS & {line.word(k) for k in range(head.mark.first, head.mark.last)}
+    if shows is Shows.NONE and stays and Circumstance.START.value in head.during:
+        head.during.remove(Circumstance.START.value)  # "fired it up, gauge stays at zero"
     for key, listed in (("during", head.during), ("never", head.never), ("course", head.course)):
         if listed:
             fields[key] = sorted(listed, key=_ORDER.index)

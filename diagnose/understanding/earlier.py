@@ -82,6 +82,9 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "planning to rebuild the engine": [],
         "should I change the oil?": [],
         "his engine was rebuilt last year, my brother says": [],
+        "it was fine before the rebuild": ["earlier whole_engine rebuilt straight before"],
+        "no trouble prior to the oil change": ["earlier oil_change renewed straight before"],
+        "dry sump, crank shells new": ["earlier bearings renewed"],
     }
 )
 def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:

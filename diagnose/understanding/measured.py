@@ -11,6 +11,7 @@ from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
+from diagnose.understanding.value_rows import Cell, in_a_row
 from diagnose.understanding.values_named import (
     NUMBER_WORDS,
     Name,
@@ -119,6 +120,18 @@ class _Found:
         ],
         "the crank moved 40 thou front to back": ["finding crank_end_float 40 thou"],
         "valve clearances 12 thou": [],
+        "mains 2.5 3 2.8 2.6 thou, rods all 2": [
+            "finding main_clearance 2.5 thou main 1",
+            "finding main_clearance 3 thou main 2",
+            "finding main_clearance 2.8 thou main 3",
+            "finding main_clearance 2.6 thou main 4",
+            "finding rod_clearance 2 thou",
+        ],
+        "mains front .011 center .003 rear .0035": [
+            "finding main_clearance 0.011 in front main",
+            "finding main_clearance 0.003 in center main",
+            "finding main_clearance 0.0035 in rear main",
+        ],
         "never checked the clearance on the mains, rods .0020": ["finding rod_clearance 0.0020 in"],
     }
 )
@@ -131,7 +144,15 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
     for line in paragraph.lines:
         every = amounts(paragraph.text, line.tokens)
         names = [n for n in names_in(line, book, part) if not _unmeasured(line, n)]
+        row = [c for c in in_a_row(line, every, names) if c.name.quantity.id in _PART]
+        last = [*_in_row(line, row)] or last
+        unit = row[-1].text.rpartition(" ")[2] if row else unit
+        for each in last if row else ():
+            found.setdefault((each.quantity.id, each.where), []).append(each)
+        every = [a for a in every if not any(a.first <= c.at < a.last for c in row)]
+        names = [n for n in names if not any(c.name == n for c in row)]
         every = with_bare(line, every, names, unit)
+        every = [a for a in every if not any(a.first <= c.at < a.last for c in row)]
         goes_on = bool(last) and last[-1].line == line.number - 1
         for amount in every:
             these = [*_values(line, amount, every, names)]
@@ -146,6 +167,16 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
         yield from _compared(line, names)
     for group in found.values():
         yield _fact(group, book)
+
+
+def _in_row(line: Line, row: list[Cell]) -> Iterator[_Found]:
+    """The values of a row, each of its bearing; none where one of them cannot be such a value."""
+    values = [_si(c.text, c.name.quantity) for c in row]
+    for cell, value in zip(row, values, strict=True):
+        if value is not None and None not in values:
+            where = f"{_PART[cell.name.quantity.id]} {cell.number}"
+            spans = line.span([cell.name.mark, Mark(True, cell.at, cell.at + 1)])
+            yield _Found(cell.name.quantity, cell.text, value, where, spans, line.number)
 
 
 def _unmeasured(line: Line, name: Name) -> bool:
@@ -309,7 +340,7 @@ def _place(
     near = [amount.first - 1, *range(amount.last, amount.last + 4)]
     if line.clause(amount.first) == line.clause(name.mark.first):
         behind = range(name.mark.last, min(name.mark.last + 3, amount.first))
-        near = [name.mark.first - 1, *behind, *near]
+        near = [*_named_before(line, amount), name.mark.first - 1, *behind, *near]
     for k in near:
         if not 0 <= k < len(line.tokens) or k in taken:
             continue
@@ -329,6 +360,12 @@ def _place(
         where = f"{part} {label}" if label.isdecimal() else f"{label} {part}".strip()
         return where, [Mark(True, first, k + 1)]
     return "", []
+
+
+def _named_before(line: Line, amount: Amount) -> list[int]:
+    """The word straight before a figure, where it is a place: "front .011 center .003"."""
+    at = amount.first - 1
+    return [at] if line.word(at) in PLACES or line.word(at) in ORDINALS else []
 
 
 def _both_ways(line: Line, at: int) -> bool:

@@ -88,13 +88,18 @@ def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[
         done = [j for x in near for j in jobs(x) if j.area and (x is not line or j.last <= k)]
         if done:
             yield Mark(done[-1].since, k, k + 2)
-    if line.word(0) == "now":  # "changed the pump. Now no pressure"
+    if line.word(0) == "now" and not _after_hours(line):  # "changed the pump. Now no pressure"
         near = (x for x in paragraph.lines if 0 < line.number - x.number <= _LINES_AGO)
         done = [j for x in near for j in jobs(x) if j.area]
         between = paragraph.lines[max(0, line.number - _LINES_AGO) : line.number]
         done = [j for j in done if not served(j, (x for x in between if x.number >= j.line.number))]
         if done and not any(_is_before(h, done[0].line, done[0].first) for h in heads):
             yield Mark(done[-1].since, 0, 1)
+
+
+def _after_hours(line: Line) -> bool:
+    """Whether "now" goes on with hours or days in which it ran well: "Now after 3 hours"."""
+    return line.word(1) == "after" and any("time" in t.kinds for t in line.tokens[2:5])
 
 
 def _all_the_same(line: Line, mark: Mark[object]) -> bool:

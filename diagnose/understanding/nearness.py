@@ -9,6 +9,7 @@ from diagnose.understanding.then_now import left_behind
 from knowledge.reports.words import Shows
 
 _GONE = (Shows.NONE, Shows.LOST)  #: shown by no figure
+_GOES_ON = frozenset(["up", "to", "down", "back"])  #: behind "goes": it is not gone
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 
 
@@ -33,7 +34,7 @@ def of_none(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
         clause.first <= m.first < last
         and (line.distance(m, mark) < line.distance(head, mark) or last > clause.last)
         for m in (*line.find(line.lexicon.shows), *line.find(line.lexicon.bare))
-        if m.value in _GONE and not m.overlaps(head)
+        if m.value in _GONE and not m.overlaps(head) and line.word(m.last) not in _GOES_ON
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
@@ -40,6 +41,11 @@ def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
     words = [t.word for t in tokens]
     if noise.first and words[noise.first - 1] in NOISY_THINGS:
         return True
+    if ("turned", "out") in pairwise(words[noise.last :]):
+        out = words.index("out", noise.last)
+        return bool(
+            (NOISY_THINGS | {"fuel"}) & set(words[out:])
+        )  # "turned out it was the fuel pump"
     behind = words[noise.last : noise.last + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import permutations
+from itertools import pairwise, permutations
 
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
 from diagnose.understanding.changes import pressures_at
@@ -25,6 +25,7 @@ from diagnose.understanding.stations_named import StationName, beside_each_other
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
 from diagnose.understanding.usual_pressures import is_heat, of_another_run, partners
+from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
@@ -35,6 +36,7 @@ _DIRECT = "direct"  #: a gauge on an oil line of its own
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
+_NOW_WITHIN = 8  #: words between what was and what is now
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -129,6 +131,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         spoken_of = paragraph.speaks_of_pressure or beside_each_other(line)
         found = _pressures(line, unit, spoken_of)
         _share_out(line, found, paragraph.is_governed)
+        _set_now(line, found)
         put_on = _set_direct(line, found, put_on)
         for each in found:
             each.usual = each.usual or (each.left and not each.near)
@@ -280,6 +283,16 @@ def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
     for one, other in permutations(pair):
         if all(m in gauges or m in other.near for m in one.near):
             one.near += [m for m in other.near if m not in gauges and m not in one.near]
+
+
+def _set_now(line: Line, found: list[Pressure]) -> None:
+    """Take a pressure for the usual one of "now 40" straight behind it: "60 at cruise now 40"."""
+    for then, now in pairwise(found):
+        between = [line.word(k) for k in range(then.mark.last, now.mark.first)]
+        led = "now" in between and set(between[between.index("now") :]) <= BESIDE_NOW
+        if led and not now.near and not then.usual and len(between) <= _NOW_WITHIN:
+            then.usual = True
+            now.near += then.near
 
 
 def _is_figure(line: Line, at: int) -> bool:

@@ -42,6 +42,7 @@ from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
     ENDS_HEARSAY,
+    JUDGES,
     NONE_ARE,
     SUBJECTS,
     WHAT_WAS,
@@ -119,11 +120,12 @@ def stances(
         last = stated_again(tokens, mark, _run_end(sentence, mark.first))
         _set(of, mark.first, last, Stance.SUPPOSED)
     reads = any(t.word in SAYS_WHAT_IT_READS for t in tokens)  # "stick says its over full??"
-    if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION and not reads:
+    short = sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION
+    if short and not reads and not _judged_from(tokens, 0):
         _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
-        _set(of, mark.first, last, Stance.SUPPOSED)
+        _set(of, _judged_from(tokens, mark.first), last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
     _set(of, *searched_in_vain(tokens), Stance.SUPPOSED)
     for why in known_why(tokens):
@@ -229,6 +231,15 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
     ]
 
 
+def _judged_from(tokens: Sequence[Token], asks: int) -> int:
+    """Where a question begins: behind the figure of "is 15 psi at hot idle too low?", a reading."""
+    if tokens[asks].word != "is" or not any(
+        "pressure" in t.kinds for t in tokens[asks + 1 : asks + 2]
+    ):
+        return asks
+    return next((k for k in range(asks + 3, len(tokens)) if tokens[k].word in JUDGES), asks)
+
+
 def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "what" begins what was, in a sentence that asks nothing: "what used to be 40 is 20"."""
     after = sentence.tokens[mark.first + 1 : mark.first + 2]
@@ -237,9 +248,14 @@ def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
 
 
 def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
-    """Whether "has" goes on about what was named: "it misfires and has the oil light on"."""
+    """Whether "has" goes on about what was named: "it misfires and has the oil light on".
+
+    Nobody asks "has a cooler" either.
+    """
     has = sentence.tokens[mark.first].word in ("has", "have")
-    return has and mark.first > 0 and not sentence.asks and not ANYBODY & _words(sentence, mark)
+    after = sentence.tokens[mark.first + 1 : mark.first + 2]
+    goes_on = mark.first > 0 or any(t.word in ("a", "an", "the", "no", "two") for t in after)
+    return has and goes_on and not sentence.asks and not ANYBODY & _words(sentence, mark)
 
 
 def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:

@@ -11,6 +11,7 @@ from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from knowledge.lexicon.numbers import ABOUT, SAYS
 from knowledge.lexicon.results_words import WAS
 from knowledge.lexicon.stance_words import BEFORE_ALL, RETURNED, WORKS
+from knowledge.reports.words import Shows
 
 #: begin what is said of the present
 _NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
@@ -31,7 +32,9 @@ _STILL_THEN = frozenset(
 def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int]]:
     """The first token, and the one behind the last, of each run of words of an earlier time."""
     tokens, clauses = sentence.tokens, sentence.clauses
-    if len(clauses) > 1 and " ".join(t.word for t in tokens[:2]) in BEFORE_ALL:
+    wrong = any(m.value is not Shows.NORMAL for m in lexicon.shows.find(tokens))
+    begins_so = " ".join(t.word for t in tokens[:2]) in BEFORE_ALL
+    if len(clauses) > 1 and begins_so and not wrong:  # "Before: 0.6 bar, knocking" is the fault
         begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
         yield 0, next(begins, len(tokens))
     for mark in lexicon.usually.find(tokens):

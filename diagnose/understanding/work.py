@@ -106,6 +106,13 @@ _AHEAD = 6  #: words between a result and the trial behind it
         ],
         "low pressure. new pump. Cranked it. Zip": ["trial new_pump no difference"],
         "low pressure. new pump. 40 psi. Next day zero again": ["trial new_pump cured for a while"],
+        "low pressure, never had a problem until I changed the pump": [],
+        "pressure was just as low before the pump was changed": ["trial new_pump no difference"],
+        "pressure low, was low before the rebuild as well": ["trial engine_rebuilt no difference"],
+        "20w50, no knocks, lamp goes out straight away": [],
+        "low pressure. looped the hoses past the cooler, back to 55": [
+            "trial cooler_bypassed cured"
+        ],
     }
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:

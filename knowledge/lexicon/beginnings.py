@@ -22,6 +22,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "first|initial start|startup|start-up|fire|firing|run up? after|since|of|on|with the|a|my? rebuild|overhaul|build|work|engine|new|swap",
         "first|initial start|startup|start-up|fire|firing up?",
         "first|initial fire-up|light-up|light-off|crank-up",
+        "fired|started|lit|ran|turned|cranked it|her|him|the? engine|motor|up? up|over? today|yesterday|now|just? for? the|its? very? =first time",
+        "first time i|we? fired|started|lit|ran|run|turned|cranked it|her|up? up|over?",
         "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
         "since|from|ever-since day one",
         "since|from|right-from the very? first second|moment|turn|crank|minute|time|go|firing|key",

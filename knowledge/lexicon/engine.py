@@ -101,8 +101,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.VEE: ("v10|v12|v16|v20|v-12|v-10|v-16",),
     Trait.CAR: (
         "car|sedan|saloon|estate|van|suv|coupe|hatchback|roadster|camper|campervan|convertible|minivan|minibus|limousine|taxi|4x4|jeep|motorhome|hot-rod|hotrod|supermini|people-carrier",
-        "station|family|estate wagon",
-        "hot|street|rat rod",
+        "hot|street|rat|station|family|estate rod|wagon",
         "hot|family|turbo|diesel|twin-cam|track-day|shopping|five-door|old =hatch",
         "=hatch =back|=four|=v6",
         "four|all wheel drive",
@@ -189,7 +188,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "flat head",
     ),
     Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter|lifters"),
-    Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
+    Trait.DRY_SUMP: ("dry-sump|dry-sumped|drysump", "dry sumped"),
     Trait.TURBO: ("turbo|turbocharged|turbodiesel|turbo-diesel",),
     Trait.NO_TURBO: (
         "no|without|not|isnt|non|never|hasnt|doesnt have|got? a|any? turbo|turbocharged|turbocharger|turbos",
@@ -325,7 +324,7 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
         "has|with|have|got|fitted|added|installed|put|external|big|separate an|a|the? external? oil cooler",
         "fit|fitting|fitted|adding|added|since|the|my|its|his|same|stock|standard|original|front an|a|the|my|bigger|external? oil cooler",
         "blew|burst|cracked|holed the|my|an|its? oil cooler",
-        "oil cooler core|matrix|line|lines|hose|hoses|pipe|pipes|fitting|fittings|stat",
+        "oil cooler core|matrix|line|lines|hose|hoses|pipe|pipes|fitting|fittings|stat|=fitted",
     ),
     "remote_filter": ("remote oil? filter",),
     "windage_tray": ("windage tray",),

@@ -18,3 +18,5 @@ BESIDE_LOW_NOW = NOW | _set(
 )
 #: before or in "fine": it was so
 WAS = _set("was were used always had been ran showed read stayed held")
+#: between "now" and a pressure
+BESIDE_NOW = _set("now its it is at about only just around down to")

@@ -82,7 +82,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "oil? pump",
             "pump",
-            "pressure|main pump? section|stage of|in|on? the? dry-sump|sump? pump?",
+            "pressure|main pump? section|stage of|in|on? the? dry-sump|drysump|sump? pump?",
         ),
         trials={_R: "new_pump", _B: "pump_rebuilt", _F: "pump_refitted"},
         area="oil_pump",
@@ -244,6 +244,7 @@ PARTS: tuple[PartWorked, ...] = (
             "cylinder? head gasket",
             "cylinder? head|heads",
             "headgasket",
+            "both =gaskets",
             "valve job",
             "=valves",
         ),

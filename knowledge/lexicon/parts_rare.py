@@ -98,7 +98,7 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         trials={_R: "block_replaced"},
     ),
     PartWorked(
-        names=("scavenge pump|belt|stage|section", "dry-sump belt"),
+        names=("scavenge pump|belt|stage|section", "dry-sump|drysump belt"),
         trials=dict.fromkeys((_R, _B, _C, _A), "scavenge_mended"),
     ),
     PartWorked(

@@ -78,6 +78,7 @@ JOINED = {
     ("prelube", "tank"): "preluber",
     ("garden", "sprayer"): "preluber",
     ("dip", "stick"): "dipstick",
+    ("dry", "sump"): "drysump",
     ("leak", "off"): "leakoff",
     ("leak", "offs"): "leakoff",
     ("spill", "rail"): "leakoff",

@@ -356,7 +356,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",
         "measured|tested|checked|proved actually|really|and|as|to|be|was|found? low",
         f"{_TEST} gauge shows|showed|reads|read|gave|says|said =only|=just|=barely|=mere about|around? @pressure|@number",
-        "three|two|both|several gauges read|reads|show|agree|say|showed the? same",
     ),
     "direct_gauge_unsteady": (
         f"{_TEST} gauge .. bounces|wavers|flickers|jumps|unsteady|fluctuates|erratic too|also?",

@@ -177,7 +177,7 @@ SIGHTS_NOTED_ABSENT: dict[str, tuple[str, ...]] = {
         "=lead|=copper and|&|/ =lead|=copper ok|okay|normal|fine|low|good|unchanged|steady",
     ),
     "pump_belt_off": (
-        "scavenge|dry-sump|pump|sump belt is|was|found|checked? tight|ok|good|fine|intact|tensioned|sound",
+        "scavenge|dry-sump|drysump|pump|sump belt is|was|found|checked? tight|ok|good|fine|intact|tensioned|sound",
     ),
     "engine_ran_hot": (
         "noise|noises|sound|vibration|smoke ,|and|&|/ temperature|temp|temperatures|temps all|both? normal|ok|okay|fine|good",

@@ -10,7 +10,7 @@ SPLIT_BY = frozenset(
 )
 #: behind "wet": it is of that kind
 NOT_THE_WEATHER = frozenset(
-    ["clutch", "clutches", "sump", "sumps", "liner", "liners", "belt", "belts"]
+    ["clutch", "clutches", "sump", "sumps", "sumped", "sumping", "liner", "liners", "belt", "belts"]
 )
 _AS = "as|to|per|at|by|on"
 _BOOK = "=specified|=prescribed|=recommended|=required|=book|=spec|=handbook|=manual|=standard|=specification"

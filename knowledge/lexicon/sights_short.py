@@ -117,10 +117,11 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
     "long_unchanged": (
         f"{_P} has|is|was|always|read|been|ever =always|=ever read|reads|been|shown|showed|done like? so|that|this|the|there same?",
         "always|ever been|was|read|done like? that|this|so since|from|same|low?",
+        "been like that|this for|since|as|ever @years|years|ages|long|i|we|new",
         "never|not been? any different|higher|better|more since|as|in|than? .. had|owned|bought|have|years",
     ),
     "grows_worse": (
-        "progressively|steadily|gradually|slowly|noticeably|rapidly =worse",
+        "progressively|steadily|gradually|noticeably|rapidly =worse",
         "getting|gets|got|becoming|growing worse|lower|weaker each|every|by|with|all =time|=run|=trip|=day|=week|=outing|=start",
         "at? first only|just|it hot|at|when|was|flickered .. now all|always|constantly|every|everywhere|cold|at",
         "worse|lower every|each time|run|trip|day|week|outing",

@@ -227,7 +227,7 @@ GUESSED = (
     "pump|switch|sender|sensor|bearings|bearing|relief|spring|filter|pickup|crank|rings|mains|sending-unit",
     "possible|potential",
     "thinking it|its|the|that|they|maybe|one|perhaps",
-    "was|been|im|were|got told that|these|they|this-engine|some|you|its|it",
+    "was|been|im|were|got told that|these|they|this-engine|some|you|its|it|the|my|all|both",
     "read|heard somewhere|online|that|about these|they|it|this",
     "is|are? due to",
     "caused by",
@@ -324,6 +324,7 @@ OTHER_PRESSURE = (
     "cooling|coolant system pressure",
     "cooling|coolant system @not hold|holds|holding|held",
     "=pressure =tester",
+    "oil? pressure|psi =drop|=difference|=differential across|over|through|of|between",
 )
 #: back to the engine in question
 THIS_ENGINE = ("mine", "this one|engine|motor", "but my|this|it", "my own? engine|motor|gauge|oil")

@@ -198,3 +198,5 @@ HEARSAY = (
     "everyone|everybody|people on|in the|a? forum|forums|internet|group|online says|say|said|reckons|think",
 )
 ENDS_HEARSAY = frozenset(["so", "but", "i", "we", "ive"])
+#: how a reading is asked about: "is 15 psi at hot idle too low?"
+JUDGES = _set("too ok okay normal low enough bad good alright right fine safe acceptable")

@@ -275,11 +275,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "worn through",
     ),
     State.LOOSE: (
-        "finger? loose|slack|=loosened|rocking|wobbly|undone",
+        "finger? loose|slack|rocking|wobbly|undone",
         "finger|=only|=just|=barely =hand? tight",
         "half|under|below|low|short the|its|specified|of|in? torque|torqued",
         "=only|=just|=barely|=hardly =nipped|=pinched|=snug|=tight|=finger-tight|=hand-tight up?",
-        "=backed|=worked|=backing|=working|=loosened out|loose|off|itself|free|up",
+        "=backed|=worked|=backing|=working|=has|=had|=been|=itself out|loose|=loosened|off|itself|free|up",
         "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|secure|secured|latched up|properly|"
         "home|down|fully?",
         "came|coming|come|vibrated|shaken loose|undone",

@@ -179,6 +179,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         family="line",
         names=(
             "inner|inside|internal? liner|lining|skin|wall|tube of|in|inside the|a|my|one? oil? cooler|oil|feed|return? hose|hoses|line",
+            "inner|inside|internal liner|lining|skin",
         ),
         shows={
             State.LOOSE: ("cooler_found_blocked",),

@@ -207,7 +207,11 @@ THINGS_PUMP: tuple[Thing, ...] = (
     ),
     Thing(
         family="drive",
-        names=("oil? pump drive? belt", "dry sump belt", "belt to|driving|for the? oil? pump"),
+        names=(
+            "oil? pump drive? belt",
+            "drysump|dry-sump belt",
+            "belt to|driving|for the? oil? pump",
+        ),
         shows=dict.fromkeys(
             (_S.BROKEN, _S.CAME_OFF, _S.ABSENT, _S.LOOSE, _S.STRIPPED, _S.TORN), ("pump_belt_off",)
         ),

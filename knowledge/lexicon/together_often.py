@@ -251,6 +251,6 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "filter + tight|done_up|secure|firmly|torqued - not|@not|loose|hand|finger|never",
     ),
     "drain_plug_found_loose": (
-        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - crank|end_plugs|core_plugs|blower|ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found",
+        "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - crank|end_plugs|core_plugs|blower|ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found|sender|wire|connector|switch|earth|lead",
     ),
 }

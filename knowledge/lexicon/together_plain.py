@@ -73,7 +73,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "breather|pcv|crankcase_vent|breather_hose|breather_pipe + wrong|misrouted|swapped|connected_to|plumbed|teed|run_to|routed - blocked|clogged|clean|new",
     ),
     "wet_sumps": (
-        "tank|dry_sump|oil_tank & drains|empties|siphons|leaks|runs|drained|bleeds|creeps + crankcase|sump|engine|crankcases & stood|standing|sits|sitting|overnight|week|weeks|left|parked|stands|winter - running|at_speed|while_running|under_way",
+        "tank|drysump|oil_tank & drains|empties|siphons|leaks|runs|drained|bleeds|creeps + crankcase|sump|engine|crankcases & stood|standing|sits|sitting|overnight|week|weeks|left|parked|stands|winter - running|at_speed|while_running|under_way",
         "wet_sumps|wet_sumping|wetsumps|wetsumping|wet_sump_after|sumped + tank|overnight|it|bike|engine|standing|after|week|always",
     ),
     "not_refilled": (

@@ -138,7 +138,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "bolts|bolt|studs|nuts + pump + loose|slack|finger|fallen|missing|backed|undone|stretched|hand_tight|bottomed|never_torqued - cover|vacuum|water|fuel|pickup|body",
     ),
     "pump_belt_off": (
-        "belt + pump|scavenge|dry_sump + off|shredded|snapped|broken|stripped|slack|jumped|thrown|slipped|walked - fan|alternator|water|power|seat|timing|new",
+        "belt + pump|scavenge|drysump + off|shredded|snapped|broken|stripped|slack|jumped|thrown|slipped|walked - fan|alternator|water|power|seat|timing|new",
     ),
     "pump_dry_inside": (
         "pump + dry|no_oil_in|empty|drained + inside|bone|found|was|completely|apart|opened|internally|cover - vacuum|fuel|water|filter_off",

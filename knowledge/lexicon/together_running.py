@@ -259,7 +259,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "no_warning_light|no_oil_light|no_warning_lamp|no_low_pressure_light|no_oil_lamp|no_warning_lights|no_red_light - key|ignition|fitted|has|have|switch",
     ),
     "oil_seen_outside": (
-        "engine|cowling|underneath|outside|block|bay|everything|underside|cowl + dry|clean_and_dry|dry_and_clean|spotless|dry_as|bone_dry|interior_dry - not|but|sump|found_dry|run_dry|ran_dry|stick|dipstick|no_oil_in|of_oil|rockers|pump|filter|clutch|bores|start|cylinder|dry_sump|weather|inside_dry|oil_left|empty",
+        "engine|cowling|underneath|outside|block|bay|everything|underside|cowl + dry|clean_and_dry|dry_and_clean|spotless|dry_as|bone_dry|interior_dry - not|but|sump|found_dry|run_dry|ran_dry|stick|dipstick|no_oil_in|of_oil|rockers|pump|filter|clutch|bores|start|cylinder|drysump|weather|inside_dry|oil_left|empty",
         "no|without|not_a|nothing|not_any + trace_of_oil|external_leak|external_leaks|oil_leak|oil_leaks|evidence_of_leakage|leaks|leaking|drip|leak|sign_of_a_leak|signs_of_leaks|sign_of_oil|signs_of_oil|oil_loss|visible_leak|visible_leaks - coolant|water|fuel|filter|sender|rate|pressure|stick|dipstick|cylinder|compression|"
         "relief|gallery|air|no_oil_leak_at|head|rad|radiator|seat|valve",
     ),

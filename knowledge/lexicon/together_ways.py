@@ -164,7 +164,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "all_at_once|out_of_the_blue|out_of_nowhere|without_warning|in_an_instant|from_one_minute + zero|nothing|dropped|gone|pressure|fell|lost|gauge|went|light - seals|knock|noise|locked",
     ),
     "grows_worse": (
-        "getting|gets + worse|lower_every - no|not|any|used|it_got|better|than|pan|light|smoke|leak|leaking|leaks|leaked|rust|weather",
+        "getting|gets + worse|lower_every - @hours|@minutes|no|not|any|used|it_got|better|than|pan|light|smoke|leak|leaking|leaks|leaked|rust|weather",
     ),
 }
 

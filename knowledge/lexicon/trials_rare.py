@@ -9,6 +9,7 @@ _TIGHT = "tightened|torqued|retorqued|tightening|nipped|retightened|re-torqued"
 TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "cooler_bypassed": (
         "bypassed|bypass|looped .. cooler",
+        "looped|joined|linked|connected the|both|my|two? cooler? hoses|lines|pipes past|around|round|without|together the|my? oil? cooler?",
         "cooler =bypassed|=by-passed|=looped|=blanked|=bridged out|off|over?",
     ),
     "new_filter": (
@@ -62,7 +63,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "scavenge_mended": (
         f"{_PUT}|fixed|repaired|primed|rebuilt .. scavenge pump|belt|stage|section",
-        "new scavenge|dry-sump belt|pump",
+        "new scavenge|dry-sump|drysump belt|pump",
     ),
     "relief_return_cleared": (f"{_DID} .. relief return|drain|bleed passage|hole",),
     "pickup_gap_set": (

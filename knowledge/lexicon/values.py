@@ -158,7 +158,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     ),
     "switch_pressure": (
         "pressure? switch .. , opens|closes|trips|changes|operates over? at",
-        "switch opens|closes|trips|operates|changes|makes|breaks|set|setpoint|point|rated over?",
+        "switch is|was? opens|closes|trips|operates|changes|makes|breaks|set|setpoint|point|rated|stamped|marked|labelled|stated over|at|as|with|for?",
         "oil? pressure? switch setting",
     ),
     "sender_resistance_at_rest": (

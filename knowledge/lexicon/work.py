@@ -360,7 +360,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "machine shop did|ground|bored|did|work",
     ),
     "conversion": (
-        "dry sump conversion",
+        "drysump conversion",
         "stroker kit",
         "modified|modded|home-modified|home-made|homemade|custom|shortened|fabricated|deepened pan|sump|pump|pickup",
         "converted to|from",
