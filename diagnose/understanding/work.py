@@ -216,14 +216,11 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if later and not trouble and _names_a_figure(line, mark):
                 continue  # "new pump and lifters. At idle it's got 60 psi"
             shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
-            if (
-                mark is not None
-                and not trouble
-                and (only_says_well(line, mark) or (built and shown))
-            ):
-                continue  # of a part of a build: what the engine did when it ran
-            if mark is not None and not trouble and ends_a_later_trouble(job, mark, line, troubles):
-                continue
+            if mark is not None and not trouble:
+                if only_says_well(line, mark) or (built and shown):
+                    continue  # of a part of a build: what the engine did when it ran
+                if ends_a_later_trouble(job, mark, line, troubles):
+                    continue
             if job.line is line and _came_after(job):
                 continue  # "before the oil change it was fine"
             if job.area == "whole_engine" and not trouble:

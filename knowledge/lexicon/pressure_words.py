@@ -58,7 +58,7 @@ FALLING = frozenset(
 #: after "since I had her": the work, not the day of the purchase
 REDONE = frozenset(["rebuilt", "overhauled", "reconditioned", "restored", "serviced", "done"])
 #: in "stays at zero": it is so all the time
-STAYS = frozenset(["stays", "stayed", "remains", "remained", "never"])
+STAYS = frozenset(["stays", "stayed", "remains"])
 #: beside years: it was used so long
 IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
 #: circumstances that are a time that passed, and numbers that are one
