@@ -21,6 +21,7 @@ from knowledge.lexicon import (
     instruments_named,
     noises,
     parts,
+    ports,
     pressure,
     pressure_words,
     results,
@@ -78,6 +79,8 @@ class Lexicon:
         )
         self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
         self.hearsay: Phrases[bool] = Phrases({True: stance_words.HEARSAY})
+        self.upstream: Phrases[bool] = Phrases({True: ports.UPSTREAM})
+        self.downstream: Phrases[bool] = Phrases({True: ports.DOWNSTREAM})
         self.well_until: Phrases[bool] = Phrases({True: well.WELL_UNTIL})
         self.well_before_that: Phrases[bool] = Phrases({True: well.WELL_BEFORE_THAT})
         self.as_low_before: Phrases[bool] = Phrases({True: well.AS_LOW_BEFORE})

@@ -32,6 +32,7 @@ from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
+from diagnose.understanding.two_ports import two_ports, without_upstream
 from diagnose.understanding.two_stations import two_stations
 from diagnose.understanding.warned import silent_alarms
 from diagnose.understanding.work import trials
@@ -63,6 +64,7 @@ RULES: tuple[Reader, ...] = (
     well_at_first,
     two_gauges,
     two_stations,
+    two_ports,
     parts_and_places,
     checked_parts,
     sights,
@@ -101,6 +103,7 @@ def read(text: str, book: Book) -> Understanding:
     paragraph = _paragraph(text, book)
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
+    found = without_upstream(found, paragraph)
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
