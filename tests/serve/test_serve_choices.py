@@ -44,7 +44,7 @@ def test_tell_says_the_numbers_that_withdraw_takes(tmp_path: Path) -> None:
     path = tmp_path / "a.toml"
     done = call("tell", path, "-y", "petrol V8, 5 psi at hot idle, oil level ok")
     said = " ".join(done.out.split())
-    assert "facts 2-3 are entries 1-2" in said
+    assert "number in the file" not in said, "the engine comes last: they are the same"
     assert load(path, the_book()).standing.keys() == {1, 2}
-    plain = call("tell", tmp_path / "b.toml", "-y", "5 psi at hot idle, oil level ok")
-    assert "number in the file" not in plain.out, "they are the same"
+    more = call("tell", path, "-y", "no knock, oil pump renewed last week")
+    assert "facts 1-2 are entries 3-4" in " ".join(more.out.split())
