@@ -1,6 +1,6 @@
 """Whether nothing is wrong with an engine, as far as it was read and looked at.
 
-Imported by ``entry``, ``output`` and ``signoff.closing``.
+Imported by ``output``, ``serve`` and ``signoff.closing``.
 """
 
 from __future__ import annotations
