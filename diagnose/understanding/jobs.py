@@ -18,6 +18,7 @@ from knowledge.reports.words import Done, Shows, Since
 _SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
+_BEGAN = frozenset(["began", "started", "begun", "happened", "appeared"])
 _DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
 _UNTIMED = {"day": "1 days", "days": "3 days", "morning": "1 days"}
@@ -89,6 +90,8 @@ class Job:
             token = self.line.tokens[k]
             if token.is_mark:
                 break
+            if token.word == "when" and self.line.word(k - 1) in _BEGAN:
+                return (Mark(True, k - 1, k + 1),)  # "it began when I swapped the sump"
             if token.word in _DAY and self.line.word(k - 1) in _THAT_DAY:
                 return (Mark(True, k - 1, k + 1),)  # "the day the new pump went in"
             if token.word in _SINCE:

@@ -81,6 +81,7 @@ _COPULA = frozenset(["was", "is", "were", "are"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
+_HABITUAL = frozenset(["always", "never", "allways"])  #: "it has always done it"
 #: after an action that names no object
 _NO_OBJECT = frozenset(
     ["up", "out", "off", "down", "and", "then", "again", "with", "back", "in", "through", "over"]
@@ -191,6 +192,8 @@ def _named_before(
     for action in actions:
         before = may_be_it([p for p in parts if p.last <= action.first])
         after, ahead = line.word(action.last), line.word(action.first - 1)
+        if ahead in _HABITUAL:
+            continue
         again = noun if not before else line.word(before[-1].last - 1)
         new = line.word(action.last - 1) in _NEW
         if after in _NAMED or (new and (after in _IN_PLACE or after == again)):

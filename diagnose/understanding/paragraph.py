@@ -8,6 +8,7 @@ from functools import cached_property
 from itertools import pairwise
 from typing import TypeVar
 
+from diagnose.understanding.answers import answered
 from diagnose.understanding.facts import Span
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.others import is_of_person
@@ -184,6 +185,8 @@ class Line:
         first, last = (a.last, b.first) if a.first < b.first else (b.last, a.first)
         far = last - first
         for token in self.tokens[first:last]:
+            if token.word in ("@", "="):
+                continue
             if token.is_mark:
                 far += _COMMA
             elif token.word in ("and", "then"):
@@ -271,7 +274,7 @@ class Paragraph:
         """Its sentences in order."""
         found: list[Line] = []
         elsewhere = False
-        cut = sentences(self.text, self.lexicon.spelling)
+        cut = answered(sentences(self.text, self.lexicon.spelling))
         side = this_side(cut, self.lexicon)
         theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):

@@ -40,10 +40,12 @@ from knowledge.lexicon.results_words import (
     RETURNS,
     RIGHT_AGAIN,
     TRAILS,
+    WENT_AGAIN,
 )
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
+_GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
@@ -172,6 +174,7 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
         again = "again" in {line.word(k) for k in range(mark.first, mark.last + 1)}
         value = Result.NO_DIFFERENCE if again else Result.HELPED  # "15 now", "5 psi again"
         return Mark(value, mark.first, mark.last)
+    by -= _GOT if len(mark) == len(("got", "50")) else set()
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)
@@ -204,7 +207,7 @@ def relapse(line: Line, first: int) -> int | None:
         word, before = line.word(k), line.word(k - 1)
         if line.stances.of[k] & (Stance.SUPPOSED | Stance.DENIED):
             continue
-        if _is_low_again(line, k):
+        if _is_low_again(line, k) or (word == "again" and before in WENT_AGAIN):
             return k
         if word in RETURNS or (word == "back" and before in IS_BACK):
             clause = line.clause(k)

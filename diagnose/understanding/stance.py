@@ -239,7 +239,8 @@ def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
 def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "did it again" says that the trouble came back."""
     after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
-    return not sentence.asks and after[:2] == ["did", "it"] and "again" in after
+    said = after[:1] == ["did"] and after[1:2] in (["it"], ["this"], ["that"])
+    return not sentence.asks and said and bool({"again", "once", "twice"} & set(after))
 
 
 def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:

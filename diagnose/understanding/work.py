@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.understanding.came_to import PRIMING, made_pressure, pressure_after
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.readings import unit_of
 from diagnose.understanding.recaps import brought, even_with, recaps
 from diagnose.understanding.results_said import (
     RELAPSE,
@@ -33,15 +35,12 @@ from knowledge.lexicon.results_words import (
     REST,
     SAYS_STILL,
 )
-from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 #: of several results of one trial these count, else the first
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
-_PRIMING = frozenset(["pump_primed", "oil_poured_in"])
-_CRANKED = 8  #: words from priming to the pressure it brought
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _AHEAD = 6  #: words between a result and the trial behind it
 
@@ -162,6 +161,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
     troubles = _troubles(paragraph)
     lines = paragraph.lines
     built = False
+    unit = unit_of(paragraph)
     for line, before in zip(lines, (None, *lines), strict=False):
         results = results_of(line)
         every = jobs(line, before)
@@ -191,7 +191,9 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 mark = mark or brought(line, job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
-            mark = mark or _made_pressure(line, job)
+            mark = mark or made_pressure(line, job)
+            if mark is None and trouble and job.trial not in _ONLY_SHOWS:
+                mark = pressure_after(paragraph, line, job, own, unit)
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
             if mark is not None and (
@@ -246,20 +248,9 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
 
 def _is_step(job: Job, own: list[Job]) -> bool:
     """Whether priming is a step of other work named before it: "new pump on, primed it"."""
-    others = [j for j in own if j.trial not in _PRIMING and j.last <= job.first]
+    others = [j for j in own if j.trial not in PRIMING and j.last <= job.first]
     others = [j for j in others if not j.begins_it and j.area != "whole_engine"]
-    return job.trial in _PRIMING and bool(others) and not job.tried
-
-
-def _made_pressure(line: Line, job: Job) -> Mark[Result] | None:
-    """The pressure that came straight after priming: "packed the pump, cranked it, 50 psi"."""
-    if job.trial not in _PRIMING or job.line is not line:
-        return None
-    for k in range(job.last, min(job.last + _CRANKED, len(line.tokens))):
-        if "pressure" in line.tokens[k].kinds and max(pressures_at(line, k), default=0.0) > ENOUGH:
-            drill = {line.word(i) for i in range(k + 4)} & BY_DRILL
-            return None if drill - {"priming"} else Mark(Result.CURED, k, k + 1)
-    return None
+    return job.trial in PRIMING and bool(others) and not job.tried
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:

@@ -25,6 +25,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
         "since|from|ever-since day one",
         "since|from|right-from the very? first second|moment|turn|crank|minute|time|go|firing|key",
+        "since|when|from i|we|he|the-day-i first|initially lit|fired|started|cranked|ran|run|turned|drove|put it|her|the-engine up|off|over|it?",
         "from|since the beginning|start|word|off|outset go?",
         "right|straight from|after|out a|the? start|off|rebuild|overhaul|build|rebuilding|box",
         "@minutes|@runin|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
@@ -47,6 +48,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",
         "came|coming|brought|out out? of long? winter? storage|layup|lay-up|hibernation",
         "barn find",
+        f"{_AFTER}|when i|we|she|it|the-boat? was|were? =relaunched|=relaunching|=relaunch|=launched|=launching|=launch|=refloated|=recommissioned",
+        f"{_AFTER} winter|the-winter|its-winter lay|laid|lay-up|laying up?",
         "recommissioned|recommissioning",
     ),
     Since.OVERHEATING: (
@@ -85,6 +88,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
     Since.GRADE: (
         f"changed|switched|went|going|switching|changing|swapped|moved|gone oil|it|over|down|up? oil? from|to|with {_GRADES}|@grade oil|grade?",
         f"{_AFTER}|when|with i|we? changed|changing|switched|switching|going|went|gone|moving|putting|using|put oil|the|in|over? to|a? {_GRADES} oil|grade?",
+        f"ever? {_AFTER}|when i|we|he|they? =put|=filled|=poured|=ran|=run|=used|=on|=running it|her|the|in|with|to? the|a? {_GRADES} oil|in?",
+        f"{_AFTER}|when going|went|gone|moving to|onto|over {_GRADES}|thin|thick",
         f"{_AFTER} a? different|new|another|wrong oil? grade|weight|viscosity|brand",
         f"{_AFTER} the? change to|of {_GRADES}|grade|viscosity|brand",
     ),
@@ -107,7 +112,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|from new|day-one",
         "always been|has|had|read|run|ran|shown",
         "from|since new",
-        "ever since new|ive|i",
+        "ever since new|ive",
+        "ever since i|we had|have|got|owned|own|bought|knew|can-remember|remember",
         "never been|had|read|shown|seen any|much? better|higher|good|right|different",
     ),
 }

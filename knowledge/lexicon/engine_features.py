@@ -238,3 +238,28 @@ ELECTRIC = frozenset(
 OUTBOARD_OF = frozenset(
     ["bearing", "end", "side", "face", "journal", "shell", "flange", "of", "seal"]
 )
+#: behind "light": it is no lamp
+LIGHT_THINGS = frozenset(
+    [
+        "rumble",
+        "knock",
+        "tap",
+        "tapping",
+        "tick",
+        "ticking",
+        "rattle",
+        "noise",
+        "throttle",
+        "load",
+        "smoke",
+        "haze",
+        "film",
+        "oil",
+        "grade",
+        "seep",
+        "weep",
+        "leak",
+        "mist",
+        "touch",
+    ]
+)

@@ -102,7 +102,7 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? pump gasket|seal|o-ring|oring",
             "cover|lid|endplate|o-ring|oring|gasket|seal of|on|for|from|in|under the|my? oil? pump",
         ),
-        trials={_R: "pump_refitted", _F: "pump_refitted"},
+        trials={_R: "pump_refitted", _F: "pump_refitted", _C: "pump_rebuilt"},
         area="oil_pump",
     ),
     PartWorked(
@@ -196,7 +196,9 @@ PARTS: tuple[PartWorked, ...] = (
             "main|rod|big-end and|& rod|main|big-end bearings|shells",
             "bearing|bottom-end|crank shells|set",
             "rods|rod and|& mains|main bearings?",
-            "mains and|& rods|big-ends",
+            "mains and|&|+|plus|, rods|big-ends",
+            "mains|main-bearings and|&|+|plus|, big ends",
+            "big ends and|&|+|plus|, mains",
             "bottom end bearings",
         ),
         trials={_R: "new_bearings"},
@@ -237,7 +239,9 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
     PartWorked(
-        names=("rockers|rocker shaft|gear?",), trials={_R: "rocker_gear_renewed"}, area="camshaft"
+        names=("rockers|rocker shaft|gear?",),
+        trials={_R: "rocker_gear_renewed", _B: "rocker_gear_renewed"},
+        area="camshaft",
     ),
     PartWorked(
         names=(

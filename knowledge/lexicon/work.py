@@ -20,7 +20,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "was|were|been|got|had|all|both|just =done|=redone",
         "=done|=redone|=added",
         "=done last|by|this|about|in|just|recently|professionally|@time",
-        "=did|=done|=doing the|my|its|all|both",
+        "=did|=done|=doing|=tried was? the|my|its|all|both|a",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
         "upgraded|upgrading|mounted to|the|my|a|an",
@@ -31,13 +31,13 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
         "recon|refreshed|remanufactured|reman",
         "=freshened|=freshening|=freshen =up?",
-        "=repaired|=mended|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
+        "=repaired|=mended|=taped|=spliced|=insulated|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
         "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
         "off|out|apart|down to =clean",
         "blew|blown|blow it|them|that|the? out|through",
-        "=blew|=blasted",
+        "=blew|=blasted|=poked",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
@@ -150,7 +150,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "brazed|soldered|welded|fixed|mended|repaired .. crack|split|pinhole .. pickup|suction",
     ),
     "drained_to_mark": (
-        "drained|sucked some? oil? out|down",
+        "drained|sucked some|oil|it|excess oil? out|down",
         "took some|oil|the oil? out",
         "drained|sucked|let|ran some|oil|excess|surplus|the oil? down|out|back|off to? full|the? mark|level|full|right?",
         "drained|sucked it|that oil? down|out|back|off to? full|the? mark|level|full|right?",
@@ -177,7 +177,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "shimmed|packed|stretched it|the|up with? washers|shims|a-washer|coins",
     ),
     "ground_wire_added": (
-        "ran|added|add|run a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
+        "ran|added|add|run|put|fitted|made|rigged a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
     ),
     "wiring_repaired": (
         "fixed|repaired|mended|soldered|cleaned|rewired .. wire|wiring|terminal|terminals|ground|earth|connection",
@@ -195,7 +195,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "idle_raised": (
         "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
-        "idle|tickover was|is? turned|raised|bumped|upped|set|brought|put|wound up?",
+        "idle|tickover was|is? turned|raised|bumped|=upped|set|brought|put|wound up?",
     ),
     "tank_tap_opened": (
         "turned|opened|switched the? oil? tank? tap|valve|cock|stopcock on|open?",
