@@ -21,6 +21,7 @@ from knowledge.lexicon.answers import (
     NO_MORE,
     NO_QUESTION_OF_FACT,
     NOT,
+    OWN_SUBJECT,
     STATES_ITSELF,
     TOPICS,
     YES,
@@ -83,13 +84,28 @@ def _without_label(tokens: Sequence[Token], asked: bool) -> list[Token]:
 def _answer_apart(tokens: list[Token]) -> list[Token]:
     """Tokens with a comma behind a "no" that only answers: "No it's electric" denies nothing."""
     words = [t.word for t in tokens[:3]]
+    for k in range(len(tokens) - 2, 0, -1):
+        if (
+            tokens[k].word == "no" and tokens[k + 1].word in OWN_SUBJECT
+        ):  # "at idle no the stick is dry"
+            tokens = [
+                *tokens[:k],
+                _comma(tokens[k]),
+                tokens[k],
+                _comma(tokens[k + 1]),
+                *tokens[k + 1 :],
+            ]
     if len(words) < 3 or words[0] not in NO or tokens[1].is_mark:
         return tokens
     named = words[1] in NAMED and words[2] in BEING
     if not (words[1] in STATES_ITSELF or named):
         return tokens
-    at = tokens[1].start
-    return [tokens[0], Token(at, at, ",", ",", frozenset({"mark"})), *tokens[1:]]
+    return [tokens[0], _comma(tokens[1]), *tokens[1:]]
+
+
+def _comma(before: Token) -> Token:
+    """A comma of no width before a token."""
+    return Token(before.start, before.start, ",", ",", frozenset({"mark"}))
 
 
 def _with_heads_denied(tokens: list[Token]) -> list[Token]:

@@ -19,7 +19,7 @@ from knowledge.lexicon.results_words import (
     PLENTY,
 )
 from knowledge.lexicon.work_words import BY_DRILL
-from knowledge.reports.words import Result
+from knowledge.reports.words import Result, Shows
 from knowledge.units import PSI
 
 PRIMING = frozenset(["pump_primed", "oil_poured_in"])
@@ -49,12 +49,16 @@ def pressure_after(
     """What the pressure straight behind work says came of it, beside the lowest read before."""
     if job.line is not line or job.begins_it or job.area == "whole_engine" or _is_old(job):
         return None
-    at = _figure_behind(line, job, own, unit)
+    at = _figure_behind(line, job, own, unit, _at_zero(paragraph, line))
     if at is None:
         return None
-    now = min(_values(line, range(at, line.clause(at).last), unit, paragraph), default=0.0)
+    now = min(_values(line, range(at, line.clause(at).last), unit, paragraph), default=None)
+    now = pressure_of(str(value_at(line, at, unit, True))).value / PSI if now is None else now
     before = [v for each in paragraph.lines[: line.number] for v in _read(each, unit, paragraph)]
-    if not before:
+    value: Result | None
+    if _at_zero(paragraph, line):
+        value = Result.CURED if now >= ENOUGH else Result.HELPED if now else Result.NO_DIFFERENCE
+    elif not before:
         value = Result.CURED if now >= PLENTY else None
     else:
         value = result_between(min(before), now)
@@ -70,7 +74,18 @@ def _is_old(job: Job) -> bool:
     return bool(before) and before != "straight before"
 
 
-def _figure_behind(line: Line, job: Job, own: Sequence[Job], unit: str) -> int | None:
+def _at_zero(paragraph: Paragraph, line: Line) -> bool:
+    """Whether the gauge showed nothing before."""
+    return any(
+        m.value is Shows.NONE and not each.denied(m) and not each.usual(m)
+        for each in paragraph.lines[: line.number]
+        for m in each.stated(each.lexicon.shows)
+    )
+
+
+def _figure_behind(
+    line: Line, job: Job, own: Sequence[Job], unit: str, at_zero: bool
+) -> int | None:
     """The place of a pressure behind work, where only "and it reads" and the like stand between."""
     for k in range(job.last, min(job.last + _FAR, len(line.tokens))):
         token = line.tokens[k]
@@ -81,16 +96,17 @@ def _figure_behind(line: Line, job: Job, own: Sequence[Job], unit: str) -> int |
                 UNTRUE | Stance.USUAL
             ):
                 return None
-            return None if _of_another_run(line, job.last, k) else k
+            return None if _of_another_run(line, job.last, k, at_zero) else k
         if not (token.is_mark or token.word in CAME_BETWEEN):
             return None
     return None
 
 
-def _of_another_run(line: Line, first: int, at: int) -> bool:
-    """Whether a pressure was read cold, at speed, or made by a drill."""
+def _of_another_run(line: Line, first: int, at: int, at_zero: bool) -> bool:
+    """Whether a pressure was read cold, at speed, or made by a drill; after zero, only by a drill."""
     near = {line.word(k) for k in range(first, min(at + 1 + _NEAR, line.clause(at).last))}
-    return bool(near & (ELSEWHERE_READ | BY_DRILL | {"drill"})) or line.word(at - 1) in CAME_BEFORE
+    elsewhere = frozenset() if at_zero else ELSEWHERE_READ
+    return bool(near & (elsewhere | BY_DRILL | {"drill"})) or line.word(at - 1) in CAME_BEFORE
 
 
 def _read(line: Line, unit: str, paragraph: Paragraph) -> Iterator[float]:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from diagnose.understanding.joining import untouched
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.which_part import did_so_itself, same_pump
+from diagnose.understanding.which_part import did_so_itself, is_a_place, is_a_tool, same_pump
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
@@ -53,7 +53,7 @@ _NEW = frozenset(
 #: a part was so, and what leads to that
 _OFF = frozenset(["off", "out", "apart", "down"])
 _HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
-_OFF_FOR = frozenset(["last", "to", "for", "because", "again", "two", "a", "while"])
+_OFF_FOR = frozenset(["last", "in", "over", "to", "for", "because", "again", "two", "a", "while"])
 _PUT = frozenset(["put", "stuck", "threw", "popped", "bunged", "slapped"])
 _ONTO = frozenset(
     [
@@ -125,12 +125,14 @@ def paired(
         and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
         and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))
         and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
+        and not is_a_place(line, a)
     ]  # not the "change" of "no change", nor "what it has done to the bearings"
     parts = [
         p
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
         and not names_another(line, p)
+        and not is_a_tool(line, p)
         and not untouched(line, p)
     ]
     parts = [same_pump(line, p, parts, pump) for p in parts]

@@ -25,7 +25,7 @@ from knowledge.lexicon.pressure_words import (
 )
 from knowledge.lexicon.sights_shop import NOT_THE_WEATHER
 from knowledge.lexicon.speeds import HEAT
-from knowledge.lexicon.stance_words import LEADS_TO_IT, MACHINES, OF_PERSONS
+from knowledge.lexicon.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
@@ -229,6 +229,12 @@ def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
     return not any(lexicon.this.find(s.tokens) or _names_own(s.tokens) for s in cut)
 
 
+def _of_a_norm(sentence: Sentence) -> bool:
+    """Whether a sentence ends with what a book asks for: "book wants 3.5"."""
+    last = sentence.clauses[-1]
+    return any(t.word in NORMS | ASKED for t in sentence.tokens[last.first : last.last])
+
+
 def _leads_to_it(lead: Sequence[Token]) -> bool:
     """Whether work or trouble leads to a machine: "did an oil change on the wife's suv"."""
     words = [t.word for t in lead]
@@ -279,7 +285,9 @@ class Paragraph:
         theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):
             meant = stances(sentence, self.lexicon, elsewhere, side, theirs)
-            elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
+            elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:]) and not _of_a_norm(
+                sentence
+            )
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)
 

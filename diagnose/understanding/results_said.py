@@ -86,6 +86,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "with a drill and got 60 psi"
         if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
             continue  # "the light stays on for 10 seconds"
+        if "bad" in words and _of_a_part(line, mark):
+            continue  # "one and five not so bad"
         if words <= ALONE and not _begins_clause(line, mark):
             continue
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
@@ -157,6 +159,13 @@ def _is_no_pressure(line: Line, at: int) -> bool:
     """Whether a figure is a speed or more than any gauge shows."""
     kinds = line.tokens[at].kinds
     return "rpm" in kinds or any(v > MOST_PSI for v in pressures_at(line, at))
+
+
+def _of_a_part(line: Line, mark: Mark[Result]) -> bool:
+    """Whether the clause names a part that was looked at, or a number stands before it."""
+    clause = line.clause(mark.first)
+    named = any(clause.first <= t.first < clause.last for t in line.find(line.lexicon.things))
+    return named or any(line.tokens[k].is_figure for k in range(clause.first, mark.first))
 
 
 def _led_by(line: Line, mark: Mark[Result], words: frozenset[str]) -> bool:

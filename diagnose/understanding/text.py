@@ -21,6 +21,7 @@ _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
 _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
+_FILLED = 0.8  #: share of the width from which a line is full; few such lines are no broken text
 _BULLETS = frozenset(["-", "–", "—", "*", "•", "·", ">"])  #: begin a line of a list
 _COMMAS = frozenset(",:()-–—")
 _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
@@ -342,12 +343,15 @@ def _line_ends(text: str) -> frozenset[int]:
     """
     lines = text.split("\n")
     width = max(len(line.rstrip()) for line in lines)
+    full = sum(len(line.rstrip()) >= _FILLED * width for line in lines[:-1])
+    uneven = len(lines) > len(("full", "last")) and 2 * full <= len(lines) - 1
     found, at = set(), -1
     for line, following in pairwise(lines):
         at += len(line) + 1
         word = following.split(maxsplit=1)
         if (
             width < _FULL
+            or uneven
             or not word
             or word[0] in _BULLETS
             or len(line.rstrip()) + 1 + len(word[0]) <= width

@@ -18,6 +18,8 @@ STATES_ITSELF = _set(
     "it its the i ive id we weve he she hes shes they theyre there theres this thats these my our both all "
     "just still same not never nothing none havent hasnt didnt dont doesnt isnt wasnt cant only"
 )
+#: behind a "no" anywhere, always begin one
+OWN_SUBJECT = _set("the its theres ive")
 #: behind "no", a statement of its own only with one of ``BEING`` behind it: "no level is fine"
 NAMED = _set("level dipstick stick bearings mains rods shells filter pickup strainer screen sender")
 BEING = _set("is was are were looks looked")

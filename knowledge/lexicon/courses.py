@@ -12,6 +12,7 @@ ONSET: dict[Onset, tuple[str, ...]] = {
         "like a stone|rock|brick|anvil",
         "off a|the cliff",
         "all at once",
+        "inside|under a|one|two|half|about? minute|minutes|second|seconds|@seconds|@minutes",
         "in|within one|under-a|half-a|less-than-a second|blink|instant",
         "in a|an|one instant|flash|moment|heartbeat|stroke|go",
         "at a|one stroke",

@@ -104,7 +104,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "hot|street|rat rod",
         "hot|family|turbo|diesel|twin-cam|track-day|shopping|five-door|old =hatch",
         "=hatch =back|=four|=v6",
-        "four|all|people wheel|carrier|mover drive?",
+        "four|all|people wheel|wheeler|carrier|mover drive?",
         "=gt|two-seater|fastback|cabriolet|spider|spyder|pickup-truck|buggy|kit-car|single-seater|dragster|racer|coupé|hatchback|limo|hearse|ambulance",
         "rally|race|racing|sports|muscle|stock|drag|formula|kit|police|patrol|touring|pace =car",
         "=rally twin-cam|car|v6|v8|four|six",

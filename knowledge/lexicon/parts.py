@@ -54,6 +54,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "gauge line|pipe|capillary|tube",
             "oil? line|pipe|tube to|for the? gauge",
+            "line|pipe|tube to|from|of it|that|the-clock",
             "capillary",
             "oil? pressure? gauge pipe|hose|line",
         ),

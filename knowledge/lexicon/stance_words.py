@@ -197,3 +197,5 @@ CAME_THEN = _set(
 OWN_READING = _set(
     "i im ive we weve mine ours its got getting measured measuring actual actually reads it"
 )
+#: beside a figure that a book gives
+ASKED = _set("wants asks calls min minimum required book's")

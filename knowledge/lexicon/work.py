@@ -47,8 +47,8 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "set up?",
         "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
         "=spun|screwed|nipped|did it|them|up|the? up|on|tighter",
-        "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down|in",
-        "screwed|wound|backed in|up|down|out",
+        "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down",
+        "screwed|wound|backed|turned|cranked it|them? in|up|down|out",
         "turned in|up|down",  # not "it turned out"
         "=screwed|=wound",
         "topped|topping",
@@ -272,7 +272,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "fresh|freshly|newly engine|motor|rebuilt|built",
         "rebuilt|overhauled|reconditioned engine|motor",
         "it|engine|motor was|got|has|had|been? rebuilt|overhauled|reconditioned",
-        "rebuilt|overhauled it|mine|this",
+        "=rebuilt|=overhauled it|mine|this",
         "=rebuilt|=overhauled|=reconditioned .. six|four|v8|v6|flathead|engine|motor|twin|diesel",
         "rebuilt|overhauled|reconditioned since|by|in|last|this|recently|from|with|twice|professionally|about|around|some|"
         "nearly|less|again|years|weeks|months|a|two|three|once|@time|@distance|@year",

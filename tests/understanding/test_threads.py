@@ -23,6 +23,11 @@ READ: dict[str, list[str]] = {
     "Any metal in the filter? None.": ["finding metal_in_filter absent"],
     "Does it smoke? No, runs clean.": ["finding blue_smoke absent"],
     "Metal in the filter - no.": ["finding metal_in_filter absent"],
+    "Leaks: no. Metal in the filter: none. Knock: yes.": [
+        "finding oil_seen_outside absent",
+        "finding metal_in_filter absent",
+        "behaviour knock",
+    ],
     "Leaks: no, smoke: none.": ["finding oil_seen_outside absent", "finding blue_smoke absent"],
     # and "yes" states it
     "Knocking? Yes.": ["behaviour knock"],
