@@ -14,6 +14,7 @@ from diagnose.understanding.stance import UNTRUE, Stance
 from knowledge.lexicon.results_words import (
     CAME_BEFORE,
     CAME_BETWEEN,
+    CAME_NOT,
     ELSEWHERE_READ,
     ENOUGH,
     PLENTY,
@@ -87,6 +88,7 @@ def _figure_behind(
     line: Line, job: Job, own: Sequence[Job], unit: str, at_zero: bool
 ) -> int | None:
     """The place of a pressure behind work, where only "and it reads" and the like stand between."""
+    first_clause = True  #: where and by whom it was done may stand up to the first comma
     for k in range(job.last, min(job.last + _FAR, len(line.tokens))):
         token = line.tokens[k]
         if any(o.first <= k < o.last for o in own if o is not job):
@@ -97,7 +99,9 @@ def _figure_behind(
             ):
                 return None
             return None if _of_another_run(line, job.last, k, at_zero) else k
-        if not (token.is_mark or token.word in CAME_BETWEEN):
+        if token.is_mark:
+            first_clause = False
+        elif token.word in CAME_NOT or not (first_clause or token.word in CAME_BETWEEN):
             return None
     return None
 

@@ -59,7 +59,6 @@ _DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
 _TURNS = frozenset(["but", "however", "although", "whereas"])
 _PERSONS = frozenset(["i", "we", "you", "he", "she", "to"])
-_PROVING = frozenset(["so", "means", "proves", "meaning"])
 #: before what begins a clause
 _LEADS = frozenset(
     [
@@ -148,10 +147,6 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
 
 def _was_so(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it is said of the time before; "lower than normal" only compares with that."""
-    lead = {line.word(k) for k in range(mark.first - 3, mark.first)}
-    named = line.word(mark.first) in ("gauge", "needle")
-    if mark.value is Shows.NORMAL and named and lead & _PROVING:
-        return True  # "so the gauge is right"
     after = " ".join(line.word(k) for k in range(mark.last, mark.last + 4)).removeprefix("but ")
     return line.usual(Mark(True, mark.first, mark.first + 1)) or after.startswith(NO_MORE)
 

@@ -18,6 +18,7 @@ from knowledge.reports.words import Done, Shows, Since
 _SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
+_NO_SPEED = frozenset(["hot", "warm", "pressure", "psi", "gauge"])  #: in a phrase of the idle
 _BEGAN = frozenset(["began", "started", "begun", "happened", "appeared"])
 _DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
@@ -298,6 +299,9 @@ def _states(job: Job) -> bool:
     if job.area == "storage" and reads_a_value(job.line, mark):
         return False  # "it sat at 45 for years"
     words = {t.word for t in job.line.tokens}
+    inside = {job.line.word(k) for k in range(mark.first, mark.last)}
+    if job.trial == "idle_raised" and inside & _NO_SPEED:
+        return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:

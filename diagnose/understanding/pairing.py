@@ -81,7 +81,8 @@ _COPULA = frozenset(["was", "is", "were", "are"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
-_HABITUAL = frozenset(["always", "never", "allways"])  #: "it has always done it"
+_IN_A_ROW = frozenset(["the", "a", "both", "oil", "my", "new", "twice"])
+_HABITUAL = frozenset(["always", "never"])  #: "it has always done it"
 #: after an action that names no object
 _NO_OBJECT = frozenset(
     ["up", "out", "off", "down", "and", "then", "again", "with", "back", "in", "through", "over"]
@@ -327,15 +328,7 @@ def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
     between = {line.word(k) for k in range(a.last, b.first)}
-    return bool(between & _JOINS) and between <= _JOINS | {
-        "the",
-        "a",
-        "both",
-        "oil",
-        "my",
-        "new",
-        "twice",
-    }
+    return bool(between & _JOINS) and between <= _JOINS | _IN_A_ROW
 
 
 def _action_of(
@@ -382,6 +375,8 @@ def _action_of(
             "have",
             "all",
             "also",
+            "out",
+            "apart",
         }:
             continue
         if words & {"but", "then", "when", "still", "reads", "same"}:

@@ -192,8 +192,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             mark = mark or made_pressure(line, job)
-            if mark is None and trouble and job.trial not in _ONLY_SHOWS:
-                mark = pressure_after(paragraph, line, job, own, unit)
+            if trouble and job.trial not in _ONLY_SHOWS and _only_a_gain(line, mark):
+                mark = pressure_after(paragraph, line, job, own, unit) or mark
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
             if mark is not None and (
@@ -283,6 +283,12 @@ def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
     if again is None or any(job.last <= o.first < again for o in own):
         return None
     return Mark(Result.NO_DIFFERENCE, again, again + 1)
+
+
+def _only_a_gain(line: Line, mark: Mark[Result] | None) -> bool:
+    """Whether nothing is said to have come of work, or no more than a figure: "idle is now 25"."""
+    gain = mark is not None and mark.value is Result.HELPED
+    return mark is None or (gain and _names_a_figure(line, mark))
 
 
 def _names_a_figure(line: Line, mark: Mark[Result] | None) -> bool:

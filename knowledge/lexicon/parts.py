@@ -205,7 +205,9 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_R: "new_bearings"},
         area="bearings",
     ),
-    PartWorked(names=("main bearings", "mains"), trials={_R: "new_main_bearings"}, area="bearings"),
+    PartWorked(
+        names=("main bearings|shells", "mains"), trials={_R: "new_main_bearings"}, area="bearings"
+    ),
     PartWorked(
         names=(
             "rod|big-end|conrod bearings|shells",

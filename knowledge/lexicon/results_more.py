@@ -54,6 +54,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "nothing i|we|he|they|ive|weve|that|else? do|did|done|try|tried|fitted|change|changed? makes|made|has|helps|helped|does|did|fixes|fixed|any|the|a|one? difference|change|odds|it?",
         "so|means|meaning|proves|proving that? the|my|dash|panel|old? gauge|sender|sensor|instrument|it is|was|reads|its right|correct|accurate|true|honest|good|ok|telling|not-lying",
         "light|lamp|needle still at|on|there|low|hot",
+        "still loses|losing|surges|starves|sags|falls",
         "still slow|lazy|weak|poor|intermittent|rough|thin|dropping|dips|comes-up-slow",
         "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? stayed|stays|remained|remains|still put|on|with|at|in|low the|that|its? same|low|port|starboard|bad|original? side|engine|motor|one|low?",
     ),
@@ -64,6 +65,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "light|lamp|alarm|buzzer|warning|message @not|doesnt come|comes on? =cold|=hot|=idle|=warm now",
         f"{_P}|and =comes|=came|=springs|=shoots up? at|straight|right|immediately once|away|off",
         "got|getting|get|have|see|seeing|plenty oil up|at|to|coming|through top|to|the|at|in? rockers|head|top|gauge|turbo|cam?",
+        f"{_P}|it|and|then? built|builds|made|makes|has oil? pressure in|within about|under|a|two|three? @seconds|seconds",
         "got|get|had|have oil? pressure in|within about|under|a|two|three? @seconds|seconds",
         "its|and|needle|gauge|she|it is? rock? =steady|=solid =now",
         "but? =not|=hasnt =anymore|=any =more? =since|=after|=now",
@@ -137,6 +139,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     ),
     Result.HELPED: (
         "=+ @pressure",
+        "raises|lifts|gains|raised|lifted|bumps it|pressure|idle|that by? about|maybe|roughly? @pressure",
         f"{_P} got|gets|gone up? to @pressure|@number",
         "quieted|quietened|calmed|settled|toned|hushed it|them|that|things|the-noise|noise down? some|a-bit|somewhat|a-little|slightly|a-lot|quite-a-bit|bit",
         "pressure|gauge|needle to|at @pressure|@number",
@@ -161,6 +164,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     ),
     Result.FOR_A_WHILE: (
         "=good|=fine|=ok|=out|=off|=better for about|maybe|only? @distance|@time|week|day|month then|until|till|and|but",
+        "off|out|fine|ok|good|gone until|till|til the? next",
         "comes|came back|up|right|good for about|maybe|only|just|around? a|an|@time|@minutes|@hours|@distance|few|couple|ten|five",
         "cures|fixes|helps|masks|masked|hid|works|lasts it|that|things? for|until about|a|only|just|maybe|the? @time|while|bit|day|week|month|couple|few|next",
         "for one|two|three|another|few more|good? more? run|runs|trip|trips|drive|drives|outing",

@@ -181,9 +181,14 @@ CAME_BETWEEN = _set(
     "and it its now then reads read reading shows showing showed is at about around roughly got get gets getting holds "
     "holding held sits sitting sat comes came come up to gauge needle pressure oil we i have has had makes made making gives "
     "gave went back in on straight away off hot idle warm tickover so only just barely still a the maybe exactly "
-    "right again again: jumped rose climbed pulls she he this time that with"
+    "right again no rattle noise light flicker ticking tick lamp jumped rose climbed pulls she he this time that with"
 )
 #: straight before a figure: it is not what came of the work
 CAME_BEFORE = _set("from was were below under above over nr no every per set by")
 #: before "again": the pressure is gone as it was before
 WENT_AGAIN = _set("went goes going quit")
+#: between work and a pressure: it did not come of the work
+CAME_NOT = _set(
+    "not never didnt hasnt if when until before was were last ago since next every but while drill cold spec should relief opens "
+    "set setting from year month week fuel boost torqued torque measured clearance thou"
+)

@@ -68,6 +68,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "relief_return_cleared": (f"{_DID} .. relief return|drain|bleed passage|hole",),
     "pickup_gap_set": (
+        "lengthened|extended the|my? pickup|pick-up tube|pipe?",
         "set|adjusted|raised|lowered|bent|shortened|spaced|corrected .. pickup|pick-up|strainer .. height|gap|clearance|depth|up|down|higher|lower",
         "pickup|pick-up height|gap|clearance was? set|adjusted|corrected",
     ),
@@ -89,7 +90,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         f"{_PUT} pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal",
         "new o ring|rings .. pickup|pick-up|suction|strainer",
         f"{_TIGHT} .. pickup|pick-up|suction|strainer",
-        "sealed|resealed|bedded .. pickup|pick-up|suction .. tube|pipe|joint?",
+        "sealed|resealed|bedded .. pickup|pick-up|suction tube|pipe|joint|strainer?",
     ),
     "gauge_line_renewed": (
         "blew|blown|cleaned|cleared|rodded|poked|replaced|renewed out|through? the? .. gauge|sender|capillary line|pipe|port|hole|restrictor",
@@ -152,8 +153,13 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "sucked|drained|syringed|drew|pumped|let the|that|all? extra|excess|surplus oil? out|off|back",
     ),
     "other_filter": (
+        "oe|original-equipment|dealer's|dealers|maker's filter",
         "@number|two|three|four|several|different filters",
         "different|other|another|better make|brand|type of? oil? filter",
+    ),
+    "thicker_oil": (
+        "thick|heavy|heavier stuff|oil",
+        "went|gone|moved|stepped|going up a|one|two grade|grades|weight",
     ),
     "high_volume_pump": ("bigger|larger|uprated|high-capacity|wider oil? pump",),
     "oil_poured_in": (
@@ -161,8 +167,12 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "backfilled|back-filled|filled it|her|the|engine|block? through|via|from the? sender|switch|gauge|filter hole|port|gallery|fitting",
     ),
     "connector_refitted": (
+        "pushed|pressed|shoved it|the-plug|the-connector|plug|connector home|tight|on|in properly|home|tight?",
         "crimped|soldered|put|fitted a|an|on? new? ring|spade|eyelet|terminal|connector|plug on?|in?",
         "sprayed|squirted contact|switch|electrical cleaner",
     ),
-    "right_oil": ("oil change with|to|using the|a? proper|right|correct|specified|same",),
+    "right_oil": (
+        "drained|dropped|dumped it|that|the-oil|oil ,|and|& then? put|filled|refilled|poured in|with? @grade|@thin",
+        "oil change with|to|using the|a? proper|right|correct|specified|same",
+    ),
 }

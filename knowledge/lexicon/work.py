@@ -12,7 +12,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "changed|changing|change",
         "put|rolled in|on a? set? of?",
         "threw a",
-        "stuck a new",
+        "put|fitted|swapped|bolted the|my? original|old|previous",
         "brand? new|another|different|second|third|fourth|2nd|3rd|4th|fresh|replacement|spare|borrowed|reproduction|repro",
         "new|another|fresh|second set|pair of",
         "known good",
