@@ -22,6 +22,7 @@ from knowledge.lexicon.answers import (
     NO_QUESTION_OF_FACT,
     NOT,
     OWN_SUBJECT,
+    SAVE,
     STATES_ITSELF,
     TOPICS,
     YES,
@@ -165,8 +166,9 @@ def _joined(question: Sentence, answer: Sentence) -> list[Sentence]:
     if (lead in YES or denies) and (content := _content(said, lead in YES)):
         if lead in YES:
             return [sentence_of([*content, *answer.tokens[1:]], False)]
-        if any(t.word in NEGATION for t in content):
-            return [question, answer]
+        rest = [t.word for t in answer.tokens if not t.is_mark and t.word not in NO | NOT | NO_MORE]
+        if any(t.word in NEGATION for t in content) or (rest[:1] and rest[0] in SAVE):
+            return [question, answer]  # "Any noise? Not really, just tappets"
         return [*_denied(content), *_rest(answer)]
     if len(words) <= _NAME and len(answer.tokens) <= _SHORT:
         name = said[len(_lead(words, ASKING_WHAT)) :]

@@ -14,6 +14,7 @@ from diagnose.understanding.stance import UNTRUE, Stance
 from knowledge.lexicon.results_words import (
     CAME_BEFORE,
     CAME_BETWEEN,
+    CAME_IF,
     CAME_NOT,
     ELSEWHERE_READ,
     ENOUGH,
@@ -50,6 +51,9 @@ def pressure_after(
     """What the pressure straight behind work says came of it, beside the lowest read before."""
     if job.line is not line or job.begins_it or job.area == "whole_engine" or _is_old(job):
         return None
+    clause = line.clause(job.first)
+    if any(line.word(k) in CAME_IF for k in range(clause.first, job.first)):
+        return None  # "if the new pump gives 40 I'll be happy"
     at = _figure_behind(line, job, own, unit, _at_zero(paragraph, line))
     if at is None:
         return None

@@ -130,7 +130,8 @@ def _no_recovery(line: Line, mark: Mark[object]) -> bool:
     """Whether no pressure recovers: "got recovered home", "goes off soon as I touch the throttle"."""
     if line.word(mark.last - 1) == "soon" and line.word(mark.last) == "as":
         return True
-    if relapse(line, mark.first) in range(mark.first, mark.last):
+    own = {line.word(k) for k in range(mark.first, mark.last)} & {"own", "itself", "themselves"}
+    if not own and relapse(line, mark.first) in range(mark.first, mark.last):
         return True  # "right back to nothing"
     return line.word(mark.first) == "recovered" and bool(
         TOWED & {line.word(mark.first - 1), line.word(mark.last)}

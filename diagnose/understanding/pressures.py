@@ -142,7 +142,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     bounds = line.word(i + 1) == "or" and line.word(i + 2) in OR_LESS | OR_MORE
     if (line.word(i + 1) in COUNTS and not bounds) or (named and not token.word[:1].isalpha()):
         return False
-    if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and line.tokens[i - 2].is_figure):
+    if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and _is_ratio(line, i)):
         return False
     mark = Mark(token.value, i, i + 1)
     beside = [*line.find(line.lexicon.speed), *line.circumstances]
@@ -185,6 +185,12 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
 def _beside_running(line: Line, i: int) -> bool:
     """Whether words say what the engine did when it was read: "70 running", "45 steady"."""
     return line.word(i + 1) in RUNNING or line.word(i - 1) in RUNNING
+
+
+def _is_ratio(line: Line, i: int) -> bool:
+    """Whether a figure that is no speed stands before the slash: "20/20", not "7 @ 700 / 24"."""
+    before = line.tokens[i - 2]
+    return before.is_figure and "rpm" not in before.kinds
 
 
 def _of_a_side(line: Line, i: int) -> bool:

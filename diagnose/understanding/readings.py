@@ -240,7 +240,9 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
         if own:
             lead = own
-        elif not (later or _falls_to(line, other)) and not any(is_heat(m) for m in other.near):
+        elif later or _falls_to(line, other) or any(is_heat(m) for m in other.near):
+            lead = []  # "cold it's 60, then 45 once warm and 15 at the lights"
+        else:
             other.near += lead
         if other is not first and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in first.near if m in direct_named(line)]

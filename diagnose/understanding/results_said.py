@@ -39,6 +39,7 @@ from knowledge.lexicon.results_words import (
     PUT_ON,
     RETURNS,
     RIGHT_AGAIN,
+    THEIRS,
     TRAILS,
     WENT_AGAIN,
 )
@@ -80,6 +81,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "a better filter"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
+        if line.word(mark.last) in ("on", "for") and line.word(mark.last + 1) in THEIRS:
+            continue  # "a new sender cured it on his"
         if _is_no_pressure(line, mark.last - 1) or _says_where(line, mark):
             continue  # "set it back up to 800"
         if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):

@@ -176,7 +176,8 @@ def _past_colon(sentence: Sentence, at: int) -> int:
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
     """Set what a condition says, where the sentence goes on with what would be or with a question."""
     _suppose_in_general(sentence, of)
-    if not any(s & Stance.SUPPOSED for s in of):
+    plans = any(t.word == "ill" for t in sentence.tokens)  # "if it gives 40 I'll be happy"
+    if not (plans or any(s & Stance.SUPPOSED for s in of)):
         return
     for i, token in enumerate(sentence.tokens):
         if token.word == "if":

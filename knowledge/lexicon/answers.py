@@ -11,6 +11,8 @@ def _set(text: str) -> frozenset[str]:
 NO = _set("no nope nah naw none nil")
 #: likewise where no more follows: "not yet", "never"
 NOT = _set("not never nothing")
+#: behind "no": something of what was asked is there
+SAVE = _set("just only but except apart bar besides although though")
 #: affirm what was asked
 YES = _set("yes yep yeah yup aye")
 #: behind "no", begin a statement of its own: "no it's an electric one", "no the stick is dry"

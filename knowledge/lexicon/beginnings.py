@@ -12,7 +12,7 @@ _THINGS_HIT = (
     "rubble|sleeper|cobble|pheasant|hog|pig|turtle|tool-box|toolbox"
 )
 _OVER = "ran|run|drove|went|go|running|driving|bounced|rode over|across"
-_HIT = "hit|hitting|struck|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
+_HIT = "hit|hitting|struck|clobbered|walloped|thumped|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
 _GRADES = "@grade|@thin|@thick|thinner|thicker|lighter|heavier|synthetic"
 _NONE = "gone|no|nothing|zero|none|dead|didnt|wouldnt"
 #: said of the time before the trouble
@@ -65,6 +65,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
         f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer|badger|fox|rabbit|sheep|kangaroo|brick|branch",
         f"{_HIT} .. massive|huge|enormous|nasty|deep|bad|small|great|whopping? pothole|rock|kerb|curb|stump|boulder|log|manhole",
+        f"{_AFTER} i|we|he|she? {_HIT} a|the|my|some? kerb|curb|rock|speed-hump|hump|ramp|stump|pothole|something",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
         f"{_OVER}|hit|struck|clipped .. {_THINGS_HIT}",
         f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",
@@ -112,6 +113,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|from new|day-one",
         "always been|has|had|read|run|ran|shown",
         "from|since new",
+        "since the day i|we bought|got|had|owned|picked",
         "ever since new|ive",
         "ever since i|we had|have|got|owned|own|bought|knew|can-remember|remember",
         "never been|had|read|shown|seen any|much? better|higher|good|right|different",

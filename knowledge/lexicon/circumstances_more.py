@@ -20,6 +20,8 @@ DURING_MORE: dict[Circumstance, tuple[str, ...]] = {
         "brush cutting|cutter|hog|hogging",
     ),
     Circumstance.MINUTES: (
+        "from about|around|roughly? @minutes on|onwards|onward|in",
+        "after the? first @minutes",
         "after about|around|just|only|roughly? @seconds",
         "over|in|within|during the? first half hour|quarter",
         "after about|around|maybe|roughly? a? quarter|half of @hours",

@@ -57,6 +57,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "at times",
         "some|certain|other days|mornings|times|trips",
         "the odd time|occasion",
+        "never the same twice",
+        "some days @number|@pressure ,|and? others|some days? @number|@pressure",
         "one day|minute|moment .. next",
         "fine|ok|okay|good|normal|right ,? then right|way|straight? low|down|nothing|zero|gone|dead ,? then? fine|ok|okay|good|normal|low|nothing|zero|back|again",
         "sometimes|sometime .. sometimes|sometime",

@@ -192,3 +192,9 @@ CAME_NOT = _set(
     "not never didnt hasnt if when until before was were last ago since next every but while drill cold spec should relief opens "
     "set setting from year month week fuel boost torqued torque measured clearance thou"
 )
+#: before work: it is not done yet, or not on this engine
+CAME_IF = _set(
+    "if when once would should hope hopefully unless until till maybe might could told says said reckons thinks"
+)
+#: behind "on" or "for": what came of work is of another engine
+THEIRS = _set("his hers theirs him her them others another someone somebody")

@@ -150,6 +150,7 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
         "=and|=but|=only|=light|=lamp =to|=then|=it? comes|came|come =back =on",
     ),
     Shows.NONE: (
+        "=zero|=nil =hot|=at|=idle|=when|=warm|=cold|=once",
         "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
         "=sometimes|=then|=next =nothing|=zero|=nil|=none|=dead",
     ),
@@ -159,10 +160,12 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
         "has|is|had|its|been|keeps|was|hes|shes|she|it been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
     ),
     Shows.FALLING: (
+        "=drifts|=creeps|=tails|=fades|=dies =down|=off|=away",
         "sags|sinks|falls|drops|drifts|fades|creeps|declines|sagged|slides steadily|slowly|gradually|progressively to|away|off|down|from?",
     ),
     Shows.UNSTEADY: (
         "jumps|jumping|bounces|bouncing|flicks|waves|dances|swings|wags|waggles about|around|all|like|up over|on|mad|the|at|and|when|in?",
+        "starts|begins|started|began|starting to? flicker|flickering|bounce|bouncing|waver|wavering|blink|blinking",
         "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",
     ),
 }
