@@ -16,7 +16,6 @@ from knowledge.lexicon.engine import (
     FEATURES,
     FEATURES_ALONE,
     LACKS,
-    LAYOUTS,
     OF_A_BOAT,
     TUBE,
     WASHES,
@@ -30,6 +29,7 @@ from knowledge.lexicon.engine_features import (
     NOT_AFLOAT,
     OUTBOARD_OF,
 )
+from knowledge.lexicon.engine_layouts import LAYOUTS
 from knowledge.lexicon.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])
