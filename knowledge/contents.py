@@ -18,6 +18,7 @@ from knowledge.engines import layouts_special as engines_layouts_special
 from knowledge.engines import profiles as engines_profiles
 from knowledge.engines import profiles_more as engines_profiles_more
 from knowledge.engines import rules_build as engines_rules_build
+from knowledge.engines import rules_small as engines_rules_small
 from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
@@ -381,6 +382,7 @@ MODULES = (
     engines_layouts_special,
     engines_layouts_more,
     engines_rules_build,
+    engines_rules_small,
     reports_rules_alarms,
     reports_rules_course,
     reports_rules_pressure,

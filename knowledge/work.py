@@ -88,7 +88,13 @@ class Inspection:
     takes_readings: bool = False  #: speed, oil temperature and pressure are read in it
     waits_minutes: float = 0.0  #: waiting that is not hands-on
     only_with: tuple[Finding, ...] = ()  #: features: made only where one is known to be there
+    #: steps that come first on an engine with a feature
+    steps_with: tuple[tuple[Finding, str], ...] = ()
     also: tuple[str, ...] = ()
+
+    def steps_on(self, has: Callable[[Finding], bool]) -> tuple[str, ...]:
+        """The steps on an engine; ``has``: whether it has a feature."""
+        return (*(says for one, says in self.steps_with if has(one)), *self.steps)
 
     def __repr__(self) -> str:
         return f"<inspection {self.id}>"

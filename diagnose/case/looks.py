@@ -111,7 +111,8 @@ def said(entry: ReadingEntry | BaselineEntry) -> str:
     """The reading in the person's words, as "5 psi at hot idle"."""
     word, warmth = _words(entry)
     usual = getattr(entry, "usual", None)
-    parts = [entry.pressure or ""]
+    bare = bool(entry.pressure) and not any(c.isalpha() for c in entry.pressure or "")
+    parts = [f"{entry.pressure} on the gauge" if bare else entry.pressure or ""]
     if usual:
         parts.append(f"usually {usual}")
     heat, speed = warmth or entry.oil, word or entry.rpm

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from math import hypot
 
 from diagnose.case.case import Case, GaugeReading
-from knowledge.engines.layouts_special import GENERATOR_DIESEL
+from knowledge.engines.layouts_special import GENERATOR_DIESEL, GENERATOR_PETROL
 from knowledge.model import Gauge, Reading
 from knowledge.pressure.gauge import (
     HOT,
@@ -94,7 +94,7 @@ def latest_readings(case: Case) -> tuple[GaugeReading, ...]:
 
 def fixed_speed(case: Case) -> float | None:
     """Return the one speed of an engine that drives a generator, as it was read; else None [rpm]."""
-    if case.layout is not GENERATOR_DIESEL:
+    if case.layout not in (GENERATOR_DIESEL, GENERATOR_PETROL):
         return None
     read = [r for r in case.readings if is_certain(r.reading) and r.reading.rpm >= SPEED]
     last = _last(read)

@@ -13,6 +13,7 @@ from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.picking import HELP, YES, Reply
 from diagnose.entry.questions import (
     STORY,
+    ChoiceQuestion,
     ConfirmQuestion,
     EngineQuestion,
     FindingQuestion,
@@ -132,6 +133,8 @@ def _explain(interview: Interview, question: Question, reply: Reply, line: str) 
             remark(f"That is too long: at most {LONGEST:,} characters.", 2)
         case _ if is_safety(question) and line.lower() in YES:
             remark(f"{STOP_NOW} Which: 1 zero, 2 a knock, 3 both?")
+        case _ if isinstance(question, ChoiceQuestion) and line.lower() in YES:
+            remark(f"Yes to which of them? {question.hint}", 2)
         case _:
             remark(question.hint, 2)
 

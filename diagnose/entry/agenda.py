@@ -247,7 +247,7 @@ def _layout_is_possible(layout_id: str, diagnosis: Diagnosis) -> bool:
 
 def missing_slots(diagnosis: Diagnosis, known: Known) -> tuple[Slot, ...]:
     """The figures that are not known yet; none where there is no gauge or never any pressure."""
-    if known.has("lamp_only") or known.has(ZERO) or known.has("direct_gauge_zero"):
+    if known.any_of(("lamp_only", ZERO, "direct_gauge_zero", "none_from_first_start")):
         return ()
     readings = [r.reading for r in diagnosis.case.readings]
     asked = {

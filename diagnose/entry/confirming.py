@@ -23,11 +23,18 @@ from knowledge.book import Book
 
 #: what a line may be; a caller prints it before it asks
 PROMPT = (
-    "All right? Enter writes it; numbers strike out; '3 = right words' corrects fact 3; more words "
-    "add; q writes nothing: "
+    "All right? Enter: save. A number: delete that fact. 3 = words: correct fact 3. Other words: "
+    "add. q: quit, save nothing: "
 )
 _YES = frozenset(["", "y", "yes", "ok", "okay"])
 _NO = frozenset(["q", "quit", "n", "no", "stop"])
+_HELP = frozenset(["help", "?", "h", "what", "how"])
+_STRIKE = frozenset(["strike", "delete", "remove", "drop", "cross", "del", "rm", "not"])
+_BETWEEN = frozenset(["and", "out", "fact", "facts", "number", "no", "line", "the"])
+HELP = (
+    "Enter saves these facts; '4' or 'delete 4' deletes fact 4; '3 = 15 psi at hot idle' corrects "
+    "fact 3; any other words are read and added; q saves nothing"
+)
 _NUMBERED = re.compile(r"(\d{1,3})\s+(\S.*)", re.S)
 _SIGNED = re.compile(r"#?(\d{1,3})\s*[=:]\s*(.*)", re.S)
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
@@ -99,6 +106,10 @@ def parse_change(line: str, account: Account) -> Change:
     """
     shown = {number for number, _ in account.kept}
     words = line.replace(",", " ").split()
+    if line.strip().lower() in _HELP:
+        raise UsageError(HELP)
+    if len(words) > 1 and words[0].lower() in _STRIKE:
+        words = [w.lstrip("#") for w in words[1:] if w.lower() not in _BETWEEN]
     if words and all(w.isdecimal() for w in words):
         numbers = frozenset(map(int, words))
         if not numbers <= shown:

@@ -152,6 +152,9 @@ class Interview:
         if answer is Reply.UNCLEAR and (said := answer_in_words(question, line)) is not None:
             answer = said
             self.taken = taken_as(question, said)
+        by_letter = not any(c.isdigit() for c in line)
+        if isinstance(question, ChoiceQuestion) and isinstance(answer, Picked) and answer.places:
+            self.taken = taken_as(question, answer) if by_letter or self.taken else ""
         if answer is Reply.BACK:
             return self._back()
         if isinstance(answer, Reply):

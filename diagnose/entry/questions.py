@@ -63,10 +63,10 @@ class ConfirmQuestion:
     """Whether what was read out of the person's words is right."""
 
     account: Account
-    asks = "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more words add: "
+    asks = "All right? Enter: keep. A number: delete. 3 = words: correct fact 3. Other words: add: "
     why = "What you keep goes into the case as facts; your words are kept in any case."
     hint = (
-        "Enter keeps them, numbers of facts strike out, '3 = right words' corrects fact 3, n "
+        "Enter keeps them; a number deletes that fact; '3 = 15 psi at hot idle' corrects fact 3; n "
         "keeps none."
     )
 
@@ -114,7 +114,9 @@ class ChoiceQuestion:
     def hint(self) -> str:
         """What can be answered."""
         many = "Numbers" if self.menu.many else "A number"
-        return f"{many} from 1 to {len(self.choices)}, or d for don't know."
+        none = next((c.says for c in self.choices if not c.there), "")
+        no = f", n for '{none}'" if none else ""
+        return f"{many} from 1 to {len(self.choices)}{no}, or d for don't know."
 
     def read(self, line: str) -> Picked | Reply:
         """The choices that are true."""

@@ -30,6 +30,7 @@ from diagnose.understanding.reader import read
 from knowledge.book import Book
 
 _NOTHING: Mapping[str, str] = {}
+_NO_ENTRY = ("layout", "oil", "limit")  #: tables of facts that are written once, into no entry
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,13 @@ def understand(path: Path, text: str, book: Book) -> Account:
     understanding = understood(wanted, book, has, is_new=is_new)
     if case is not None:
         understanding = of_the_repaired(understanding, case, book)
-    return Account(path, wanted, understanding, is_new, has)
+    return Account(path, wanted, _entries_first(understanding), is_new, has)
+
+
+def _entries_first(understanding: Understanding) -> Understanding:
+    """The same, with what becomes no entry last: so facts have the numbers of their entries."""
+    facts = sorted(understanding.facts, key=lambda f: f.table in _NO_ENTRY)
+    return replace(understanding, facts=tuple(facts))
 
 
 def understood(
@@ -116,7 +123,7 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     kept = [fact for _, fact in account.kept]
     layout = next((f.value for f in kept if f.table == "layout"), None)
     grade = next((f.value for f in kept if f.table == "oil"), None)
-    entries = [f for f in kept if f.table not in ("layout", "oil", "limit")]
+    entries = [f for f in kept if f.table not in _NO_ENTRY]
     layout_id = str(layout) if layout else ""
     begin = _begun if account.is_new else _with_engine
     case = begin(account, book, layout_id, by)

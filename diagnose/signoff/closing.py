@@ -74,7 +74,9 @@ def _against_no_fault(answer: Diagnosis) -> Iterator[Obstacle]:
     for alarm in answer.alarms[:1]:
         yield Obstacle(f"a warning stands: {alarm.says}")
     if not readings_are_good(answer):
-        yield Obstacle("no pressure at hot idle is recorded, or a reading is below its limit")
+        yield Obstacle(
+            "hot idle and 2000 rpm or more are not both recorded, or a reading is below its limit"
+        )
     top = answer.ranking[0]
     if not top.cause.no_fault and top.probability >= SUSPECT:
         yield Obstacle(f"{top.cause.says} leads with {100 * top.probability:.0f} %")

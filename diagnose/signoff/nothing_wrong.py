@@ -1,6 +1,6 @@
 """Whether nothing is wrong with an engine, as far as it was read and looked at.
 
-Imported by ``entry``, ``output`` and ``signoff.closing``.
+Imported by ``output``, ``serve`` and ``signoff.closing``.
 """
 
 from __future__ import annotations
@@ -11,15 +11,16 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.measured import reading_bounds
 from knowledge.model import Cause
 from knowledge.pressure.gauge import SAY_SO, sure_fallen
-from knowledge.pressure.quantities import HOT_IDLE_PRESSURE
+from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 
+READ = frozenset({HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE})  #: limits that were put to the test
 SUSPECT = (
     0.05  #: a fault as likely as this is looked for, however good the readings are (judgement)
 )
 
 
 def nothing_wrong(diagnosis: Diagnosis) -> bool:
-    """Whether hot idle was read, every reading keeps its limits, and nothing points to a fault."""
+    """Whether hot idle and speed were read, every reading keeps its limits, and nothing points to a fault."""
     case = diagnosis.case
     if diagnosis.alarms or diagnosis.found_faults or diagnosis.contradictions:
         return False
@@ -30,12 +31,13 @@ def nothing_wrong(diagnosis: Diagnosis) -> bool:
 
 
 def readings_are_good(diagnosis: Diagnosis) -> bool:
-    """Whether hot idle was read, and every reading keeps its limits and what is usual."""
+    """Whether hot idle and speed were read, and every reading keeps its limits and the usual."""
     case = diagnosis.case
     bounds = [
         b for one in case.readings for every in reading_bounds(one.reading, case) for b in every
     ]
-    if any(b.broken for b in bounds) or HOT_IDLE_PRESSURE not in {b.limit for b in bounds}:
+    held = {b.limit for b in bounds}
+    if any(b.broken for b in bounds) or not held.issuperset(READ):
         return False
     return all(sure_fallen(one.reading) < SAY_SO for one in case.readings)
 

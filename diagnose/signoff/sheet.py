@@ -11,6 +11,7 @@ from functools import cached_property
 
 from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
+from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies
@@ -82,12 +83,13 @@ class Signoff:
         worked: dict[Task, list[TaskRecord]] = {}
         for w in case.task_records:
             worked.setdefault(w.task, []).append(w)
+        read = read_already(case, was_open=bool(self.places) or self.whole)
         found = []
         for phase in Phase:
             for task in self.answer.book.tasks.values():
                 why = self.called_for(task, due) if task.phase is phase else ""
                 if why:
-                    mine = tuple(worked.get(task, ()))
+                    mine = tuple(worked.get(task, ())) or tuple(filter(None, [read.get(task)]))
                     found.append(Item(task, why, _worst(task, mine, case), mine))
         return tuple(found)
 

@@ -56,6 +56,14 @@ def as_low_before(job: Job) -> Mark[Result] | None:
     return None
 
 
+def came_after(job: Job) -> bool:
+    """Whether it was done after what is said, or all was well until then."""
+    ahead = job.line.word(job.first - 1), job.line.word(job.first - 2)
+    if as_low_before(job) is not None:
+        return False
+    return "before" in ahead or well_until(job) is not None
+
+
 def _is_plain(line: Line, mark: Mark[bool], near: range) -> bool:
     """Whether it is said of this engine, and of before the work only: no "before and after"."""
     ahead = line.word(mark.first - 1), line.word(mark.first - 2)

@@ -304,8 +304,8 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
 
 def _of_persons(line: Line, mark: Mark[object]) -> bool:
     """Whether a clause without anything that shows tells what people do."""
-    before = range(line.clause(mark.first).first, mark.first)
-    return any(line.word(k) in _PEOPLE for k in before)
+    said = any(line.word(k) in _PEOPLE for k in range(line.clause(mark.first).first, mark.first))
+    return said and mark.value is not Course.NOT_REPRODUCED
 
 
 def _only_that(line: Line) -> bool:

@@ -25,7 +25,7 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
     for k in places:
         values = pressures_at(line, k)
         if len(values) > 1 and line.word(k - 1) in WENT | {"from", "was"}:
-            yield Mark(_result(values[0], values[-1]), k - 1, k + 1)
+            yield Mark(result_between(values[0], values[-1]), k - 1, k + 1)
     for a, b in pairwise(places):
         then, now = pressures_at(line, a)[-1], pressures_at(line, b)[0]
         words = [line.word(k) for k in range(a + 1, b)]
@@ -33,14 +33,14 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
             continue
         text = " ".join(words)
         if words == ["to"] and line.word(a - 1) == "from":
-            yield Mark(_result(then, now), a - 1, b + 1)  # "went from 45 to 30"
+            yield Mark(result_between(then, now), a - 1, b + 1)  # "went from 45 to 30"
             continue
         if any(re.search(rf"\b{said}$", text) for said in INSTEAD_OF):
-            yield Mark(_result(now, then), a, a + 1)  # the other is not so now
+            yield Mark(result_between(now, then), a, a + 1)  # the other is not so now
         elif _is_now(line, a, text) or (
             any(re.search(rf"\b{said}$", text) for said in BECAME) and "," not in words[:1]
         ):
-            yield Mark(_result(then, now), a, b + 1)
+            yield Mark(result_between(then, now), a, b + 1)
 
 
 def _is_now(line: Line, at: int, between: str) -> bool:
@@ -65,10 +65,10 @@ def _unit(token: Token) -> float:
     return unit.factor / PSI if unit else 1.0
 
 
-def _result(then: float, now: float) -> Result:
+def result_between(then: float, now: float) -> Result:
     """What a trial did that brought a pressure from one figure to another, psi.
 
-    >>> _result(12, 30), _result(10, 15), _result(20, 8)
+    >>> result_between(12, 30), result_between(10, 15), result_between(20, 8)
     (<Result.CURED: 'cured'>, <Result.HELPED: 'helped'>, <Result.WORSE: 'worse'>)
     """
     if abs(now - then) <= _SAME * then:

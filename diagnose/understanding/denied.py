@@ -33,6 +33,8 @@ def denied(line: Line) -> Iterator[Fact]:
             continue
         if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
             continue
+        if line.word(mark.last - 1) == "on" and line.word(mark.last) in ("this", "mine", "it"):
+            continue  # "no lamp on this one"
         clause = line.clause(mark.first)
         if (began := _began(line, mark)) is not None:
             yield Fact("behaviour", {"shows": mark.value.value}, line.span([began]))

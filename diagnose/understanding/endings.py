@@ -17,6 +17,7 @@ from knowledge.lexicon.pressure_words import (
     SLOWLY,
     STEADIES,
     STOPS_THEN,
+    THEN_ENDS,
     TIMES,
 )
 from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
@@ -115,12 +116,28 @@ def fine_until(line: Line, mark: Mark[object], heads: list[Head]) -> Head | None
         h
         for h in heads
         if h.mark.value is Shows.NORMAL and h.mark.last <= mark.first
-        if isinstance(mark.value, Circumstance) and (led or ended_by(line, h.mark, mark))
+        if isinstance(mark.value, Circumstance) and (led or _until_between(line, h.mark, mark))
     ]
     return ended[-1] if ended else None
 
 
 def ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
-    """Whether "until" stands between: "fine until I brake, then the light comes on"."""
+    """Whether it is over then: "fine until I brake", "fine for ten minutes, then the light comes on"."""
+    return _until_between(line, head, mark) or (
+        head.value is Shows.NORMAL and _lasts_then(line, mark)
+    )
+
+
+def _until_between(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether "until" stands between what shows and a circumstance."""
     between = range(head.last, mark.first)
     return isinstance(mark.value, Circumstance) and any(line.word(k) in UNTIL for k in between)
+
+
+def _lasts_then(line: Line, mark: Mark[object]) -> bool:
+    """Whether a time of running is how long it lasts, and "then" leads on: "for ten minutes, then"."""
+    if mark.value not in (Circumstance.MINUTES, Circumstance.LATE):
+        return False
+    lasts = any(line.word(k) == "for" for k in range(mark.first - 1, mark.last))
+    behind = {line.word(k) for k in range(mark.last - 1, mark.last + 3)}
+    return lasts and bool(behind & THEN_ENDS)

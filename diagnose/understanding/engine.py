@@ -16,7 +16,6 @@ from knowledge.lexicon.engine import (
     FEATURES,
     FEATURES_ALONE,
     LACKS,
-    LAYOUTS,
     OF_A_BOAT,
     TUBE,
     WASHES,
@@ -26,9 +25,11 @@ from knowledge.lexicon.engine_features import (
     CONFIRMS,
     ELECTRIC,
     INSTRUMENTS_BESIDE,
+    LIGHT_THINGS,
     NOT_AFLOAT,
     OUTBOARD_OF,
 )
+from knowledge.lexicon.engine_layouts import LAYOUTS
 from knowledge.lexicon.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])
@@ -167,8 +168,15 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     beside = any(t.word in INSTRUMENTS_BESIDE for x in paragraph.lines for t in x.tokens)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
+            if _light_weight(line, own):
+                continue
             if not line.denied(own) and own.value in known and not _put_on(line, own, beside):
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
+
+
+def _light_weight(line: Line, mark: Mark[str]) -> bool:
+    """Whether "light" is no lamp: "only a light rumble"."""
+    return line.word(mark.last - 1) == "light" and line.word(mark.last) in LIGHT_THINGS
 
 
 def _is_a_cycle(said: Said) -> bool:

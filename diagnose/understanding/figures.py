@@ -71,7 +71,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "part",
-        r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|(?<=\bat )half|(?<=\bto )half|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
+        r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|(?<=\bat )half|(?<=\bto )half|(?<=\breads )half|(?<=\bread )half|(?<=\bshows )half|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
         r"(?: way)?(?: up)?(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
     ),
     (
@@ -103,7 +103,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"(?P<minus>[-−])(?P<a>\d{1,2})(?=\s+(?:here|out|outside|overnight|this morning|last night|today|degrees|celsius)\b)",
     ),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
-    ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
+    ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees?|s)?\b\.?)"),
     *(
         (
             name,

@@ -18,6 +18,8 @@ from knowledge.reports.words import Done, Shows, Since
 _SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
+_NO_SPEED = frozenset(["hot", "warm", "pressure", "psi", "gauge"])  #: in a phrase of the idle
+_BEGAN = frozenset(["began", "started", "begun", "happened", "appeared"])
 _DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
 _UNTIMED = {"day": "1 days", "days": "3 days", "morning": "1 days"}
@@ -89,6 +91,8 @@ class Job:
             token = self.line.tokens[k]
             if token.is_mark:
                 break
+            if token.word == "when" and self.line.word(k - 1) in _BEGAN:
+                return (Mark(True, k - 1, k + 1),)  # "it began when I swapped the sump"
             if token.word in _DAY and self.line.word(k - 1) in _THAT_DAY:
                 return (Mark(True, k - 1, k + 1),)  # "the day the new pump went in"
             if token.word in _SINCE:
@@ -216,6 +220,12 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
 
 
+def names_a_grade(job: Job) -> bool:
+    """Whether it names a grade of oil and nothing that was done."""
+    inside = job.line.tokens[job.first : job.last]
+    return len(inside) == 1 and "grade" in inside[0].kinds
+
+
 def _names_filter(job: Job) -> bool:
     """Whether work on the oil is work on the filter as well: "changed the oil and filter"."""
     inside = range(job.first + 1, min(job.last + _AND_FILTER, len(job.line.tokens)))
@@ -295,6 +305,9 @@ def _states(job: Job) -> bool:
     if job.area == "storage" and reads_a_value(job.line, mark):
         return False  # "it sat at 45 for years"
     words = {t.word for t in job.line.tokens}
+    inside = {job.line.word(k) for k in range(mark.first, mark.last)}
+    if job.trial == "idle_raised" and inside & _NO_SPEED:
+        return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:

@@ -18,6 +18,7 @@ from knowledge.lexicon.joints import (
     JOINS,
     LINKS,
     NO_NOUN,
+    OF_A_KIND,
     OF_IT,
     OFF_IT,
     OPENINGS,
@@ -101,6 +102,8 @@ def is_no_state(
         return True  # "for cam break in"
     if line.word(mark.first) == "wet" and line.word(mark.last) in NOT_THE_WEATHER:
         return True  # "wet clutch"
+    if line.word(mark.last) in OF_A_KIND and line.word(mark.first - 1) in ("a", "an"):
+        return True  # "the filter is a good brand"
     if State.TIGHT in meanings and _one_is_loose(line, mark):
         return True  # "main caps torqued, one at half torque"
     if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):

@@ -15,6 +15,7 @@ from knowledge.lexicon import (
     beginnings,
     checked,
     circumstances,
+    circumstances_more,
     courses,
     engine,
     engine_features,
@@ -91,7 +92,12 @@ class Lexicon:
         self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
         self.own: Phrases[bool] = Phrases({True: instruments_named.OWN})
-        self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)
+        self.during: Phrases[Circumstance] = Phrases(
+            {
+                k: v + circumstances_more.DURING_MORE.get(k, ())
+                for k, v in circumstances.DURING.items()
+            }
+        )
         self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
         self.any_heat: Phrases[bool] = Phrases({True: speeds.ANY_HEAT})
         self.onset: Phrases[Onset] = Phrases(courses.ONSET)

@@ -12,6 +12,7 @@ from diagnose.understanding.recaps import in_turn, rows, trial_of
 from diagnose.understanding.stance import UNTRUE
 from knowledge.lexicon.results_words import (
     ALL_OFF,
+    ANSWERS,
     BESIDE_A_FIGURE,
     ENOUGH,
     OF_A_LAMP,
@@ -29,6 +30,8 @@ def lone_result(line: Line) -> Mark[Result] | None:
     if not words or any(line.stances.of[k] & UNTRUE for k in words):
         return None
     whole = Mark(Result.CURED, words[0], words[-1] + 1)
+    if (said := ANSWERS.get(" ".join(line.word(k) for k in words))) is not None:
+        return Mark(said, whole.first, whole.last)
     if all(line.word(k) in ALL_OFF | OF_A_LAMP for k in words):
         return whole if any(line.word(k) in ALL_OFF for k in words) else None
     figures = [k for k in words if line.tokens[k].is_figure]

@@ -11,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure_words import FALLING, IN_USE, REDONE, STARTS_OF
+from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, STARTS_OF
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
@@ -63,7 +63,10 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         )
         within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
-        if not within and not line.stances.at(mark) & untrue:
+        meant = line.stances.at(mark)
+        if _all_along(line, mark):
+            meant &= ~Stance.USUAL
+        if not within and not meant & untrue:
             yield mark
     done = jobs(line)
     for job in done:
@@ -71,6 +74,11 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             yield Mark(job.since, job.lead[0].first, job.last)
         elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
             yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def _all_along(line: Line, mark: Mark[object]) -> bool:
+    """Whether it was so before as it is now: "it has always been like that"."""
+    return mark.value is Course.UNCHANGED and line.word(mark.last - 1) in AS_IT_IS
 
 
 def _in_clause(line: Line, job: Job, mark: Mark[object]) -> bool:
@@ -127,7 +135,8 @@ def _no_recovery(line: Line, mark: Mark[object]) -> bool:
     """Whether no pressure recovers: "got recovered home", "goes off soon as I touch the throttle"."""
     if line.word(mark.last - 1) == "soon" and line.word(mark.last) == "as":
         return True
-    if relapse(line, mark.first) in range(mark.first, mark.last):
+    own = {line.word(k) for k in range(mark.first, mark.last)} & {"own", "itself", "themselves"}
+    if not own and relapse(line, mark.first) in range(mark.first, mark.last):
         return True  # "right back to nothing"
     return line.word(mark.first) == "recovered" and bool(
         TOWED & {line.word(mark.first - 1), line.word(mark.last)}

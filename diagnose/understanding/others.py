@@ -22,6 +22,7 @@ from knowledge.lexicon.stance_words import (
     MACHINES,
     NORMS,
     OF_PERSONS,
+    OWN_READING,
     OWN_SOURCES,
     PASSERS_BY,
     PERSONS,
@@ -69,6 +70,7 @@ def of_others(
         last = next((b for b in back if b > start), len(tokens))
         if tokens[start].word in NORMS:
             last = next((k for k in range(start, last) if tokens[k].word == "but"), last)
+        last = min(last, _ends_norm(sentence, start))
         clause = _clause(sentence, start)
         if tokens[min(start + 1, len(tokens) - 1)].word in SPOKE:
             last = min(last, _own_deed(sentence, clause.last) or last)
@@ -88,6 +90,17 @@ def _compared(sentence: Sentence, clause: Clause, start: int) -> int:
         if tokens[k].word in AGAINST and figure:
             return k
     return clause.first
+
+
+def _ends_norm(sentence: Sentence, start: int) -> int:
+    """Where a norm ends: at the bracket behind it, or where it goes on with "I get", "mine does"."""
+    tokens = sentence.tokens
+    if start and tokens[start - 1].word == "(":
+        return next((k for k in range(start, len(tokens)) if tokens[k].word == ")"), len(tokens))
+    if tokens[start].word not in NORMS:
+        return len(tokens)
+    behind = (c.first for c in sentence.clauses if c.first > start)
+    return next((k for k in behind if tokens[k].word in OWN_READING), len(tokens))
 
 
 def _own_deed(sentence: Sentence, first: int) -> int:

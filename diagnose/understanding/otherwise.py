@@ -6,7 +6,15 @@ import re
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.other_things import AND_WARM, JUMPED, OF_SPEED, PARTS_DROPPED, SHUT, UPWARDS
+from knowledge.lexicon.other_things import (
+    AND_WARM,
+    JUMPED,
+    OF_SPEED,
+    PARTS_DROPPED,
+    PROVING,
+    SHUT,
+    UPWARDS,
+)
 from knowledge.reports.words import Shows
 
 _LEAST_SPEED = 200.0  #: a figure from this on is a speed of the engine, no pressure (judgement)
@@ -27,11 +35,16 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.UNSTEADY:
             said = {line.word(k) for k in range(mark.first, mark.last)}
             up = {after[0], line.word(mark.last - 1)} & UPWARDS
-            return bool(said & JUMPED and up) and "back" not in {t.word for t in line.tokens}
+            to_figure = after[0] == "to" and after[1][:1].isdigit()
+            jumped = said & JUMPED or (to_figure and "jumps" in said)  # "pressure jumps to 3.5"
+            return bool(jumped and up) and "back" not in {t.word for t in line.tokens}
         case Shows.TRIPS:
             begins = mark.first == line.clause(mark.first).first
             return begins and line.word(mark.first) in SHUT  # "Shut off after 15 seconds": I did
         case Shows.NORMAL:
+            lead = {line.word(k) for k in range(mark.first - 3, mark.first)}
+            if line.word(mark.first) in ("gauge", "needle") and lead & PROVING:
+                return True  # "so the gauge is right"
             return line.word(mark.last - 1) == "warm" or (
                 after[0] == "and" and after[1] in AND_WARM
             )

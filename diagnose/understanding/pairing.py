@@ -8,7 +8,7 @@ from typing import NamedTuple
 from diagnose.understanding.joining import untouched
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.which_part import did_so_itself, same_pump
+from diagnose.understanding.which_part import did_so_itself, is_a_place, is_a_tool, same_pump
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
@@ -53,7 +53,7 @@ _NEW = frozenset(
 #: a part was so, and what leads to that
 _OFF = frozenset(["off", "out", "apart", "down"])
 _HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
-_OFF_FOR = frozenset(["last", "to", "for", "because", "again", "two", "a", "while"])
+_OFF_FOR = frozenset(["last", "in", "over", "to", "for", "because", "again", "two", "a", "while"])
 _PUT = frozenset(["put", "stuck", "threw", "popped", "bunged", "slapped"])
 _ONTO = frozenset(
     [
@@ -81,6 +81,8 @@ _COPULA = frozenset(["was", "is", "were", "are"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
+_IN_A_ROW = frozenset(["the", "a", "both", "oil", "my", "new", "twice"])
+_HABITUAL = frozenset(["always", "never"])  #: "it has always done it"
 #: after an action that names no object
 _NO_OBJECT = frozenset(
     ["up", "out", "off", "down", "and", "then", "again", "with", "back", "in", "through", "over"]
@@ -124,12 +126,14 @@ def paired(
         and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
         and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))
         and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
+        and not is_a_place(line, a)
     ]  # not the "change" of "no change", nor "what it has done to the bearings"
     parts = [
         p
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
         and not names_another(line, p)
+        and not is_a_tool(line, p)
         and not untouched(line, p)
     ]
     parts = [same_pump(line, p, parts, pump) for p in parts]
@@ -191,6 +195,8 @@ def _named_before(
     for action in actions:
         before = may_be_it([p for p in parts if p.last <= action.first])
         after, ahead = line.word(action.last), line.word(action.first - 1)
+        if ahead in _HABITUAL:
+            continue
         again = noun if not before else line.word(before[-1].last - 1)
         new = line.word(action.last - 1) in _NEW
         if after in _NAMED or (new and (after in _IN_PLACE or after == again)):
@@ -322,15 +328,7 @@ def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
     between = {line.word(k) for k in range(a.last, b.first)}
-    return bool(between & _JOINS) and between <= _JOINS | {
-        "the",
-        "a",
-        "both",
-        "oil",
-        "my",
-        "new",
-        "twice",
-    }
+    return bool(between & _JOINS) and between <= _JOINS | _IN_A_ROW
 
 
 def _action_of(
@@ -377,6 +375,8 @@ def _action_of(
             "have",
             "all",
             "also",
+            "out",
+            "apart",
         }:
             continue
         if words & {"but", "then", "when", "still", "reads", "same"}:

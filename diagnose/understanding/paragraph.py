@@ -8,6 +8,7 @@ from functools import cached_property
 from itertools import pairwise
 from typing import TypeVar
 
+from diagnose.understanding.answers import answered
 from diagnose.understanding.facts import Span
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.others import is_of_person
@@ -24,7 +25,7 @@ from knowledge.lexicon.pressure_words import (
 )
 from knowledge.lexicon.sights_shop import NOT_THE_WEATHER
 from knowledge.lexicon.speeds import HEAT
-from knowledge.lexicon.stance_words import LEADS_TO_IT, MACHINES, OF_PERSONS
+from knowledge.lexicon.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
@@ -184,6 +185,8 @@ class Line:
         first, last = (a.last, b.first) if a.first < b.first else (b.last, a.first)
         far = last - first
         for token in self.tokens[first:last]:
+            if token.word in ("@", "="):
+                continue
             if token.is_mark:
                 far += _COMMA
             elif token.word in ("and", "then"):
@@ -224,6 +227,12 @@ def _is_theirs(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
     if not (begins or any(_leads_to_it(tokens[: m.first]) for m in marks)):
         return False
     return not any(lexicon.this.find(s.tokens) or _names_own(s.tokens) for s in cut)
+
+
+def _of_a_norm(sentence: Sentence) -> bool:
+    """Whether a sentence ends with what a book asks for: "book wants 3.5"."""
+    last = sentence.clauses[-1]
+    return any(t.word in NORMS | ASKED for t in sentence.tokens[last.first : last.last])
 
 
 def _leads_to_it(lead: Sequence[Token]) -> bool:
@@ -271,12 +280,14 @@ class Paragraph:
         """Its sentences in order."""
         found: list[Line] = []
         elsewhere = False
-        cut = sentences(self.text, self.lexicon.spelling)
+        cut = answered(sentences(self.text, self.lexicon.spelling))
         side = this_side(cut, self.lexicon)
         theirs = _is_theirs(cut, self.lexicon)
         for number, sentence in enumerate(cut):
             meant = stances(sentence, self.lexicon, elsewhere, side, theirs)
-            elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
+            elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:]) and not _of_a_norm(
+                sentence
+            )
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)
 

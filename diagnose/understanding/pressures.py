@@ -8,7 +8,13 @@ from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.rows import row_of
-from diagnose.understanding.sizes import NO_PRESSURES, of_another_gauge
+from diagnose.understanding.sizes import (
+    NO_PRESSURES,
+    is_gain,
+    is_negative,
+    is_of_the_clock,
+    of_another_gauge,
+)
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import (
     beside_what_was,
@@ -43,9 +49,9 @@ from knowledge.lexicon.numbers import (
     OR_LESS,
     OR_MORE,
     OVER,
-    PARTS_OF_DAY,
     ROAD,
     ROADS,
+    RUNNING,
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
@@ -91,16 +97,16 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return token.value if said and not _is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":
         return None  # "the pressure on No. 2"
-    if _is_negative(line, i):
+    if is_negative(line, i):
         return None
-    if "pressure" not in token.kinds and (of_another_gauge(line, i) or _is_of_the_clock(line, i)):
+    if "pressure" not in token.kinds and (of_another_gauge(line, i) or is_of_the_clock(line, i)):
         return None
     if (
         (_swings(line, i) and " to " not in token.value)
         or _is_difference(line, i)
         or _not_running(line, i)
         or _is_scale(token, unit)
-        or _is_gain(line, i)
+        or is_gain(line, i)
     ):
         return None
     value = risen_to(line, i)
@@ -109,26 +115,6 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
     return f"{value} {unit}" if value != "0" else "0"
-
-
-def _is_of_the_clock(line: Line, i: int) -> bool:
-    """Whether a number is an hour of the day: "next morning about 11 the buzzer went"."""
-    before = [line.word(k) for k in range(i - 2, i)]
-    return before[-1:] in (["about"], ["around"], ["at"]) and before[0] in PARTS_OF_DAY
-
-
-def _is_gain(line: Line, i: int) -> bool:
-    """Whether a plus stands straight before a number: "straight 40 gave +3 psi"."""
-    plus = line.word(i - 1) == "+" and not line.tokens[i - 2].is_figure
-    return bool(i) and plus and line.tokens[i - 1].end == line.tokens[i].start
-
-
-def _is_negative(line: Line, i: int) -> bool:
-    """Whether a minus stands straight before a number, and a space before that: "start at -20"."""
-    if not i or line.word(i - 1) not in ("-", "–"):
-        return False
-    apart = i < 2 or line.tokens[i - 2].end < line.tokens[i - 1].start
-    return apart and line.tokens[i - 1].end == line.tokens[i].start
 
 
 def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:
@@ -156,7 +142,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     bounds = line.word(i + 1) == "or" and line.word(i + 2) in OR_LESS | OR_MORE
     if (line.word(i + 1) in COUNTS and not bounds) or (named and not token.word[:1].isalpha()):
         return False
-    if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and line.tokens[i - 2].is_figure):
+    if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and _is_ratio(line, i)):
         return False
     mark = Mark(token.value, i, i + 1)
     beside = [*line.find(line.lexicon.speed), *line.circumstances]
@@ -189,7 +175,22 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
         return True
     if spoken_of and free and (_alone(line, i) or _is_now(line, i) or _beside_when(line, i, mark)):
         return True
+    if spoken_of and free and line.word(i - 1) in DASH:
+        return True
+    if spoken_of and others and free and _beside_running(line, i):
+        return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def _beside_running(line: Line, i: int) -> bool:
+    """Whether words say what the engine did when it was read: "70 running", "45 steady"."""
+    return line.word(i + 1) in RUNNING or line.word(i - 1) in RUNNING
+
+
+def _is_ratio(line: Line, i: int) -> bool:
+    """Whether a figure that is no speed stands before the slash: "20/20", not "7 @ 700 / 24"."""
+    before = line.tokens[i - 2]
+    return before.is_figure and "rpm" not in before.kinds
 
 
 def _of_a_side(line: Line, i: int) -> bool:
@@ -361,6 +362,8 @@ def _is_difference(line: Line, i: int) -> bool:
     before, after, then = line.word(at), line.word(i + 1), line.word(i + 2)
     if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
         before = ""
+    if before == "up" and line.word(at - 1) in ("gauge", "gage", "it"):
+        before = ""  # "hooked a gauge up 3.0 bar"
     if before == "about" and line.word(i - 2) == "down":
         return True  # "it's been down about 10 psi everywhere"
     autumn = before == "fall" and line.word(at - 1) in WHICH_FALL

@@ -124,7 +124,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
 def readings(paragraph: Paragraph) -> Iterator[Fact]:
     """Each pressure, with the speed and heat said nearest to it."""
     waiting: list[Pressure] = []
-    unit = _unit_of(paragraph)
+    unit = unit_of(paragraph)
     made: list[tuple[Pressure, Pressure | None]] = []
     put_on = False
     for line in paragraph.lines:
@@ -161,7 +161,7 @@ def _rose(before: Pressure, now: list[Pressure]) -> bool:
     return bool(was and those) and was[0] < min(those)
 
 
-def _unit_of(paragraph: Paragraph) -> str:
+def unit_of(paragraph: Paragraph) -> str:
     """The unit of the pressures that have one; psi where none has."""
     for line in paragraph.lines:
         for token in line.tokens:
@@ -223,7 +223,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     marks += [m for m in line.circumstances if not any(a.overlaps(m) for a in any_heat)]
     marks += [*any_heat, *gauges_named(line), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
-    order = -1 if any(is_heat(m) and m.first < heads[0].first for m in marks) else 1
+    order = _order(marks, heads)
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
@@ -243,7 +243,9 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
         if own:
             lead = own
-        elif not (later or _falls_to(line, other)) and not any(is_heat(m) for m in other.near):
+        elif later or _falls_to(line, other) or any(is_heat(m) for m in other.near):
+            lead = []  # "cold it's 60, then 45 once warm and 15 at the lights"
+        else:
             other.near += lead
         if other is not first and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in first.near if m in direct_named(line)]
@@ -252,6 +254,16 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         _at_one_moment(line, found)
     for each in found:
         each.near += station_of(line, each.mark)
+
+
+def _order(marks: list[Mark[object]], heads: list[Mark[object]]) -> int:
+    """-1 where when it was read stands before each pressure: "idling 20 driving 45"; else 1."""
+    plain = [m for m in marks if not is_heat(m)]
+    trails = any(m.first >= heads[-1].last for m in plain)
+    leads = any(m.last <= heads[0].first for m in marks)
+    of_all = any(is_heat(m) and m.first < heads[0].first for m in marks)
+    each = len(plain) >= len(heads) > 1  # "hot 15 tickover 35 at 40 mph"
+    return -1 if (of_all and not (trails and each)) or (leads and not trails) else 1
 
 
 def _falls_to(line: Line, pressure: Pressure) -> bool:

@@ -47,6 +47,7 @@ def recaps(
         known = any(t in seen for t in trials)
         brief = set_off and (mark not in results or _is_an_answer(line, mark))
         brief = brief or (set_off and mark.last <= row[0].first)
+        brief = brief or (set_off and mark.value is Result.HELPED and _ends_its_clause(line, mark))
         if not (known or brief or in_turn(line, row[0].first)):
             continue
         for part, trial in zip(row, trials, strict=True):
@@ -126,6 +127,11 @@ def _says_where(line: Line, at: int) -> bool:
 def _is_an_answer(line: Line, mark: Mark[Result]) -> bool:
     """Whether a result is one of the short answers: "pump - nope"."""
     return " ".join(line.word(k) for k in range(mark.first, mark.last)) in ANSWERS
+
+
+def _ends_its_clause(line: Line, mark: Mark[Result]) -> bool:
+    """Whether no more follows in its clause: "pump - slight improvement"."""
+    return all(line.tokens[k].is_mark for k in range(mark.last, line.clause(mark.first).last))
 
 
 def brought(line: Line, job: Job) -> Mark[Result] | None:

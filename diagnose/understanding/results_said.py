@@ -39,11 +39,14 @@ from knowledge.lexicon.results_words import (
     PUT_ON,
     RETURNS,
     RIGHT_AGAIN,
+    THEIRS,
     TRAILS,
+    WENT_AGAIN,
 )
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
+_GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
@@ -78,12 +81,16 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "a better filter"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
+        if line.word(mark.last) in ("on", "for") and line.word(mark.last + 1) in THEIRS:
+            continue  # "a new sender cured it on his"
         if _is_no_pressure(line, mark.last - 1) or _says_where(line, mark):
             continue  # "set it back up to 800"
         if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):
             continue  # "with a drill and got 60 psi"
         if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
             continue  # "the light stays on for 10 seconds"
+        if "bad" in words and _of_a_part(line, mark):
+            continue  # "one and five not so bad"
         if words <= ALONE and not _begins_clause(line, mark):
             continue
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
@@ -157,6 +164,13 @@ def _is_no_pressure(line: Line, at: int) -> bool:
     return "rpm" in kinds or any(v > MOST_PSI for v in pressures_at(line, at))
 
 
+def _of_a_part(line: Line, mark: Mark[Result]) -> bool:
+    """Whether the clause names a part that was looked at, or a number stands before it."""
+    clause = line.clause(mark.first)
+    named = any(clause.first <= t.first < clause.last for t in line.find(line.lexicon.things))
+    return named or any(line.tokens[k].is_figure for k in range(clause.first, mark.first))
+
+
 def _led_by(line: Line, mark: Mark[Result], words: frozenset[str]) -> bool:
     """Whether one of these words stands before a result in its clause."""
     return any(line.word(k) in words for k in range(line.clause(mark.first).first, mark.first))
@@ -172,6 +186,7 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
         again = "again" in {line.word(k) for k in range(mark.first, mark.last + 1)}
         value = Result.NO_DIFFERENCE if again else Result.HELPED  # "15 now", "5 psi again"
         return Mark(value, mark.first, mark.last)
+    by -= _GOT if len(mark) == len(("got", "50")) else set()
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)
@@ -204,7 +219,7 @@ def relapse(line: Line, first: int) -> int | None:
         word, before = line.word(k), line.word(k - 1)
         if line.stances.of[k] & (Stance.SUPPOSED | Stance.DENIED):
             continue
-        if _is_low_again(line, k):
+        if _is_low_again(line, k) or (word == "again" and before in WENT_AGAIN):
             return k
         if word in RETURNS or (word == "back" and before in IS_BACK):
             clause = line.clause(k)

@@ -6,7 +6,15 @@ import re
 
 from diagnose.understanding.paragraph import Line
 from knowledge.lexicon.engine import KINDS
-from knowledge.lexicon.numbers import FOLLOWS, NO_UNITS, OTHER_GAUGES, SIZED, VOLTS, WHOSE
+from knowledge.lexicon.numbers import (
+    FOLLOWS,
+    NO_UNITS,
+    OTHER_GAUGES,
+    PARTS_OF_DAY,
+    SIZED,
+    VOLTS,
+    WHOSE,
+)
 
 
 def is_a_size(line: Line, i: int) -> bool:
@@ -66,6 +74,26 @@ def of_another_gauge(line: Line, i: int) -> bool:
 def _says_pressure(line: Line) -> bool:
     """Whether a figure of a sentence has a unit of pressure."""
     return any("pressure" in t.kinds for t in line.tokens)
+
+
+def is_of_the_clock(line: Line, i: int) -> bool:
+    """Whether a number is an hour of the day: "next morning about 11 the buzzer went"."""
+    before = [line.word(k) for k in range(i - 2, i)]
+    return before[-1:] in (["about"], ["around"], ["at"]) and before[0] in PARTS_OF_DAY
+
+
+def is_gain(line: Line, i: int) -> bool:
+    """Whether a plus stands straight before a number: "straight 40 gave +3 psi"."""
+    plus = line.word(i - 1) == "+" and not line.tokens[i - 2].is_figure
+    return bool(i) and plus and line.tokens[i - 1].end == line.tokens[i].start
+
+
+def is_negative(line: Line, i: int) -> bool:
+    """Whether a minus stands straight before a number, and a space before that: "start at -20"."""
+    if not i or line.word(i - 1) not in ("-", "–"):
+        return False
+    apart = i < 2 or line.tokens[i - 2].end < line.tokens[i - 1].start
+    return apart and line.tokens[i - 1].end == line.tokens[i].start
 
 
 #: each says of a number that it is no pressure

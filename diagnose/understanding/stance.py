@@ -184,7 +184,8 @@ def _past_colon(sentence: Sentence, at: int) -> int:
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
     """Set what a condition says, where the sentence goes on with what would be or with a question."""
     _suppose_in_general(sentence, of)
-    if not any(s & Stance.SUPPOSED for s in of):
+    plans = any(t.word == "ill" for t in sentence.tokens)  # "if it gives 40 I'll be happy"
+    if not (plans or any(s & Stance.SUPPOSED for s in of)):
         return
     for i, token in enumerate(sentence.tokens):
         if token.word == "if":
@@ -261,7 +262,8 @@ def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
 def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "did it again" says that the trouble came back."""
     after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
-    return not sentence.asks and after[:2] == ["did", "it"] and "again" in after
+    said = after[:1] == ["did"] and after[1:2] in (["it"], ["this"], ["that"])
+    return not sentence.asks and said and bool({"again", "once", "twice"} & set(after))
 
 
 def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:

@@ -12,22 +12,16 @@ from typing import Protocol
 from diagnose.lookup.tokens import stem
 from diagnose.understanding.figures import figures
 from diagnose.understanding.unmarked import openings
+from diagnose.understanding.written_out import written_out
 from knowledge.lexicon.plain import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
 from knowledge.lexicon.stance import NOT
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
 _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
-#: "No. 2", "no 4 main" end no sentence and deny nothing
-_NUMBERED = re.compile(
-    r"\b[Nn]o(?:\. ?(?=\d)| (?=\d{1,2} (?!psi|bar|lbs?\b|pounds|kpa|rpm|miles|min|sec|hours|days|degrees|thou|mm)[a-z]))"
-)
-#: a short form whose point ends no sentence: "mech. gauge", "approx. 20 psi"
-_SHORTENED = re.compile(
-    r"\b(mech|approx|eng|cyl|incl|elec|press|temp|op|min|max)\.(?= (?:[a-z]|\d))", re.I
-)
 _ENDS = frozenset(".!?;")
 _FULL = 40  #: characters of a line that may have been broken because it was full
+_FILLED = 0.8  #: share of the width from which a line is full; few such lines are no broken text
 _BULLETS = frozenset(["-", "–", "—", "*", "•", "·", ">"])  #: begin a line of a list
 _COMMAS = frozenset(",:()-–—")
 _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
@@ -265,17 +259,16 @@ class Spelling(Protocol):
 
 def sentences(text: str, spelling: Spelling) -> list[Sentence]:
     """Cut a text into sentences of tokens, each word in its right spelling."""
-    text = _NUMBERED.sub(lambda m: "nr" + " " * (len(m[0]) - 2), text)
-    text = _SHORTENED.sub(lambda m: m[1] + " ", text)
+    text = written_out(text)
     found: list[Sentence] = []
     current: list[Token] = []
     for token in _tokens(text, spelling):
         if token.is_mark and token.word in _ENDS:
-            found.append(_sentence(current, token.word == "?"))
+            found.append(sentence_of(current, token.word == "?"))
             current = []
         else:
             current.append(token)
-    found.append(_sentence(current, False))
+    found.append(sentence_of(current, False))
     return [s for s in found if s.tokens]
 
 
@@ -350,12 +343,15 @@ def _line_ends(text: str) -> frozenset[int]:
     """
     lines = text.split("\n")
     width = max(len(line.rstrip()) for line in lines)
+    full = sum(len(line.rstrip()) >= _FILLED * width for line in lines[:-1])
+    uneven = len(lines) > len(("full", "last")) and 2 * full <= len(lines) - 1
     found, at = set(), -1
     for line, following in pairwise(lines):
         at += len(line) + 1
         word = following.split(maxsplit=1)
         if (
             width < _FULL
+            or uneven
             or not word
             or word[0] in _BULLETS
             or len(line.rstrip()) + 1 + len(word[0]) <= width
@@ -364,7 +360,8 @@ def _line_ends(text: str) -> frozenset[int]:
     return frozenset(found)
 
 
-def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
+def sentence_of(tokens: Sequence[Token], asks: bool) -> Sentence:
+    """A sentence of these tokens, cut into clauses."""
     kept = Tokens(tokens)
     cuts = [0]
     for i, token in enumerate(kept):

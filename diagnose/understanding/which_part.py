@@ -9,6 +9,7 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.other_things import DROPPED
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.work_words import NOT_THE_ENGINE
+from knowledge.reports.words import Done
 
 _PUMP, _THE = "pump", frozenset(["the", "a", "my", "its", "this", "that", "new"])
 _WAS = frozenset(["was", "is", "were", "been", "got", "has", "had"])
@@ -46,3 +47,27 @@ def rebuilt_another(line: Line, mark: Mark[str]) -> bool:
     while line.word(at) in _WAS:
         at -= 1
     return mark.value == "whole_engine" and line.word(at) in NOT_THE_ENGINE
+
+
+def is_a_place(line: Line, action: Mark[Done]) -> bool:
+    """Whether it says which of two, and where that is: "the new one on the filter head"."""
+    one = line.word(action.last - 1) == "new" and line.word(action.last) == "one"
+    return one and line.word(action.last + 1) in ("on", "in", "at")
+
+
+def is_a_tool(line: Line, part: Mark[PartWorked]) -> bool:
+    """Whether something was done with it: "poked it out with a bit of wire"."""
+    at = part.first - 1
+    while line.word(at) in (
+        "a",
+        "some",
+        "bit",
+        "of",
+        "piece",
+        "thin",
+        "stiff",
+        "copper",
+        "welding",
+    ):
+        at -= 1
+    return line.tokens[part.first].stem == "wire" and line.word(at) in ("with", "using")

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.understanding.before_work import as_low_before, well_until
+from diagnose.understanding.before_work import as_low_before, came_after
+from diagnose.understanding.came_to import made_pressure, pressure_after
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
-from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.jobs import Job, jobs, names_a_grade
 from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.primed import is_step, made_pressure
+from diagnose.understanding.primed import is_step
+from diagnose.understanding.readings import unit_of
 from diagnose.understanding.recaps import brought, even_with, recaps
 from diagnose.understanding.results_said import (
     RELAPSE,
@@ -168,6 +170,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
     troubles = _troubles(paragraph)
     lines = paragraph.lines
     built = False
+    unit = unit_of(paragraph)
     for line, before in zip(lines, (None, *lines), strict=False):
         results = results_of(line)
         every = jobs(line, before)
@@ -193,7 +196,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             of_own = of_own or (mark is not None and job.line is line)
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             trouble = trouble or as_low_before(job) is not None
-            if not trouble and _is_grade(job):
+            if not trouble and names_a_grade(job):
                 continue  # "20w50, lamp goes out at once": no more than which oil is in it
             if mark is None and job.line is line:
                 mark = even_with(line, job, own, trouble) or _until(line, job)
@@ -201,6 +204,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             mark = mark or made_pressure(line, job)
+            if trouble and job.trial not in _ONLY_SHOWS and _only_a_gain(line, mark):
+                mark = pressure_after(paragraph, line, job, own, unit) or mark
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
                 mark = _again_at_once(line, job, own)
             if mark is not None and (
@@ -221,7 +226,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                     continue  # of a part of a build: what the engine did when it ran
                 if ends_a_later_trouble(job, mark, line, troubles):
                     continue
-            if job.line is line and _came_after(job):
+            if job.line is line and came_after(job):
                 continue  # "before the oil change it was fine"
             if job.area == "whole_engine" and not trouble:
                 continue  # what the gauge did after it came of no trial
@@ -245,20 +250,6 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             silent += 1
             waiting = waiting if silent <= _SILENT and not _troubled(line, troubles) else []
         silent = 0 if own else silent
-
-
-def _is_grade(job: Job) -> bool:
-    """Whether it names a grade of oil and nothing that was done."""
-    inside = job.line.tokens[job.first : job.last]
-    return len(inside) == 1 and "grade" in inside[0].kinds
-
-
-def _came_after(job: Job) -> bool:
-    """Whether it was done after what is said, or all was well until then."""
-    ahead = job.line.word(job.first - 1), job.line.word(job.first - 2)
-    if as_low_before(job) is not None:
-        return False
-    return "before" in ahead or well_until(job) is not None
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:
@@ -291,6 +282,12 @@ def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
     if again is None or any(job.last <= o.first < again for o in own):
         return None
     return Mark(Result.NO_DIFFERENCE, again, again + 1)
+
+
+def _only_a_gain(line: Line, mark: Mark[Result] | None) -> bool:
+    """Whether nothing is said to have come of work, or no more than a figure: "idle is now 25"."""
+    gain = mark is not None and mark.value is Result.HELPED
+    return mark is None or (gain and _names_a_figure(line, mark))
 
 
 def _names_a_figure(line: Line, mark: Mark[Result] | None) -> bool:

@@ -2,6 +2,7 @@
 
 from knowledge.engines.features import DIESEL, PUMP_ON_DISTRIBUTOR_SHAFT, feature
 from knowledge.model import State
+from knowledge.sources import SMALL_ENGINE_SHUT_OFF, SMALL_ENGINE_SPLASH
 
 RELIEF_IN_PUMP = feature(
     id="relief_in_pump",
@@ -116,6 +117,23 @@ IDLER_GEARS = feature(
     says="timing gears with an idler",
     asks="Is the timing driven by gears, with an idler (intermediate) gear?",
 )
+IGNITION_DISTRIBUTOR = feature(
+    id="ignition_distributor",
+    says="an ignition distributor",
+    asks="Is there an ignition distributor with a rotor under a cap?",
+)
+SPLASH_LUBRICATED = feature(
+    id="splash_lubricated",
+    says="no oil pump: a dipper or slinger splashes the oil",
+    asks="Is it lubricated by splash, without an oil pump?",
+    source=SMALL_ENGINE_SPLASH,
+)
+LOW_OIL_SHUT_OFF = feature(
+    id="low_oil_shut_off",
+    says="a low-oil switch that stops the engine",
+    asks="Does a low-oil switch stop the engine by itself?",
+    source=SMALL_ENGINE_SHUT_OFF,
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),
@@ -127,4 +145,6 @@ WITHOUT = (
     (DIESEL, State.ABSENT, COMMON_RAIL),
     (DIESEL, State.PRESENT, COIL_ON_PLUG),
     (PUMP_ON_DISTRIBUTOR_SHAFT, State.PRESENT, COIL_ON_PLUG),
+    (DIESEL, State.PRESENT, IGNITION_DISTRIBUTOR),
+    (COIL_ON_PLUG, State.PRESENT, IGNITION_DISTRIBUTOR),
 )

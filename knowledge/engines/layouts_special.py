@@ -6,6 +6,26 @@ from knowledge.engines.layouts import drives_but
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Layout
 
+#: what small air-cooled petrol engines go without
+_NOT_ON_SMALL_ENGINES = (
+    features.PUMP_ON_DISTRIBUTOR_SHAFT,
+    features.PUMP_ON_SKEW_GEAR,
+    features.PUMP_ON_CHAIN,
+    features.DRY_SUMP,
+    features.OVERHEAD_CAM,
+    features.CHAIN_TENSIONERS,
+    features.TURBOCHARGED,
+    features.DIESEL,
+    features.WATER_COOLED,
+    features.HYDRAULIC_LIFTERS,
+    features.PISTON_JETS,
+    features.IN_A_BOAT,
+    features.IN_A_TRACTOR,
+    features_build.IGNITION_DISTRIBUTOR,
+    features_build.CAM_PHASERS,
+    features_build.AUXILIARY_SHAFT,
+    features_build.IDLER_GEARS,
+)
 DRY_SUMP_RACE = Layout(
     id="dry_sump_race",
     says="race engine with dry sump, belt-driven outside pump, tank and hoses",
@@ -41,6 +61,7 @@ DRY_SUMP_MOTORCYCLE = Layout(
         features.DIESEL,
         features.WATER_COOLED,
         features.PRESSED_PICKUP,
+        features_build.IGNITION_DISTRIBUTOR,
     ),
     source=COMMON_PRACTICE,
     also=("motorbike", "motorcycle", "v-twin", "british twin", "oil in frame"),
@@ -142,23 +163,19 @@ GENERATOR_DIESEL = Layout(
     source=idea_from(sources.ARMY_TM_643_SHUTDOWN),
     also=("genset", "generator", "standby set", "pump set"),
 )
+GENERATOR_PETROL = Layout(
+    id="generator_petrol",
+    says="petrol generator or pump set, small and air-cooled, low-oil switch and no gauge",
+    has=(features.STATIONARY, features.LAMP_ONLY, features_build.LOW_OIL_SHUT_OFF),
+    lacks=(*_NOT_ON_SMALL_ENGINES, features.TILTS, features.ELECTRIC_GAUGE, features.DIRECT_GAUGE),
+    source=idea_from(sources.SMALL_ENGINE_SHUT_OFF),
+    also=("petrol generator", "gas generator", "petrol genset", "portable generator"),
+)
 SMALL_AIR_COOLED = Layout(
     id="small_air_cooled",
     says="small air-cooled petrol twin or single with oil pump and filter",
     has=(features.PUSHROD_ENGINE,),
-    lacks=(
-        features.PUMP_ON_DISTRIBUTOR_SHAFT,
-        features.PUMP_ON_SKEW_GEAR,
-        features.PUMP_ON_CHAIN,
-        features.DRY_SUMP,
-        features.OVERHEAD_CAM,
-        features.CHAIN_TENSIONERS,
-        features.TURBOCHARGED,
-        features.DIESEL,
-        features.WATER_COOLED,
-        features.HYDRAULIC_LIFTERS,
-        features.PISTON_JETS,
-    ),
+    lacks=_NOT_ON_SMALL_ENGINES,
     source=sources.SMALL_ENGINE_MANUAL,
     also=("lawn mower", "ride-on mower", "small engine", "small v-twin"),
 )
@@ -200,6 +217,7 @@ CHAIN_DRIVEN_PUMP_FOUR = Layout(
         features.VEE_ENGINE,
         features.MECHANICAL_LIFT_PUMP,
         features.IN_A_TRACTOR,
+        features_build.IGNITION_DISTRIBUTOR,
     ),
     source=sources.MOTORCYCLE_MANUAL,
     also=("chain driven oil pump", "motorcycle four", "four cylinder bike"),

@@ -319,7 +319,7 @@ TRACTOR_DIESEL = Profile(
 AIR_COOLED_FLAT_FOUR = Profile(
     id="air_cooled_flat_four",
     says="air-cooled flat four of about 1.6 litres, gear pump on the cam nose, oil cooler",
-    layouts=("air_cooled_flat_four", "small_air_cooled"),
+    layouts=("air_cooled_flat_four", "small_air_cooled", "generator_petrol"),
     oil_grade="30",
     numbers=but(
         DISTRIBUTOR_V8,

@@ -12,7 +12,7 @@ _THINGS_HIT = (
     "rubble|sleeper|cobble|pheasant|hog|pig|turtle|tool-box|toolbox"
 )
 _OVER = "ran|run|drove|went|go|running|driving|bounced|rode over|across"
-_HIT = "hit|hitting|struck|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
+_HIT = "hit|hitting|struck|clobbered|walloped|thumped|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
 _GRADES = "@grade|@thin|@thick|thinner|thicker|lighter|heavier|synthetic"
 _NONE = "gone|no|nothing|zero|none|dead|didnt|wouldnt"
 #: said of the time before the trouble
@@ -27,6 +27,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
         "since|from|ever-since day one",
         "since|from|right-from the very? first second|moment|turn|crank|minute|time|go|firing|key",
+        "since|when|from i|we|he|the-day-i first|initially lit|fired|started|cranked|ran|run|turned|drove|put it|her|the-engine up|off|over|it?",
         "from|since the beginning|start|word|off|outset go?",
         "right|straight from|after|out a|the? start|off|rebuild|overhaul|build|rebuilding|box",
         "@minutes|@runin|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
@@ -49,6 +50,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",
         "came|coming|brought|out out? of long? winter? storage|layup|lay-up|hibernation",
         "barn find",
+        f"{_AFTER}|when i|we|she|it|the-boat? was|were? =relaunched|=relaunching|=relaunch|=launched|=launching|=launch|=refloated|=recommissioned",
+        f"{_AFTER} winter|the-winter|its-winter lay|laid|lay-up|laying up?",
         "recommissioned|recommissioning",
     ),
     Since.OVERHEATING: (
@@ -64,6 +67,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
         f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer|badger|fox|rabbit|sheep|kangaroo|brick|branch",
         f"{_HIT} .. massive|huge|enormous|nasty|deep|bad|small|great|whopping? pothole|rock|kerb|curb|stump|boulder|log|manhole",
+        f"{_AFTER} i|we|he|she? {_HIT} a|the|my|some? kerb|curb|rock|speed-hump|hump|ramp|stump|pothole|something",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
         f"{_OVER}|hit|struck|clipped .. {_THINGS_HIT}",
         f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",
@@ -87,6 +91,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
     Since.GRADE: (
         f"changed|switched|went|going|switching|changing|swapped|moved|gone oil|it|over|down|up? oil? from|to|with {_GRADES}|@grade oil|grade?",
         f"{_AFTER}|when|with i|we? changed|changing|switched|switching|going|went|gone|moving|putting|using|put oil|the|in|over? to|a? {_GRADES} oil|grade?",
+        f"ever? {_AFTER}|when i|we|he|they? =put|=filled|=poured|=ran|=run|=used|=on|=running it|her|the|in|with|to? the|a? {_GRADES} oil|in?",
+        f"{_AFTER}|when going|went|gone|moving to|onto|over {_GRADES}|thin|thick",
         f"{_AFTER} a? different|new|another|wrong oil? grade|weight|viscosity|brand",
         f"{_AFTER} the? change to|of {_GRADES}|grade|viscosity|brand",
     ),
@@ -109,7 +115,9 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|from new|day-one",
         "always been|has|had|read|run|ran|shown",
         "from|since new",
-        "ever since new|ive|i",
+        "since the day i|we bought|got|had|owned|picked",
+        "ever since new|ive",
+        "ever since i|we had|have|got|owned|own|bought|knew|can-remember|remember",
         "never been|had|read|shown|seen any|much? better|higher|good|right|different",
     ),
 }

@@ -168,6 +168,16 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
         "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
     ),
+    "splash_lubricated": (
+        "splash lubricated|lubrication|lubed|oiled|fed",
+        "splash-lubricated|splash-lube|splash-fed",
+        "has|have|having|with|got no oil pump",
+        "oil? dipper|slinger on|off|driven the|its|by? rod|conrod|cam|governor|bigend?",
+    ),
+    "low_oil_shut_off": (
+        "low oil|level|oil-level|pressure shut-off|shutoff|shutdown|shut-down|cut-out|cutout|cut-off|cutoff switch|sensor|device?",
+        "oil level|pressure? switch that? kills|stops|cuts the? engine|ignition|spark|coil",
+    ),
     "turbocharged": ("twin-turbo|turbo-diesel|supercharged-turbo",),
 }
 #: name the grade that an engine is meant to have, and say that they do
@@ -237,4 +247,29 @@ ELECTRIC = frozenset(
 #: behind "outboard": it says where a part lies
 OUTBOARD_OF = frozenset(
     ["bearing", "end", "side", "face", "journal", "shell", "flange", "of", "seal"]
+)
+#: behind "light": it is no lamp
+LIGHT_THINGS = frozenset(
+    [
+        "rumble",
+        "knock",
+        "tap",
+        "tapping",
+        "tick",
+        "ticking",
+        "rattle",
+        "noise",
+        "throttle",
+        "load",
+        "smoke",
+        "haze",
+        "film",
+        "oil",
+        "grade",
+        "seep",
+        "weep",
+        "leak",
+        "mist",
+        "touch",
+    ]
 )

@@ -166,3 +166,5 @@ SEALS = frozenset(
         "assembled",
     ]
 )
+#: behind "a good": it is said of what kind a part is
+OF_A_KIND = _set("brand make name quality one idea kind type sort choice fit price")

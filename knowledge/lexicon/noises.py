@@ -39,6 +39,9 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "ran rough",
     ),
     Shows.ALARM: (
+        "engine protection|fault|management light|lamp|warning|message",
+        "yellow|amber|orange engine|warning|check? light|lamp and|with|plus reduced|limp|no|low power|mode|home",
+        "limp home|mode|home-mode",
         "general|engine|master alarm|warning",
         "check engine light|lamp",
         "lamp|light|alarm|warning of|with unknown|no meaning|label",
@@ -46,6 +49,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.KNOCK: (
         "bottom|lower end noise|rattle",
+        "rattle|rattles|rattling|noise|racket now? from|in|at|down the? bottom|bottom-end|lower-end|sump|big-end|big-ends|crankcase end?",
         "rod|main bearing? knock|noise",
         "big end rattle|noise|knock",
         "=knock|=knocks|=knocking|=nocking|=clunking|=clunks|=thumping|=thump|=thumps|=rumbling|=rumble|=rumbles|=hammering|=hammers|=thud|=thudding|=clonking|=clonk|=clonks|=clunk|=pounding|=banging",
@@ -89,6 +93,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "rattle|rattles|rattling|rattled",
         "like a|an? bag|can|bucket|box|tin|sack of spanners|nails|bolts|rocks|marbles|hammers|stones|nuts|gravel",
         "chain rattle|noise|slap|slapping|noisy",
+        "chain|timing-chain|tensioner makes|made|making|has|with a|an? noise|racket|din|row|clatter",
     ),
     Shows.WHINE: (
         "whine|whines|whining|howl|howling|humming|whirring|shriek|shrieks",

@@ -61,6 +61,8 @@ FOLLOWS = _set(
     "again steady then so since because dropping rising falling down up psi lbs going cranking revved revving tickover "
     "that it the my i it's its"
 )
+#: beside a number in a sentence with another pressure: it is one as well
+RUNNING = _set("running revved steady driving cranking idling moving")
 #: turns "above" into a bound
 NEVER = _set("never not wont doesnt cant dont no")
 #: beside a pressure: it goes no higher
@@ -110,7 +112,7 @@ RISEN = _set(
 WENT = _set("went rose climbed jumped improved")
 #: straight before a share of the dial
 SHARE_AFTER = _set(
-    "to at about around on reads shows showing reading only just past over near nearly roughly"
+    "to at about around on reads read under below above its is shows showing reading only just past over near nearly roughly"
 )
 #: shortly before "from 0 to 50": it moves over the range and shows none of it
 SWINGS = _set(

@@ -53,6 +53,8 @@ NOT_TOO_HIGH = frozenset(
 OF_SPEED = frozenset(["idle", "idles", "revs", "rpm", "tickover", "it", "and", "then"])
 #: before "from 8 to 17": the pressure was raised once, and does not waver
 JUMPED = frozenset(["jumped"])
+#: before "gauge is right": it is to be trusted
+PROVING = frozenset(["so", "means", "proves", "meaning"])
 UPWARDS = frozenset(["from", "to", "up"])
 #: behind "it dropped a": it came off
 PARTS_DROPPED = frozenset(
@@ -230,7 +232,18 @@ LAMP_WORKS = frozenset(["fine", "ok", "okay", "works", "working", "good", "teste
 #: what a lit lamp fails to do: "warning light not going out"
 GOES_OUT = frozenset(["out", "off", "away", "go", "going"])
 #: a sender or its lead is taken off to try the gauge: what the needle does then is no behaviour
-UNPLUGGED = frozenset(["unplugged", "unplug", "unplugging", "disconnected", "disconnect"])
+UNPLUGGED = frozenset(
+    [
+        "unplugged",
+        "unplug",
+        "unplugging",
+        "disconnected",
+        "disconnect",
+        "wire off",
+        "lead off",
+        "plug off",
+    ]
+)
 CIRCUIT = frozenset(["sender", "sensor", "wire", "lead", "plug", "connector", "switch"])
 #: after "the gauge is at the top of": it is built in there
 PLACES = frozenset(["dash", "dashboard", "panel", "console", "windscreen", "block", "engine"])

@@ -54,6 +54,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "gauge line|pipe|capillary|tube",
             "oil? line|pipe|tube to|for the? gauge",
+            "line|pipe|tube to|from|of it|that|the-clock",
             "capillary",
             "oil? pressure? gauge pipe|hose|line",
         ),
@@ -102,7 +103,7 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? pump gasket|seal|o-ring|oring",
             "cover|lid|endplate|o-ring|oring|gasket|seal of|on|for|from|in|under the|my? oil? pump",
         ),
-        trials={_R: "pump_refitted", _F: "pump_refitted"},
+        trials={_R: "pump_refitted", _F: "pump_refitted", _C: "pump_rebuilt"},
         area="oil_pump",
     ),
     PartWorked(
@@ -196,13 +197,17 @@ PARTS: tuple[PartWorked, ...] = (
             "main|rod|big-end and|& rod|main|big-end bearings|shells",
             "bearing|bottom-end|crank shells|set",
             "rods|rod and|& mains|main bearings?",
-            "mains and|& rods|big-ends",
+            "mains and|&|+|plus|, rods|big-ends",
+            "mains|main-bearings and|&|+|plus|, big ends",
+            "big ends and|&|+|plus|, mains",
             "bottom end bearings",
         ),
         trials={_R: "new_bearings"},
         area="bearings",
     ),
-    PartWorked(names=("main bearings", "mains"), trials={_R: "new_main_bearings"}, area="bearings"),
+    PartWorked(
+        names=("main bearings|shells", "mains"), trials={_R: "new_main_bearings"}, area="bearings"
+    ),
     PartWorked(
         names=(
             "rod|big-end|conrod bearings|shells",
@@ -237,7 +242,9 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
     PartWorked(
-        names=("rockers|rocker shaft|gear?",), trials={_R: "rocker_gear_renewed"}, area="camshaft"
+        names=("rockers|rocker shaft|gear?",),
+        trials={_R: "rocker_gear_renewed", _B: "rocker_gear_renewed"},
+        area="camshaft",
     ),
     PartWorked(
         names=(

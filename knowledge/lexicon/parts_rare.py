@@ -58,6 +58,7 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         names=(
             "fuel|lift pump diaphragm|seal?",
             "injector|injectors",
+            "injector|injectors seals|seal|washers|o-rings",
             "leaking|leaky|dribbling injector|injectors",
             "float|needle|carb|carburettor|carburetor float|needle|valve|seat?",
         ),
@@ -127,5 +128,33 @@ PARTS_RARE: tuple[PartWorked, ...] = (
             "oil? filter|cooler head|housing|adapter|adaptor|base o-ring|o-rings|oring|orings|seal|seals|gasket|gaskets",
         ),
         trials={_R: "seals_renewed"},
+    ),
+    PartWorked(
+        names=(
+            "screen|filter|gauze|restrictor|strainer under|below|behind|beneath the? oil? pressure? sender|switch|sensor|gauge|it",
+        ),
+        trials=dict.fromkeys((_R, _C, _F), "gauge_line_renewed"),
+        area="instrument",
+    ),
+    PartWorked(
+        names=(
+            "oil? pump rotors|gears|internals|vanes|innards",
+            "=rotors",
+            "rotor set",
+        ),
+        trials=dict.fromkeys((_R, _B, _C), "pump_rebuilt"),
+        area="oil_pump",
+    ),
+    PartWorked(
+        names=(
+            "hose|hoses|pipe|pipes|line|flexi|flexible|union|unions|fitting|joint on|to|for|from|of|at the? remote|oil? "
+            "filter|cooler|cooler-pipe|turbo|filter-head hose|pipe|line|feed?",
+        ),
+        trials=dict.fromkeys((_R, _B, _A, _F), "oil_line_renewed"),
+        area="oil_cooler_or_lines",
+    ),
+    PartWorked(
+        names=("banjo|hollow bolt|bolts|union?",),
+        trials={_C: "galleries_cleaned", _R: "oil_line_renewed", _A: "oil_line_renewed"},
     ),
 )

@@ -141,3 +141,7 @@ STOPS_ITSELF = frozenset(["shuts", "stops", "switches", "turns", "cuts", "trips"
 STEADY = frozenset(["steady", "solid", "still", "stable", "fine", "ok", "good"])
 #: behind "first start of the": of a day or a rest, not of an engine
 STARTS_OF = frozenset(["day", "morning", "mornings", "standing", "season", "sitting", "overnight"])
+#: behind how long all was well: the trouble comes
+THEN_ENDS = frozenset(["then", "before", "until", "till", "but"])
+#: end "always been like that"
+AS_IT_IS = frozenset(["that", "this", "so", "way", "it"])

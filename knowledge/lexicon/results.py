@@ -76,7 +76,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "not|no a? bit|scrap|jot|blind|smidgen bit|difference|better|of?",
         "carried|carries|went|goes on just? as|the before|same",
         "nothing gained|changed|altered|doing",
-        "fault|trouble|problem|light|lamp|needle is|was|still|came|comes still|straight|back? there|here|back|again|on",
+        "fault|trouble|problem|light|lamp is|was|still|came|comes still|straight|back? there|here|back|again|on",
         "all of? the? same",
         "same as before|ever|always",
         "just|exactly|every-bit as bad|low",

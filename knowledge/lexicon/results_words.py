@@ -176,3 +176,25 @@ ALL_OFF, OF_A_LAMP = _set("off out gone"), _set("lamp light warning the is now")
 BESIDE_A_FIGURE = _set("now still only at idle hot cold again only just and about around or so")
 #: behind "for": how long it lasted
 SO_LONG = _set("while bit day week month time moment")
+#: between work and the pressure that came of it: "new sender, needle sits at 40"
+CAME_BETWEEN = _set(
+    "and it its now then reads read reading shows showing showed is at about around roughly got get gets getting holds "
+    "holding held sits sitting sat comes came come up to gauge needle pressure oil we i have has had makes made making gives "
+    "gave went back in on straight away off hot idle warm tickover so only just barely still a the maybe exactly "
+    "right again no rattle noise light flicker ticking tick lamp jumped rose climbed pulls she he this time that with"
+)
+#: straight before a figure: it is not what came of the work
+CAME_BEFORE = _set("from was were below under above over nr no every per set by")
+#: before "again": the pressure is gone as it was before
+WENT_AGAIN = _set("went goes going quit")
+#: between work and a pressure: it did not come of the work
+CAME_NOT = _set(
+    "not never didnt hasnt if when until before was were last ago since next every but while drill cold spec should relief opens "
+    "set setting from year month week fuel boost torqued torque measured clearance thou"
+)
+#: before work: it is not done yet, or not on this engine
+CAME_IF = _set(
+    "if when once would should hope hopefully unless until till maybe might could told says said reckons thinks"
+)
+#: behind "on" or "for": what came of work is of another engine
+THEIRS = _set("his hers theirs him her them others another someone somebody")

@@ -41,6 +41,11 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "it|she has|had|is|keeps|been? been? crept|creeping|drifted|drifting|slipped|slipping|sagged|sagging|sunk down|lower",
     ),
     Shows.NONE: (
+        f"{_P}|it|she? never|@not|doesnt|wont|wouldnt|didnt come|comes|came|get|gets|got|go|goes off|above zero|nothing|nil",
+        "from|was about|around? @pressure|@number|@range down|straight|right? to|down-to nowt|nothing|zero|nil|naught|nought|zilch|nada",
+        "nothing|zero|zilch|nada|nowt|no-pressure while|when|on|during cranking|=cranked|the-starter",
+        f"{_P} to|at|on nowt|naught|zilch|nada",
+        "from fine|good|normal|ok|perfect to nothing|zero|nowt|nil",
         "no|zero|nil|without a|any|the-slightest? reaction|response|movement|deflection from|on|in|at the|my? oil? pressure? gauge|needle|dial",
         "registers|registering|registered|indicates|indicated|indicating nothing|none|nil|zero",
         "nothing|none registers|registered|shows|showed|showing|reads|registering on? the|my? oil? pressure? gauge|dial",
@@ -58,6 +63,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "dumped|dumps|shed|sheds the|its|all|my oil? pressure",
     ),
     Shows.FALLING: (
+        f"{_P}|it =creeps|=creeping|=drops|=drifts|=dies|=slides|=goes =down|=away|=off the longer|further|hotter|more",
         f"oil? {_P} sags|slides|drifts|fades|creeps|declines|drops|falls|sinks|sagged|drifted steadily|slowly|gradually|progressively to|away|off|down|from?",
     ),
     Shows.HIGH: (
@@ -90,12 +96,20 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_P} reads|shows|says|registers|at|on|stays|sits|is|showed|read nothing|zero|nil|none|dead|low until|till its|it|engine|has|has-been|is been? running|run|ran|warmed .. @minutes|@seconds|minute|minutes|while|seconds|bit",
         "no|zero|nothing oil? pressure? on|showing? the? gauge|needle? until|till its|it|has|is been? running|run|ran for? about|around|over|a|two|three? @minutes|@seconds|minute|minutes|while|seconds|bit",
         f"{_P}|it|and .. takes|took its|their time coming|to come? back|up",
+        "lazy|sluggish|tardy|reluctant|slow|late|ages|forever to? come|coming|comes|get|getting up|to|going",
+        f"{_P} still? lazy|sluggish|tardy|reluctant",
         f"{_P} crawls|crawled|creeps|crept|inches|climbs|climbed|rises up? over|in|within about|some|nearly? half? a|@seconds|@minutes minute?",
         f"{_LAMP} =lingers|=lingered|=lingering|=dawdles on?",
         f"{_LAMP} hangs|hung on|about|around",
         f"{_LAMP} stays|stayed|is|remains on? till|until i|you|its|it rev|revs|revved|blip|give|past|over|up",
     ),
     Shows.LAMP: (
+        f"{_LAMP} only|just|mainly|always? shows|showing|shows-up|appears|illuminates|illuminated =at|=when|=in|=on|=under|=after|=above|=below|=up|=while",
+        f"{_LAMP} =above|=over|=at|=from|=past about|around? @rpm",
+        "stop engine? message|light|lamp|warning",
+        "message|warning on the|my? dash|screen|display|cluster",
+        "oil can|pressure symbol|icon|light|lamp|picture stays|comes|came|is|on|lit|shows|up|showing",
+        "red|yellow|amber oil can|symbol|icon|lamp|light",
         "oil? pressure? buzzer|chime|gong|beeper|alarm|telltale|warning above|over|past|beyond|below @rpm|@number",
         "buzzer|alarm|beeper|horn and|+|plus|& the? engine|motor|limp|slow|speed|rev|power|limits|cuts",
         f"{_LAMP}|pre-alarm|prealarm comes|came|coming =in",
@@ -109,6 +123,9 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"then|and the|an oil? {_LAMP}",
     ),
     Shows.TRIPS: (
+        "quits|stops|dies|cuts|shuts|trips out|off|down|itself|again? as soon|whenever|every|each|when|once as|time|it|i|its|it's i|its|it's|it|you|put|under|loaded? put|give|load|loaded|loads|under|engage|throw|connect|on it|on|the|a? load|loaded|pto|breaker|blades|heavy?",
+        "dies|quits|stops|cuts|shuts|trips out|off|down|itself? after|in|within about|only|just|maybe? @seconds|@minutes with|on|and|showing|for",
+        "stops|quits|cuts|shuts|dies itself|herself|out|off|down after|about|within|every about|only? @minutes|@seconds|few",
         "quits|quit|stops|stopped|dies|cuts|cut|shuts|shut|faults|faulted out|off|down|itself? on|with|for a|the? low oil fault|code|shutdown|alarm|message|trip",
         "shut|shuts|shutting itself? down|off on|for|with|by low oil pressure?",
         "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
@@ -130,10 +147,12 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
 #: the same where a clause begins so, in a text that speaks of the pressure
 BARE_MORE: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
+        "=light|=lamp at|above|over|from about|around? @rpm|idle|tickover",
         "comes|came|come =back =on at|when|after|in|if|again|as|with|once|hot|under|until|every",
         "=and|=but|=only|=light|=lamp =to|=then|=it? comes|came|come =back =on",
     ),
     Shows.NONE: (
+        "=zero|=nil =hot|=at|=idle|=when|=warm|=cold|=once",
         "=stays|=stayed|=sits|=sat|=remains|=remained|=stuck at|on =zero|=nothing|=nil|=nought",
         "=sometimes|=then|=next =nothing|=zero|=nil|=none|=dead",
     ),
@@ -143,9 +162,12 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
         "has|is|had|its|been|keeps|was|hes|shes|she|it been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",
     ),
     Shows.FALLING: (
+        "=drifts|=creeps|=tails|=fades|=dies =down|=off|=away",
         "sags|sinks|falls|drops|drifts|fades|creeps|declines|sagged|slides steadily|slowly|gradually|progressively to|away|off|down|from?",
     ),
     Shows.UNSTEADY: (
+        "jumps|jumping|bounces|bouncing|flicks|waves|dances|swings|wags|waggles about|around|all|like|up over|on|mad|the|at|and|when|in?",
+        "starts|begins|started|began|starting to? flicker|flickering|bounce|bouncing|waver|wavering|blink|blinking",
         "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",
     ),
 }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.sights_answers import SIGHTS_ANSWERS, SIGHTS_ANSWERS_ABSENT
 from knowledge.lexicon.sights_assembly import SIGHTS_ASSEMBLY
 from knowledge.lexicon.sights_bearings import SIGHTS_BEARINGS
 from knowledge.lexicon.sights_brief import SIGHTS_BRIEF
@@ -52,6 +53,7 @@ BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_REBUILT,
     SIGHTS_NOTED,
     SIGHTS_SHOP,
+    SIGHTS_ANSWERS,
 )
 for _table in BESIDE:
     for _id, _said in _table.items():
@@ -74,6 +76,7 @@ BESIDE_ABSENT: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_REBUILT_ABSENT,
     SIGHTS_NOTED_ABSENT,
     SIGHTS_SHOP_ABSENT,
+    SIGHTS_ANSWERS_ABSENT,
 )
 for _table in BESIDE_ABSENT:
     for _id, _said in _table.items():

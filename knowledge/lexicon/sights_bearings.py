@@ -277,6 +277,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "same|again|failed|gone|went thing|again? again at|after|in|within @hours|@distance|@time",
     ),
     "locked_then_freed": (
+        "=let go again|itself after|when|once|as? it|engine|a? cooled|cool|hour|while",
+        "turned|turns|freed|free|span|started again|over|off|itself? after|once|when it|engine|the-engine? had? cooled|cool",
         "=seized|=locked|=siezed .. freed|restarted|free|turned|then|later|unlocked .. again|later|free|restarted|cooled|cold",
         "locked|seized when hot .. free|turns cold|cool",
         "=seized|=locked|=siezed .. but|then|later .. restarted|freed|free|turned|started",

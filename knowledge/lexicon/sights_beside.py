@@ -34,10 +34,10 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
     "lamp_dead_with_key_on": _set("off"),
     "clatters_only_at_high_revs": _set("in within after quickly fast slowly straight fine ok"),
     "camshaft_broken": _set("in"),
-    "level_correct": _set("at to up coming over around through down up"),
+    "level_correct": _set("at of to up coming over around through down up"),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
-        "goes went creeps crept drifts"
+        "goes went creeps crept drifts getting been lower coming"
     ),
 }
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
@@ -81,6 +81,9 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "bearings journals crank spring measured main rod shells thou"
     ),
     "screen_torn": _set("filter plug drain"),
+    "screen_blocked": _set(
+        "pipe line feed turbo banjo hose gauge gallery galleries oilway breather drilling"
+    ),
     "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),
     "shells_wiped": _set("cam camshaft"),
     "shells_scratched": _set("cam camshaft"),
@@ -100,7 +103,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "oil_very_cold": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
     "dipstick_low": _set(
         "reads reading shows swings pressure gauge needle pointer idle idles tickover antifreeze coolant water "
-        "radiator fuel header switch shutdown says"
+        "radiator fuel header switch shutdown says uses using week daily weekly"
     ),
     "oil_line_found_broken": _set(
         "rad radiator coolant water heater fuel brake boost intercooler air"
@@ -110,7 +113,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "heads filter box bellhousing cover screen strainer gauze pickup"
     ),
     "high_mileage": _set("gauge gauges sender sensor hose hoses switch pump oil filter battery"),
-    "engine_banged_or_shook": _set("level oils dipstick stick reads"),
+    "engine_banged_or_shook": _set("turbo turbocharger level oils dipstick stick reads"),
     "sender_connector_loose": _set("sump drain pan gallery core dents"),
     "engine_seized": _set(
         "pump valve plunger piston bearing bearings turbo shaft bolt lifter ring rings "

@@ -68,6 +68,9 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "drill .. low|little|weak|poor pressure",
     ),
     "drill_gives_good": (
+        "got|get|gives|gave|made|makes|had|shows? @pressure|@number on|with|from|off the|a? =drill",
+        "=drill got|gives|gave|made|makes|had @pressure|@number",
+        "@pressure|@number on|with|off the|a? =drill",
         "drill .. gives|gave|got|get|makes|made|shows|reads|good|plenty|builds|built good|plenty|full|of? pressure",
         "drill .. pressure came up|right",
         "drill .. oil|pressure .. rockers|everywhere|good|no problem",

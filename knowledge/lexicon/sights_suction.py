@@ -7,7 +7,7 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
     "screen_blocked": (
         "pickup|screen|strainer|pick-up|gauze screen|was|is|tube|half|completely|totally|partly|partially|found|all|up|nearly? "
         "blocked|clogged|plugged|full|choked|blocked-up|restricted|clogging",
-        "half|partly|partially|completely|totally blocked|clogged|plugged|choked with? sludge|gasket|rtv|silicone|debris|crud?",
+        "half|partly|partially|completely|totally blocked|clogged|plugged|choked with? sludge|gasket|rtv|silicone|debris|crud",
         "clogged|blocked|plugged pickup|screen|strainer|oil",
         "screen|strainer|gauze|mesh|pickup .. covered|choked|blocked|clogged|plugged|matted|caked|smothered with|by|in|up|solid",
         "quarters|half|third|most|all of? the|its? screen|strainer|gauze|mesh|pickup .. blocked|covered|clogged",

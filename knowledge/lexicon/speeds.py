@@ -27,8 +27,9 @@ SPEED: dict[Speed, tuple[str, ...]] = {
     ),
     Speed.OFF_IDLE: ("off|above idle", "touch of throttle"),
     Speed.CRUISE: (
-        "cruise|cruising|driving|underway|highway|motorway|freeway|interstate|road",
+        "cruise|cruising|=driving|underway|highway|motorway|freeway|interstate|road",
         "under way",
+        "on the|my =drive home|back|there|in|out",
         "at speed",
         "pto speed|rpm|revs",
         "on a|the? plane",

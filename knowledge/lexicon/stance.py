@@ -340,6 +340,8 @@ USUALLY = (
     "had|made|showed|ran|gave|held @pressure|@number|@range when|as? =new",
     "in the past",
     "@pressure =new ,|;|/",
+    "was|were @pressure|@number|@range when|as? =new",
+    "@pressure|@number|@range is|was what i|he|she|we|it|they|you usually|normally|always",
     "@pressure|@number|@range usual|usually|normal|normally|formerly",
     "it|pressure|gauge|idle was|were|used-to-be|had|showed|read @pressure|@number|@range and|/|, @pressure|@number|@range before|previously|originally",
     "normal|usual|correct|expected|specified for|on this|the|my|these|it car|engine|model|boat|tractor|one|engines?",

@@ -93,7 +93,9 @@ HOLES = _set("test gauge sender oil sensor pressure gallery inlet outlet switch 
 #: after the figure of this engine: what comes is of the other
 AGAINST = _set("against versus vs compared where while whereas")
 #: after the part that was worked on: no question goes on so
-WORK_ENDS = _set("last this and on about recently yesterday myself before in then but now")
+WORK_ENDS = _set(
+    "last this and on about recently yesterday myself before in then but now with only too"
+)
 #: between "did" and the part that was worked on
 WORK_LEADS = _set(
     "a an the my its all both full complete total quick new proper thorough major minor whole"
@@ -200,3 +202,9 @@ HEARSAY = (
 ENDS_HEARSAY = frozenset(["so", "but", "i", "we", "ive"])
 #: how a reading is asked about: "is 15 psi at hot idle too low?"
 JUDGES = _set("too ok okay normal low enough bad good alright right fine safe acceptable")
+#: behind what a book gives, begin what this engine does: "book wants 3.5 bar, I get 2"
+OWN_READING = _set(
+    "i im ive we weve mine ours its got getting measured measuring actual actually reads it"
+)
+#: beside a figure that a book gives
+ASKED = _set("wants asks calls min minimum required book's")

@@ -54,7 +54,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         rules_out={
             State.FREE: _STICKS,
             State.CLEAN: _IN_IT,
-            State.FINE: ("relief_found_stuck", "relief_seat_scored", *_BAD),
+            State.FINE: ("relief_found_stuck", "relief_seat_scored"),
         },
         holds=_HOLDS,
     ),

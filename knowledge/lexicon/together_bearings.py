@@ -127,7 +127,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "=plug|=plugs + crank|crankshaft + missing|loose|gone|came_out|left_out|fell_out|worked_loose - spark|core|drain|gallery|sump",
     ),
     "crank_trap_full": (
-        "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|sludge|rammed - drain|trap_door|no|not|water",
+        "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|rammed - drain|trap_door|no|not|water",
     ),
     "hard_chips": (
         "=sand|=grit|casting_sand|glass_beads|bead_blast|bristle|shot_blast|steel_shot + filter|sump|pan|oilway|oilways|pump|screen|galleries|engine|found|passages|inside - no|not|sandwich|bead_of|sealant|silicone|sealer|drip|paper",
@@ -167,7 +167,7 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",
     ),
     "ran_on_without_pressure": (
-        "shut|switched|stopped|killed|turned_it_off|turned_off|shut_off|shut_down + moment|straight|immediately|instantly|at_once|as_soon|the_second|right_away|promptly|the_instant|within_seconds|within_a_minute|within_thirty - by_itself|cured|noise|light_went|fine_until|before|the_flicker|never|alarm_stopped",
+        "shut|switched|stopped|killed|turned_it_off|turned_off|shut_off|shut_down + moment|straight|immediately|instantly|at_once|as_soon|the_second|right_away|promptly|the_instant|within_seconds|within_a_minute|within_thirty - by_itself|itself|shuts|i_put|on_load|loaded|under_load|pto|cured|noise|light_went|fine_until|before|the_flicker|never|alarm_stopped",
         "coasted|pulled_over_and_shut|killed_it + side|stop|shoulder|immediately|engine_off|in_neutral|hard_shoulder|verge|and",
     ),
     "bearing_knock": (

@@ -191,7 +191,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "bellhousing|bell_housing|clutch + oil|dripping|leak|leaking|wet|drips|coming|slips + from|out|on|with|oil|of|hole - no|not|cable|fluid|dry|pressed",
     ),
     "oil_line_found_broken": (
-        "oil_line|oil_lines|oil_hose|oil_pipe|cooler_hose|cooler_line|cooler_pipe|feed_pipe|hose_to_the_filter|braided_hose|filter_hose|cooler_hoses + burst|split|chafed|broken|off|popped|cracked|let_go|rubbed_through|fractured|came_off|worn_through|blew|blown|perished|failed|parted|snapped - gauge|no|not|turbo|weeping|fuel|capillary|inside|new",
+        "oil_line|oil_lines|oil_hose|oil_pipe|cooler_hose|cooler_line|cooler_pipe|feed_pipe|hose_to_the_filter|braided_hose|filter_hose|cooler_hoses + burst|split|chafed|broken|off|popped|cracked|let_go|rubbed_through|fractured|came_off|worn_through|blew|blown|perished|failed|parted|snapped - gauge|no|not|turbo|weeping|fuel|capillary|inside|new|through|blew_out|compressor|airline",
     ),
     "no_oil_at_rockers": (
         "rocker|rockers|valve_gear|head|top_end|rocker_shaft|cam + no_oil|hardly_any|hardly_any_oil|dry|little_oil|@not_any_oil|barely_any|starved|no_flow|not_a_drop|bone|@not_getting|not_reaching|@not_reach|@not_much_oil|just_a_dribble - filter|not_dry|gasket|bearing|dipstick|cylinder|sump|gauge|plenty_of_oil_in_the_rocker",

@@ -191,7 +191,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     ),
     "hot_and_thin": (
         "summer|hot|heat|shade|heatwave|degrees|desert|tropical|sweltering|@hotday + day|heat|shade|weather|afternoon|summer|thin_oil|shade|traffic|outside|climate|ambient|great|extreme|heatwave - idle|engine|oil_hot|hot_oil|restart|start|no|coolant|when_hot|once_hot|"
-        "tip|last_summer|hot_idle|cold|loss|all_summer|over_the_summer|water|shrink|since",
+        "tip|last_summer|hot_idle|its_hot|it_is_hot|gets_hot|traffic_lights|cold|loss|all_summer|over_the_summer|water|shrink|since",
     ),
     "oil_line_was_disturbed": (
         "oil_line|oil_pipe|oil_hose|oil_hoses|cooler_line|cooler_lines|cooler_hose|cooler_hoses|hose|hoses|oil_cooler|cooler|lines|line|fitting|union + renewed|refitted|replaced|disconnected|removed|off|changed|disturbed|undone|reconnected|loosened|fitted + day_before|last_week|"
@@ -233,7 +233,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "low_hour|low-hour|low_time|low-time|delivery_mileage|low_miles|low_mileage|few_miles|few_hours + engine|only|unit|motor|miles|mileage|hours|on_it|from_new - oil|since|rebuild|overhaul|rebuilt|old_for",
     ),
     "ran_on_without_pressure": (
-        "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - =pulls|by_itself|itself|of_its_own|solenoid|noise|light|leak|"
+        "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - =pulls|i_put|on_load|loaded|under_load|pto|itself|by_itself|itself|of_its_own|solenoid|noise|light|leak|"
         "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped|cranked|cranking|crank",
     ),
     "oil_overdue": (

@@ -99,7 +99,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "=gauges|=clocks|=instruments|=dials|every_gauge|fuel_gauge|temp_gauge|temperature_gauge + temp|temperature|fuel|every|all|dash|reading|speedo|volt|voltmeter|amps + haywire|creek|crazy|wrong|dead|died|funny|duff|nuts|quit - fine|ok|normal|steady|works|working|oil_temp_gauge",
     ),
     "wiggle_moves_needle": (
-        "push|press|fiddle|touch|move|moving|nudge|knock + plug|wire|connector|lead|terminal|spade & back_to_life|comes_back|works|goes_off|goes_out|jumps|flickers|moves|light|needle|gauge - pushed_out|drain|spark|no_effect",
+        "push|press|fiddle|touch|move|moving|nudge|knock + plug|wire|connector|lead|terminal|spade & back_to_life|comes_back|works|goes_off|goes_out|jumps|flickers|moves|light|needle|gauge - pushed_out|drain|spark|no_effect|gallery|tapping|port|moved_the_gauge|moved_the_sender",
     ),
     "sender_wire_broken": (
         "wire|lead|insulation|cable|loom|strand|harness + eaten|chewed|gnawed|burnt|burned|melted|chafed|snapped|frayed|broken|rubbed|cut|severed + sender|sensor|switch|gauge|manifold|exhaust|oil|block|through|lead - plug_wire|spark|starter|battery|strap|earth|ground",

@@ -8,6 +8,7 @@ _TIGHT = "tightened|torqued|retorqued|tightening|nipped|retightened|re-torqued"
 #: the trial, by what is said of it
 TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "cooler_bypassed": (
+        "took|taken|taking|cut|left the? oil? cooler out of the? circuit|loop|system|line",
         "bypassed|bypass|looped .. cooler",
         "looped|joined|linked|connected the|both|my|two? cooler? hoses|lines|pipes past|around|round|without|together the|my? oil? cooler?",
         "cooler =bypassed|=by-passed|=looped|=blanked|=bridged out|off|over?",
@@ -37,6 +38,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "cracked|leaking|porous gallery|block|casting was? welded|repaired|stitched|brazed|sealed",
     ),
     "gauge_port_changed": (
+        "put|moved|screwed|teed|fitted the|my|a? gauge|sender|switch in|into|to|onto|on the|an|a? other|another|different|second|main gallery? port|hole|tapping|plug|gallery",
         "moved|relocated|tried|screwed|connected|teed .. gauge|sender .. other|another|different|head|filter|block|gallery port|tapping|place|hole|take-off",
         "gauge|sender .. in|to|at another|different port|tapping|hole|place",
         "teed|plumbed .. at|into the filter|block|head|gallery",
@@ -67,6 +69,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "relief_return_cleared": (f"{_DID} .. relief return|drain|bleed passage|hole",),
     "pickup_gap_set": (
+        "lengthened|extended the|my? pickup|pick-up tube|pipe?",
         "set|adjusted|raised|lowered|bent|shortened|spaced|corrected .. pickup|pick-up|strainer .. height|gap|clearance|depth|up|down|higher|lower",
         "pickup|pick-up height|gap|clearance was? set|adjusted|corrected",
     ),
@@ -88,7 +91,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         f"{_PUT} pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal",
         "new o ring|rings .. pickup|pick-up|suction|strainer",
         f"{_TIGHT} .. pickup|pick-up|suction|strainer",
-        "sealed|resealed|bedded .. pickup|pick-up|suction .. tube|pipe|joint?",
+        "sealed|resealed|bedded .. pickup|pick-up|suction tube|pipe|joint|strainer?",
     ),
     "gauge_line_renewed": (
         "blew|blown|cleaned|cleared|rodded|poked|replaced|renewed out|through? the? .. gauge|sender|capillary line|pipe|port|hole|restrictor",
@@ -98,13 +101,17 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         f"{_PUT}|{_TIGHT} .. suction|supply|tank|feed hose|pipe|union|clamp|line",
         "new .. hose .. tank|suction|pump",
     ),
-    "oil_line_renewed": (f"{_PUT}|{_TIGHT} .. oil line|lines|hose|hoses|union|unions|pipe",),
+    "oil_line_renewed": (
+        "made|make|made-up up? a|some? new? flexible|copper|steel? hose|pipe|line",
+        f"{_PUT}|{_TIGHT} .. oil line|lines|hose|hoses|union|unions|pipe",
+    ),
     "cooler_cleaned": (
         "straightened|unkinked|flushed|cleaned .. cooler line|lines|hose|hoses|pipe|matrix?",
         "cooler line|lines|pipe|hose? kinked .. straightened",
         "flushed|new|cleaned the? oil cooler",
     ),
     "pump_refitted": (
+        "bolted|put|screwed|fitted the? pump back? up|on|in|down? back? with|and|on a? new|fresh|another gasket|o-ring|seal",
         f"{_TIGHT} .. pump bolts|cover|mounting|screws|down",
         "new pump gasket|o-ring|seal",
         "oil? pump =off ,? with|and? a? new|fresh|another gasket|o-ring|seal ,? and? back? on? again?",
@@ -120,12 +127,53 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "re-stabbed|restabbed|reseated the? distributor|dizzy",
     ),
     "new_sender": (
+        "sender|sensor|switch|sending-unit is|was only|just|barely|about? @time|week|month|weeks|months|a old",
+        "sender|sensor|switch|sending-unit is|was brand? new so|and",
+        "through @number|two|three|four|several? different? oil? pressure? senders|sensors|switches|sending-units",
         "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? senders|sensors|sending-units|switches|transducers over|round|around|between|side-to-side|from|across|left|port|starboard",
     ),
     "other_gauge": (
         "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? gauges|dials|instruments over|round|around|between|side-to-side|from|across|left|port|starboard",
     ),
     "relief_adjusted": (
+        "wound|screwed|turned|cranked|backed|tightened the|my? pressure|oil? relief|regulator|adjusting|adjuster|adjustment valve? screw|adjuster|bolt|nut all the way|fully|right|@number|two|one|a|half turn|turns|in|out|up|down?",
         "wound|screwed|turned|cranked|backed|tightened the|my? pressure|oil? relief|regulator|adjusting|adjuster|adjustment valve? screw|adjuster|bolt|nut right|all|fully? in|out|up|down|home",
+    ),
+    "filter_tightened": (
+        "filter off|out|back .. with|on|and a? new|fresh|other seal|o-ring|gasket|ring",
+    ),
+    "thinner_oil": (
+        "went|gone|going|changed|switched|dropped back? down? thinner|lighter to|with|for? @thin|@grade|oil?",
+    ),
+    "idle_raised": ("idle|tickover up a|by|slightly|to",),
+    "overfilled": (
+        "put|poured|added|ran|run|with|tried a|an|about|half? half? a|an? quart|litre|liter|pint|@volume extra in?",
+        "tried|ran|run|filled it a|about? half|a? a? quart|litre|liter|pint|@volume over the|full|max?",
+    ),
+    "drained_to_mark": (
+        "sucked|drained|syringed|drew|pumped|let the|that|all? extra|excess|surplus oil? out|off|back",
+    ),
+    "other_filter": (
+        "oe|original-equipment|dealer's|dealers|maker's filter",
+        "@number|two|three|four|several|different filters",
+        "different|other|another|better make|brand|type of? oil? filter",
+    ),
+    "thicker_oil": (
+        "thick|heavy|heavier stuff|oil",
+        "went|gone|moved|stepped|going up a|one|two grade|grades|weight",
+    ),
+    "high_volume_pump": ("bigger|larger|uprated|high-capacity|wider oil? pump",),
+    "oil_poured_in": (
+        "poured|squirted|tipped|put|got|injected|pumped|poured a|some|about|half? a? @volume|pint|cup|bit|oil of? oil? down|into|in|through the|a? oil? filter housing|head|bowl|canister|hole|boss|port",
+        "backfilled|back-filled|filled it|her|the|engine|block? through|via|from the? sender|switch|gauge|filter hole|port|gallery|fitting",
+    ),
+    "connector_refitted": (
+        "pushed|pressed|shoved it|the-plug|the-connector|plug|connector home|tight|on|in properly|home|tight?",
+        "crimped|soldered|put|fitted a|an|on? new? ring|spade|eyelet|terminal|connector|plug on?|in?",
+        "sprayed|squirted contact|switch|electrical cleaner",
+    ),
+    "right_oil": (
+        "drained|dropped|dumped it|that|the-oil|oil ,|and|& then? put|filled|refilled|poured in|with? @grade|@thin",
+        "oil change with|to|using the|a? proper|right|correct|specified|same",
     ),
 }

@@ -12,7 +12,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "changed|changing|change",
         "put|rolled in|on a? set? of?",
         "threw a",
-        "stuck a new",
+        "put|fitted|swapped|bolted the|my? original|old|previous",
         "brand? new|another|different|second|third|fourth|2nd|3rd|4th|fresh|replacement|spare|borrowed|reproduction|repro",
         "new|another|fresh|second set|pair of",
         "known good",
@@ -20,7 +20,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "was|were|been|got|had|all|both|just =done|=redone",
         "=done|=redone|=added",
         "=done last|by|this|about|in|just|recently|professionally|@time",
-        "=did|=done|=doing the|my|its|all|both",
+        "=did|=done|=doing|=tried was? the|my|its|all|both|a",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
         "upgraded|upgrading|mounted to|the|my|a|an",
@@ -31,13 +31,13 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
         "recon|refreshed|remanufactured|reman",
         "=freshened|=freshening|=freshen =up?",
-        "=repaired|=mended|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
+        "=repaired|=mended|=taped|=spliced|=insulated|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
         "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
         "off|out|apart|down to =clean",
         "blew|blown|blow it|them|that|the? out|through",
-        "=blew|=blasted",
+        "=blew|=blasted|=poked",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
@@ -47,8 +47,8 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "set up?",
         "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
         "=spun|screwed|nipped|did it|them|up|the? up|on|tighter",
-        "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down|in",
-        "screwed|wound|backed in|up|down|out",
+        "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down",
+        "screwed|wound|backed|turned|cranked it|them? in|up|down|out",
         "turned in|up|down",  # not "it turned out"
         "=screwed|=wound",
         "topped|topping",
@@ -150,7 +150,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "brazed|soldered|welded|fixed|mended|repaired .. crack|split|pinhole .. pickup|suction",
     ),
     "drained_to_mark": (
-        "drained|sucked some? oil? out|down",
+        "drained|sucked some|oil|it|excess oil? out|down",
         "took some|oil|the oil? out",
         "drained|sucked|let|ran some|oil|excess|surplus|the oil? down|out|back|off to? full|the? mark|level|full|right?",
         "drained|sucked it|that oil? down|out|back|off to? full|the? mark|level|full|right?",
@@ -177,7 +177,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "shimmed|packed|stretched it|the|up with? washers|shims|a-washer|coins",
     ),
     "ground_wire_added": (
-        "ran|added|add|run a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
+        "ran|added|add|run|put|fitted|made|rigged a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
     ),
     "wiring_repaired": (
         "fixed|repaired|mended|soldered|cleaned|rewired .. wire|wiring|terminal|terminals|ground|earth|connection",
@@ -195,7 +195,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "idle_raised": (
         "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
-        "idle|tickover was|is? turned|raised|bumped|upped|set|brought|put|wound up?",
+        "idle|tickover was|is? turned|raised|bumped|=upped|set|brought|put|wound up?",
     ),
     "tank_tap_opened": (
         "turned|opened|switched the? oil? tank? tap|valve|cock|stopcock on|open?",
@@ -272,7 +272,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "fresh|freshly|newly engine|motor|rebuilt|built",
         "rebuilt|overhauled|reconditioned engine|motor",
         "it|engine|motor was|got|has|had|been? rebuilt|overhauled|reconditioned",
-        "rebuilt|overhauled it|mine|this",
+        "=rebuilt|=overhauled it|mine|this",
         "=rebuilt|=overhauled|=reconditioned .. six|four|v8|v6|flathead|engine|motor|twin|diesel",
         "rebuilt|overhauled|reconditioned since|by|in|last|this|recently|from|with|twice|professionally|about|around|some|"
         "nearly|less|again|years|weeks|months|a|two|three|once|@time|@distance|@year",

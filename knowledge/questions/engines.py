@@ -60,6 +60,7 @@ ENGINE_KINDS = (
             ("air_cooled_flat_four", "flat four"),
             ("flat_six", "flat six"),
             ("small_air_cooled", "mower or small engine"),
+            ("generator_petrol", "petrol generator"),
             ("radial", "radial"),
         ),
     ),

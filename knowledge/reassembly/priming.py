@@ -70,8 +70,9 @@ FILTER_RIGHT_ONE = Task(
 DIRECT_GAUGE_FITTED = Task(
     id="direct_gauge_fitted",
     phase=Phase.PRIMING,
-    says="direct gauge on the main gallery port before any priming",
+    says="direct gauge on the main gallery port",
     how=(
+        "before any priming, if the engine was open",
         "trusted gauge, hose rated for hot oil, clear of exhaust and fan",
         (
             "sender and its lead ready to go back; no sealing tape that insulates it from earth "

@@ -177,3 +177,28 @@ ARMY_TM_379_IDLER = Source(
     "in, end play 0.004–0.008 in",
     "strong, read in a copy",
 )
+SMALL_ENGINE_SHUT_OFF = Source(
+    "KO75",
+    "Engine maker's manual, small air-cooled V-twin, p. 6.4: oil pressure switch makes contact below "
+    "2–5 psi; it may stop stationary engines, on mowers it may only light a lamp, "
+    "https://manualshive.com/en/manual/kohler/command-pro-ch749/1988101?page=74",
+    "strong, read in a copy",
+)
+SMALL_ENGINE_SHUT_OFF_HIGHER = Source(
+    "KO98",
+    "Engine maker's manual, small air-cooled V-twin with oil cooler, p. 6.4: oil pressure switch "
+    "changes over between 7 and 11 psi, https://manualshive.com/ru/manual/kohler/ch980/1988177?page=45",
+    "strong, read in a copy",
+)
+SMALL_ENGINE_FLOAT_SWITCH = Source(
+    "LOS",
+    "Repair notes on small engines, low-oil shut-off by a float in the crankcase or by pressure, "
+    "https://outdoorpowerinfo.com/repairs/tecumseh_low_oil_shutdown.asp",
+    "weak",
+)
+SMALL_ENGINE_SPLASH = Source(
+    "SPL",
+    "Questions and answers on mowers, splash and forced lubrication, "
+    "http://www.photonlexicon.com/repairfaq/samnew/lmfaq/lmosfmts.htm",
+    "weak",
+)

@@ -1,6 +1,6 @@
 """Every listed root cause, for rules about all of them.
 
-Imported by files of ``history``; a new file of causes is added to ``MODULES``.
+Imported by files of ``history`` and ``engines``; a new file of causes is added to ``MODULES``.
 """
 
 from collections.abc import Iterator

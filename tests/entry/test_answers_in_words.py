@@ -170,3 +170,14 @@ def test_the_screen_says_what_words_were_taken_for(tmp_path: Path) -> None:
     done = call("ask", path, answers=f"{STORY}\n\nright on the full line\nstop\n")
     assert done.code == 0
     assert "Taken as: between the marks." in done.out + done.err
+
+
+def test_a_letter_at_numbered_choices_says_what_it_was_taken_for(tmp_path: Path) -> None:
+    """An "n" takes the choice that says no, and is shown; "y" asks which."""
+    question = ChoiceQuestion(NOISE, NOISE.choices)
+    assert question.read("n") == Picked((0,))
+    assert question.read("y") is Reply.UNCLEAR
+    assert "n for 'no noise'" in question.hint
+    shown = " ".join(call("ask", tmp_path / "a.toml", answers="n\n\nd\ny\n").err.split())
+    assert "Taken as: neither." in shown
+    assert "Yes to which of them? A number from 1 to 4" in shown

@@ -55,6 +55,8 @@ ALL = [
         (["2", ""], [ALL[0], ALL[2], ALL[3]]),
         (["2, 4", "1", ""], [ALL[2]]),
         (["1 2 3 4", ""], []),
+        (["strike 2", "delete 1 and 4", ""], [ALL[2]]),
+        (["remove fact 3", ""], [ALL[0], ALL[1], ALL[3]]),
         (["1 = 12 psi at hot idle", ""], ["1 reading 12 psi hot, idle", *ALL[1:]]),
         (["1: 12 psi", ""], ["1 reading 12 psi hot, idle", *ALL[1:]]),
         (["1 = 12", ""], ["1 reading 12 psi hot, idle", *ALL[1:]]),
@@ -177,3 +179,12 @@ def test_any_lines(lines: list[str]) -> None:
         assert person.shown[-1] == [f"{n} {fact.short}" for n, fact in account.kept]
         for _, fact in account.kept:
             assert account.understanding.words(fact)
+
+
+def test_help_says_what_a_line_may_be(tmp_path: Path) -> None:
+    """And changes nothing."""
+    person = Person("help", "")
+    kept = person.over(tmp_path / "x.toml")
+    assert kept is not None
+    assert len(kept.kept) == len(ALL)
+    assert "'delete 4' deletes fact 4" in person.said[0]

@@ -303,10 +303,11 @@ def test_a_correction_shows_only_what_it_changed() -> None:
     assert lines[-1] == f"{len(shown.understood)} facts in all."
     assert len(lines) == 3
     third = account_document(changed(second, Strike(frozenset([1])), BOOK), BOOK)
-    assert changed_lines(now, third) == [
-        "Struck out: 1",
-        f"{len(now.understood) - 1} facts in all.",
-    ]
+    after = changed_lines(now, third)
+    assert after[0] == "Deleted: 1"
+    left = [line.split()[0] for line in after[1:-1] if not line.startswith("     ")]
+    assert left == [str(f.number) for f in third.understood], "each that is left is named"
+    assert after[-1] == f"{len(now.understood) - 1} facts in all."
 
 
 def test_a_file_that_is_not_there_is_not_taken_for_any_other(tmp_path: Path) -> None:

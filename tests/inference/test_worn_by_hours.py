@@ -48,6 +48,17 @@ WIDE_MAINS = MEASURED.format(no=2, what="main_clearance", value="0.0045 in")
 WIDE_RODS = MEASURED.format(no=3, what="rod_clearance", value="0.004 in")
 
 
+SEEN_THERE = """
+[[finding]]
+no = {no}
+when = 2026-01-01
+what = "{what}"
+state = "present"
+"""
+OVAL = SEEN_THERE.format(no=4, what="journal_not_true")
+REBUILT = SEEN_THERE.format(no=5, what="freshly_rebuilt")
+
+
 @cache
 def diagnosed(*entries: str) -> Diagnosis:
     """A V8 with these entries."""
@@ -65,6 +76,16 @@ def test_mains_and_rods_measured_wide_lead() -> None:
     assert {r.cause.id for r in answer.ranking[:2]} == {MAINS, RODS}
     assert chance(answer, "journal_finish") < min(chance(answer, MAINS), chance(answer, RODS)) / 2
     assert answer.inference.belief(WORN_BY_HOURS.id) > 0.3
+
+
+def test_journals_that_hours_wore_oval_are_worn_bearings() -> None:
+    """Mains 0.0045 in on oval journals, rods sound: wear, in an engine nobody has just built."""
+    sound = MEASURED.format(no=3, what="rod_clearance", value="0.002 in")
+    old = diagnosed(SIX_PSI, WIDE_MAINS, sound, OVAL)
+    assert old.ranking[0].cause.id == MAINS
+    assert chance(old, MAINS) > 3 * chance(old, "journal_finish")
+    fresh = diagnosed(SIX_PSI, WIDE_MAINS, sound, OVAL, REBUILT)
+    assert fresh.ranking[0].cause.id == "journal_finish"
 
 
 @pytest.mark.parametrize(("cause", "other"), [(MAINS, WIDE_RODS), (RODS, WIDE_MAINS)])

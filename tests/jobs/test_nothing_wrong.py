@@ -42,6 +42,7 @@ oil = "hot"
 KNOCKS = HEALTHY.replace('"absent"', '"present"')
 LOW = HEALTHY.replace("16 psi", "4 psi")
 NOT_READ = HEALTHY.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "idle"')
+NO_SPEED = HEALTHY.replace('rpm = "2000 rpm"\noil = "hot"', 'rpm = "idle"\noil = "cold"')
 FALLEN = HEALTHY.replace('pressure = "45 psi"', 'pressure = "45 psi"\nusual = "80 psi"')
 
 
@@ -52,7 +53,14 @@ def answer(text: str) -> Diagnosis:
 
 @pytest.mark.parametrize(
     ("text", "nothing"),
-    [(HEALTHY, True), (KNOCKS, False), (LOW, False), (NOT_READ, False), (FALLEN, False)],
+    [
+        (HEALTHY, True),
+        (KNOCKS, False),
+        (LOW, False),
+        (NOT_READ, False),
+        (NO_SPEED, False),
+        (FALLEN, False),
+    ],
 )
 def test_nothing_is_wrong_only_where_hot_idle_was_read_and_all_is_good(
     text: str, nothing: bool

@@ -44,7 +44,19 @@ def test_tell_says_the_numbers_that_withdraw_takes(tmp_path: Path) -> None:
     path = tmp_path / "a.toml"
     done = call("tell", path, "-y", "petrol V8, 5 psi at hot idle, oil level ok")
     said = " ".join(done.out.split())
-    assert "facts 2-3 are entries 1-2" in said
+    assert "number in the file" not in said, "the engine comes last: they are the same"
     assert load(path, the_book()).standing.keys() == {1, 2}
-    plain = call("tell", tmp_path / "b.toml", "-y", "5 psi at hot idle, oil level ok")
-    assert "number in the file" not in plain.out, "they are the same"
+    more = call("tell", path, "-y", "no knock, oil pump renewed last week")
+    assert "facts 1-2 are entries 3-4" in " ".join(more.out.split())
+
+
+def test_what_a_find_changed_is_shown_where_it_was_written_down(tmp_path: Path) -> None:
+    """The answer as it is now, beside what was saved."""
+    path = tmp_path / "a.toml"
+    path.write_text("schema = 1\n", "utf-8")
+    tab = browser(tmp_path)
+    form = tab.get("/job/a.toml/note").form("note")
+    saved = tab.post(form.action, {**form.fields, "words": "petrol smell on the dipstick"})
+    assert "Now: " in saved.words
+    assert "fuel in the oil" in saved.words[saved.words.index("Now: ") :][:120]
+    assert "Now: " not in tab.get("/job/a.toml/note").words

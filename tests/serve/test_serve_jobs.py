@@ -206,7 +206,10 @@ def test_putting_together_is_judged_task_by_task(tmp_path: Path) -> None:
     fields |= {f"t:{plain[0]}": "done", f"t:{plain[1]}": "skipped"}
     refused = tab.post(form.action, fields)
     assert refused.status == 400
-    assert "give the reason" in refused.words
+    assert "The rest is saved. Left out: say why in the note" in refused.words
+    at_once = load(tmp_path / "dunlin.toml", the_book()).task_records
+    assert {w.task.id for w in at_once} >= {values[0], plain[0]}, "the good ones are kept"
+    assert plain[1] not in {w.task.id for w in at_once}
     form = refused.form("signoff/2")
     saved = tab.post(form.action, {**form.fields, f"n:{plain[1]}": "seen by the machine shop"})
     assert saved.status == 200

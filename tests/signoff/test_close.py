@@ -52,7 +52,7 @@ def test_a_reason_closes_it_and_is_kept_with_what_was_open(petrel: Path) -> None
     [
         (("--how", "seen", "--cause", "relief_debri", "--reason", "x"), "relief_debris"),
         (("--reason", "x"), "--how"),
-        (("--how", "seen", "--minutes", "95", "--reason", "x"), "--minutes"),
+        (("--how", "seen", "--minutes", "95 psi", "--reason", "x"), "--minutes"),
     ],
 )
 def test_bad_words(petrel: Path, words: tuple[str, ...], message: str) -> None:
@@ -158,7 +158,7 @@ def test_all_that_is_missing_is_named_at_once(tmp_path: Path) -> None:
     case.write_text(
         'schema = 1\n[[finding]]\nno = 1\nwhat = "gauge_reads_low"\nstate = "present"\n', "utf-8"
     )
-    done = call("close", case, "--minutes", "95")
+    done = call("close", case, "--minutes", "soon")
     leaders = Diagnosis(BOOK, load(case, BOOK)).ranking[:3]
     assert done.code == 2
     for said in ("name it", *(r.cause.id for r in leaders), "--how", "--minutes", "still open"):

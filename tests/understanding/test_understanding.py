@@ -14,6 +14,7 @@ from knowledge.book import the_book
 from knowledge.lexicon import (
     circumstances,
     engine,
+    engine_layouts,
     parts,
     pressure,
     pressure_words,
@@ -298,7 +299,7 @@ def test_lexicon_names_what_the_book_has() -> None:
     assert not tried - BOOK.trials.keys()
     areas = {*work.AREAS, *(p.area for p in parts.PARTS if p.area)}
     assert not areas - BOOK.areas.keys()
-    assert not {layout for _, _, layout in engine.LAYOUTS} - BOOK.layouts.keys()
+    assert not {layout for _, _, layout in engine_layouts.LAYOUTS} - BOOK.layouts.keys()
 
 
 @pytest.mark.parametrize(

@@ -97,7 +97,7 @@ def check_sheet(
         needs_running=inspection.needs_running,
         tools=inspection.tools,
         cautions=tuple(cautions(kinds, diagnosis)),
-        steps=inspection.steps,
+        steps=inspection.steps_on(case.has),
         findings=_findings(inspection, case, tuple(first)),
         values=tuple(_value(m, case) for m in inspection.measures),
         takes_readings=inspection.takes_readings,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from diagnose.case.case import Case
+from diagnose.case.case import Case, GaugeReading
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
@@ -44,6 +44,7 @@ class StartReading:
     """A reading of the first start beside what was predicted; pressures [Pa]."""
 
     no: int
+    says: str = field(metadata=NOT_IN_JSON)  #: when it was read, as it was given
     rpm: float
     pressure: float
     low: float | None  #: predicted, with ``high``; None where nothing is
@@ -127,10 +128,18 @@ def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) ->
     )
 
 
+def _when(read: GaugeReading) -> str:
+    """When a reading was taken, in the words it was given in: "cold, idle", "2000 rpm"."""
+    entry = read.entry
+    words = ", ".join(filter(None, (entry.oil, entry.rpm, *entry.during, entry.coolant)))
+    return words or f"{read.reading.rpm:.0f} rpm"
+
+
 def _compared(start: FirstStart) -> Iterator[StartReading]:
     for one in start.compared:
         yield StartReading(
             no=one.read.entry.no,
+            says=_when(one.read),
             rpm=one.read.reading.rpm,
             pressure=one.read.reading.pressure,
             low=one.predicted.low,
@@ -146,6 +155,7 @@ def _read_alone(case: Case) -> Iterator[StartReading]:
     for read in case.start_readings:
         yield StartReading(
             no=read.entry.no,
+            says=_when(read),
             rpm=read.reading.rpm,
             pressure=read.reading.pressure,
             low=None,

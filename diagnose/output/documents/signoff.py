@@ -25,6 +25,8 @@ from diagnose.output.documents.signoff_items import (
 from diagnose.output.documents.used_parts import UsedPartEntry, used_parts
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Signoff
+from knowledge.history.findings import FRESHLY_REBUILT
+from knowledge.model import State
 from knowledge.work import Phase
 
 if TYPE_CHECKING:
@@ -83,6 +85,8 @@ class SignoffDocument:
     held_up: int = field(metadata=NOT_IN_JSON)  #: tasks that forbid the first start
     started: bool = field(metadata=NOT_IN_JSON)  #: the repaired engine has run
     deferrals: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: what takes precedence over it
+    #: the whole engine was just rebuilt, and its whole sheet is not asked for
+    rebuilt: bool = field(default=False, metadata=NOT_IN_JSON)
 
     @property
     def name(self) -> str:
@@ -141,7 +145,14 @@ def signoff_document(
         held_up=len(sheet.before_start),
         started=bool(case.start_readings),
         deferrals=deferrals(),
+        rebuilt=not (sheet.whole or case.closed) and _just_rebuilt(case),
     )
+
+
+def _just_rebuilt(case: Case) -> bool:
+    """Whether the job says that the engine was rebuilt before the trouble began."""
+    seen = [r.observation for r in case.finding_records if r.finding is FRESHLY_REBUILT]
+    return any(o is not None and o.state is State.PRESENT for o in seen)
 
 
 def _shells_to_order(case: Case) -> tuple[str, ...]:

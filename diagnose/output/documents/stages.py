@@ -193,7 +193,7 @@ def _check(check: Check, plan: Plan) -> PlannedCheck:
         waits=duration(inspection.waits_minutes) if inspection.waits_minutes else "",
         tools=inspection.tools,
         keep=inspection.keep,
-        steps=inspection.steps,
+        steps=inspection.steps_on(plan.answer.case.has),
         destroys=inspection.destroys,
         takes_readings=inspection.takes_readings,
         care=tuple(short_cautions(inspection.cautions, plan.answer)),

@@ -31,7 +31,16 @@ def _head(document: SignoffDocument) -> list[str]:
     return lines + (wrapped(document.closed, 0, 2) if document.closed else [])
 
 
+def whole_engine_lines(document: SignoffDocument) -> list[str]:
+    """Where every fit of an engine stands that was just rebuilt."""
+    command = f"diagnose signoff {as_typed(document.path)} --whole-engine"
+    text = f"The whole engine was just rebuilt. Every fit and torque of it, to check: {command}"
+    return wrapped(text, 0, 2, [command])
+
+
 def _standing(document: SignoffDocument) -> list[str]:
+    if document.rebuilt and not document.items:
+        return whole_engine_lines(document)
     if not document.items:
         command = f"diagnose signoff {as_typed(document.path)} --opened sump_off"
         return wrapped(
@@ -40,6 +49,7 @@ def _standing(document: SignoffDocument) -> list[str]:
             whole=[command],
         )
     lines = wrapped(f"{document.count}.")
+    lines += whole_engine_lines(document) if document.rebuilt else []
     for item in document.items:
         if item.failed:
             lines += wrapped(f"FAILED: {item.says}: {item.stands}", 2, 4)

@@ -9,6 +9,7 @@ from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, columns, headed, labelled, wrapped
 from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
+from diagnose.output.text.signoff import whole_engine_lines
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
 NAMES = 48  #: columns of the phases' names
@@ -48,6 +49,8 @@ def _head(document: SignoffDocument) -> list[str]:
 
 
 def _standing(document: SignoffDocument) -> list[str]:
+    if document.rebuilt and not document.items:
+        return whole_engine_lines(document)
     if not document.items:
         command = f"diagnose signoff {as_typed(document.path)} --opened sump_off"
         return [
@@ -68,7 +71,7 @@ def _standing(document: SignoffDocument) -> list[str]:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
     elif document.blocking:
         text += f" {len(document.blocking)} left before the job can be closed."
-    return wrapped(text)
+    return [*wrapped(text), *(whole_engine_lines(document) if document.rebuilt else [])]
 
 
 def _wrong(document: SignoffDocument) -> list[Block]:

@@ -27,14 +27,19 @@ def account_lines(document: AccountDocument) -> list[str]:
 
 
 def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
-    """Return only the facts that a correction changed or added, what it struck out, the count."""
+    """Return the facts that a correction changed or added, what it struck out, the count.
+
+    After a strike each fact that is left is named too, without its words.
+    """
     old = {fact.number: fact for fact in before.understood}
     new = tuple(f for f in now.understood if old.get(f.number) != f)
     left = [piece for piece in now.not_understood if piece not in before.not_understood]
     lines = account_lines(replace(now, understood=new, not_understood=tuple(left))) if new else []
     gone = sorted(old.keys() - {fact.number for fact in now.understood})
     if gone:
-        lines.append(f"Struck out: {', '.join(map(str, gone))}")
+        lines.append(f"Deleted: {', '.join(map(str, gone))}")
+        for fact in now.understood:
+            lines += wrapped(f"{fact.number:3}  {fact.says}", 0, 5)
     return [*lines, f"{len(now.understood)} facts in all."]
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input
@@ -26,7 +27,8 @@ from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS
 
-RESULTS = (("done", "Done"), ("failed", "Failed"), ("skipped", "Left out"))
+SKIPPED = "skipped"
+RESULTS = (("done", "Done"), ("failed", "Failed"), (SKIPPED, "Left out"))
 NOTHING = "Nothing was answered. Press Done, Failed or Left out, or put in a figure."
 
 
@@ -85,9 +87,13 @@ def save_phase(site: Site, asked: Asked) -> Answer:
     """Save the results of a phase's tasks."""
     path, number = site.folder.path(asked.job), asked.parts["phase"]
     with site.job(asked) as known:
-        given = _given(asked, _phase_asked(known, asked))
-        if not given:
+        every = _given(asked, _phase_asked(known, asked))
+        if not every:
             return _phase(known, asked, status=400, faults=(NOTHING,))
+        given = [one for one in every if not _lacks_reason(one)]
+        unsaid = [one.blanks[0] for one in every if _lacks_reason(one)]
+        if not given:
+            return _phase(known, asked, status=400, faults=(_unsaid(unsaid),), unsaid=unsaid)
         seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
         try:
             saved = save_entries(path, given, seen, insist=insist)
@@ -95,8 +101,26 @@ def save_phase(site: Site, asked: Asked) -> Answer:
             return _phase(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
         except UsageError as fault:
             return _phase(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    if unsaid:  # the rest is saved: only what lacks its reason stays in the form
+        left = {f"t:{blank.id}": ("skipped",) for blank in unsaid}
+        stays = {key: asked.form[key] for key in ("by", "whole", "version") if key in asked.form}
+        again = replace(asked, form={**stays, **left})
+        still = f"The rest is saved. {_unsaid(unsaid)}"
+        with site.job(asked) as now:
+            return _phase(now, again, status=400, faults=(still,), unsaid=unsaid)
     whole = "1" if _whole(asked) else ""
     return go("job", asked.job, "signoff", number, saved=str(saved.first_number), whole=whole)
+
+
+def _lacks_reason(one: Input) -> bool:
+    """Whether a task is left out and nobody said why."""
+    return one.blanks[0].value == SKIPPED and not one.details.note.strip()
+
+
+def _unsaid(blanks: Sequence[FilledBlank]) -> str:
+    """Which tasks lack the reason why they are left out."""
+    named = "; ".join(blank.place for blank in blanks)
+    return f"Left out: say why in the note, it is open below: {named}"
 
 
 def _given(asked: Asked, phase: SignoffPhase) -> list[Input]:
@@ -130,6 +154,7 @@ def _phase(
     status: int = 200,
     faults: tuple[str, ...] = (),
     meanwhile: list[str] | None = None,
+    unsaid: Sequence[FilledBlank] = (),
 ) -> Answer:
     phase, saved = _phase_asked(known, asked), asked.query.get("saved", "")
     since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
@@ -146,6 +171,7 @@ def _phase(
         new=() if since is None else entry_lines(known.case, the_book(), since),
         typed=typed_in(asked),
         meanwhile=meanwhile,
+        unsaid={blank.id for blank in unsaid},
         whole=whole,
         back=(address("job", asked.job, "signoff", whole=whole), "All phases"),
     )

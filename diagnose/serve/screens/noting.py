@@ -9,6 +9,7 @@ from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import EntryLine, entry_lines
+from diagnose.output.documents.found import headline
 from diagnose.output.documents.survey import NextReading, survey_document
 from diagnose.output.scale import scale_of
 from diagnose.serve import forms
@@ -133,6 +134,7 @@ def _note(
         status=status,
         faults=faults,
         new=new,
+        now=headline(known.answer) if new else "",
         unread=_unread(asked.query.get("unread", ""), new),
         engine="" if layout is UNKNOWN else layout.says,
         engine_is_new=asked.query.get("engine", "") == layout.id,

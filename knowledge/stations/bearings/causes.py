@@ -59,7 +59,7 @@ SINKING_OVER_THE_YEARS = LinkGroup(
         patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_2000),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
-        findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
+        findings_measured.JOURNAL_NOT_TRUE: (OFTEN, COMMON_PRACTICE),  # journals wear oval
         findings.BEARING_KNOCK: (SOMETIMES, sources.LOWER_ENGINE_NOISE_2006),
         findings.DEEP_KNOCK_UNDER_LOAD: (SOMETIMES, sources.LOWER_ENGINE_NOISE_2006),
         debris_findings.GREY_SOFT_FLAKES: (SELDOM, JUDGEMENT),
@@ -105,7 +105,7 @@ RODS_FLING_MORE_AS_REVS_RISE = LinkGroup(
         patterns.DECLINED_OVER_MONTHS: (OFTEN, idea_from(sources.CARLEY_2000)),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
-        findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
+        findings_measured.JOURNAL_NOT_TRUE: (OFTEN, COMMON_PRACTICE),  # journals wear oval
         findings.BEARING_KNOCK: (OFTEN, sources.LOWER_ENGINE_NOISE_2006),
         findings.RAP_DULLED_BY_CUT_OUT: (SOMETIMES, COMMON_PRACTICE),
         debris_findings.COPPER_FLAKES: (SOMETIMES, COMMON_PRACTICE),

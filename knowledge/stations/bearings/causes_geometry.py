@@ -70,10 +70,11 @@ MAINS_THAT_DIFFER_ALONG_THE_CRANK = LinkGroup(
 JOURNAL_FINISH = Cause(
     id="journal_finish",
     station=Station.BEARINGS,
-    says="crank journals rough, tapered or out of round",
+    says="crank journals ground rough, tapered or out of round",
     mechanism="the lining wears away without heat and the clearance opens within hours",
-    rate=Rate.OCCASIONAL,
-    shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
+    # a few per cent of early bearing failures; journals that hours wore oval are worn bearings
+    rate=Rate.RARE,
+    shifts=Shifts(freshly_rebuilt=STRONG_UP),
     remedy="regrind, then polish in the running direction",
     source=sources.BEARING_BROCHURE_PREFACE,
     follows="low pressure after a few hours on new shells",

@@ -73,7 +73,7 @@ def sound_though_wide(
     big_diesel: float, small_diesel: float, air_cooled: float
 ) -> dict[str, Figure]:
     """Return the widest clearance (m) of layouts that are sound beyond what their journals suggest."""
-    air = ("air_cooled_flat_four", "small_air_cooled")
+    air = ("air_cooled_flat_four", "small_air_cooled", "generator_petrol")
     big = ("tractor_diesel", "heavy_diesel", "inline_six_diesel", "vee_diesel")
     small = ("small_diesel", "generator_diesel", "marine_diesel")
     return {

@@ -1,8 +1,9 @@
 """Quantities of gauge, sender, switch and stopwatch, with their limits."""
 
 from knowledge import sources
+from knowledge.engines import features_build
 from knowledge.figures import STOPWATCH
-from knowledge.limits import Limit, Side
+from knowledge.limits import Limit, Printed, Side
 from knowledge.model import Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import PSI
@@ -74,7 +75,8 @@ MOST_GROUND_OHMS = Limit(
     typical=1.0,
     source=COMMON_PRACTICE,
 )
-# Manuals print about 4.5 and 7 psi for single engines; up to 10 psi is common.
+# Manuals print about 4.5 and 7 psi for single engines; up to 10 psi is common. Switches that stop
+# small air-cooled engines change over at 2 to 5 psi on some, at 7 to 11 psi on others.
 SWITCH_OPENS_BY = Limit(
     id="switch_opens_at",
     says="pressure by which the lamp switch opens",
@@ -82,6 +84,21 @@ SWITCH_OPENS_BY = Limit(
     side=Side.MOST,
     typical=10 * PSI,
     source=JUDGEMENT,
+    of="lamp switches of cars, boats and tractors",
+    others=(
+        Printed(
+            value=5 * PSI,
+            of="small air-cooled V-twin",
+            source=sources.SMALL_ENGINE_SHUT_OFF,
+            only_with=(features_build.LOW_OIL_SHUT_OFF,),
+        ),
+        Printed(
+            value=11 * PSI,
+            of="small air-cooled V-twin with oil cooler",
+            source=sources.SMALL_ENGINE_SHUT_OFF_HIGHER,
+            only_with=(features_build.LOW_OIL_SHUT_OFF,),
+        ),
+    ),
 )
 MOST_PANEL_ERROR = Limit(
     id="panel_error",

@@ -87,7 +87,7 @@ CHROMIUM_IS_RING_WEAR = LinkGroup(
 OIL_LEVEL_HIGH = Cause(
     id="oil_level_high",
     station=Station.OIL,
-    says="too much oil in the sump",
+    says="the engine was overfilled with oil",
     mechanism=(
         "the crankshaft whips the oil and the pump draws foam: the needle wavers and falls at "
         "high revs"

@@ -1,6 +1,7 @@
 """Oil level, and the checks that show it."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -254,9 +255,12 @@ READ_THE_STICK = Inspection(
     id="read_the_stick",
     station=Station.OIL,
     says="read, rub and smell the dipstick",
+    steps_with=(
+        (features.DRY_SUMP, "dry sump: read the tank instead, hot, straight after running"),
+        (features.IN_A_BOAT, "boat: at rest in the water"),
+    ),
     steps=(
-        "level ground, or at rest in the water; engine off ten minutes",
-        "dry sump: read the tank instead, hot, straight after running",
+        "level ground, engine off ten minutes",
         "pull, wipe, push fully home, pull again and read both sides; photograph the stick",
         (
             "look in a bright light for milk, glitter and grit; rub it between the fingers, "

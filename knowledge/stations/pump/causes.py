@@ -60,7 +60,7 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
         findings_bench.ROTOR_TIP_WIDE: (OFTEN, idea_from(sources.ROTOR_PUMP_LIMITS_2023)),
         findings_wear.GEAR_BACKLASH_WIDE: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
         findings_wear.PUMP_SHAFT_PLAY: (OFTEN, COMMON_PRACTICE),
-        findings_bench.COVER_GROOVED: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
+        findings_bench.COVER_GROOVED: (OFTEN, idea_from(sources.ENGINE_BUILDERS_2020)),
         findings.PUMP_NOISE: (SOMETIMES, COMMON_PRACTICE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SOMETIMES, JUDGEMENT),
     },

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.circuit import conditions
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.history import findings as history
 from knowledge.model import SELDOM, SOMETIMES, Shift, Station
 from knowledge.rule_api import (
@@ -31,6 +31,21 @@ rule = rules_of(Station.PUMP)
 def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
     """A diesel has no ignition: no rotor to watch, no timing mark to strobe."""
     if known.has(features.DIESEL):
+        yield is_absent(findings.ROTOR_STILL_WHEN_CRANKED)
+        yield is_absent(findings.IGNITION_SCATTERS)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(lacks=[features_build.IGNITION_DISTRIBUTOR]),
+        example(features_build.COIL_ON_PLUG),
+    ],
+    non_matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example()],
+)
+def no_distributor_no_rotor(known: Known) -> Conclusions:
+    """Without a distributor (magneto, coil on plug) no rotor shows whether the drive turns."""
+    if known.lacks(features_build.IGNITION_DISTRIBUTOR) or known.has(features_build.COIL_ON_PLUG):
         yield is_absent(findings.ROTOR_STILL_WHEN_CRANKED)
         yield is_absent(findings.IGNITION_SCATTERS)
 
