@@ -194,12 +194,16 @@ def _asked(after: Prediction, speeds: FloatArray, targets: Sequence[Target]) -> 
     return np.column_stack([pressure_at(after, speeds, t.rpm) for t in targets])
 
 
-def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast:
+def with_other_changes(
+    known: Forecast, settings: Sequence[Setting], plans: Sequence[Planned] = ()
+) -> Forecast:
     """Predict other changes to the engine of a forecast; what it is now is not solved again."""
-    changed = with_settings(known.state.engine(), settings)
+    changed = with_settings(righted(known.state, plans), settings)
     after = predict(changed, known.speeds, known.hot_temperature)
     further = known.reach.further(_asked(after, known.speeds, known.targets))
-    return replace(known, settings=tuple(settings), after=after, further=further)
+    return replace(
+        known, settings=tuple(settings), plans=tuple(plans), after=after, further=further
+    )
 
 
 LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)

@@ -121,14 +121,19 @@ class Finder:
         for kind in KINDS:
             yield from words_of(self.book, kind)
 
+    @cached_property
+    def _names(self) -> dict[str, str]:
+        """Stems of the book, and other names of them, with the stem that each means."""
+        other = {k: w for k, w in OTHER_NAMES.items() if w in self._weight}
+        return other | {w: w for w in self._weight}
+
     def _close(self, token: str) -> dict[str, float]:
         """Stems of the book that ``token`` may mean, with their similarity, 0 to 1."""
         if token in self._weight:
             return {token: 1.0, **dict.fromkeys(self._longer(token), _LONGER)}
         from rapidfuzz import fuzz, process
 
-        other = {k: w for k, w in OTHER_NAMES.items() if w in self._weight}
-        names = other | {w: w for w in self._weight}
+        names = self._names
         near = process.extract(token, list(names), scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12)
         close = dict.fromkeys(self._longer(token), _BEGINS)
         for name, likeness, _ in near:

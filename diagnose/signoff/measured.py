@@ -5,11 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
-from diagnose.case.mended import limits_at
+from diagnose.case.mended import FAST, LIKELY, limits_at
 from diagnose.signoff.judging import OWN
 from knowledge.book import Book
 from knowledge.limits import Limit, Side
 from knowledge.model import Measure, Reading, Source
+from knowledge.pressure.gauge import cold_share, speed_share, wanted_hot
+from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, HOT_RUNNING_PRESSURE
+from knowledge.stations.relief.quantities import USUAL_RELIEF_SETTING
+from knowledge.units import PSI
 
 _SLACK = 1e-9  #: share of a value by which rounding may move it
 
@@ -75,3 +79,18 @@ def reading_bounds(reading: Reading, case: Case) -> tuple[tuple[Bound, ...], ...
     The first that is broken is the gravest.
     """
     return tuple(held(limit, reading.pressure, 0.0, case) for limit in limits_at(reading, case))
+
+
+def below_rule(reading: Reading, case: Case) -> float | None:
+    """What the rule of thumb wants hot at a reading's speed [Pa]; None where it is kept or silent.
+
+    Above 2000 rpm alone: up to there a limit of its own holds.
+    """
+    if reading.at_least or speed_share(reading, FAST) < LIKELY or cold_share(reading) >= LIKELY:
+        return None
+    if HOT_RUNNING_PRESSURE in case.limits:
+        return None  # the maker's figure decides
+    figures = (HOT_IDLE_PRESSURE, USUAL_RELIEF_SETTING, HOT_RUNNING_PRESSURE)
+    idle, relief, running = (case.limit(limit) for limit in figures)
+    wanted = wanted_hot(reading.rpm, idle, relief, running)
+    return wanted if reading.pressure < wanted - 0.5 * PSI else None

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from diagnose.diagnosis import Diagnosis
-from diagnose.signoff.measured import reading_bounds
+from diagnose.signoff.measured import below_rule, reading_bounds
 from knowledge.model import Cause
 from knowledge.pressure.gauge import SAY_SO, sure_fallen
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
@@ -39,7 +39,10 @@ def readings_are_good(diagnosis: Diagnosis) -> bool:
     held = {b.limit for b in bounds}
     if any(b.broken for b in bounds) or not held.issuperset(READ):
         return False
-    return all(sure_fallen(one.reading) < SAY_SO for one in case.readings)
+    return all(
+        sure_fallen(one.reading) < SAY_SO and below_rule(one.reading, case) is None
+        for one in case.readings
+    )
 
 
 def of_no_fault(causes: Iterable[Cause]) -> bool:

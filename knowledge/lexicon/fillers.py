@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: said in passing, to or of people, or to lead on
 _CHATTER = _set(

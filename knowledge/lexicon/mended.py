@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: behind a fault: it is no longer there
 MENDED = _set("fixed cured mended repaired sorted rectified resealed remedied healed welded brazed")

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: before a pressure: nearly so
 ABOUT = _set("about around roughly approximately approx near nearly maybe like")

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 PLAIN = _set(
     "sports sport spots house horse motive bearing bearings course nose close whole where "

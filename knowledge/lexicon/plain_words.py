@@ -5,10 +5,7 @@ Found by comparing the lexicon with the commonest words of English; a common wor
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 PLAIN_WORDS = _set(
     "accidental aging allies alone alternate apples arena assemble assembled attractive automated "

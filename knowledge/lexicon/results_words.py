@@ -2,12 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.word_sets import set_of as _set
 from knowledge.reports.words import Result
-
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
 
 #: before a result that is of all other work named
 REST = _set("else everything others rest")

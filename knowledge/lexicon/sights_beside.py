@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.word_sets import set_of as _set
+
 #: before "would", and after it: what they did again and again, not what they might do
 INSTRUMENTS = frozenset(["gauge", "needle", "pressure", "light", "lamp", "buzzer", "alarm", "gage"])
 MOVES_SO = frozenset(
@@ -36,11 +38,6 @@ GAVE = frozenset(["left", "gave", "given", "sold", "passed", "handed", "willed",
 GOT = frozenset(["bought", "inherited", "got", "acquired", "had", "purchased"])
 #: shortly before "the usual 45": it is there again
 RETURNED = frozenset(["back", "returns", "returned", "recovers", "recovered", "again"])
-
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
 
 #: before "would not", and after it: it refused, "the lamp would not go out"
 REFUSING = INSTRUMENTS | _set("it engine motor starter crank lifters tappets pump she he that")

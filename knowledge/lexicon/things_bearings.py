@@ -87,7 +87,6 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             _S.WRONG: ("wrong_shells_fitted",),
             _S.FINE: ("shells_look_normal",),
         },
-        rules_out={_S.FINE: ("shells_found_ruined", "shells_wiped")},
     ),
     Thing(
         family="cam bearing",

@@ -7,11 +7,7 @@ decides between them.
 from __future__ import annotations
 
 from knowledge.lexicon.values_rare import VALUES_RARE
-
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: by the id of the quantity; a measure, a task or a figure of the engine has it
 VALUES: dict[str, tuple[str, ...]] = {

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-
-def _set(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from knowledge.lexicon.word_sets import set_of as _set
 
 #: miles that a car is driven in a week, about 12,000 in a year (judgement)
 MILES_A_WEEK = 250.0

@@ -178,7 +178,7 @@ def test_a_closed_pipe_is_no_error(case: Path) -> None:
 
 
 def test_closed_streams_are_no_error() -> None:
-    words = f"{sys.executable} -m diagnose lookup needle"
+    words = f"{sys.executable} -m diagnose show needle_flickers"
     for closed in (">&-", "<&- >&- 2>&-"):
         done = subprocess.run(
             ["sh", "-c", f"{words} {closed}"], capture_output=True, env=environment(), check=False

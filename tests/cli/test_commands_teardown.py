@@ -47,7 +47,7 @@ def one_line(done: Done, code: int, *parts: str) -> None:
 # --------------------------------------------------------------------------- every job
 
 
-@pytest.mark.parametrize("name", one_in(2, list(JOBS)))
+@pytest.mark.parametrize("name", one_in(4, list(JOBS)))
 def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
     done = teardown(name)
     assert (done.code, done.err) == (0, "")
@@ -60,7 +60,7 @@ def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
 @pytest.mark.parametrize(
     ("name", "form"),
     [
-        *((name, ()) for name in [*JOBS][::6]),
+        *((name, ()) for name in [*JOBS][::9]),
         *(("skua", f) for f in FORMS),
         *(pytest.param("winch_begun", f, marks=pytest.mark.long) for f in FORMS),
         *(pytest.param(name, (), marks=pytest.mark.long) for name in JOBS),
@@ -88,7 +88,7 @@ def test_the_same_plan_in_another_process(tmp_path: Path, name: str) -> None:
     in_eighty_columns(one.out)
 
 
-@pytest.mark.parametrize("name", one_in(2, list(JOBS)))
+@pytest.mark.parametrize("name", one_in(3, list(JOBS)))
 def test_plan_as_data(name: str) -> None:
     data = plan(name)
     assert data["schema"] == 1
@@ -117,7 +117,7 @@ def test_plan_as_data(name: str) -> None:
     assert sum(s["minutes"] for s in data["stages"]) == pytest.approx(data["minutes"]["all"])
 
 
-@pytest.mark.parametrize("name", OPEN)
+@pytest.mark.parametrize("name", one_in(3, list(OPEN)))
 def test_stages_are_numbered_from_one(name: str) -> None:
     count = len(plan(name)["stages"])
     assert count > 3

@@ -30,13 +30,13 @@ from typing import Any
 import pytest
 
 from diagnose.inference import causegraph
-from diagnose.inference.chaining import Facts, Observation, infer
+from diagnose.inference.chaining import Facts, InferenceResult, Observation, infer
 from diagnose.inference.elimination import posterior
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Network
 from knowledge import sources
 from knowledge.book import the_book
-from knowledge.model import Source, State
+from knowledge.model import Finding, Source, State
 
 TABLE = Path(__file__).parents[1] / "data" / "signatures.csv"
 RAISES, LOWERS = 1.001, 0.999  #: a likelihood ratio nearer to 1 than this says nothing
@@ -99,6 +99,17 @@ RULE = [s for s in ROWS if not s.exception]
 EXCEPTIONS = [s for s in ROWS if s.exception]
 
 
+_CONCLUDED: dict[tuple[tuple[str, State], ...], InferenceResult] = {}
+
+
+def concluded(observations: dict[Finding, Observation]) -> InferenceResult:
+    """What the rules conclude; of the same complaint once for all its rows."""
+    key = tuple((f.id, o.state) for f, o in observations.items())
+    if key not in _CONCLUDED:
+        _CONCLUDED[key] = infer(the_book().statements, Facts(observations))
+    return _CONCLUDED[key]
+
+
 @cache
 def network_and_evidence(
     context: Known, finding: str, state: State
@@ -107,13 +118,12 @@ def network_and_evidence(
     book = the_book()
     before = {book.findings[name]: Observation(reported) for name, reported in context}
     after = {**before, book.findings[finding]: Observation(state)}
-    rules = book.statements
-    conclusions = infer(rules, Facts(after))
+    conclusions = concluded(after)
     graph = causegraph.build(book.causes, conclusions)
     return (
         causegraph.as_network(graph),
         gather(after, conclusions, graph),
-        gather(before, infer(rules, Facts(before)), graph),
+        gather(before, concluded(before), graph),
     )
 
 

@@ -351,7 +351,11 @@ WILD = st.one_of(
 @given(st.lists(WILD, min_size=1, max_size=3))
 @settings(max_examples=examples(60), deadline=None)
 def test_random_words_to_record(tmp_path_factory: pytest.TempPathFactory, words: list[str]) -> None:
+<<<<<<< HEAD
     """No traceback; what is clear is saved with its words, and the rest is named."""
+=======
+    """No traceback; all that is clear is saved with its words, or nothing."""
+>>>>>>> origin/main
     path = tmp_path_factory.mktemp("fuzz") / "c.toml"
     path.write_text(EMPTY, "utf-8")
     done = call("record", path, *["--", *words])
@@ -360,9 +364,16 @@ def test_random_words_to_record(tmp_path_factory: pytest.TempPathFactory, words:
     assert not any(ord(c) < 32 and c != "\n" for c in done.out + done.err)
     after = path.read_text("utf-8")
     assert after.startswith(EMPTY)
+<<<<<<< HEAD
     load(path, BOOK)
     if done.code and after != EMPTY:
         assert "not saved" in done.out + done.err
+=======
+    if done.code and "not saved: see below" not in done.out:
+        assert after == EMPTY
+    else:
+        load(path, BOOK)
+>>>>>>> origin/main
 
 
 @given(st.one_of(WILD, st.lists(WILD, max_size=4).map(". ".join)))
@@ -375,3 +386,20 @@ def test_random_words_to_tell(tmp_path_factory: pytest.TempPathFactory, words: s
     assert not any(ord(c) < 32 and c != "\n" for c in done.out + done.err)
     if done.code == 0:
         assert load(path, BOOK).job.complaint == words.strip()
+
+
+@pytest.mark.parametrize(
+    ("words", "asked"),
+    [
+        ("20 psi at 3000 rpm hot", "asks for 30 psi at 3000 rpm"),
+        ("35 psi at 3000 rpm hot", ""),
+        ("20 psi at 2000 rpm hot", ""),
+        ("10 psi at 3000 rpm hot", ""),
+    ],
+)
+def test_the_rule_of_thumb_grows_with_the_speed(words: str, asked: str, tmp_path: Path) -> None:
+    """What keeps the limit for 2000 rpm may be little for more; beside a broken limit it is silent."""
+    path = tmp_path / "a.toml"
+    path.write_text(EMPTY, "utf-8")
+    shown = " ".join(call("record", path, words).out.split())
+    assert (asked in shown) if asked else ("asks for" not in shown)

@@ -47,14 +47,14 @@ def oracle() -> Oracle:
 # ----------------------------------------------------------------------------- CLIPS as oracle
 
 
-@pytest.mark.parametrize("name", one_in(2, list(CASES)))
+@pytest.mark.parametrize("name", one_in(4, list(CASES)))
 def test_clips_concludes_the_same_of_a_case(oracle: Oracle, name: str) -> None:
     """CLIPS (Giarratano & Riley, Expert Systems): same facts, links, shifts, alarms, no more."""
     facts = facts_of_case(name)
     assert oracle.concludes(facts) == flat(infer(STATEMENTS, facts))
 
 
-@pytest.mark.parametrize("seed", one_in(2, range(MIXED)))
+@pytest.mark.parametrize("seed", one_in(4, range(MIXED)))
 def test_clips_concludes_the_same_of_mixed_examples(oracle: Oracle, seed: int) -> None:
     """Up to forty examples of rules and links at once, so that most rules fire somewhere."""
     facts = mixed(seed, many=4 + seed % 37)
@@ -136,7 +136,7 @@ def assert_order_makes_no_difference(facts: Facts, seed: int) -> None:
     assert again == flat(infer(STATEMENTS, facts))
 
 
-@pytest.mark.parametrize("name", CASES)
+@pytest.mark.parametrize("name", one_in(3, list(CASES)))
 def test_order_makes_no_difference_to_a_case(name: str) -> None:
     assert_order_makes_no_difference(facts_of_case(name), seed=len(name))
 

@@ -37,7 +37,7 @@ def book_with_rules_in(module: str) -> Book:
 @pytest.mark.parametrize(
     "module", one_in(2, ["knowledge.stations.pump.rules", "knowledge.anything"])
 )
-@pytest.mark.parametrize("name", ["turnstone", "petrel"])
+@pytest.mark.parametrize("name", ["turnstone", "eider"])
 def test_renaming_the_modules_of_the_rules_changes_no_ranking(name: str, module: str) -> None:
     """Turnstone's readings are weighed against its circuit, in place of what rules read in them."""
     path = ROOT / "cases" / f"{name}.toml"
@@ -54,7 +54,7 @@ def test_one_of_the_cases_replaces_findings_by_a_survey() -> None:
     """Else the filter by what rules have read would not be run."""
     surveyed = [
         name
-        for name in ("turnstone", "petrel")
+        for name in ("turnstone", "eider")
         if Diagnosis(BOOK, load(ROOT / "cases" / f"{name}.toml", BOOK)).inference.survey is not None
     ]
     assert surveyed

@@ -74,7 +74,7 @@ def test_a_rate_moved_is_the_rate_moved(id_: str) -> None:
     answer = consulted("B12")
     network, cause = answer.inference.network, BOOK.causes[id_]
     before = prior_marginals(network)
-    moves = [(m, n) for m, n in rate_moves(answer) if m.name == id_]
+    moves = list(rate_moves(answer, [id_]))
     assert moves
     for move, after in moves:
         up = sorted(Rate, key=lambda r: r.value)

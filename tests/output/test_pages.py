@@ -77,7 +77,7 @@ def stands_alone(text: str) -> Page:
 
 
 @pytest.mark.parametrize("command", SHEETS)
-@pytest.mark.parametrize("case", one_in(2, EVERY), ids=lambda p: p.stem)
+@pytest.mark.parametrize("case", one_in(4, EVERY), ids=lambda p: p.stem)
 def test_every_case_has_its_page(case: Path, command: str) -> None:
     is_a_page(case, command)
 
@@ -94,10 +94,9 @@ def is_a_page(case: Path, command: str) -> None:
 
 
 @pytest.mark.own_diagnoses
-@pytest.mark.parametrize("command", COMMANDS)
-@pytest.mark.parametrize("case", EVERY[:1], ids=lambda p: p.stem)
-def test_the_same_case_gives_the_same_page(case: Path, command: str, tmp_path: Path) -> None:
-    assert page_of(command, case, tmp_path) == page_once(command, case)
+def test_the_same_case_gives_the_same_page(tmp_path: Path) -> None:
+    """Of the sign-off; plan and report are made in another process below."""
+    assert page_of("signoff", EVERY[0], tmp_path) == page_once("signoff", EVERY[0])
 
 
 @pytest.mark.long

@@ -123,14 +123,17 @@ def test_why_a_check_comes_first_is_in_the_review() -> None:
     assert "first, because" not in "\n".join(next_step(other, "case.toml"))
 
 
-def test_why_a_check_comes_first_is_in_the_plan() -> None:
+@pytest.mark.parametrize(
+    ("names", "least"), [(list(OPEN)[::3], 3), pytest.param(list(OPEN), 10, marks=pytest.mark.long)]
+)
+def test_why_a_check_comes_first_is_in_the_plan(names: list[str], least: int) -> None:
     """A reason of the book, on the screen and in the data, at the check it belongs to."""
     from knowledge.access.precedence import BEFORE, FIRST_OF
     from knowledge.access.together import TOGETHER
 
     reasons = {b.why for b in BEFORE} | {f.why for f in FIRST_OF} | {t.why for t in TOGETHER}
     looks = 0
-    for name in OPEN:
+    for name in names:
         text = flat(teardown(name, "--until", "confident=0.99").out)
         for stage in plan(name, "--until", "confident=0.99")["stages"]:
             for check in stage["checks"]:
@@ -139,7 +142,7 @@ def test_why_a_check_comes_first_is_in_the_plan() -> None:
                     assert why in reasons
                     said = rf"\[{check['inspection']}\] first, because {re.escape(flat(why))}"
                     assert re.search(said, text), f"{name}: {check['inspection']}"
-    assert looks >= 10
+    assert looks >= least
 
 
 # ------------------------------------------------------------------------ the answer as data and as text

@@ -115,3 +115,31 @@ def test_a_first_start_above_what_was_predicted_is_no_tick(
     page = browser(tmp_path).get("/job/high.toml/start")
     assert mark in page.text
     assert ("look at the relief valve and its spring" in page.text) is advice
+
+
+def test_what_was_found_can_be_put_right_in_a_trial(tmp_path: Path) -> None:
+    """A found fault has its own field; ticked, the pressure after it is shown."""
+    found = """
+[[reading]]
+no = 1
+rpm = "2000 rpm"
+oil = "hot"
+pressure = "20 psi"
+gauge = "direct"
+[[finding]]
+no = 2
+what = "cooler_found_blocked"
+state = "present"
+"""
+    (tmp_path / "cooler.toml").write_text(JOB + found, "utf-8")
+    tab, path = browser(tmp_path), "/job/cooler.toml/forecast"
+    page = tab.get(path)
+    assert "Put right what was found" in page.words
+    assert 'name="fix-cooler"' in page.text
+    after = tab.get(f"{path}?fix-cooler=1")
+    assert "after the change" in after.text
+    now, then = re.findall(r"(\d+) <span.*?<b>(\d+)</b>", after.text)[-1]
+    assert int(then) > int(now)
+    assert 'name="fix-cooler" value="1" checked' in after.text
+    sound = tab.get("/job/cooler.toml/forecast?main_clearance=2").text
+    assert "fix-mains" not in sound, "the mains were not found wrong"

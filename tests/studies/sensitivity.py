@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import multiprocessing
 import time
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import NamedTuple, TypeVar
@@ -80,12 +80,14 @@ def link_moves(answer: Diagnosis) -> Iterator[tuple[Move, float, float]]:
                 yield Move("link", parent, child, up), strength, other
 
 
-def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
-    """Moves of the causes' rates, with the network after the move.
+def rate_moves(
+    answer: Diagnosis, causes: Iterable[str] | None = None
+) -> Iterator[tuple[Move, Network]]:
+    """Moves of the rates of these causes, by default of all, with the network after the move.
 
     A rate moved is the same as a shop's factor on the cause.
     """
-    for id_ in answer.inference.network.prior:
+    for id_ in answer.inference.network.prior if causes is None else causes:
         rate = answer.book.causes[id_].rate.value
         for up, other in steps(rate, RATES):
             factor = {id_: other / rate}

@@ -4,7 +4,8 @@ So are the pressures of equal engines at equal speeds and temperatures.
 
 Commands that tests call in this process, and tests that diagnose a case themselves, ask about the
 same few dozen cases hundreds of times. A part is shared only between diagnoses of the same book
-object and of cases that are equal in everything but the path of their file. Commands in a process
+object and of cases that are equal in everything but the path of their file and what their
+``[expect]`` holds, which nothing is inferred from. Commands in a process
 of their own share nothing, nor does a test marked ``own_diagnoses``.
 """
 
@@ -53,7 +54,7 @@ def _parts_of(diagnosis: Diagnosis) -> _Parts:
 def _looked_up(diagnosis: Diagnosis) -> _Parts:
     """Return what is kept of this book, case, facts and learned rates; the oldest goes."""
     learned = None if diagnosis.learned is None else tuple(sorted(diagnosis.learned.items()))
-    case = repr(replace(diagnosis.case, path=None))
+    case = repr(replace(diagnosis.case, path=None, expect=None))
     facts = repr(diagnosis.case.facts(diagnosis.up_to))  # often the same at two stages
     key = (id(diagnosis.book), case, facts, learned)
     once, again = _kept["once"], _kept["again"]

@@ -26,6 +26,11 @@ def _short(text: str) -> set[str]:
             {"finding shells_wiped present"},
         ),
         (
+            "Bearings ok.",  # one sight, one finding: what it rules out follows by rule
+            {"finding shells_look_normal present"},
+            {"finding shells_wiped absent", "finding shells_found_ruined absent"},
+        ),
+        (
             "Looked at the gallery plugs. The rear one was gone.",
             {"finding gallery_plug_found_missing present"},
             set(),

@@ -22,7 +22,7 @@ from diagnose.output.documents.report_entries import day
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
 from diagnose.signoff.judging import EngineFigures, Verdict, judged
-from diagnose.signoff.measured import measured_bounds, reading_bounds
+from diagnose.signoff.measured import below_rule, measured_bounds, reading_bounds
 from knowledge.book import Book
 
 #: fields of a bearing that hold what was measured or goes for all of a kind
@@ -123,7 +123,8 @@ def _limits_kept(case: Case, book: Book) -> Iterator[tuple[int, bool]]:
             yield measured.entry.no, not any(bounds[0].broken for bounds in every)
     for read in (*case.readings, *case.start_readings):
         if bounds := reading_bounds(read.reading, case):
-            yield read.entry.no, not any(each[0].broken for each in bounds)
+            broken = any(each[0].broken for each in bounds)
+            yield read.entry.no, not broken and below_rule(read.reading, case) is None
     for work in case.task_records:
         verdict = judged(work.task, work, EngineFigures.of(case)).verdict
         yield work.entry.no, verdict not in BAD

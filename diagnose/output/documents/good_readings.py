@@ -6,7 +6,7 @@ from diagnose.case.case import Case
 from diagnose.case.looks import said
 from diagnose.case.pressures import pressure_unit
 from diagnose.output.documents.verdicts import shown
-from diagnose.signoff.measured import reading_bounds
+from diagnose.signoff.measured import below_rule, reading_bounds
 from knowledge.limits import Side
 from knowledge.pressure.gauge import is_bound, is_hot
 from knowledge.units import PRESSURE
@@ -20,7 +20,7 @@ def good_readings(case: Case) -> tuple[str, ...]:
     good = []
     for one in case.readings:
         bounds = [b for every in reading_bounds(one.reading, case) for b in every]
-        if any(b.broken or b.near for b in bounds):
+        if any(b.broken or b.near for b in bounds) or below_rule(one.reading, case) is not None:
             return ()
         least = max((b.figure for b in bounds if b.limit.side is Side.LEAST), default=None)
         if least is not None and not is_bound(one.reading):

@@ -9,7 +9,7 @@ from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
 from diagnose.signoff.judging import NO_FIGURE, OWN, EngineFigures, figures, judged
-from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
+from diagnose.signoff.measured import Bound, below_rule, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
 from knowledge.model import Measure
@@ -53,7 +53,13 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
         if reading.entry.no >= first:
             unit = pressure_unit(reading.entry.pressure or "")
             if every := reading_bounds(reading.reading, after):
-                found[reading.entry.no] = _sentence(every, DIMENSIONS["pressure"], unit)
+                said = _sentence(every, DIMENSIONS["pressure"], unit)
+                wanted = below_rule(reading.reading, after)
+                if wanted is not None and not any(bounds[0].broken for bounds in every):
+                    least = shown(wanted, DIMENSIONS["pressure"], unit)
+                    at = f"{reading.reading.rpm:.0f} rpm"
+                    said = f"{said}; yet 10 psi for each 1000 rpm asks for {least} at {at}"
+                found[reading.entry.no] = said
     return found
 
 

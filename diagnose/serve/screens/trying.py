@@ -11,10 +11,11 @@ import numpy as np
 from diagnose.case.case import Case
 from diagnose.case.units import units_of
 from diagnose.circuit.engine_model import grade_name
+from diagnose.circuit.fixes import rights_of, wrong
 from diagnose.circuit.forecast import Forecast, with_other_changes
 from diagnose.circuit.forecast import forecast as forecast_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
-from diagnose.entry.requests import parse_changes
+from diagnose.entry.requests import parse_changes, parse_fixes
 from diagnose.errors import UsageError
 from diagnose.output.documents.forecast import ForecastDocument, forecast_document
 from diagnose.serve.diagnoses import Known
@@ -22,12 +23,14 @@ from diagnose.serve.exchange import Answer, Asked, NotHereError
 from diagnose.serve.screens.curves import drawn
 from diagnose.serve.screens.job import kept
 from diagnose.serve.site import Site, job_screen, screen
+from knowledge.circuit.fixes import FIXES, SHIM, Fix
 from knowledge.units import LENGTH, METRIC_LENGTHS, MM, PRESSURE, PSI, THOU, unit_named
 
 GRADES = ("10W-30", "10W-40", "15W-40", "20W-50", "SAE 30", "SAE 40", "SAE 50")
 MOST_KEPT = 40  #: forecasts of a case that are kept
 PUMP = "pump_displacement"
 FAST = 2000.0  #: rpm
+FIX = "fix-"  #: begins the name of a field that puts right what was found
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +84,7 @@ def show(site: Site, asked: Asked) -> Answer:
             return job_screen("nothing.html", asked, known, title="What if", says=str(fault))
         words: dict[str, Any] = {
             "forecast": document,
-            "chosen": {k: v for k, v in asked.query.items() if k in _fields()},
+            "chosen": {k: v for k, v in asked.query.items() if k in _fields() or k.startswith(FIX)},
             "rows": document.speeds,
             "glances": _glances(document),
         }
@@ -95,6 +98,7 @@ def show(site: Site, asked: Asked) -> Answer:
             grades=GRADES,
             grade=_grade(asked.query),
             grade_now=grade_name(known.case),
+            fixes=[(f"{FIX}{fix.id}", fix.says) for fix in _fixes(known)],
             **words,
         )
 
@@ -147,6 +151,12 @@ def _sliders(known: Known, query: Mapping[str, str]) -> list[Slider]:
     more = CIRCUIT_PARAMETERS[PUMP].says
     found.append(Slider(MORE_PUMP, f"more {more}", _set(query, MORE_PUMP) or "0", "0"))
     return found
+
+
+def _fixes(known: Known) -> list[Fix]:
+    """The repairs without a value that put right something that was found."""
+    found = wrong(_before(known).state)
+    return [fix for fix in FIXES.values() if fix is not SHIM and rights_of(fix, found)]
 
 
 def _set(query: Mapping[str, str], scale: Scale) -> str:
@@ -203,16 +213,17 @@ def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> 
     changes += [f"oil={grade}"] if grade else []
 
     may_run = known.answer.may_run
+    fixes = [fix.id for fix in _fixes(known) if query.get(f"{FIX}{fix.id}")]
 
     def made() -> ForecastDocument:
         there = _before(known)
         now = kept(known, "forecast now", lambda: forecast_document(there, may_run=may_run))
-        if not changes:
+        if not changes and not fixes:
             return now
-        return forecast_document(
-            with_other_changes(there, parse_changes(changes)), now, may_run=may_run
-        )
+        plans = parse_fixes(fixes, known.case)
+        other = with_other_changes(there, parse_changes(changes), plans)
+        return forecast_document(other, now, may_run=may_run)
 
     while sum(name.startswith("forecast:") for name in known.made) > MOST_KEPT:
         del known.made[next(name for name in known.made if name.startswith("forecast:"))]
-    return kept(known, f"forecast:{changes}", made)
+    return kept(known, f"forecast:{fixes}{changes}", made)
