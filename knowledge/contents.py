@@ -140,6 +140,7 @@ from knowledge.stations.oil import trials as oil_trials
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import causes_variable as pump_causes_variable
 from knowledge.stations.pump import faults as pump_faults
 from knowledge.stations.pump import findings as pump_findings
 from knowledge.stations.pump import findings_bench as pump_findings_bench
@@ -147,6 +148,7 @@ from knowledge.stations.pump import findings_drive as pump_findings_drive
 from knowledge.stations.pump import findings_mount as pump_findings_mount
 from knowledge.stations.pump import findings_priming as pump_findings_priming
 from knowledge.stations.pump import findings_sights as pump_findings_sights
+from knowledge.stations.pump import findings_variable as pump_findings_variable
 from knowledge.stations.pump import findings_wear as pump_findings_wear
 from knowledge.stations.pump import inhibitors as pump_inhibitors
 from knowledge.stations.pump import links as pump_links
@@ -325,9 +327,11 @@ MODULES = (
     pump_findings_bench,
     pump_findings_wear,
     pump_findings_sights,
+    pump_findings_variable,
     pump_causes,
     pump_causes_drive,
     pump_causes_fitted,
+    pump_causes_variable,
     pump_links,
     pump_inhibitors,
     pump_links_sights,

@@ -134,6 +134,11 @@ LOW_OIL_SHUT_OFF = feature(
     asks="Does a low-oil switch stop the engine by itself?",
     source=SMALL_ENGINE_SHUT_OFF,
 )
+VARIABLE_PUMP = feature(
+    id="variable_pump",
+    says="an oil pump of variable delivery, with a control solenoid",
+    asks="Is the oil pump's delivery controlled by a solenoid (two-stage or variable pump)?",
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),

@@ -168,6 +168,11 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
         "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
     ),
+    "variable_pump": (
+        "variable|two-stage|dual-stage displacement|delivery|output? oil pump",
+        "two|dual stage oil pump",
+        "oil pump control? solenoid",
+    ),
     "splash_lubricated": (
         "splash lubricated|lubrication|lubed|oiled|fed",
         "splash-lubricated|splash-lube|splash-fed",

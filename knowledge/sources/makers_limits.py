@@ -202,3 +202,10 @@ SMALL_ENGINE_SPLASH = Source(
     "http://www.photonlexicon.com/repairfaq/samnew/lmfaq/lmosfmts.htm",
     "weak",
 )
+VARIABLE_PUMP_2021 = Source(
+    "VP21",
+    "Vehicle maker's description of a two-stage oil pump (van 2021): low stage 80–160 kPa at idle, "
+    "solenoid off above 2800 rpm 310–390 kPa, "
+    "https://automanuals.wh47n0w.com/2021%20Chrysler%20Voyager%20LXi,%20Gas/pages/46463.html",
+    "strong, read in a copy",
+)

@@ -24,6 +24,7 @@ from knowledge.stations.oil import causes_contamination as oil_causes_contaminat
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import causes_variable as pump_causes_variable
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
@@ -50,6 +51,7 @@ MODULES = (
     pump_causes,
     pump_causes_drive,
     pump_causes_fitted,
+    pump_causes_variable,
     relief_causes,
     suction_causes,
     suction_causes_sump,
