@@ -74,7 +74,7 @@ ROTOR_IN_PIECES = LinkGroup(
         conditions.PUMP_NOT_TURNING: (OFTEN, COMMON_PRACTICE),
         conditions.PRESSURE_GONE: (MOSTLY, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (MOSTLY, COMMON_PRACTICE),
-        findings_wear.PUMP_GEAR_BROKEN: (ALWAYS, COMMON_PRACTICE),
+        findings_wear.PUMP_GEAR_BROKEN: (MOSTLY, COMMON_PRACTICE),
         debris_findings.MAGNETIC_METAL: (SOMETIMES, COMMON_PRACTICE),
         debris_findings.HARD_CHIPS: (SOMETIMES, COMMON_PRACTICE),
     },
