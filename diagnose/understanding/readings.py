@@ -29,6 +29,7 @@ from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
+from knowledge.units import SPEED, parse
 
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
@@ -37,6 +38,7 @@ _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
 _NOW_WITHIN = 8  #: words between what was and what is now
+FASTEST_IDLE = 1300.0  #: rev/min: a figure beside "idle" up to here is its speed
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -115,6 +117,11 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "wheel loader: 44 psi high idle": ["reading 44 psi full speed"],
         "pickup: 44 psi high idle": ["reading 44 psi fast idle"],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
+        "1.7 bar at hot idle 750 rpm": ["reading 1.7 bar hot, 750 rpm"],
+        "15 psi is hot idle 700 rpm, 40 at 2000": [
+            "reading 15 psi hot, 700 rpm",
+            "reading 40 psi hot, 2000 rpm",
+        ],
         "hot idle fell from 30 to 11 psi at 600rpm, 26 at 1800 hot": [
             "reading 11 psi hot, 600 rpm",
             "reading 26 psi hot, 1800 rpm",
@@ -320,7 +327,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         key, word = _field(mark, line)
         if key == "during" and word not in during:
             during.append(word)
-        elif key != "during" and key not in fields and key:
+        elif key and key != "during" and (key not in fields or _at_idle(fields, mark)):
             fields[key] = word
         elif key != "during":
             continue
@@ -350,6 +357,14 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         fields["usual"] = usual.mark.value
         spans += usual.line.span([usual.mark, *usual.near])
     return Fact("reading", fields, tuple(sorted(spans)), line.stances.surety(pressure.mark))
+
+
+def _at_idle(fields: dict[str, Value], mark: Mark[object]) -> bool:
+    """Whether a speed in figures is that of the idle named beside it: "hot idle 750 rpm"."""
+    said = mark.value
+    if fields.get("rpm") != Speed.IDLE.value or not isinstance(said, Token):
+        return False
+    return "rpm" in said.kinds and parse(said.value, SPEED) <= FASTEST_IDLE
 
 
 def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, bool]:
