@@ -74,6 +74,7 @@ from knowledge.stations.bearings import inhibitors as bearings_inhibitors
 from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
+from knowledge.stations.bearings import quantities_build as bearings_quantities_build
 from knowledge.stations.bearings import quantities_shafts as bearings_quantities_shafts
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_alarms as bearings_rules_alarms
@@ -208,6 +209,7 @@ MODULES = (
     assembly_trials,
     bearings_quantities,
     bearings_quantities_shafts,
+    bearings_quantities_build,
     bearings_findings,
     bearings_findings_shells,
     bearings_findings_shell_map,

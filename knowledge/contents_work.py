@@ -17,6 +17,7 @@ from knowledge.reassembly import run_in as reassembly_run_in
 from knowledge.stations.assembly import parts as assembly_parts
 from knowledge.stations.bearings import parts as bearings_parts
 from knowledge.stations.bearings import tasks as bearings_tasks
+from knowledge.stations.bearings import tasks_build as bearings_tasks_build
 from knowledge.stations.bearings import tasks_shafts as bearings_tasks_shafts
 from knowledge.stations.delivery import parts as delivery_parts
 from knowledge.stations.instrument import parts as instrument_parts
@@ -45,6 +46,7 @@ WORK = (
     reassembly_block,
     bearings_tasks,
     bearings_tasks_shafts,
+    bearings_tasks_build,
     topend_tasks,
     pump_tasks,
     pump_tasks_cover,
