@@ -115,6 +115,7 @@ from knowledge.stations.leaks import faults as leaks_faults
 from knowledge.stations.leaks import findings as leaks_findings
 from knowledge.stations.leaks import findings_places as leaks_findings_places
 from knowledge.stations.leaks import findings_sights as leaks_findings_sights
+from knowledge.stations.leaks import inhibitors as leaks_inhibitors
 from knowledge.stations.leaks import links as leaks_links
 from knowledge.stations.leaks import links_sights as leaks_links_sights
 from knowledge.stations.leaks import rules as leaks_rules
@@ -299,6 +300,7 @@ MODULES = (
     leaks_causes_openings,
     leaks_links,
     leaks_links_sights,
+    leaks_inhibitors,
     leaks_faults,
     leaks_rules,
     leaks_rules_alarms,

@@ -7,6 +7,7 @@ from knowledge.reassembly import after_damage as reassembly_after_damage
 from knowledge.reassembly import block as reassembly_block
 from knowledge.reassembly import cleaning as reassembly_cleaning
 from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
+from knowledge.reassembly import cleaning_first as reassembly_cleaning_first
 from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
 from knowledge.reassembly import consumables as reassembly_consumables
 from knowledge.reassembly import first_start as reassembly_first_start
@@ -39,6 +40,7 @@ from knowledge.stations.topend import tasks as topend_tasks
 
 #: tasks, in the order of the work
 WORK = (
+    reassembly_cleaning_first,
     reassembly_cleaning,
     reassembly_cleaning_block,
     reassembly_cleaning_oil,

@@ -11,11 +11,17 @@ from knowledge.book import the_book
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features as engine_features
 from knowledge.model import Finding, Kind, Stage, all_in
-from knowledge.reassembly import after_damage, cleaning, cleaning_block, cleaning_oil
+from knowledge.reassembly import (
+    after_damage,
+    cleaning,
+    cleaning_block,
+    cleaning_first,
+    cleaning_oil,
+)
 from knowledge.reassembly import what_was_found as found
 from knowledge.work import Caution, Phase, Task
 
-FILES = (cleaning, cleaning_block, cleaning_oil, after_damage)
+FILES = (cleaning_first, cleaning, cleaning_block, cleaning_oil, after_damage)
 TASKS = tuple(t for file in FILES for t in all_in(file.__name__, Task))
 BOOK = the_book()
 HARMLESS = {"fine_dust_only", "plug_fur_only"}
@@ -227,3 +233,11 @@ def test_groups_do_not_name_a_finding_twice() -> None:
         assert len(set(group)) == len(group), name
     opened = [f for f in found.DEBRIS if f.stage is Stage.OPENED]
     assert len(opened) > len(found.DEBRIS) / 2
+
+
+def test_where_water_or_fuel_got_in_is_cured_before_anything_is_washed() -> None:
+    """Its own words say so: before any flushing."""
+    order = list(BOOK.tasks)
+    for first in ("coolant_leak_cured", "fuel_leak_cured"):
+        for then in ("sump_washed", "coolant_flushed_out", "cooler_flushed_and_proved"):
+            assert order.index(first) < order.index(then)

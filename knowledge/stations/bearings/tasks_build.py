@@ -40,9 +40,7 @@ ROD_SIDE_CLEARANCE_FITTED = Task(
     hold=Hold.NOTE,
     holds_if_failed=True,
     measures=quantities_build.ROD_SIDE_CLEARANCE,
-    bands=(
-        Band(low=4 * THOU, high=20 * THOU, source=FROM_MEMORY, says="cars and light trucks"),
-    ),
+    bands=(Band(low=4 * THOU, high=20 * THOU, source=FROM_MEMORY, says="cars and light trucks"),),
     remedy="too small: find what binds; too large: renew the rod or the crank",
     guards=(causes_geometry.BENT_ROD_OR_CRANK,),
     opened=(Access.CRANK_OUT,),
