@@ -16,6 +16,7 @@ from diagnose.understanding.gauges_compared import (
     apart_later,
     by_panel,
 )
+from diagnose.understanding.idle_speed import of_an_idle
 from diagnose.understanding.nearness import nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
@@ -29,7 +30,6 @@ from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
 from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
-from knowledge.units import SPEED, parse
 
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
@@ -38,7 +38,6 @@ _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
 _NOW_WITHIN = 8  #: words between what was and what is now
-FASTEST_IDLE = 1300.0  #: rev/min: a figure beside "idle" up to here is its speed
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -327,7 +326,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         key, word = _field(mark, line)
         if key == "during" and word not in during:
             during.append(word)
-        elif key and key != "during" and (key not in fields or _at_idle(fields, mark)):
+        elif key and key != "during" and (key not in fields or of_an_idle(mark.value, fields)):
             fields[key] = word
         elif key != "during":
             continue
@@ -357,14 +356,6 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         fields["usual"] = usual.mark.value
         spans += usual.line.span([usual.mark, *usual.near])
     return Fact("reading", fields, tuple(sorted(spans)), line.stances.surety(pressure.mark))
-
-
-def _at_idle(fields: dict[str, Value], mark: Mark[object]) -> bool:
-    """Whether a speed in figures is that of the idle named beside it: "hot idle 750 rpm"."""
-    said = mark.value
-    if fields.get("rpm") != Speed.IDLE.value or not isinstance(said, Token):
-        return False
-    return "rpm" in said.kinds and parse(said.value, SPEED) <= FASTEST_IDLE
 
 
 def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, bool]:
