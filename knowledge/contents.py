@@ -49,6 +49,7 @@ from knowledge.pressure import rules_contradictions as pressure_rules_contradict
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
 from knowledge.pressure import rules_stations as pressure_rules_stations
+from knowledge.pressure import rules_usual as pressure_rules_usual
 from knowledge.reports import rules_alarms as reports_rules_alarms
 from knowledge.reports import rules_course as reports_rules_course
 from knowledge.reports import rules_pressure as reports_rules_pressure
@@ -238,6 +239,7 @@ MODULES = (
     pressure_rules_patterns,
     pressure_rules_readings,
     pressure_rules_stations,
+    pressure_rules_usual,
     pressure_alarms,
     alarms_care,
     pressure_behaviour,
