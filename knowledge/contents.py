@@ -63,6 +63,7 @@ from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.assembly import trials as assembly_trials
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_poured as bearings_causes_poured
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.bearings import faults as bearings_faults
 from knowledge.stations.bearings import findings as bearings_findings
@@ -80,6 +81,7 @@ from knowledge.stations.bearings import quantities_shafts as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_alarms as bearings_rules_alarms
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
+from knowledge.stations.bearings import rules_poured as bearings_rules_poured
 from knowledge.stations.bearings import rules_shafts as bearings_rules_shafts
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
@@ -220,6 +222,7 @@ MODULES = (
     bearings_findings_shafts,
     bearings_causes,
     bearings_causes_geometry,
+    bearings_causes_poured,
     bearings_causes_shafts,
     bearings_links,
     bearings_inhibitors,
@@ -228,6 +231,7 @@ MODULES = (
     bearings_rules,
     bearings_rules_alarms,
     bearings_rules_measured,
+    bearings_rules_poured,
     bearings_rules_shafts,
     bearings_trials,
     pressure_quantities,

@@ -139,6 +139,11 @@ VARIABLE_PUMP = feature(
     says="an oil pump of variable delivery, with a control solenoid",
     asks="Is the oil pump's delivery controlled by a solenoid (two-stage or variable pump)?",
 )
+POURED_BEARINGS = feature(
+    id="poured_bearings",
+    says="crank bearings poured in place (babbitt), without shells",
+    asks="Crank bearings poured in place (babbitt, white metal), without shells?",
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),

@@ -11,6 +11,7 @@ from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_poured as bearings_causes_poured
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -38,6 +39,7 @@ MODULES = (
     assembly_causes_left_out,
     bearings_causes,
     bearings_causes_geometry,
+    bearings_causes_poured,
     bearings_causes_shafts,
     delivery_causes,
     delivery_causes_galleries,
