@@ -1,7 +1,7 @@
 """Where water or fuel got into the oil: cured before anything is washed or flushed."""
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.reassembly import what_was_found
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
@@ -60,6 +60,7 @@ LIFT_PUMP_SEALED = Task(
     remedy="fit another pump",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
     only_with=(features.MECHANICAL_LIFT_PUMP,),
+    not_with=(features_build.COMMON_RAIL,),
     after=what_was_found.FUEL,
     cautions=(Caution.FIRE, Caution.BATTERY, Caution.BOAT),
     also=("fuel pump rebuild kit",),
@@ -67,7 +68,7 @@ LIFT_PUMP_SEALED = Task(
 INJECTORS_TESTED = Task(
     id="injectors_tested",
     phase=Phase.CLEANING,
-    says="injectors and the injection pump's shaft seal tested after fuel in the oil",
+    says="injectors and the shaft seal of the injection or high-pressure pump tested after fuel",
     how=(
         "to a qualified shop: opening pressure, dribble, leak-off",
         "pipes under the rocker cover: unions dry under pressure",
@@ -79,4 +80,21 @@ INJECTORS_TESTED = Task(
     after=what_was_found.FUEL,
     cautions=(Caution.INJECTION, Caution.FIRE, Caution.EYES),
     also=("leaking injector", "diesel pump seal"),
+)
+LEAK_OFF_PIPES_DRY = Task(
+    id="leak_off_pipes_dry",
+    phase=Phase.CLEANING,
+    says="injector leak-off (return) pipes and injector seals renewed if cracked or wet, then dry",
+    how=(
+        "pipes, O-rings and washers under the valve cover: cracked, hard or wet ones renewed",
+        "common rail: flow from each injector's return measured beside the others",
+        "lift or feed pump on, a dye or dry paper under each joint: nothing wet before the cover goes on",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="renew pipe, seal or injector and prove it again",
+    guards=(oil_causes_contamination.FUEL_DILUTION,),
+    only_with=(features.DIESEL,),
+    after=what_was_found.FUEL,
+    cautions=(Caution.INJECTION, Caution.FIRE, Caution.EYES),
+    also=("leak-off rail", "injector return pipe", "spill rail", "injector O-ring"),
 )
