@@ -323,21 +323,6 @@ SQUEAKING = LinkGroup(
     matches=[example(course.SQUEAKING_NOISE)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.SQUEAKING_NOISE])],
 )
-STOPPED_BY_ITS_SWITCH = LinkGroup(
-    id="stopped_by_its_switch",
-    station=Station.INSTRUMENT,
-    says="A low-pressure switch stops the engine for a real loss, or because the switch is faulty.",
-    child=course.PROTECTION_TRIPPED,
-    origins={
-        conditions.PRESSURE_GONE: (OFTEN, JUDGEMENT),
-        conditions.PRESSURE_LOW: (SOMETIMES, JUDGEMENT),
-        conditions.PRESSURE_UNSTEADY: (SOMETIMES, JUDGEMENT),
-        conditions.READING_FALSE: (OFTEN, JUDGEMENT),
-        conditions.READING_ERRATIC: (OFTEN, JUDGEMENT),
-    },
-    matches=[example(course.PROTECTION_TRIPPED)],
-    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.PROTECTION_TRIPPED])],
-)
 ALARM_WITHOUT_A_NAME = LinkGroup(
     id="alarm_without_a_name",
     station=Station.INSTRUMENT,
