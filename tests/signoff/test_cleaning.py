@@ -10,6 +10,7 @@ from knowledge import contents_work
 from knowledge.book import the_book
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features as engine_features
+from knowledge.engines import features_build as engine_build
 from knowledge.model import Finding, Kind, Stage, all_in
 from knowledge.reassembly import (
     after_damage,
@@ -170,7 +171,8 @@ def test_task_is_complete(task: Task) -> None:
         assert finding.kind is not Kind.LAYOUT
     for feature in (*task.only_with, *task.not_with):
         assert feature.kind is Kind.LAYOUT
-        assert feature in vars(engine_features).values()
+        known = (*vars(engine_features).values(), *vars(engine_build).values())
+        assert feature in known
 
 
 def test_every_id_is_used_once() -> None:
@@ -241,3 +243,10 @@ def test_where_water_or_fuel_got_in_is_cured_before_anything_is_washed() -> None
     for first in ("coolant_leak_cured", "fuel_leak_cured"):
         for then in ("sump_washed", "coolant_flushed_out", "cooler_flushed_and_proved"):
             assert order.index(first) < order.index(then)
+
+
+def test_a_common_rail_diesel_gets_its_leak_off_pipes_and_no_diaphragm_pump() -> None:
+    leak_off, lift = BOOK.tasks["leak_off_pipes_dry"], BOOK.tasks["lift_pump_sealed"]
+    assert leak_off.only_with == (engine_features.DIESEL,)
+    assert leak_off.guards == lift.guards
+    assert engine_build.COMMON_RAIL in lift.not_with
