@@ -34,6 +34,7 @@ class Way(Enum):
     MINUTES = auto()  #: the field of the minutes
     REASON = auto()  #: the field of the reason
     REPAIRED = auto()  #: the field that says a reading is of the repaired engine
+    FITTED = auto()  #: say that a bearing was measured with the new parts in
     READING = auto()  #: put in a gauge reading; {case}
     BUDGET = auto()  #: see what each find costs
     FORECAST = auto()  #: see why a model does not fit
@@ -65,6 +66,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.MINUTES: "--minutes",
     Way.REASON: ": --reason",
     Way.REPAIRED: "--after-repair",
+    Way.FITTED: "record it again with --fitted",
     Way.READING: 'write one down: diagnose record {case} --reading "700 rpm 95 C 8 psi"',
     Way.BUDGET: "diagnose budget shows how much",
     Way.FORECAST: "diagnose forecast says why",

@@ -49,6 +49,7 @@ from knowledge.pressure import rules_contradictions as pressure_rules_contradict
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
 from knowledge.pressure import rules_stations as pressure_rules_stations
+from knowledge.pressure import rules_usual as pressure_rules_usual
 from knowledge.reports import rules_alarms as reports_rules_alarms
 from knowledge.reports import rules_course as reports_rules_course
 from knowledge.reports import rules_pressure as reports_rules_pressure
@@ -62,6 +63,7 @@ from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.assembly import trials as assembly_trials
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_poured as bearings_causes_poured
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.bearings import faults as bearings_faults
 from knowledge.stations.bearings import findings as bearings_findings
@@ -74,10 +76,12 @@ from knowledge.stations.bearings import inhibitors as bearings_inhibitors
 from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
+from knowledge.stations.bearings import quantities_build as bearings_quantities_build
 from knowledge.stations.bearings import quantities_shafts as bearings_quantities_shafts
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_alarms as bearings_rules_alarms
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
+from knowledge.stations.bearings import rules_poured as bearings_rules_poured
 from knowledge.stations.bearings import rules_shafts as bearings_rules_shafts
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
@@ -114,6 +118,7 @@ from knowledge.stations.leaks import faults as leaks_faults
 from knowledge.stations.leaks import findings as leaks_findings
 from knowledge.stations.leaks import findings_places as leaks_findings_places
 from knowledge.stations.leaks import findings_sights as leaks_findings_sights
+from knowledge.stations.leaks import inhibitors as leaks_inhibitors
 from knowledge.stations.leaks import links as leaks_links
 from knowledge.stations.leaks import links_sights as leaks_links_sights
 from knowledge.stations.leaks import rules as leaks_rules
@@ -140,6 +145,7 @@ from knowledge.stations.oil import trials as oil_trials
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import causes_variable as pump_causes_variable
 from knowledge.stations.pump import faults as pump_faults
 from knowledge.stations.pump import findings as pump_findings
 from knowledge.stations.pump import findings_bench as pump_findings_bench
@@ -147,6 +153,7 @@ from knowledge.stations.pump import findings_drive as pump_findings_drive
 from knowledge.stations.pump import findings_mount as pump_findings_mount
 from knowledge.stations.pump import findings_priming as pump_findings_priming
 from knowledge.stations.pump import findings_sights as pump_findings_sights
+from knowledge.stations.pump import findings_variable as pump_findings_variable
 from knowledge.stations.pump import findings_wear as pump_findings_wear
 from knowledge.stations.pump import inhibitors as pump_inhibitors
 from knowledge.stations.pump import links as pump_links
@@ -206,6 +213,7 @@ MODULES = (
     assembly_trials,
     bearings_quantities,
     bearings_quantities_shafts,
+    bearings_quantities_build,
     bearings_findings,
     bearings_findings_shells,
     bearings_findings_shell_map,
@@ -214,6 +222,7 @@ MODULES = (
     bearings_findings_shafts,
     bearings_causes,
     bearings_causes_geometry,
+    bearings_causes_poured,
     bearings_causes_shafts,
     bearings_links,
     bearings_inhibitors,
@@ -222,6 +231,7 @@ MODULES = (
     bearings_rules,
     bearings_rules_alarms,
     bearings_rules_measured,
+    bearings_rules_poured,
     bearings_rules_shafts,
     bearings_trials,
     pressure_quantities,
@@ -233,6 +243,7 @@ MODULES = (
     pressure_rules_patterns,
     pressure_rules_readings,
     pressure_rules_stations,
+    pressure_rules_usual,
     pressure_alarms,
     alarms_care,
     pressure_behaviour,
@@ -295,6 +306,7 @@ MODULES = (
     leaks_causes_openings,
     leaks_links,
     leaks_links_sights,
+    leaks_inhibitors,
     leaks_faults,
     leaks_rules,
     leaks_rules_alarms,
@@ -325,9 +337,11 @@ MODULES = (
     pump_findings_bench,
     pump_findings_wear,
     pump_findings_sights,
+    pump_findings_variable,
     pump_causes,
     pump_causes_drive,
     pump_causes_fitted,
+    pump_causes_variable,
     pump_links,
     pump_inhibitors,
     pump_links_sights,

@@ -7,6 +7,7 @@ from knowledge.reassembly import after_damage as reassembly_after_damage
 from knowledge.reassembly import block as reassembly_block
 from knowledge.reassembly import cleaning as reassembly_cleaning
 from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
+from knowledge.reassembly import cleaning_first as reassembly_cleaning_first
 from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
 from knowledge.reassembly import consumables as reassembly_consumables
 from knowledge.reassembly import first_start as reassembly_first_start
@@ -17,6 +18,7 @@ from knowledge.reassembly import run_in as reassembly_run_in
 from knowledge.stations.assembly import parts as assembly_parts
 from knowledge.stations.bearings import parts as bearings_parts
 from knowledge.stations.bearings import tasks as bearings_tasks
+from knowledge.stations.bearings import tasks_build as bearings_tasks_build
 from knowledge.stations.bearings import tasks_shafts as bearings_tasks_shafts
 from knowledge.stations.delivery import parts as delivery_parts
 from knowledge.stations.instrument import parts as instrument_parts
@@ -38,6 +40,7 @@ from knowledge.stations.topend import tasks as topend_tasks
 
 #: tasks, in the order of the work
 WORK = (
+    reassembly_cleaning_first,
     reassembly_cleaning,
     reassembly_cleaning_block,
     reassembly_cleaning_oil,
@@ -45,6 +48,7 @@ WORK = (
     reassembly_block,
     bearings_tasks,
     bearings_tasks_shafts,
+    bearings_tasks_build,
     topend_tasks,
     pump_tasks,
     pump_tasks_cover,

@@ -182,6 +182,8 @@ class Task:
     holds_if_failed: bool = False  #: it may be left out with a note; once it has failed it stops
     measures: Quantity | None = None
     dimension: str = ""
+    value: str = "a value"  #: what its figure is, where that is not plain: "a difference"
+    like: tuple[str, ...] = ()  #: figures as people write them, where not those of its dimension
     bands: tuple[Band, ...] = ()
     limits: tuple[Limit | None, Limit | None] = (None, None)
     spread: float = 0.0  #: usual measuring error of the method, one standard deviation, SI

@@ -15,7 +15,7 @@ from diagnose.bearings.targets import Target, target_of, use_of
 from diagnose.case.bearing_counts import count_of
 from diagnose.case.case import Case, MeasuredBearing
 from diagnose.circuit.after_repair import as_it_runs
-from diagnose.fits.bearing import Kind, Place, mean_leak
+from diagnose.fits.bearing import Kind, Place, Way, mean_leak
 from knowledge.stations.bearings.sizes import Use
 
 
@@ -59,6 +59,21 @@ class Bearings:
         built = {j.place for j in self.fitted if j.clearance}
         found = [j for j in self.found if not any(b.covers(j.place) for b in built)]
         return tuple(sorted([*found, *(j for j in self.fitted if j.clearance)], key=_in_order))
+
+    @property
+    def as_if_new(self) -> tuple[Judged, ...]:
+        """Those counted as found that measure as wanted, shells in, although new shells are known.
+
+        They may have been measured with the new ones in.
+        """
+        return tuple(j for j in self.found if self._is_as_if_new(j))
+
+    def _is_as_if_new(self, one: Judged) -> bool:
+        best, target = one.clearance, self.targets.get(one.place.kind)
+        group = self.case.bearings.groups.get(one.place.kind)
+        if best is None or target is None or group is None or not group.new_shell:
+            return False
+        return best.way is not Way.PARTS and target.low <= best.value <= target.high
 
 
 def _in_order(one: Judged) -> Place:

@@ -84,6 +84,30 @@ def place_of(text: str) -> Place | Kind | None:
     return Place(kind, number) if not both and 1 <= number <= MOST_BEARINGS else None
 
 
+_FRONT, _REAR = ("front",), ("rear", "back", "flywheel end")
+_MIDDLE = ("centre", "center", "middle")
+
+
+def along(text: str, kind: Kind, count: int | None) -> Place | None:
+    """The bearing that a place along the crank names; ``count``: how many of its kind there are.
+
+    >>> along("front main", Kind.MAIN, None), along("rear main", Kind.MAIN, 3)
+    (Place(kind=<Kind.MAIN: 'main'>, number=1), Place(kind=<Kind.MAIN: 'main'>, number=3))
+    >>> along("centre main", Kind.MAIN, 3), along("rear main", Kind.MAIN, None)
+    (Place(kind=<Kind.MAIN: 'main'>, number=2), None)
+    """
+    said = " ".join(text.lower().split())
+    for end in (" bearing", f" {kind.value}s", f" {kind.value}"):
+        said = said.removesuffix(end)
+    if said in _FRONT:
+        return Place(kind, 1)
+    if said in _REAR and count:
+        return Place(kind, count)
+    if said in _MIDDLE and count and count % 2:
+        return Place(kind, count // 2 + 1)
+    return None
+
+
 def count_in(text: str) -> int | None:
     """How many bearings a text says; None where it says no such number.
 

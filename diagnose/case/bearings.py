@@ -11,9 +11,11 @@ from dataclasses import dataclass, field, replace
 from statistics import fmean
 from typing import Any
 
+from diagnose.case.bearing_counts import count_of
 from diagnose.case.bearing_values import (
     FIELDS,
     FieldError,
+    along,
     count_in,
     grid_of,
     place_of,
@@ -212,18 +214,18 @@ def with_clearances(case: Case, book: Book) -> Case:
         return case
     own = {p: c for p, b in case.bearings.found.items() if (c := _best(b))}
     built = {p: c for p, b in case.bearings.fitted.items() if (c := _best(b))}
-    measured = [m for m in case.measurements if _place_measured(m) not in own]
-    works = [w for w in case.task_records if _place_worked(w) not in built]
+    measured = [m for m in case.measurements if _place_measured(m, case) not in own]
+    works = [w for w in case.task_records if _place_worked(w, case) not in built]
     measured += [_measurement(case.bearings.found[p], c) for p, c in own.items()]
     works += [_task_record(case.bearings.fitted[p], c) for p, c in built.items()]
     found = dict(case.bearings.found)
     for m in case.measurements:
-        place = _place_measured(m)
+        place = _place_measured(m, case)
         if place is not None and place not in own:
             found[place] = _recorded(place, found.get(place), m.value, m.entry.value or "")
     fitted = dict(case.bearings.fitted)
     for w in case.task_records:
-        place = _place_worked(w)
+        place = _place_worked(w, case)
         if place is not None and place not in built and w.value is not None:
             fitted[place] = _recorded(place, fitted.get(place), w.value, w.entry.value or "")
     table = replace(
@@ -247,23 +249,23 @@ def _best(bearing: MeasuredBearing) -> Clearance | None:
 
 
 def _recorded_anywhere(case: Case) -> bool:
-    return any(map(_place_measured, case.measurements)) or any(
-        map(_place_worked, case.task_records)
+    return any(_place_measured(m, case) for m in case.measurements) or any(
+        _place_worked(w, case) for w in case.task_records
     )
 
 
-def _place_measured(m: Measurement) -> Place | None:
+def _place_measured(m: Measurement, case: Case) -> Place | None:
     kind = next((k for k, measure in MEASURES.items() if measure is m.measure), None)
-    return _of_kind(m.entry.where, kind)
+    return _of_kind(m.entry.where, kind, case)
 
 
-def _place_worked(w: TaskRecord) -> Place | None:
+def _place_worked(w: TaskRecord, case: Case) -> Place | None:
     kind = next((k for k, task in TASKS.items() if task is w.task), None)
-    return _of_kind(w.entry.where, kind)
+    return _of_kind(w.entry.where, kind, case)
 
 
-def _of_kind(where: str, kind: Kind | None) -> Place | None:
-    """The bearing of this kind that a place on the engine names: "main 3", or "3" alone.
+def _of_kind(where: str, kind: Kind | None, case: Case) -> Place | None:
+    """The bearing of this kind that a place on the engine names: "main 3", "3" alone, "front main".
 
     All of them where it names none.
     """
@@ -271,6 +273,8 @@ def _of_kind(where: str, kind: Kind | None) -> Place | None:
         return None
     if not where.strip() or place_of(where) is kind:
         return Place(kind, 0)
+    if (named := along(where, kind, count_of(case, kind))) is not None:
+        return named
     text = where.strip().lower().removeprefix("no.").removeprefix("no ").removeprefix("#").strip()
     place = place_of(f"{kind.value} {text}" if text.isdecimal() else where)
     return place if isinstance(place, Place) and place.kind is kind else None

@@ -28,7 +28,7 @@ from diagnose.fits.bearing import Kind as BearingKind
 from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import DIESEL, PLACES
-from knowledge.engines.features_build import WITHOUT
+from knowledge.engines.features_build import ONE_OF, WITHOUT
 from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Cause, Finding, Kind, Measure, Quantity, Reading, Stage, State
@@ -265,6 +265,9 @@ class Case:
                 known[record.finding] = record.observation.state
         if any(known.get(place) is State.PRESENT for place in PLACES):
             known = {**dict.fromkeys(PLACES, State.ABSENT), **known}
+        for group in ONE_OF:
+            if any(known.get(one) is State.PRESENT for one in group):
+                known = {**dict.fromkeys(group, State.ABSENT), **known}
         for feature, state, other in WITHOUT:
             if known.get(feature) is state:
                 known.setdefault(other, State.ABSENT)

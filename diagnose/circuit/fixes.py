@@ -1,6 +1,7 @@
 """Planned repairs in trade words: what ``--fix`` names, and what it does to the engine as found.
 
-Imported by the rest of ``circuit``, ``cli``, ``entry``, ``signoff`` and ``output``.
+Imported by the rest of ``circuit``, ``cli``, ``entry``, ``signoff``, ``output`` and
+``serve``.
 """
 
 from __future__ import annotations

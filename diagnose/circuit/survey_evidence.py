@@ -11,11 +11,15 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from diagnose.case.case import Case
-from diagnose.inference.chaining import InferenceResult
+from diagnose.inference.chaining import InferenceResult, Observation
 from knowledge.engines.layouts import UNKNOWN
-from knowledge.model import Finding, Gauge, Reading
-from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
-from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
+from knowledge.model import Finding, Gauge, Reading, State
+from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST, LOW_FROM_FIRST_START
+from knowledge.pressure.direct_gauge import (
+    GOOD_AT_PUMP_LOW_IN_GALLERY,
+    IDLE_BELOW_SPEC,
+    PORTS_DIFFER,
+)
 from knowledge.pressure.gauge import SAME_HEAT, of_one_state, runs
 from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
@@ -26,8 +30,17 @@ SAME_PRESSURE = 0.01  #: of the pressure: less apart, it was the same reading gi
 MOST_WEIGHED = 100  #: readings; the time of a survey grows with their cube
 #: findings derived from readings that a survey does not weigh
 OF_THEIR_OWN = frozenset(
-    {SECOND_INSTRUMENT_DISAGREES, PORTS_DIFFER, IDLE_BELOW_SPEC, OIL_TEMPERATURE_HIGH}
+    {
+        SECOND_INSTRUMENT_DISAGREES,
+        PORTS_DIFFER,
+        IDLE_BELOW_SPEC,
+        OIL_TEMPERATURE_HIGH,
+        LOW_FROM_FIRST_START,
+    }
 )
+
+#: what two gauges on two ports show; a reported one outweighs what is reckoned from one port
+LOST_BETWEEN = frozenset({PORTS_DIFFER, GOOD_AT_PUMP_LOW_IN_GALLERY})
 
 
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
@@ -53,6 +66,10 @@ def _repeats(later: Reading, each: Reading) -> bool:
     same = (later.gauge, later.at_most, later.at_least) == (each.gauge, each.at_most, each.at_least)
     close = abs(later.pressure - each.pressure) <= SAME_PRESSURE * each.pressure
     return same and close and of_one_state(later, each)
+
+
+def _is_there(observation: Observation | None) -> bool:
+    return observation is not None and observation.state is State.PRESENT
 
 
 def spread_evenly(readings: tuple[Reading, ...], most: int = MOST_WEIGHED) -> tuple[Reading, ...]:
@@ -90,6 +107,8 @@ def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
     changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
     if any(s.finding in changing and s.observation for s in case.finding_records):
         return False  # the engine changed between the readings
+    if any(s.finding in LOST_BETWEEN and _is_there(s.observation) for s in case.finding_records):
+        return False  # measured between two ports: one port's readings do not say where it is lost
     known = case.engine.profile is not None or bool(case.baseline)
     if case.profile is None or (case.layout is UNKNOWN and not known):
         return False

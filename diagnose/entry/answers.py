@@ -34,6 +34,9 @@ TASK_STATES: dict[str, TaskState] = {
     **dict.fromkeys(("failed", "no", "n"), "failed"),
     "skipped": "skipped",
 }
+#: a task that this engine does not call for; it needs no further reason
+NOT_APPLICABLE = frozenset(["n/a", "na", "n.a.", "not applicable", "does not apply"])
+NO_SUCH_THING = "not on this engine"
 _PERCENT = re.compile(r"([0-9]{1,3})_?%")
 
 
@@ -81,8 +84,13 @@ def parse_task_state(text: str) -> TaskState:
 
 
 def named_task_state(text: str) -> TaskState | None:
-    """The state that ``text`` names; None where it names none."""
-    return TASK_STATES.get(text.strip().lower())
+    """The state that ``text`` names; None where it names none.
+
+    >>> named_task_state("n/a")
+    'skipped'
+    """
+    said = text.strip().lower()
+    return "skipped" if said in NOT_APPLICABLE else TASK_STATES.get(said)
 
 
 def _key(text: str) -> str:

@@ -122,7 +122,7 @@ def parse_change(line: str, account: Account) -> Change:
     if signed and int(signed[1]) not in shown:
         raise UsageError(_no_such(int(signed[1]), shown))
     if not any(c.isalpha() for c in line):
-        raise UsageError(f"'{plain(line, 30)}': numbers with blanks between, or '3 = right words'")
+        raise UsageError(f"'{plain(line, 30)}': numbers with spaces between, or '3 = right words'")
     return More(line)
 
 

@@ -11,6 +11,7 @@ from typing import NoReturn, TypeVar
 from diagnose.case.reports import AT_ONCE
 from diagnose.case.writing import Value
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.understanding.reader import read
 from knowledge.book import Book
 from knowledge.reports.shapes import WorkArea
 from knowledge.reports.words import Done, Hands
@@ -65,11 +66,14 @@ def parse_earlier(text: str, book: Book) -> EarlierInput:
     rest = " ".join(text.lower().replace("_", " ").replace(",", " ").split())
     names = {id_.replace("_", " "): area for id_, area in book.areas.items()}
     place = _longest(rest, names)
+    if place is None and (said := _in_words(text, book)) is not None:
+        return said
     if place is None:
         words = rest.split()
         begins = (" ".join(words[:n]) for n in range(min(len(words), 4), 0, -1))
         near = next(filter(None, (nearest(b, names) for b in begins)), "")
-        _refuse(text, f"no such place of work.{near}")
+        listed = "" if near else f" Places: {', '.join(sorted(names))}."
+        _refuse(text, f"no such place of work.{near}{listed}")
     rest = rest[len(place) :].strip()
     done: Done | None = None
     hands: Hands | None = None
@@ -90,6 +94,21 @@ def parse_earlier(text: str, book: Book) -> EarlierInput:
             fault = f"'{plain(word, 20)}' is not understood, or given twice"
             _refuse(text, f"{fault}.{nearest(word, known)}")
     return EarlierInput(area=names[place], done=done, before=before, hands=hands)
+
+
+def _in_words(text: str, book: Book) -> EarlierInput | None:
+    """The one piece of work that free words name; None where they name none or several."""
+    found = [f.fields for f in read(text, book).facts if f.table == "earlier"]
+    if len(found) != 1:
+        return None
+    fields = {name: str(value) for name, value in found[0].items()}
+    done, hands = fields.get("done"), fields.get("hands")
+    return EarlierInput(
+        area=book.areas[fields["what"]],
+        done=Done(done) if done else None,
+        before=fields.get("before"),
+        hands=Hands(hands) if hands else None,
+    )
 
 
 def _time(text: str, whole: str) -> str:

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from diagnose.case.units import JobUnits
 from diagnose.entry.answers import (
     ANSWERS,
+    NO_SUCH_THING,
+    NOT_APPLICABLE,
     Answer,
     TaskState,
     named_task_state,
@@ -65,6 +67,7 @@ class TaskInput:
     text: str | None = None  #: the value in the unit the person used
     value: float | None = None  #: in the SI unit of the task's dimension
     bare: bool = False  #: whether the unit was left out, and taken from the job
+    why: str = ""  #: the reason why it was left out, where the answer gives it
 
     def fields(self) -> dict[str, str | float | None]:
         """As fields of a ``[[work]]``."""
@@ -167,12 +170,12 @@ def lookup_hint(name: str) -> str:
 
 
 def _task_input(task: Task, text: str, units: JobUnits) -> TaskInput:
-    state = named_task_state(text)
-    if state is None and task.dimension:
+    if named_task_state(text) is None and task.dimension:
         figure = with_unit(text.strip(), task, units)
         value = parse_value(figure, task)
         return TaskInput(task, text=figure, value=value, bare=figure != text.strip())
-    return TaskInput(task, parse_task_state(text))
+    why = NO_SUCH_THING if text.strip().lower() in NOT_APPLICABLE else ""
+    return TaskInput(task, parse_task_state(text), why=why)
 
 
 def _as_id(name: str) -> str:

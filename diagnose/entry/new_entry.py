@@ -27,6 +27,8 @@ def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
 
     Raises UsageError for a skipped task without a note.
     """
+    if isinstance(fact, TaskInput) and fact.why:
+        details = replace(details, note=details.note or fact.why)
     skipped = isinstance(fact, TaskInput) and fact.state == "skipped"
     if skipped and not details.note.strip():
         raise UsageError(f"{to(Way.WORD, id=fact.word.id)}skipped; give the reason {to(Way.NOTE)}")

@@ -17,6 +17,7 @@ from diagnose.entry.titles import first_words
 from diagnose.errors import FileError, NoCaseError, plain
 from diagnose.output.documents.folder import toml_files
 from diagnose.serve.exchange import NotHereError
+from knowledge.book import the_book
 
 LONGEST_NAME = 40  #: characters of the name of a new file
 MOST_LISTED = 2_000  #: files of a folder that are looked at
@@ -32,7 +33,7 @@ class JobLine:
     says: str  #: the complaint
     opened: str
     closed: str  #: the day it was closed, or "closed"
-    causes: tuple[str, ...] = ()  #: ids, of a closed job
+    causes: tuple[str, ...] = ()  #: of a closed job, as the book calls them
     fault: str = ""  #: why the file cannot be read
     is_card: bool = False  #: an engine's card, which is no job
 
@@ -136,8 +137,14 @@ def _read_line(path: Path) -> JobLine:
         says=complaint,
         opened=_day(job.get("opened")),
         closed=(_day(end.get("when")) or "closed") if ends else "",
-        causes=tuple(str(c) for c in causes) if isinstance(causes, list) else (),
+        causes=tuple(map(_cause, causes)) if isinstance(causes, list) else (),
     )
+
+
+def _cause(written: Any) -> str:
+    """A cause by its name; what the book does not have, as it is written."""
+    cause = the_book().causes.get(str(written))
+    return cause.says if cause else str(written)
 
 
 def _table(value: Any) -> dict[str, Any]:

@@ -26,6 +26,7 @@ TAPS: Mapping[Way, str] = {
     Way.MINUTES: "Minutes of work",
     Way.REASON: " below",
     Way.REPAIRED: "After the repair",
+    Way.FITTED: "save it again as fitted",
     Way.READING: "put one in under Gauge readings",
     Way.BUDGET: "see Where the pressure went",
     Way.FORECAST: "What if says why",

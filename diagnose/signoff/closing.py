@@ -44,7 +44,7 @@ def open_points(
     ends = loose_ends(answer, until)
     found = []
     if not ends.confirmed:
-        top = answer.ranking[0]
+        top = next((r for r in answer.ranking if not r.cause.no_fault), answer.ranking[0])
         seen = "" if top.probability < until else ", but nobody has seen it on the engine"
         leads = f"{top.cause.says} leads with {100 * top.probability:.0f} %"
         found.append(Obstacle(f"no cause is confirmed: {leads}{seen}"))

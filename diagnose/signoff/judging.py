@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import partial
 
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, TaskRecord
+from diagnose.signoff.as_read import read_in, shown_as_read
 from knowledge.card import Form
 from knowledge.figures import EITHER_SIDE
 from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Finding, Source
 from knowledge.pressure.quantities import HOT_RUNNING_PRESSURE, STOP_RUNNING_PRESSURE
-from knowledge.units import DIMENSIONS, PRESSURE, PSI, TIME, Dimension, show, unit_in
+from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.work import Band, Task
 
 TWELVE = 12.0  #: inch-pounds in a foot-pound
@@ -159,7 +160,12 @@ def judged(task: Task, worked: TaskRecord | None, engine: EngineFigures) -> Judg
     if worked.value is None:
         return _by_word(worked)
     bands, others = bands_of(task, engine)
-    compared = tuple(compare(worked.value, band, task.spread) for band in (*bands, *others))
+    dimension = DIMENSIONS[task.dimension]
+    unit = unit_in(worked.entry.value or "", dimension)
+    compared = tuple(
+        replace(compare(worked.value, read_in(band, dimension, unit), task.spread), band=band)
+        for band in (*bands, *others)
+    )
     if not bands:
         return _by_none(task, worked, compared)
     first = bands[0]
@@ -279,14 +285,6 @@ def _clock(seconds: float) -> str:
     return "s" if seconds < 120 else "min" if seconds < 7200 else "h"
 
 
-def _shown(value: float, dimension: Dimension, unit: str | None) -> str:
-    """An end of a band: a round figure in psi is no exact one in other units."""
-    in_psi = value / PSI
-    rewritten = dimension is PRESSURE and unit not in (None, "psi")
-    is_round = rewritten and abs(in_psi - round(in_psi)) < 1e-6 * in_psi
-    return show(value, dimension, unit, 2 if is_round else 3)
-
-
 def figures(band: Band, task: Task, unit: str | None = None) -> str:
     """A band in words.
 
@@ -295,7 +293,7 @@ def figures(band: Band, task: Task, unit: str | None = None) -> str:
     dimension = DIMENSIONS[task.dimension]
     if unit is None and dimension is TIME:
         unit = _clock(max(e for e in (band.low, band.high) if e is not None))
-    figure = partial(_shown, dimension=dimension, unit=unit)
+    figure = partial(shown_as_read, dimension=dimension, unit=unit)
     low = None if band.low is None else figure(band.low)
     high = None if band.high is None else figure(band.high)
     if low is not None and high is not None:

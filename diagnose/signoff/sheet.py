@@ -13,6 +13,7 @@ from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
+from diagnose.signoff.since_repair import measured_since
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies
 from knowledge.model import Cause
@@ -90,6 +91,7 @@ class Signoff:
                 why = self.called_for(task, due) if task.phase is phase else ""
                 if why:
                     mine = tuple(worked.get(task, ())) or tuple(filter(None, [read.get(task)]))
+                    mine = mine or measured_since(task, case)
                     found.append(Item(task, why, _worst(task, mine, case), mine))
         return tuple(found)
 

@@ -113,6 +113,7 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "not a diesel": ["finding diesel absent"],
         "it is a petrol four not a diesel": ["finding diesel absent"],
         "it is a petrol engine": ["finding diesel absent"],
+        "a pushrod petrol four": ["layout skew_gear_four", "finding diesel absent"],
         "it smells of petrol": [],
         "petrol in the oil": [],
         "is it not a diesel?": [],
@@ -154,7 +155,8 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         meant = FEATURES if Trait.V_TWIN not in said else meant
         spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
         yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
-    known = paragraph.lexicon.book.findings
+    book = paragraph.lexicon.book
+    known = book.findings
     if Trait.BOAT in said and Trait.CYCLE in said and _is_a_cycle(said):
         del said[Trait.BOAT]  # "cruiser v twin"
     for trait, (line, mark) in said.items():
@@ -164,7 +166,9 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         if trait in LACKS:
             yield Fact("finding", {"what": LACKS[trait], "state": "absent"}, line.span([mark]))
     if Trait.DIESEL not in said:
-        yield from _no_diesel(said, _said(paragraph, denied=True), alone=not layout)
+        lacks = book.layouts[layout].lacks if layout else ()
+        alone = not any(f.id == "diesel" for f in lacks)
+        yield from _no_diesel(said, _said(paragraph, denied=True), alone=alone)
     beside = any(t.word in INSTRUMENTS_BESIDE for x in paragraph.lines for t in x.tokens)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):

@@ -16,6 +16,7 @@ from diagnose.understanding.gauges_compared import (
     apart_later,
     by_panel,
 )
+from diagnose.understanding.idle_speed import of_an_idle
 from diagnose.understanding.nearness import nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph, heat_at
 from diagnose.understanding.phrases import Mark
@@ -115,6 +116,11 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "wheel loader: 44 psi high idle": ["reading 44 psi full speed"],
         "pickup: 44 psi high idle": ["reading 44 psi fast idle"],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
+        "1.7 bar at hot idle 750 rpm": ["reading 1.7 bar hot, 750 rpm"],
+        "15 psi is hot idle 700 rpm, 40 at 2000": [
+            "reading 15 psi hot, 700 rpm",
+            "reading 40 psi hot, 2000 rpm",
+        ],
         "hot idle fell from 30 to 11 psi at 600rpm, 26 at 1800 hot": [
             "reading 11 psi hot, 600 rpm",
             "reading 26 psi hot, 1800 rpm",
@@ -320,7 +326,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         key, word = _field(mark, line)
         if key == "during" and word not in during:
             during.append(word)
-        elif key != "during" and key not in fields and key:
+        elif key and key != "during" and (key not in fields or of_an_idle(mark.value, fields)):
             fields[key] = word
         elif key != "during":
             continue

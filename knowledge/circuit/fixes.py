@@ -1,7 +1,8 @@
 """Repairs of the oil circuit in trade words: what each puts right, where, with what and how long.
 
-Imported by ``diagnose.circuit``, ``diagnose.signoff`` and ``diagnose.output``. Minutes are those of
-the work itself, once the place is open, and ranges are what a workshop sets: both judgement.
+Imported by ``diagnose.circuit``, ``diagnose.signoff``, ``diagnose.output`` and ``diagnose.serve``.
+Minutes are those of the work itself, once the place is open, and ranges are what a workshop sets:
+both judgement.
 """
 
 from __future__ import annotations

@@ -133,7 +133,7 @@ def _torque(
 
 TORQUE_FIGURES = (
     _torque("main_caps", "main cap bolts", 10, "caps_torqued"),
-    _torque("rod_caps", "rod cap bolts or nuts", 11, "caps_torqued"),
+    _torque("rod_caps", "rod cap bolts or nuts", 11, "rod_caps_torqued"),
     CardFigure(
         id="pump_cover_screws",
         section=Section.TORQUES,

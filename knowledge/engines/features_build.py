@@ -134,6 +134,16 @@ LOW_OIL_SHUT_OFF = feature(
     asks="Does a low-oil switch stop the engine by itself?",
     source=SMALL_ENGINE_SHUT_OFF,
 )
+VARIABLE_PUMP = feature(
+    id="variable_pump",
+    says="an oil pump of variable delivery, with a control solenoid",
+    asks="Is the oil pump's delivery controlled by a solenoid (two-stage or variable pump)?",
+)
+POURED_BEARINGS = feature(
+    id="poured_bearings",
+    says="crank bearings poured in place (babbitt), without shells",
+    asks="Crank bearings poured in place (babbitt, white metal), without shells?",
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),

@@ -222,3 +222,21 @@ CHAIN_DRIVEN_PUMP_FOUR = Layout(
     source=sources.MOTORCYCLE_MANUAL,
     also=("chain driven oil pump", "motorcycle four", "four cylinder bike"),
 )
+SIDE_VALVE = Layout(
+    id="side_valve",
+    says="old side-valve (flathead) car, tractor or stationary engine, low oil pressure",
+    has=(features.PUMP_ON_SKEW_GEAR,),
+    lacks=(
+        *drives_but(features.PUMP_ON_SKEW_GEAR),
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.PISTON_JETS,
+        features_build.BALANCE_SHAFTS,
+        features_build.CAM_PHASERS,
+    ),
+    source=COMMON_PRACTICE,
+    also=("flathead", "side valve", "sidevalve", "L-head", "flathead tractor", "prewar car"),
+)

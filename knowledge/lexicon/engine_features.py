@@ -121,6 +121,12 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "filter|spin-on|spinon|canister on|with|and an|its|a|the? adapter|adaptor|conversion",
     ),
     "roller_crankshaft": ("roller|ball bearing? crank|crankshaft|bottom-end|mains",),
+    "poured_bearings": (
+        "poured|cast-in|unshelled babbitt|babbit|babbet|white-metal|whitemetal|bearings|mains|rods",
+        "babbitt|babbit|babbet|white-metal|whitemetal mains|rods|bearings|rod|main|crank|motor|engine",
+        "babbitt|babbit|babbet|white-metal|whitemetal bearings? , poured",
+        "bearings|mains|rods are|is|were poured",
+    ),
     "tank_tap": (
         "oil? tank tap|cock",
         "shut-off|anti-sump|check tap|cock|valve in|on the? oil? line|tank|feed",
@@ -167,6 +173,11 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",
         "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
         "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
+    ),
+    "variable_pump": (
+        "variable|two-stage|dual-stage displacement|delivery|output? oil pump",
+        "two|dual stage oil pump",
+        "oil pump control? solenoid",
     ),
     "splash_lubricated": (
         "splash lubricated|lubrication|lubed|oiled|fed",

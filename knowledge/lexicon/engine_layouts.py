@@ -53,6 +53,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.DIESEL, _T.THREE}), frozenset(), "small_diesel"),
     (frozenset({_T.DIESEL, _T.SMALL}), frozenset(), "small_diesel"),
     (frozenset({_T.V8, _T.SIDE_VALVE}), frozenset(), "unknown"),
+    (frozenset({_T.SIDE_VALVE}), frozenset({_T.V6, _T.VEE, _T.AIR_COOLED}), "side_valve"),
     (frozenset({_T.V8, _T.SOLID}), frozenset({_T.OHC}), "distributor_v8_solid"),
     (frozenset({_T.OHC, _T.V8}), frozenset(), "overhead_cam_vee"),
     (frozenset({_T.OHC, _T.V6}), frozenset(), "overhead_cam_vee"),

@@ -95,6 +95,15 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         area="relief_valve",
     ),
     PartWorked(
+        names=(
+            "balance|balancer|counterbalance shaft|shafts|unit? bearings|bushes|bushings|bush?",
+            "jackshaft|auxiliary|aux bearings|bushes|bushings",
+            "auxiliary|intermediate|jack shaft bearings|bushes|bushings",
+            "timing? idler gear? bush|bushing|hub|bearing",
+        ),
+        trials=dict.fromkeys((_R, _B), "new_shaft_bearings"),
+    ),
+    PartWorked(
         names=("=block|crankcase|cylinder-block", "cracked|bare engine? block"),
         trials={_R: "block_replaced"},
     ),

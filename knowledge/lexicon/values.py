@@ -282,6 +282,9 @@ TASK_OF = {
     "relief_setting": "relief_opens_at",
     "pump_cover_torque": "pump_cover_screws_torqued",
     "panel_error": "panel_gauge_agrees",
+    "ring_gap": "ring_gaps_fitted",
+    "rod_side_clearance": "rod_side_clearance_fitted",
+    "crank_turning_torque": "crank_turning_torque_measured",
 }
 #: quantities that only one word names, such as "mains": only for a figure close by
 BARE: dict[str, tuple[str, ...]] = {
@@ -321,7 +324,10 @@ VAGUE: dict[str, tuple[tuple[str, ...], dict[str, str]]] = {
         ("end clearance",),
         {"pump": "pump_end_clearance", "crank": "crank_end_float", "": "pump_end_clearance"},
     ),
-    "side clearance": (("side clearance|play",), {"pump": "pump_side_clearance"}),
+    "side clearance": (
+        ("side clearance|play",),
+        {"pump": "pump_side_clearance", "rods": "rod_side_clearance"},
+    ),
     "play": (("play|slop",), {"bush": "pump_bush_clearance"}),
     "backlash": (("backlash",), {"pump": "pump_backlash"}),
     "groove": (("groove|hollow deep?",), {"pump": "pump_cover_hollow"}),

@@ -30,4 +30,17 @@ VALUES_RARE: dict[str, tuple[str, ...]] = {
         f"idler|timing-idler gear? {_BRG}|hub? {_GAP}",
         f"idler gear? {_BRG}|hub",
     ),
+    "ring_gap": (
+        "piston? ring|rings end? gap|gaps",
+        "end? gap|gaps of|on|at|in the? piston? ring|rings",
+    ),
+    "rod_side_clearance": (
+        "rod|rods|conrod|conrods|big-end|bigend side clearance|play|float",
+        "side clearance|play|float of|on|at|in the? rod|rods|conrod|conrods",
+    ),
+    "crank_turning_torque": (
+        "turning|breakaway|rotating torque",
+        "crank|crankshaft turns|turn|turned|rotates freely|free? by? hand|wrench? ,? at|with?",
+        "turns|turn|rotates the? crank|crankshaft at|with",
+    ),
 }

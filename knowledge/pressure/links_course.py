@@ -150,6 +150,7 @@ WORSE_FROM_RUN_TO_RUN = LinkGroup(
         conditions.DIRT_IN_OIL: (SOMETIMES, JUDGEMENT),
         assembly_causes.SEALANT_DEBRIS: (OFTEN, JUDGEMENT),
         delivery_causes.FILTER_BLOCKED: (OFTEN, JUDGEMENT),
+        delivery_causes.OIL_COOLER_BLOCKED: (OFTEN, JUDGEMENT),  # sludge, or a hose's liner
         conditions.PUMP_DRIVE_ERRATIC: (OFTEN, JUDGEMENT),
         conditions.OIL_SHORT: (OFTEN, JUDGEMENT),
         instrument_causes.SENDER_FAULTY: (SOMETIMES, JUDGEMENT),
@@ -240,6 +241,8 @@ GONE_AFTER_MINUTES = LinkGroup(
         suction_causes_sump.FOREIGN_BODY_IN_SUMP: (SOMETIMES, JUDGEMENT),
         oil_causes_condition.OIL_HOT_NORMAL: (SOMETIMES, JUDGEMENT),
         relief_causes.RELIEF_STUCK_OPEN: (SELDOM, JUDGEMENT),
+        # oil that no cooler cools thins in a run, and a hose's loose liner softens and shuts
+        delivery_causes.OIL_COOLER_BLOCKED: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(course.GOES_AFTER_MINUTES)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.GOES_AFTER_MINUTES])],
@@ -319,21 +322,6 @@ SQUEAKING = LinkGroup(
     },
     matches=[example(course.SQUEAKING_NOISE)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.SQUEAKING_NOISE])],
-)
-STOPPED_BY_ITS_SWITCH = LinkGroup(
-    id="stopped_by_its_switch",
-    station=Station.INSTRUMENT,
-    says="A low-pressure switch stops the engine for a real loss, or because the switch is faulty.",
-    child=course.PROTECTION_TRIPPED,
-    origins={
-        conditions.PRESSURE_GONE: (OFTEN, JUDGEMENT),
-        conditions.PRESSURE_LOW: (SOMETIMES, JUDGEMENT),
-        conditions.PRESSURE_UNSTEADY: (SOMETIMES, JUDGEMENT),
-        conditions.READING_FALSE: (OFTEN, JUDGEMENT),
-        conditions.READING_ERRATIC: (OFTEN, JUDGEMENT),
-    },
-    matches=[example(course.PROTECTION_TRIPPED)],
-    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.PROTECTION_TRIPPED])],
 )
 ALARM_WITHOUT_A_NAME = LinkGroup(
     id="alarm_without_a_name",

@@ -3,9 +3,9 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import TACHOMETER
-from knowledge.limits import Limit, Printed, Side
+from knowledge.limits import Figure, Limit, Printed, Side
 from knowledge.model import Quantity
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.units import PSI
 
 #: as a gauge shows it; its error depends on the gauge, see ``gauge.spread_of``
@@ -41,6 +41,12 @@ HOT_IDLE_PRESSURE = Limit(
     side=Side.LEAST,
     typical=10 * PSI,
     source=COMMON_PRACTICE,
+    # one maker's handbook of 1936 allows none at a hot idle; a gauge should show some
+    on_layouts={
+        "side_valve": Figure(
+            5 * PSI, "side-valve engines", idea_from(sources.SIDE_VALVE_HANDBOOK_1936)
+        )
+    },
 )
 STOP_IDLE_PRESSURE = Limit(
     id="stop_idle_pressure",
@@ -50,6 +56,11 @@ STOP_IDLE_PRESSURE = Limit(
     typical=7 * PSI,
     source=COMMON_PRACTICE,
     of="any engine",
+    on_layouts={
+        "side_valve": Figure(
+            3 * PSI, "side-valve engines", idea_from(sources.SIDE_VALVE_HANDBOOK_1936)
+        )
+    },
     others=(
         Printed(
             value=7 * PSI,
@@ -80,6 +91,11 @@ STOP_RUNNING_PRESSURE = Limit(
     typical=20 * PSI,
     source=sources.TEN_PSI_RULE_2009,
     of="rule of thumb, at 2000 rpm",
+    on_layouts={
+        "side_valve": Figure(
+            10 * PSI, "side-valve engines", idea_from(sources.SIDE_VALVE_GENERATOR)
+        )
+    },
     others=(DIESEL_AT_SPEED,),
 )
 #: the same rule; where a maker prints another figure, it is for 2000 rpm
@@ -91,6 +107,11 @@ HOT_RUNNING_PRESSURE = Limit(
     typical=20 * PSI,
     source=sources.TEN_PSI_RULE_2009,
     of="rule of thumb, at 2000 rpm",
+    on_layouts={
+        "side_valve": Figure(
+            15 * PSI, "side-valve engines", idea_from(sources.SIDE_VALVE_GENERATOR)
+        )
+    },
 )
 # Manuals print 670 to 850 rpm for single engines.
 USUAL_IDLE_SPEED = Limit(
@@ -100,4 +121,22 @@ USUAL_IDLE_SPEED = Limit(
     side=Side.NOMINAL,
     typical=700.0,
     source=JUDGEMENT,
+    of="any engine",
+    on_layouts={"side_valve": Figure(400.0, "side-valve tractors", sources.TRACTOR_IDLE_LIST)},
+    others=(
+        Printed(
+            value=475.0,
+            of="petrol tractors of 1953 to 1964",
+            source=sources.TRACTOR_IDLE_LIST,
+            only_with=(features.IN_A_TRACTOR,),
+            not_with=(features.DIESEL,),
+        ),
+        Printed(
+            value=400.0,
+            of="side-valve tractors of 1939 to 1952",
+            source=sources.TRACTOR_IDLE_LIST,
+            only_with=(features.IN_A_TRACTOR,),
+            not_with=(features.DIESEL,),
+        ),
+    ),
 )

@@ -333,20 +333,27 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
 @rule(
     source=idea_from(sources.PRESSURE_TEST_MANUAL_2005),
     matches=[example(readings=[hot(8, 520)]), example(readings=[hot(12, 720)])],
-    non_matches=[example(readings=[hot(8, 650)]), example(readings=[hot(40, 3000)])],
+    non_matches=[
+        example(readings=[hot(8, 650)]),
+        example(readings=[hot(40, 3000)]),
+        example(features.IN_A_TRACTOR, readings=[hot(8, 420)]),
+    ],
 )
 def idling_slower_than_its_figure(known: Known) -> Conclusions:
-    """A reading at a speed below the idle figure means that the engine idles too slowly.
+    """A reading at a speed below every idle figure of its kind: the engine idles too slowly.
 
     Misleads when the counter is wrong, or the engine was about to stall.
     """
-    figure = known.limit(quantities.USUAL_IDLE_SPEED)
+    figures = known.limit_figures(quantities.USUAL_IDLE_SPEED)
+    figure = max(figures)
     counted_speeds = (r for r in known.readings() if not r.rpm_spread)
     idling = [r.rpm for r in counted_speeds if is_hot(r) and idles(r, figure)]
     if idling and min(idling) > RUNNING:
-        yield from if_clear(
-            direct_gauge.IDLE_BELOW_SPEC, sure_beyond(-min(idling), -0.93 * figure, 30.0)
-        )
+        below = [sure_beyond(-min(idling), -0.93 * f, 30.0) for f in figures]
+        if min(below) >= SAY_SO:
+            yield is_present(direct_gauge.IDLE_BELOW_SPEC, min(below))
+        elif max(below) <= 1.0 - SAY_SO:
+            yield from if_clear(direct_gauge.IDLE_BELOW_SPEC, max(below))
 
 
 @rule(

@@ -20,6 +20,7 @@ ENGINE_KINDS = (
             ("skew_gear_four", "old four or six, relief valve outside"),
             ("skew_gear_six", "straight six, relief valve in the pump"),
             ("crank_nose_pump_four", "pump behind the front cover"),
+            ("side_valve", "old side-valve (flathead) engine"),
         ),
         ("pushrod_engine",),
     ),

@@ -18,31 +18,6 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import findings_sump as suction_sump
 from knowledge.work import Caution, Hold, Phase, Task
 
-COOLANT_LEAK_CURED = Task(
-    id="coolant_leak_cured",
-    phase=Phase.CLEANING,
-    says="where water or coolant got in: found and cured before any flushing",
-    how=(
-        "cooling system at the cap's pressure, cold: look up from below for the drip",
-        (
-            "test the oil cooler by itself: air under water; it leaks oil out when running, water "
-            "in at rest"
-        ),
-        "head gasket, core plugs inside, liners and their rings, cracks in head and block",
-        "no coolant lost: condensation from short cold trips, rain or a flooded bilge",
-    ),
-    source=sources.ARMY_TM_272_TABLE,
-    remedy="find it: without finding the leak, an oil change is wasted",
-    guards=(oil_causes_contamination.COOLANT_IN_OIL,),
-    after=what_was_found.COOLANT,
-    cautions=(
-        Caution.HOT,
-        Caution.PRESSURE,
-        Caution.WASTE,
-        Caution.LIFTING,
-    ),
-    also=("head gasket", "water in the oil", "where does the water come from"),
-)
 BEARINGS_SEEN_AFTER_COOLANT = Task(
     id="bearings_seen_after_coolant",
     phase=Phase.CLEANING,
@@ -130,22 +105,6 @@ FROZEN_WATER_DRAINED = Task(
     cautions=(Caution.FIRE, Caution.WASTE),
     also=("frozen oil pan", "ice in the sump"),
 )
-FUEL_LEAK_CURED = Task(
-    id="fuel_leak_cured",
-    phase=Phase.CLEANING,
-    says="where fuel got into the oil: found and cured",
-    how=(
-        "lift pump off its pad: diaphragm, shaft seal and weep hole",
-        "carburettor: float, needle, choke; injection: dribbling injectors, leak-off, pump seal",
-        "running too cold or idling for hours: check the thermostat, and talk to the driver",
-    ),
-    source=sources.MARINE_OWNERS_MANUAL_2008,
-    remedy="renew pump, needle or injector; then change the oil",
-    guards=(oil_causes_contamination.FUEL_DILUTION,),
-    after=what_was_found.FUEL,
-    cautions=(Caution.FIRE, Caution.BATTERY, Caution.INJECTION, Caution.BOAT),
-    also=("fuel pump diaphragm", "gas in the oil", "diesel in the oil"),
-)
 FUELLED_OIL_CHANGED = Task(
     id="fuelled_oil_changed",
     phase=Phase.CLEANING,
@@ -162,38 +121,6 @@ FUELLED_OIL_CHANGED = Task(
     after=what_was_found.FUEL,
     cautions=(Caution.FIRE, Caution.WASTE, Caution.USED_OIL, Caution.BOAT),
     also=("change thinned oil",),
-)
-LIFT_PUMP_SEALED = Task(
-    id="lift_pump_sealed",
-    phase=Phase.CLEANING,
-    says="mechanical fuel pump renewed or rebuilt, its weep hole dry",
-    how=(
-        "a modern, alcohol-proof diaphragm if the fuel contains alcohol",
-        "pump primed by hand: nothing at the weep hole, nothing into the block",
-    ),
-    source=COMMON_PRACTICE,
-    remedy="fit another pump",
-    guards=(oil_causes_contamination.FUEL_DILUTION,),
-    only_with=(features.MECHANICAL_LIFT_PUMP,),
-    after=what_was_found.FUEL,
-    cautions=(Caution.FIRE, Caution.BATTERY, Caution.BOAT),
-    also=("fuel pump rebuild kit",),
-)
-INJECTORS_TESTED = Task(
-    id="injectors_tested",
-    phase=Phase.CLEANING,
-    says="injectors and the injection pump's shaft seal tested after fuel in the oil",
-    how=(
-        "to a qualified shop: opening pressure, dribble, leak-off",
-        "pipes under the rocker cover: unions dry under pressure",
-    ),
-    source=COMMON_PRACTICE,
-    remedy="have injector or pump overhauled",
-    guards=(oil_causes_contamination.FUEL_DILUTION,),
-    only_with=(features.DIESEL,),
-    after=what_was_found.FUEL,
-    cautions=(Caution.INJECTION, Caution.FIRE, Caution.EYES),
-    also=("leaking injector", "diesel pump seal"),
 )
 SLUDGE_TAKEN_OUT = Task(
     id="sludge_taken_out",

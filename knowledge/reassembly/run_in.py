@@ -197,6 +197,8 @@ PANEL_GAUGE_AGREES = Task(
     source=sources.GAUGE_MAKER_SENDERS,
     hold=Hold.NOTE,
     dimension="pressure",
+    value="a difference",
+    like=("3 psi", "0.2 bar"),
     bands=(
         Band(
             low=None,

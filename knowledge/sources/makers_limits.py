@@ -202,3 +202,29 @@ SMALL_ENGINE_SPLASH = Source(
     "http://www.photonlexicon.com/repairfaq/samnew/lmfaq/lmosfmts.htm",
     "weak",
 )
+VARIABLE_PUMP_2021 = Source(
+    "VP21",
+    "Vehicle maker's description of a two-stage oil pump (van 2021): low stage 80–160 kPa at idle, "
+    "solenoid off above 2800 rpm 310–390 kPa, "
+    "https://automanuals.wh47n0w.com/2021%20Chrysler%20Voyager%20LXi,%20Gas/pages/46463.html",
+    "strong, read in a copy",
+)
+SIDE_VALVE_HANDBOOK_1936 = Source(
+    "SV36",
+    "Car maker's handbook of 1936, side-valve six and eight, as quoted in a magazine (Sep 2005): at "
+    "least 30 lb at driving speed, the needle may stand at zero at a hot idle, "
+    "https://www.hagerty.com/articles-videos/articles/2005/09/06/under-pressure-oil-gauge-reading",
+    "weak",
+)
+SIDE_VALVE_GENERATOR = Source(
+    "SVG",
+    "Generating set manual, side-valve engine: about 20 psi warmed up, 50 to 60 psi cold, "
+    "https://www.easymanua.ls/kohler/l600/manual?p=5",
+    "strong, read in a copy",
+)
+TRACTOR_IDLE_LIST = Source(
+    "TIL",
+    "Parts house's list for petrol tractors of 1939 to 1964: idle 400 rpm with side valves, 450 to "
+    "475 rpm with overhead valves, http://n-complete.com/t-faq.aspx",
+    "weak",
+)

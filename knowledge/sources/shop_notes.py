@@ -285,3 +285,10 @@ PRIMING_TOOL_THREAD = Source(
     "http://clubhotrod.com/shop-talk/37581-oil-pump-drive-shaft.html",
     "weak",
 )
+POURED_BEARING_THREAD = Source(
+    "PBT",
+    "Machinists' thread on a poured main of a side-valve engine: pieces broke out of the upper half, "
+    "the seat poorly tinned, "
+    "http://www.practicalmachinist.com/vb/antique-machinery-history/ot-babbitt-bearing-failure-mode-237999/",
+    "weak",
+)

@@ -11,6 +11,7 @@ from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import causes_poured as bearings_causes_poured
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -24,6 +25,7 @@ from knowledge.stations.oil import causes_contamination as oil_causes_contaminat
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import causes_variable as pump_causes_variable
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
@@ -37,6 +39,7 @@ MODULES = (
     assembly_causes_left_out,
     bearings_causes,
     bearings_causes_geometry,
+    bearings_causes_poured,
     bearings_causes_shafts,
     delivery_causes,
     delivery_causes_galleries,
@@ -50,6 +53,7 @@ MODULES = (
     pump_causes,
     pump_causes_drive,
     pump_causes_fitted,
+    pump_causes_variable,
     relief_causes,
     suction_causes,
     suction_causes_sump,

@@ -9,6 +9,7 @@ import pytest
 from diagnose import load_case, parse_case
 from diagnose.bearings.table import Bearings, bearings_of
 from diagnose.case.bearing_counts import count_of
+from diagnose.case.bearing_values import along
 from diagnose.case.case import Case
 from diagnose.circuit.engine_model import numbers
 from diagnose.entry.telling import understand, write
@@ -131,3 +132,25 @@ def test_a_bearing_the_engine_does_not_have_is_refused_in_one_line(tmp_path: Pat
     assert path.read_text("utf-8") == TRACTOR
     assert call("bearings", path, "main 6 .002", "--mains", "6").code == 0
     assert call("bearings", path, "rods count 6", "rod 6 .002").code == 0
+
+
+@pytest.mark.parametrize(
+    ("where", "number"),
+    [("front main", 1), ("centre main", 3), ("rear main", 5), ("main 2", 2), ("Rear", 5)],
+)
+def test_a_clearance_recorded_by_its_place_is_that_main(where: str, number: int) -> None:
+    """A strip put in by "front main" counts as the first of them."""
+    text = (
+        'schema = 1\n[engine]\nlayout = "skew_gear_four"\n'
+        '[[bearing]]\nno = 1\nwhat = "mains"\ncount = "5"\n'
+        f'[[finding]]\nno = 2\nwhat = "main_clearance"\nvalue = "5 thou"\nwhere = "{where}"\n'
+    )
+    found = parse_case(text).bearings.found
+    assert [place for place in found if place.number] == [Place(Kind.MAIN, number)]
+
+
+def test_a_place_is_no_bearing_where_it_may_be_several() -> None:
+    """The middle of four, and the rear of nobody knows how many."""
+    assert along("centre main", Kind.MAIN, 4) is None
+    assert along("rear main", Kind.MAIN, None) is None
+    assert along("rear seal", Kind.MAIN, 5) is None

@@ -90,7 +90,7 @@ def test_each_figure_of_hot_idle_says_of_which_engine_it_is(tmp_path: Path) -> N
     }
     for out in shown.values():
         assert "750 rpm" in out
-    assert "bearings and pump stay as worn as they are" in shown["sizing"]
+    assert "bearings and pump stay as they are" in shown["sizing"]
     assert "and nothing else put right" in " ".join(shown["bearings"].split())
     assert "all else as it was found" in shown["forecast --fix mains"]
     assert "with all faults put right" in shown["signoff --start"]

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import pytest
+
+from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import forecast
 from diagnose.circuit.sizing import sizing
 from diagnose.entry.requests import parse_fixes
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.documents.sizing import sizing_document
+from diagnose.output.documents.thicker_oil import what_it_gives
+from diagnose.output.scale import Scale
 from diagnose.output.text.sizing import sizing_text
 from tests.circuit.test_one_hot_idle import MAINS, case
 
@@ -45,3 +50,20 @@ def test_sizing_compares_a_straight_oil_and_says_whether_it_will_do() -> None:
     assert "cures nothing" in sizing_document(worn).oil_until
     good = sizing(case("700 rpm; 35 psi; hot", more='[oil]\ngrade = "20W-50"\n'), engines=24)
     assert not sizing_document(good).oil_until
+
+
+@pytest.mark.parametrize(
+    ("low", "mean", "high", "says"),
+    [
+        (0.3, 0.61, 0.9, "gives no more at hot idle than the oil in it (0.6 bar): too little"),
+        (0.9, 1.01, 1.2, "gives no more at hot idle than the oil in it (1.0 bar): enough"),
+    ],
+)
+def test_an_oil_that_adds_nothing_is_not_perhaps_enough(
+    low: float, mean: float, high: float, says: str
+) -> None:
+    before = Band(low * 1e5, (mean - 0.01) * 1e5, high * 1e5)
+    after = Band(low * 1e5, mean * 1e5, high * 1e5)
+    said = what_it_gives("50", "hot idle", before, after, 0.7e5, Scale("bar", 1e5, 1))
+    assert says in said
+    assert "perhaps" not in said

@@ -100,7 +100,7 @@ def test_show_uses_workshop_words() -> None:
 def test_show_of_a_task_gives_what_each_source_accepts() -> None:
     shown = " ".join(call("show", "main_clearance_fitted", "--full").out.split())
     assert "accepted 0.002 in to 0.0025 in (usual aim for a pushrod V8" in shown
-    assert "at most 0.00315 in" in shown
+    assert "at most 0.0031 in" in shown
     task = BOOK.tasks["main_clearance_fitted"]
     data = json.loads(call("show", task.id, "--json").out)["words"]
     assert [len(w["bands"]) for w in data if w["kind"] == "task"] == [len(task.bands)]

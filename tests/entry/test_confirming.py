@@ -99,7 +99,7 @@ def test_what_is_kept(lines: list[str], kept: list[str], tmp_path: Path) -> None
         ("1 = wibble wobble", "'wibble wobble' was not understood; 1 stays as it is"),
         ("wibble wobble", "'wibble wobble' was not understood"),
         ("3 = would a pump help?", "'would a pump help?' was not understood; 3 stays as it is"),
-        ("--", "'--': numbers with blanks between, or '3 = right words'"),
+        ("--", "'--': numbers with spaces between, or '3 = right words'"),
         ("1 = " + "x" * 20_000, None),
     ],
 )

@@ -97,3 +97,16 @@ def test_a_builder_takes_it() -> None:
     builder.earlier("oil pump renewed straight before")
     (work,) = builder.build().facts().earlier
     assert (work.area.id, work.done, work.before) == ("oil_pump", Done.RENEWED, 0.0)
+
+
+def test_earlier_work_in_free_words() -> None:
+    """Words for a place that has another name in the list are read as a story is."""
+    work = parse_earlier("head gasket renewed 2 weeks before", BOOK)
+    assert (work.area.id, work.done) == ("cylinder_head", Done.RENEWED)
+    assert work.before
+
+
+def test_no_such_place_lists_the_places() -> None:
+    """Where none is near, all are named."""
+    with pytest.raises(UsageError, match=r"Places: .*oil pump.*sump"):
+        parse_earlier("zzz qqq", BOOK)

@@ -71,7 +71,7 @@ def test_back_replaces_a_kind_without_its_layout(tmp_path: Path) -> None:
         ("record", "it is a petrol four not a diesel", "unknown"),
         ("record", "it is a petrol engine", "unknown"),
         ("record", "overhead cam four, petrol", "overhead_cam_four"),
-        ("record", "flathead six", "skew_gear_six"),
+        ("record", "flathead six", "side_valve"),
     ],
 )
 def test_a_layout_that_contradicts_what_is_said_gives_way(

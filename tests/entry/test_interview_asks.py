@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -21,6 +22,8 @@ from diagnose.entry.questions import (
     Question,
     TextQuestion,
 )
+from diagnose.output.documents.interview import BestGuess
+from diagnose.output.text.interview import guess_lines
 from knowledge.book import the_book
 from knowledge.model import Kind, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
@@ -243,3 +246,16 @@ def test_story_of_a_fresh_rebuild(tmp_path: Path) -> None:
     assert "did every gallery and crank plug go back in?" in said
     for never in ("pieces of bearing", "in the oil pump?", "What kind of engine is it?"):
         assert never not in said
+
+
+def test_an_answer_that_moves_no_guess_says_what_it_did() -> None:
+    """The cause whose per cent moved most is named, up or down; hardly any is none."""
+    before = BestGuess(says="a", probability=0.3, first="look", shares={"a": 0.3, "b": 0.12})
+    less = replace(before, shares={"a": 0.31, "b": 0.05})
+    assert guess_lines(less, before) == [
+        "Best guess and first step as before (30 %). Less likely now: b (12 %, now 5 %)."
+    ]
+    more = replace(before, shares={"a": 0.3, "b": 0.2})
+    assert "Likelier now: b (12 %, now 20 %)." in " ".join(guess_lines(more, before))
+    same = replace(before, shares={"a": 0.31, "b": 0.115})
+    assert guess_lines(same, before) == ["Best guess and first step as before (30 %)."]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -11,6 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.entry.recording import Input, record
 from diagnose.errors import UsageError
 from diagnose.planning.choosing import SURE
+from diagnose.signoff.judging import EngineFigures, Verdict, judged
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
 from knowledge.work import Access
@@ -60,6 +62,8 @@ def saved(folder: Path, text: str) -> Path:
         ("source of the debris: main 3 shell wiped, renewed", ["debris_source_cured"]),
         ("galleries brushed with all plugs out", ["galleries_cleared"]),
         ("sump washed, front plugs in", ["sump_washed", "front_plugs_in"]),
+        ("rod bolts 45 nm, oiled threads", ["rod_caps_torqued"]),
+        ("all gallery plugs in front and rear, counted 7", ["front_plugs_in", "rear_plugs_in"]),
     ],
 )
 def test_work_of_the_repair_ticks_its_task(
@@ -68,13 +72,57 @@ def test_work_of_the_repair_ticks_its_task(
     path = saved(tmp_path, OPENED + begun)
     done = record(path, BOOK, Input(facts=[words]))
     after = load(path, BOOK)
-    ticked = [w for w in after.task_records if w.value is None]
+    ticked = [w for w in after.task_records if w.entry.no >= done.first_number]
     assert [w.task.id for w in ticked] == tasks
-    assert all(w.entry.state == "done" for w in ticked)
-    notes = ", ".join(w.entry.note for w in ticked)
-    assert notes == words, "what was said stays in the note, a torque too"
+    assert all((w.entry.state == "done") is (w.value is None) for w in ticked)
+    notes = re.sub(r", | and ", " ", " ".join(w.entry.note for w in ticked))
+    assert notes == re.sub(r", | and ", " ", words), "what was said stays, a torque too"
     assert not after.earlier
     assert len(after.finding_records) == len(done.before.finding_records)
+
+
+def test_a_priming_in_words_ticks_how_and_keeps_its_figures(tmp_path: Path) -> None:
+    path = saved(tmp_path, OPENED.replace("marine_diesel", "distributor_v8") + FITTED)
+    said = "primed with drill, 3,2 bar on test gauge after 25 sec, oil at all rockers"
+    done = record(path, BOOK, Input(facts=[said]))
+    worked = [w for w in load(path, BOOK).task_records if w.entry.no >= done.first_number]
+    assert {w.task.id: w.entry.value or w.entry.state for w in worked} == {
+        "primed_by_drill": "done",
+        "oil_at_every_rocker": "done",
+        "priming_pressure_timed": "25 sec",
+        "priming_pressure_reached": "3.2 bar",
+    }
+    assert len(worked) == len(done.entries), "nothing of it is a finding of the fault"
+
+
+@pytest.mark.parametrize(
+    ("words", "verdicts"),
+    [
+        ("main caps torqued 110 Nm, rod bolts 45 Nm", [Verdict.PASSED, Verdict.PASSED]),
+        ("rod bolts 70 Nm, oiled threads", [Verdict.FAILED]),
+    ],
+)
+def test_a_torque_is_judged_by_the_engines_card(
+    words: str, verdicts: list[Verdict], tmp_path: Path
+) -> None:
+    (tmp_path / "four.toml").write_text(
+        'card = 1\n[torques]\nmain_caps = "112 N·m"\nrod_caps = "45 N·m"\n', "utf-8"
+    )
+    text = OPENED.replace("[engine]\n", '[engine]\ncard = "four.toml"\n') + FITTED
+    path = saved(tmp_path, text)
+    record(path, BOOK, Input(facts=[words]))
+    case = load(path, BOOK)
+    engine = EngineFigures.of(case)
+    caps = [w for w in case.task_records if "caps" in w.task.id]
+    assert [judged(w.task, w, engine).verdict for w in caps] == verdicts
+
+
+def test_the_caps_of_mains_and_rods_do_not_replace_each_other(tmp_path: Path) -> None:
+    path = saved(tmp_path, OPENED + FITTED)
+    record(path, BOOK, Input(facts=["main caps torqued to 95 Nm"]))
+    record(path, BOOK, Input(facts=["rod bolts 45 Nm"]))
+    standing = {w.task.id for w in load(path, BOOK).task_records}
+    assert {"caps_torqued", "rod_caps_torqued"} <= standing
 
 
 @pytest.mark.parametrize(

@@ -19,7 +19,7 @@ from knowledge.book import the_book
 from tests.support.command_line import call, in_eighty_columns
 
 BOOK = the_book()
-STORY = "flathead six, 5 psi at hot idle, 60 cold. new sender made no difference, no knock. Would a pump help?"
+STORY = "straight six, 5 psi at hot idle, 60 cold. new sender made no difference, no knock. Would a pump help?"
 
 
 def test_starts_a_case_and_keeps_the_words(tmp_path: Path) -> None:
@@ -203,8 +203,8 @@ def test_alarms_that_say_the_same_are_one(words: str, stops: list[str], tmp_path
     [
         ("no leaks", "ask"),
         ("5 psi at hot idle", "ask"),
-        ("flathead six", "ask"),
-        ("flathead six, 40 psi at hot idle", "review"),
+        ("straight six", "ask"),
+        ("straight six, 40 psi at hot idle", "review"),
     ],
 )
 def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_path: Path) -> None:

@@ -50,7 +50,7 @@ def test_torque_force_and_length_go_with_the_pressure(
     path = tmp_path / "job.toml"
     path.write_text(TRACTOR.format(pressure, "x", "").split("[[finding]]")[0], "utf-8")
     out = call("sizing", path).out
-    choices = out[out.index("Buys and costs") : out.index("\nOil")]
+    choices = out[out.index("Change") : out.index("\nOil")]
     assert all(r in choices for r in right), choices
     assert not any(w in choices for w in wrong), choices
 

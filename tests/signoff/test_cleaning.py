@@ -10,12 +10,19 @@ from knowledge import contents_work
 from knowledge.book import the_book
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features as engine_features
+from knowledge.engines import features_build as engine_build
 from knowledge.model import Finding, Kind, Stage, all_in
-from knowledge.reassembly import after_damage, cleaning, cleaning_block, cleaning_oil
+from knowledge.reassembly import (
+    after_damage,
+    cleaning,
+    cleaning_block,
+    cleaning_first,
+    cleaning_oil,
+)
 from knowledge.reassembly import what_was_found as found
 from knowledge.work import Caution, Phase, Task
 
-FILES = (cleaning, cleaning_block, cleaning_oil, after_damage)
+FILES = (cleaning_first, cleaning, cleaning_block, cleaning_oil, after_damage)
 TASKS = tuple(t for file in FILES for t in all_in(file.__name__, Task))
 BOOK = the_book()
 HARMLESS = {"fine_dust_only", "plug_fur_only"}
@@ -164,7 +171,8 @@ def test_task_is_complete(task: Task) -> None:
         assert finding.kind is not Kind.LAYOUT
     for feature in (*task.only_with, *task.not_with):
         assert feature.kind is Kind.LAYOUT
-        assert feature in vars(engine_features).values()
+        known = (*vars(engine_features).values(), *vars(engine_build).values())
+        assert feature in known
 
 
 def test_every_id_is_used_once() -> None:
@@ -227,3 +235,18 @@ def test_groups_do_not_name_a_finding_twice() -> None:
         assert len(set(group)) == len(group), name
     opened = [f for f in found.DEBRIS if f.stage is Stage.OPENED]
     assert len(opened) > len(found.DEBRIS) / 2
+
+
+def test_where_water_or_fuel_got_in_is_cured_before_anything_is_washed() -> None:
+    """Its own words say so: before any flushing."""
+    order = list(BOOK.tasks)
+    for first in ("coolant_leak_cured", "fuel_leak_cured"):
+        for then in ("sump_washed", "coolant_flushed_out", "cooler_flushed_and_proved"):
+            assert order.index(first) < order.index(then)
+
+
+def test_a_common_rail_diesel_gets_its_leak_off_pipes_and_no_diaphragm_pump() -> None:
+    leak_off, lift = BOOK.tasks["leak_off_pipes_dry"], BOOK.tasks["lift_pump_sealed"]
+    assert leak_off.only_with == (engine_features.DIESEL,)
+    assert leak_off.guards == lift.guards
+    assert engine_build.COMMON_RAIL in lift.not_with

@@ -112,7 +112,7 @@ def test_a_closed_job_is_closed_again_only_with_a_reason(tmp_path: Path) -> None
     before = case.read_bytes()
     done = call("close", case, "--how", "seen", "--cause", "pickup_tube_loose")
     assert (done.code, done.out) == (2, "")
-    assert "already closed, entry 122" in done.err
+    assert "already closed, entry 123" in done.err
     assert case.read_bytes() == before
     again = call(
         "close", case, "--how", "seen", "--cause", "pickup_tube_loose", "--reason", "came back"

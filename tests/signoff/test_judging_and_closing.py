@@ -127,8 +127,8 @@ def test_a_time_is_said_as_a_person_says_it(
 
 
 def test_a_length_is_said_in_the_first_unit_of_its_dimension() -> None:
-    band = Band(low=5e-5, high=None, source=JUDGEMENT)
-    assert figures(band, LENGTH) == f"at least {show(5e-5, DIMENSIONS['length'], None)}"
+    band = Band(low=5.08e-5, high=None, source=JUDGEMENT)
+    assert figures(band, LENGTH) == f"at least {show(5.08e-5, DIMENSIONS['length'], None)}"
 
 
 # ------------------------------------------------------------------------ a measured part's limit

@@ -9,9 +9,16 @@ from collections.abc import Iterator
 
 from diagnose.bearings.table import Bearings
 from diagnose.case.bearings import form_limit, shown
-from diagnose.output.documents.bearing_words import SIGMAS, figure, shell, units_for
+from diagnose.output.documents.bearing_words import (
+    SIGMAS,
+    figure,
+    named_places,
+    shell,
+    units_for,
+)
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.other_size import other_size
+from diagnose.ways import Way, to
 from knowledge.stations.bearings import quantities, sizes
 
 
@@ -40,6 +47,17 @@ def notes(found: Bearings) -> Iterator[str]:
         yield size
     if found.pressures.why_not:
         yield f"No hot idle pressure: {found.pressures.why_not}"
+
+
+def in_doubt(found: Bearings) -> str:
+    """Return which bearings may have been measured with new shells in; empty where none may."""
+    places = [j.place for j in found.as_if_new]
+    if not places:
+        return ""
+    return (
+        f"{named_places(places)} counts as found, with the old shells. If the new ones were in: "
+        f"{to(Way.FITTED)}, and withdraw this one."
+    )
 
 
 def grinding(found: Bearings) -> Iterator[str]:

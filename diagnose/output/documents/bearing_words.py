@@ -26,7 +26,7 @@ SHORT = {
     Flag.BORE_OVAL: "bore oval {value}",
     Flag.BORE_TAPER: "bore tapered {value}",
     Flag.BELL_MOUTH: "bore bell-mouthed {value}",
-    Flag.AT_LIMIT: "at the limit {limit}",
+    Flag.AT_LIMIT: "{side} the limit {limit}, by no more than the measuring error",
     Flag.FAMILY: "out of family, middle {limit}",
     Flag.DISAGREE: "another way {limit}",
     Flag.JOURNAL_OVAL: "oval",
@@ -48,7 +48,7 @@ AGAINST = {
     Flag.SPREAD: "spread {value}, should be no less and no more than {limit} at that end",
     Flag.OVER: "clearance {value}, over the limit of {limit}",
     Flag.TIGHT: "clearance {value}, under the least of {limit}",
-    Flag.AT_LIMIT: "clearance {value}, at the limit of {limit}: beyond it",
+    Flag.AT_LIMIT: "clearance {value}, {side} the limit of {limit}: beyond it",
     Flag.FAMILY: "clearance {value}, the middle of its kind is {limit}",
     Flag.DISAGREE: "clearance {value} by one way and {limit} by another",
 }
@@ -61,11 +61,23 @@ def figure(value: float, unit: str) -> str:
 
 def of_mark(mark: Mark, unit: str, *, long: bool = False) -> str:
     """What a mark says, its figures in a unit."""
+    side = _side(mark)
     if long:
         text = AGAINST.get(mark.flag, SHORT[mark.flag])
-        said = text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit))
+        said = text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit), side=side)
         return said if mark.sure >= SURE else f"{said} ({percent(mark.sure)} likely)"
-    return SHORT[mark.flag].format(value=figure(mark.value, unit), limit=figure(mark.limit, unit))
+    value, limit = figure(mark.value, unit), figure(mark.limit, unit)
+    return SHORT[mark.flag].format(value=value, limit=limit, side=side)
+
+
+def _side(mark: Mark) -> str:
+    """On which side of its limit a value is that is too near to it to be sure.
+
+    It is beyond the limit where that is the likelier.
+    """
+    if abs(mark.value - mark.limit) <= TOLERANCE:
+        return "on"
+    return "over" if mark.value > mark.limit else "under"
 
 
 def units_of(one: Judged, bearings: Bearings) -> tuple[str, str]:

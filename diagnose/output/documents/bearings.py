@@ -14,7 +14,13 @@ from diagnose.case.bearings import shown
 from diagnose.circuit.band import Band
 from diagnose.fits.bearing import Clearance, Kind, Place
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
-from diagnose.output.documents.bearing_notes import grinding, instruments, made_sizes, notes
+from diagnose.output.documents.bearing_notes import (
+    grinding,
+    in_doubt,
+    instruments,
+    made_sizes,
+    notes,
+)
 from diagnose.output.documents.bearing_steps import next_lines
 from diagnose.output.documents.bearing_words import (
     SIGMAS,
@@ -128,6 +134,7 @@ class BearingsDocument:
     grinding: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     made_sizes: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     instruments: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    doubt: str = field(metadata=NOT_IN_JSON)  #: which may be of the new shells; empty: none
 
 
 def bearings_document(found: Bearings, path: str) -> BearingsDocument:
@@ -166,6 +173,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         grinding=tuple(grinding(found)),
         made_sizes=tuple(made_sizes(found)),
         instruments=tuple(instruments(found)),
+        doubt=in_doubt(found),
     )
 
 

@@ -11,6 +11,8 @@ from diagnose.inference.outcomes import Outcome
 from diagnose.output.documents.stations import stands_out
 from knowledge.model import Finding
 
+MOVED = 0.02  #: least change of a probability that is worth a word
+
 
 @dataclass(frozen=True, kw_only=True)
 class QuestionReason:
@@ -29,6 +31,13 @@ class BestGuess:
     says: str  #: the likeliest cause; empty where none stands out
     probability: float
     first: str  #: empty where nothing is left to check
+    shares: Mapping[str, float]  #: probability of each cause, by its words in short
+
+    def moved_since(self, before: BestGuess) -> tuple[str, float, float] | None:
+        """The cause whose probability an answer moved most, then and now; None for hardly any."""
+        shifts = {says: (before.shares.get(says, 0.0), now) for says, now in self.shares.items()}
+        says, (then, now) = max(shifts.items(), key=lambda s: abs(s[1][1] - s[1][0]))
+        return (says, then, now) if abs(now - then) >= MOVED else None
 
 
 def best_guess(diagnosis: Diagnosis) -> BestGuess:
@@ -44,6 +53,7 @@ def best_guess(diagnosis: Diagnosis) -> BestGuess:
         says=likeliest.cause.says.partition(":")[0] if likeliest else "",
         probability=likeliest.probability if likeliest else 0.0,
         first=first,
+        shares={r.cause.says.partition(":")[0]: r.probability for r in diagnosis.ranking},
     )
 
 

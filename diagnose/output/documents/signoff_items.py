@@ -22,7 +22,7 @@ from diagnose.signoff.judging import (
 )
 from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
-from knowledge.work import Hold, Phase
+from knowledge.work import Hold, Phase, Task
 
 MARKS = {
     Verdict.OPEN: " ",
@@ -161,8 +161,8 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         accepted=tuple(_accepted(item, case)),
         measured=bool(task.dimension),
         unit=usual_units(task.dimension) if task.dimension else "",
-        blank=_what_to_write(task.dimension),
-        example=f'"{DIMENSIONS[task.dimension].spellings[0]}"' if task.dimension else "done",
+        blank=_what_to_write(task),
+        example=f'"{_spellings(task)[0]}"' if task.dimension else "done",
         source=source_title(task.source),
         mark=MARKS[item.judged.verdict],
         stands=verdict_in_words(item),
@@ -214,11 +214,16 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
         )
 
 
-def _what_to_write(dimension: str) -> str:
-    if not dimension:
+def _what_to_write(task: Task) -> str:
+    if not task.dimension:
         return "done, failed, or skipped with a note"
-    examples = " or ".join(f"'{s}'" for s in DIMENSIONS[dimension].spellings[:2])
-    return f"a value with its unit, like {examples}"
+    examples = " or ".join(f"'{s}'" for s in _spellings(task)[:2])
+    return f"{task.value} with its unit, like {examples}"
+
+
+def _spellings(task: Task) -> tuple[str, ...]:
+    """Figures of a measured task as people write them."""
+    return task.like or DIMENSIONS[task.dimension].spellings
 
 
 def verdict_in_words(item: Item) -> str:

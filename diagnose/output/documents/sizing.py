@@ -183,7 +183,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
             "power",
             "relief",
             "drive",
-            "fills",
+            "fills to",
         ),
         oil_heads=(
             f"{found.target.rpm:.0f} rpm",
@@ -265,11 +265,12 @@ def _leak_first(found: Sizing) -> str:
         return ""
     if now.none_does:
         return (
-            "As it leaks now no such margin is left: put the leak right, no pump makes up for it."
+            "That is with the leaks put right. As it leaks now no pump has such a margin: put the "
+            "leak right first."
         )
     return (
-        f"As it leaks now that margin takes a pump of {now.least_pump.high / CC:.1f} cm3: that "
-        "treats a symptom, so put the leak right first."
+        "That is with the leaks put right. As it leaks now the same margin takes a pump of "
+        f"{now.least_pump.high / CC:.1f} cm3, which treats a symptom: put the leak right first."
     )
 
 
@@ -293,7 +294,7 @@ def _litres(flow: Band) -> str:
 
 
 def _choice(choice: Choice, scale: Scale, units: JobUnits) -> SizingChoice:
-    fills = f"{round(choice.fills_to.low, -2):.0f}" if choice.fills_to else "all"
+    fills = f"{round(choice.fills_to.low, -2):.0f}" if choice.fills_to else "any"
     return SizingChoice(
         id=choice.id,
         relief_setting=choice.relief_setting,

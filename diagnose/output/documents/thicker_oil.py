@@ -43,7 +43,13 @@ def what_it_gives(
 ) -> str:
     """Say how much more an oil gives, and whether that is enough; as ``until_repaired``."""
     more = after.mean - before.mean
-    gives = f"{scale.one(more)} more" if more >= scale.least else "next to nothing"
+    if more < scale.least:
+        does = "enough" if after.low >= wanted else "too little"
+        return (
+            f"{in_words(grade)} gives no more at {at} than the oil in it ({scale.one(after.mean)}): "
+            f"{does} for the {scale.one(wanted)} wanted."
+        )
+    gives = f"{scale.one(more)} more"
     enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
     does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
     return (

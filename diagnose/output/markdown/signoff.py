@@ -16,8 +16,9 @@ def signoff_markdown(document: SignoffDocument) -> str:
     title = one_line(document.title) or UNTITLED
     lines = [f"# Sign-off sheet: {title}", "", f"{document.count}.", ""]
     lines += [
-        "Write done, failed or a measured value with its unit after the colon. What is left out "
-        "needs its reason: record it by itself with skipped and a note. "
+        "Write done, failed or a measured value with its unit after the colon, n/a where the "
+        "engine has no such thing. Anything else that is left out needs its reason: record it by "
+        "itself with skipped and a note. "
         f"Then: `diagnose record {as_typed(document.path)} --sheet` and the name of this file.",
         "",
     ]
@@ -53,8 +54,13 @@ def _item(item: SignoffItem) -> Iterator[str]:
 
 def signoff_blanks(document: SignoffDocument) -> str:
     """Render every open task as a key of a TOML file, in the order of the work."""
-    lines = ["# done, failed, or a measured value with its unit", ""]
+    lines = ["# done, failed, or a measured value with its unit; n/a where the engine has none", ""]
     for phase in document.phases():
         lines.append(f"# {phase.says}")
-        lines += [f'{i.task} = ""  # {i.says}' for i in phase.items if i.open]
+        lines += [f'{i.task} = ""  # {_blank(i)}' for i in phase.items if i.open]
     return "\n".join(lines)
+
+
+def _blank(item: SignoffItem) -> str:
+    """Say what a task is, and how its figure is written where it has one."""
+    return f"{item.says}: {item.blank}" if item.measured else item.says

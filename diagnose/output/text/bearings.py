@@ -33,10 +33,11 @@ def _rows(document: BearingsDocument) -> list[str]:
     wide = max(len(r.clearance) for r in rows)
     head = f"  {'bearing':8}{'clearance':{max(wide, 9)}} {'oval':>6} {'taper':>6}  verdict"
     lines = [head]
+    doubt = headed("Check: ", document.doubt) if document.doubt else []
     shown = rows if len(rows) <= MOST_LINES else [r for r in rows if r.flags]
     for row in shown:
         lines += _row(row, max(wide, 9))
-    return [*lines, *_sound([r for r in rows if r not in shown])]
+    return [*lines, *_sound([r for r in rows if r not in shown]), *doubt]
 
 
 def _row(row: BearingRow, wide: int) -> list[str]:

@@ -56,10 +56,12 @@ def history_brief(document: HistoryDocument) -> str:
 def _last_jobs(document: HistoryDocument) -> list[str]:
     """The last few jobs, a line each."""
     lines = []
-    for job in document.jobs[-LAST:]:
-        name = _fitted(job.file, FILE)
+    last = document.jobs[-LAST:]
+    wide = min(FILE, max(columns(plain(job.file, 4096)) for job in last) + 2)
+    for job in last:
+        name = _fitted(job.file, wide)
         note = "" if job.counted else " (came back)"
-        causes = ", ".join(c.id for c in job.causes)
+        causes = "; ".join(c.says for c in job.causes)
         lines.append(cut(f"{job.closed_on or 'no day':<12}{name}{causes}{note}", width()))
     more = len(document.jobs) - LAST
     return [*lines, f"and {more} earlier: --full"] if more > 0 else lines

@@ -56,10 +56,20 @@ def guess_lines(guess: BestGuess, before: BestGuess | None = None) -> list[str]:
     """Render the best guess and what to do first; ``before``: the guess that was shown last."""
     share = f" ({percent(guess.probability)})" if guess.says else ""
     if before and (before.says, before.first) == (guess.says, guess.first):
-        return [f"Best guess and first step as before{share}."]
+        return wrapped(f"Best guess and first step as before{share}.{_moved(guess, before)}", 0, 2)
     likely = guess.says or "nothing stands out yet"
     first = f" First: {guess.first}." if guess.first else ""
     return wrapped(f"Best guess so far: {likely}{share}.{first}", 0, 2)
+
+
+def _moved(guess: BestGuess, before: BestGuess) -> str:
+    """What the answer did all the same: the cause that became likelier or less likely."""
+    moved = guess.moved_since(before)
+    if moved is None:
+        return ""
+    says, then, now = moved
+    way = "Likelier" if now > then else "Less likely"
+    return f" {way} now: {says} ({percent(then)}, now {percent(now)})."
 
 
 def reason_lines(reason: QuestionReason) -> list[str]:

@@ -54,7 +54,7 @@ def _table(heads: Sequence[str], rows: Sequence[Sequence[str]], first: str) -> l
 
 def _choices(document: SizingDocument) -> list[str]:
     return [
-        *_table(document.heads, [c.row for c in document.choices], "Buys and costs"),
+        *_table(document.heads, [c.row for c in document.choices], "Change"),
         *wrapped(document.relief_at_idle, 2),
     ]
 
@@ -120,15 +120,15 @@ def _taken(document: SizingDocument) -> list[str]:
 def _notes(document: SizingDocument, *, brief: bool = False) -> list[str]:
     command = document.next_command
     if brief:
-        lines = ["In brackets nine engines in ten; fills: rpm from which the pump cavitates hot."]
+        lines = ["In brackets nine engines in ten; fills to: rpm at which the pump cavitates hot."]
         if document.as_it_leaks is not None:
-            lines.append("Leaks put right: bearings and pump stay as worn as they are.")
+            lines.append("Leaks put right: bearings and pump stay as they are.")
         if not command.endswith("--full"):
             lines.append("Bench sheet, oils by clearance and heat: add --all")
     else:
         lines = wrapped(
             f"In brackets nine engines in ten. Power at {document.heads[1]}, all of it heat in the "
-            "oil, relief: by that way; drive: torque on the pump's shaft, cold; fills: rpm from "
+            "oil, relief: by that way; drive: torque on the pump's shaft, cold; fills to: rpm from "
             "which the pump cavitates, hot."
         )
     return [*lines, *wrapped(f"Next: {document.do_next}: {command}", whole=[command])]

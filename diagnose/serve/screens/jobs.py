@@ -5,6 +5,7 @@ from __future__ import annotations
 from diagnose.serve.exchange import KEY, Answer, Asked, go
 from diagnose.serve.keys import CODE_LENGTH
 from diagnose.serve.site import Site, screen
+from knowledge.book import the_book
 
 STATES = ("open", "closed")
 MOST_SHOWN = 100
@@ -23,6 +24,7 @@ def show(site: Site, asked: Asked) -> Answer:
         words=words,
         state=state,
         folder=site.folder.root.name,
+        says={id_: cause.says for id_, cause in the_book().causes.items()},
         back=None,
     )
 

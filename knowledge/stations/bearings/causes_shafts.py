@@ -31,7 +31,7 @@ BALANCE_SHAFT_WEAR = Cause(
     says="balance shaft bearings worn or turned, or the joint that feeds them leaks",
     mechanism="two more shafts fed from the gallery: worn, they leak like mains, low at hot idle",
     rate=Rate.VERY_RARE,
-    shifts=Shifts(freshly_rebuilt=UP),
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),  # hours bring about but a part of it
     remedy="renew the bearings or the unit, with the seal of its oil feed; time it to the crank",
     source=sources.ARMY_TM_347_CAMSHAFT,
     follows="the shaft seizes, breaks its drive or comes through the sump",
@@ -74,7 +74,7 @@ AUXILIARY_SHAFT_WEAR = Cause(
     says="bearings of the auxiliary (jack or intermediate) shaft worn or turned",
     mechanism="it runs in the old cam's bearings, fed from the gallery: low at hot idle when worn",
     rate=Rate.VERY_RARE,
-    shifts=Shifts(freshly_rebuilt=UP),
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),  # hours bring about but a part of it
     remedy="renew its bearings with their holes in line; check its journals",
     source=COMMON_PRACTICE,
     follows="worn pump or distributor drive, low pressure",
@@ -116,7 +116,7 @@ IDLER_BUSH_WEAR = Cause(
     says="bush or hub of a timing idler gear worn",
     mechanism="the idler runs on a bush fed through its hub; worn, it pours oil into the gear case",
     rate=Rate.VERY_RARE,
-    shifts=Shifts(freshly_rebuilt=UP),
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),  # hours bring about but a part of it
     remedy="renew bush and hub, oil hole in line; check backlash and timing marks",
     source=sources.MARINE_IDLER_BUSH,
     follows="noisy, then stripped timing gears",

@@ -105,7 +105,7 @@ JOURNAL_NOT_TRUE = Finding(
     denies="the journals are round, straight and smooth",
     stage=Stage.OPENED,
     normal="out of round under 0.0005 in, roughness under 15 µin",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=("journal out of round", "tapered journal", "rough crank grind", "oval crankpin"),
 )
 MEASURE_JOURNALS_AND_SEATS = Inspection(

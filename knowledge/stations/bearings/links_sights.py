@@ -1,12 +1,20 @@
 """What further sights at crank, bearings, liners and block speak for."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.bearings import causes, causes_geometry, findings, findings_sights
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
+from knowledge.stations.bearings import (
+    causes,
+    causes_geometry,
+    findings,
+    findings_shells,
+    findings_sights,
+)
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
@@ -137,4 +145,21 @@ WIDE_AND_WITHIN_LIMITS = LinkGroup(
     },
     matches=[example(findings_sights.CLEARANCES_AT_LIMIT)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.CLEARANCES_AT_LIMIT])],
+)
+LINING_THAT_FLAKES = LinkGroup(
+    id="lining_that_flakes",
+    station=Station.BEARINGS,
+    says="A lining also flakes from load at one place, too much clearance, or age.",
+    child=findings_shells.SHELLS_FLAKING,
+    origins={
+        causes_geometry.LINE_BORE_MISALIGNED: (SOMETIMES, idea_from(sources.BEARING_POSTER)),
+        causes_geometry.BENT_ROD_OR_CRANK: (SOMETIMES, idea_from(sources.BEARING_POSTER)),
+        causes_geometry.JOURNAL_FINISH: (SOMETIMES, idea_from(sources.BEARING_POSTER)),
+        assembly_causes_left_out.CLEARANCE_SET_WIDE: (SELDOM, idea_from(sources.BEARING_POSTER)),
+        causes.BEARING_WEAR_MAINS: (SELDOM, JUDGEMENT),
+        causes.BEARING_WEAR_RODS: (SELDOM, JUDGEMENT),
+        causes.BEARING_WIPED: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_shells.SHELLS_FLAKING)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_shells.SHELLS_FLAKING])],
 )

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.bearings import causes, causes_geometry, causes_shafts
+from knowledge.stations.bearings import causes, causes_geometry, causes_poured, causes_shafts
 from knowledge.work import Access, Part
 
 _BOTH = (
@@ -137,4 +137,13 @@ IDLER_BUSH = Part(
     measure_first="hub diameter, bush bore and width, where the oil hole lies",
     for_causes=(causes_shafts.IDLER_BUSH_WEAR,),
     also=("timing idler bush",),
+)
+POURED_BEARING = Part(
+    id="poured_bearing",
+    says="bearing poured, bored and fitted anew, with shims for its cap",
+    quantity="each one cracked, loose or over its clearance",
+    source=COMMON_PRACTICE,
+    measure_first="journal size, round and taper; the machine shop pours and bores to it",
+    for_causes=(causes_poured.POURED_BEARING_BROKEN_UP,),
+    also=("rebabbitting", "babbitt repour", "line boring of poured bearings"),
 )

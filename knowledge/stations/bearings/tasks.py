@@ -2,8 +2,8 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import FEELER, MICROMETER
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.figures import FEELER, MICROMETER, wrench
+from knowledge.sources import COMMON_PRACTICE, FROM_MEMORY
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes, causes_geometry, quantities
 from knowledge.units import INCH, MM, THOU
@@ -216,6 +216,8 @@ JOURNALS_SMOOTH = Task(
     ),
     source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
+    value="a roughness",
+    like=("0.3 µm", "0.000012 in"),
     bands=(
         Band(
             low=None,
@@ -299,33 +301,46 @@ CAPS_IN_THEIR_PLACES = Task(
     guards=(assembly_causes.CAP_SWAPPED,),
     also=("cap numbers", "main caps", "rod caps"),
 )
+_TIGHTENING = (
+    "new bolts if the maker or bolt maker says so; threads clean; one lubricant throughout",
+    "in the manual's steps and order; by angle or stretch if the manual gives it",
+    "no thread locker on cap bolts unless the maker says so: it changes the clamp load",
+    "paint a line across each when done",
+)
+_REMEDY = "slacken and tighten again in steps; renew overtightened bolts"
+_WHY = (
+    "an oiled-thread figure used on dry threads leaves the cap loose; a dry figure on oiled "
+    "threads pulls its bore out of round"
+)
+_SLIP = "any engine: a check of the unit only; its maker's figure decides"
+_GUARDS = (assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE)
 CAPS_TORQUED = Task(
     id="caps_torqued",
     phase=Phase.BEARINGS,
-    says=(
-        "main and rod caps tightened in the maker's steps, with the lubricant the figure calls for"
-    ),
-    how=(
-        "new bolts if the maker or bolt maker says so; threads clean; one lubricant throughout",
-        "in the manual's steps and order; by angle or stretch if the manual gives it",
-        "no thread locker on cap bolts unless the maker says so: it changes the clamp load",
-        "paint a line across each when done",
-    ),
+    says="main caps tightened in the maker's steps, with the lubricant the figure calls for",
+    how=_TIGHTENING,
     source=COMMON_PRACTICE,
-    remedy="slacken and tighten again in steps; renew overtightened bolts",
-    why=(
-        "an oiled-thread figure used on dry threads leaves the cap loose; a dry figure on oiled "
-        "threads pulls its bore out of round"
-    ),
-    guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
-    also=(
-        "torque the mains",
-        "torque the rods",
-        "rod bolts",
-        "cap bolts",
-        "main caps torqued",
-        "rod caps torqued",
-    ),
+    remedy=_REMEDY,
+    why=_WHY,
+    guards=_GUARDS,
+    dimension="torque",
+    bands=(Band(low=20.0, high=400.0, source=FROM_MEMORY, says=_SLIP),),
+    spread=wrench(100.0),
+    also=("torque the mains", "main cap bolts", "cap bolts", "main bolts", "main caps torqued"),
+)
+ROD_CAPS_TORQUED = Task(
+    id="rod_caps_torqued",
+    phase=Phase.BEARINGS,
+    says="rod caps tightened in the maker's steps, with the lubricant the figure calls for",
+    how=_TIGHTENING,
+    source=COMMON_PRACTICE,
+    remedy=_REMEDY,
+    why=_WHY,
+    guards=_GUARDS,
+    dimension="torque",
+    bands=(Band(low=8.0, high=250.0, source=FROM_MEMORY, says=_SLIP),),
+    spread=wrench(50.0),
+    also=("torque the rods", "rod bolts", "big end bolts", "rod nuts", "rod caps torqued"),
 )
 CRANK_TURNS_FREELY = Task(
     id="crank_turns_freely",

@@ -13,6 +13,7 @@ from knowledge.rule_api import (
     example,
     is_absent,
     leads_to,
+    more_common,
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
@@ -44,6 +45,17 @@ def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
         yield leads_to(
             causes.FILTER_WRONG, findings_filter.REMOTE_HOSES_CROSSED, SOMETIMES, COMMON_PRACTICE
         )
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(features.OIL_COOLER)],
+    non_matches=[example(lacks=[features.OIL_COOLER]), example()],
+)
+def cooler_in_the_way(known: Known) -> Conclusions:
+    """A blocked cooler is likelier in an engine known to have one than in one nobody asked about."""
+    if known.has(features.OIL_COOLER):
+        yield more_common(causes.OIL_COOLER_BLOCKED)
 
 
 @rule(

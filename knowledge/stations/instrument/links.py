@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
-from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import behaviour, course, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import (
@@ -96,6 +96,21 @@ ONE_STATION_OF_TWO = LinkGroup(
             ]
         )
     ],
+)
+STOPPED_BY_ITS_SWITCH = LinkGroup(
+    id="stopped_by_its_switch",
+    station=Station.INSTRUMENT,
+    says="A low-pressure switch stops the engine for a real loss, or because the switch is faulty.",
+    child=course.PROTECTION_TRIPPED,
+    origins={
+        conditions.PRESSURE_GONE: (OFTEN, JUDGEMENT),
+        conditions.PRESSURE_LOW: (SOMETIMES, JUDGEMENT),
+        conditions.PRESSURE_UNSTEADY: (SOMETIMES, JUDGEMENT),
+        conditions.READING_FALSE: (OFTEN, JUDGEMENT),
+        conditions.READING_ERRATIC: (OFTEN, JUDGEMENT),
+    },
+    matches=[example(course.PROTECTION_TRIPPED)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.PROTECTION_TRIPPED])],
 )
 NEEDLE_THAT_STEPS_AT_ONCE = LinkGroup(
     id="needle_that_steps_at_once",

@@ -117,7 +117,7 @@ def revs_counted_at_idle(known: Known) -> Conclusions:
     """Idle speed by a trusted counter, compared with the maker's figure."""
     value = known.smallest(findings_panel.IDLE_SPEED_COUNTED)
     if value is not None:
-        limit = 0.93 * known.limit(pressure_quantities.USUAL_IDLE_SPEED)
+        limit = 0.93 * min(known.limit_figures(pressure_quantities.USUAL_IDLE_SPEED))
         yield under(direct_gauge.IDLE_BELOW_SPEC, findings_panel.IDLE_SPEED_COUNTED, value, limit)
 
 

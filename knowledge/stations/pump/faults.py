@@ -12,9 +12,11 @@ from knowledge.stations.pump import (
     causes,
     causes_drive,
     causes_fitted,
+    causes_variable,
     findings_bench,
     findings_drive,
     findings_mount,
+    findings_variable,
     findings_wear,
     quantities,
 )
@@ -189,8 +191,17 @@ PUMP_BROKEN = Fault(
         causes_fitted.PUMP_BODY_CRACKED,
         causes.PUMP_DEBRIS_LOCK,
         causes_fitted.PUMP_IDLER_PIN_MIGRATED,
+        causes_variable.PUMP_ROTOR_SHATTERED,
     ),
     source=COMMON_PRACTICE,
+)
+PUMP_STUCK_IN_LOW_STAGE = Fault(
+    id="pump_stuck_in_low_stage",
+    station=Station.PUMP,
+    says="the variable pump does not change to its high stage",
+    proofs=(findings_variable.PUMP_STAYS_LOW,),
+    origins=(causes_variable.PUMP_CONTROL_STUCK,),
+    source=sources.VARIABLE_PUMP_2021,
 )
 PUMP_JOINT_LEAKS = Fault(
     id="pump_joint_leaks",

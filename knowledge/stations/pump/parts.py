@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.pump import causes, causes_drive, causes_fitted
+from knowledge.stations.pump import causes, causes_drive, causes_fitted, causes_variable
 from knowledge.work import Access, Part
 
 #: besides a jammed pump, which also needs its drive
@@ -176,4 +176,20 @@ SCAVENGE_DRIVE = Part(
     source=COMMON_PRACTICE,
     measure_first="belt pitch, width and length; key and shaft diameter; union threads",
     for_causes=(causes_fitted.SCAVENGE_FAILURE,),
+)
+PUMP_CONTROL_SOLENOID = Part(
+    id="pump_control_solenoid",
+    says="control solenoid of the variable oil pump, with its seal",
+    quantity="1",
+    source=sources.VARIABLE_PUMP_2021,
+    measure_first="its resistance and plug against the manual; whether the pump takes it alone",
+    for_causes=(causes_variable.PUMP_CONTROL_STUCK,),
+)
+PUMP_ROTORS = Part(
+    id="pump_rotors",
+    says="pump rotors or gears of steel, or a new pump, if they shattered",
+    quantity="1 set",
+    source=COMMON_PRACTICE,
+    measure_first="rotor width and body depth; crank damper: bond, bolt and torque",
+    for_causes=(causes_variable.PUMP_ROTOR_SHATTERED,),
 )

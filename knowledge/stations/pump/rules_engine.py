@@ -18,7 +18,14 @@ from knowledge.rule_api import (
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.leaks import findings as leaks
-from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings, findings_drive
+from knowledge.stations.pump import (
+    causes,
+    causes_drive,
+    causes_fitted,
+    causes_variable,
+    findings,
+    findings_drive,
+)
 
 rule = rules_of(Station.PUMP)
 
@@ -245,3 +252,32 @@ def pump_down_in_the_oil(known: Known) -> Conclusions:
     )
     if submerged and known.has(history.OIL_JUST_CHANGED):
         yield less_common(causes_fitted.PUMP_NOT_PRIMED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(features_build.VARIABLE_PUMP),
+        example(lacks=[features_build.VARIABLE_PUMP]),
+        example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
+    ],
+    non_matches=[example(), example(features.OVERHEAD_CAM)],
+)
+def variable_pump_or_plain(known: Known) -> Conclusions:
+    """Only a variable pump has a control that can stick; pumps on a distributor or skew gear are plain."""
+    if known.has(features_build.VARIABLE_PUMP):
+        yield more_common(causes_variable.PUMP_CONTROL_STUCK, Shift.STRONG_UP)
+    plain = (features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR)
+    if known.lacks(features_build.VARIABLE_PUMP) or any(known.has(p) for p in plain):
+        yield cannot_be(causes_variable.PUMP_CONTROL_STUCK)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.PUMP_ON_CRANK_NOSE)],
+    non_matches=[example(features.PUMP_ON_SKEW_GEAR), example()],
+)
+def rotor_shaken_by_the_crank(known: Known) -> Conclusions:
+    """A rotor on the crank nose takes every twist of the crank; elsewhere it is driven softly."""
+    if known.has(features.PUMP_ON_CRANK_NOSE):
+        yield more_common(causes_variable.PUMP_ROTOR_SHATTERED)

@@ -209,6 +209,7 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
     ),
     limits=(None, quantities.MOST_SIDE_CLEARANCE),
     remedy="fit another gear set or pump",
+    not_with=ROTORS,
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("gear to body clearance", "body clearance", "pump side clearance"),
 )
@@ -241,7 +242,7 @@ ROTOR_BODY_CLEARANCE_FITTED = Task(
     ),
     remedy="renew the pump",
     guards=(causes.PUMP_GEAR_WEAR,),
-    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features_build.GEAR_PUMP),
     also=("gerotor clearance", "outer rotor clearance"),
 )
 ROTOR_TIP_CLEARANCE_FITTED = Task(
@@ -273,7 +274,7 @@ ROTOR_TIP_CLEARANCE_FITTED = Task(
     ),
     remedy="renew the pump",
     guards=(causes.PUMP_GEAR_WEAR,),
-    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features_build.GEAR_PUMP),
     also=("gerotor tip clearance",),
 )
 ROTOR_MARKS_MATCHED = Task(
@@ -323,6 +324,7 @@ PUMP_BACKLASH_FITTED = Task(
     ),
     limits=(None, quantities.MOST_BACKLASH),
     remedy="fit another gear set or pump",
+    not_with=ROTORS,
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("gear backlash",),
 )

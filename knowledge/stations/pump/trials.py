@@ -8,7 +8,13 @@ from knowledge.stations.assembly import causes_left_out as assembly_causes_left_
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
-from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings_priming
+from knowledge.stations.pump import (
+    causes,
+    causes_drive,
+    causes_fitted,
+    causes_variable,
+    findings_priming,
+)
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.topend import causes as topend_causes
@@ -26,6 +32,8 @@ NEW_PUMP = trial(
         causes_fitted.PUMP_ROTOR_REVERSED: (MOSTLY, COMMON_PRACTICE),
         causes_fitted.PUMP_BODY_CRACKED: (ALWAYS, COMMON_PRACTICE),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (ALWAYS, COMMON_PRACTICE),
+        causes_variable.PUMP_ROTOR_SHATTERED: (ALWAYS, COMMON_PRACTICE),
+        causes_variable.PUMP_CONTROL_STUCK: (OFTEN, COMMON_PRACTICE),
         causes.PUMP_DEBRIS_LOCK: (OFTEN, COMMON_PRACTICE),
         causes.PUMP_MOUNT_LEAK: (OFTEN, COMMON_PRACTICE),
         causes.PUMP_GASKET_WRONG: (OFTEN, COMMON_PRACTICE),

@@ -1,7 +1,8 @@
 """Quantities of the relief valve, with their limits."""
 
+from knowledge import sources
 from knowledge.figures import TRUSTED_GAUGE
-from knowledge.limits import Limit, Side
+from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
 from knowledge.units import MM, PSI
@@ -26,6 +27,9 @@ USUAL_RELIEF_SETTING = Limit(
     side=Side.NOMINAL,
     typical=55 * PSI,
     source=JUDGEMENT,
+    on_layouts={
+        "side_valve": Figure(30 * PSI, "side-valve engines", sources.SIDE_VALVE_HANDBOOK_1936)
+    },
 )
 RELIEF_SPRING_LENGTH = Quantity(
     id="relief_spring_length",
