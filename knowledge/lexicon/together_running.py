@@ -205,7 +205,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     ),
     "changed_with_oil_change": (
         "began|started|since|ever_since|right_after|straight_after|immediately_after|only_after|day_after|come_on_since|happened_after|appeared_after|arose + oil_change|oil_was_changed|last_service|a_service|oil_and_filter|changed_the_oil|changing_the_oil|full_service|filter_change|oil_service|"
-        "the_service - any_more|no_longer|cured|miles|hours|overdue|quart|fine|black|two_years|@distance|@hours|no_change|tried|usage|uses|1300|months_since|weeks_since",
+        "the_service - oil_pump|oil_filter|oil_cooler|oil_pressure|oil_pan|oil_sender|oil_switch|oil_seal|oil_seals|oil_line|oil_lines|oil_pickup|oil_sump|oil_gauge|oil_tank|any_more|no_longer|cured|miles|hours|overdue|quart|fine|black|two_years|@distance|@hours|no_change|tried|usage|uses|1300|months_since|weeks_since",
     ),
     "oil_in_the_bilge": (
         "bilge|bilges|engine_tray|drip_tray|tray_under + sumpful|sump_full|sumps_worth|whole_sump|the_lot|all_of_it|lost_most|litres|quarts|gallons|@volume - water|coolant|fuel|diesel|pumped_out|no|dry|clean|gearbox",

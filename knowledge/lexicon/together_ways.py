@@ -174,7 +174,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "never|@not|nobody|non|nonexistent|non-existent|zero|no|neglected|poor + looked_after|changed_the_oil|maintained|serviced|maintenance|cared_for|service_history + owner|was|last|previous|it|ever|been|engine|its|whatsoever|had - yet|i_have",
     ),
     "oil_just_changed": (
-        "since|after|following|just|yesterday + oil_change|oil_service|changed_the_oil - @hours|40_h| every|never|miles_since|years|ages|overdue|hours_since|months",
+        "since|after|following|just|yesterday + oil_change|oil_service|changed_the_oil - oil_pump|oil_filter|oil_cooler|oil_pressure|oil_pan|oil_sender|oil_switch|oil_seal|oil_seals|oil_line|oil_lines|oil_pickup|oil_sump|oil_gauge|oil_tank|@hours|40_h| every|never|miles_since|years|ages|overdue|hours_since|months",
     ),
     "hot_and_thin": (
         "scorcher|heatwave|heat_wave|boiling_day|hottest_day|blazing|desert|tropical + it|was|day|heat|of|the|in|summer - oil|coolant|engine|start",
