@@ -335,7 +335,9 @@ def test_what_keeps_a_job_open(
 ) -> None:
     monkeypatch.setattr(closing, "loose_ends", lambda *_: ends)
     monkeypatch.setattr(
-        closing, "Signoff", lambda *_: SimpleNamespace(blocking=blocking, items=items)
+        closing,
+        "Signoff",
+        lambda *_: SimpleNamespace(blocking=blocking, items=items, maybe=(), asks=()),
     )
     monkeypatch.setattr(closing, "falls_short", lambda _: weak)
     named = [SimpleNamespace(says=says) for says in ("the cause", "another", "the last")]

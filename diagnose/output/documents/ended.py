@@ -21,7 +21,8 @@ def held_up(diagnosis: Diagnosis) -> int:
     """How many open tasks forbid the first start of an engine that shows good pressure already."""
     if diagnosis.case.closed is not None or not works_again(diagnosis.case):
         return 0
-    return len(Signoff(diagnosis, SURE).before_start)
+    sheet = Signoff(diagnosis, SURE)
+    return len(sheet.before_start) + sheet.asked_before_start
 
 
 def may_close(diagnosis: Diagnosis) -> bool:
