@@ -44,7 +44,7 @@ def ended(case: Case, held_up: int = 0) -> str:
         if held_up:
             return (
                 f"Reads {idle} at hot idle after the work, but is not signed off: "
-                f"{held_up} tasks left before the first start."
+                f"{held_up} {'task' if held_up == 1 else 'tasks'} left before the first start."
             )
         return f"Repaired: {idle} at hot idle. The job is still open."
     head = f"Closed {end.day}".rstrip()
