@@ -340,7 +340,7 @@ def test_what_keeps_a_job_open(
         lambda *_: SimpleNamespace(blocking=blocking, items=items, maybe=(), asks=()),
     )
     monkeypatch.setattr(closing, "falls_short", lambda _: weak)
-    named = [SimpleNamespace(says=says) for says in ("the cause", "another", "the last")]
+    named = [SimpleNamespace(says=says, no_fault=False) for says in ("the cause", "another", "the last")]
     ranking = [
         SimpleNamespace(cause=c, probability=p)
         for c, p in zip(named, (probability, 0.3, 0.1), strict=True)
