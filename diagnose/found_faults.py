@@ -6,20 +6,20 @@ probabilities: each origin is weighed by its posterior and by how strongly it le
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from diagnose.case_inference import CaseInference
 from diagnose.inference import causegraph
-from knowledge.applying import applies
+from knowledge.applying import applies, surely_applies
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State
 from knowledge.pressure.patterns import ENGINE_RUNS_NORMALLY
 from knowledge.reassembly.what_was_found import HARD, PIECES
-from knowledge.work import Access, Task
+from knowledge.work import Access
 
 if TYPE_CHECKING:
     from diagnose.circuit.band import Band
@@ -103,7 +103,7 @@ class FoundFaults:
             if task.reached and debris.intersection(task.after)
             if applies(task, state)
         ]
-        sure = [t.reached for t in tasks if _surely_there(t, state)]
+        sure = [t.reached for t in tasks if surely_applies(t, state)]
         maybe = dict.fromkeys(t.reached for t in tasks if t.reached not in sure)
         fitted = (f"and if fitted {', '.join(maybe)}",) if maybe else ()
         return tuple(dict.fromkeys((*sure, *fitted)))
@@ -200,8 +200,3 @@ class FoundFaults:
     def leads(self, start: Cause | Condition, end: Condition | Finding) -> float:
         """The strength of the strongest path; 1 from a node to itself, 0 where there is none."""
         return causegraph.path_strength(self.inference.graph, start.id, end.id)
-
-
-def _surely_there(task: Task, state: Callable[[Finding], State | None]) -> bool:
-    """Whether the place of a task is one that every engine has, or this one is known to have."""
-    return not task.only_with or any(state(f) is State.PRESENT for f in task.only_with)

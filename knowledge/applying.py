@@ -30,3 +30,8 @@ def applies(task: ForSome, state: Callable[[Finding], State | None]) -> bool:
     if not task.only_with:
         return True
     return any(state(feature) is not State.ABSENT for feature in task.only_with)
+
+
+def surely_applies(task: ForSome, state: Callable[[Finding], State | None]) -> bool:
+    """Whether nothing it needs is unknown: it is for every engine, or this one has what it is for."""
+    return not task.only_with or any(state(f) is State.PRESENT for f in task.only_with)

@@ -7,18 +7,10 @@ from knowledge import unlisted
 from knowledge.circuit import conditions as circuit_conditions
 from knowledge.circuit import links as circuit_links
 from knowledge.circuit import links_damage as circuit_links_damage
+from knowledge.contents_engines import ENGINES
 from knowledge.debris import findings as debris_findings
 from knowledge.debris import links as debris_links
 from knowledge.debris import rules as debris_rules
-from knowledge.engines import features as engines_features
-from knowledge.engines import features_build as engines_features_build
-from knowledge.engines import layouts as engines_layouts
-from knowledge.engines import layouts_more as engines_layouts_more
-from knowledge.engines import layouts_special as engines_layouts_special
-from knowledge.engines import profiles as engines_profiles
-from knowledge.engines import profiles_more as engines_profiles_more
-from knowledge.engines import rules_build as engines_rules_build
-from knowledge.engines import rules_small as engines_rules_small
 from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
@@ -388,15 +380,7 @@ MODULES = (
     topend_rules_feeds,
     topend_rules_valve_gear,
     topend_trials,
-    engines_features,
-    engines_features_build,
-    engines_layouts,
-    engines_profiles,
-    engines_profiles_more,
-    engines_layouts_special,
-    engines_layouts_more,
-    engines_rules_build,
-    engines_rules_small,
+    *ENGINES,
     reports_rules_alarms,
     reports_rules_course,
     reports_rules_pressure,

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from diagnose.case.case import Case
 from knowledge.limits import Limit
-from knowledge.model import Reading
+from knowledge.model import Kind, Reading
 from knowledge.pressure.gauge import hot_share, idle_share, speed_share
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -67,13 +67,16 @@ def mended(case: Case) -> Mended:
 
 
 def works_again(case: Case) -> bool:
-    """Whether the mended engine showed good pressure, and nothing was reported after that."""
+    """Whether the mended engine showed good pressure, and nothing was reported after that.
+
+    What is said of how it is built is no report.
+    """
     if not mended(case).proved:
         return False
     shown = [w.entry.no for w in case.task_records if w.task is PRESSURE_AT_HOT_IDLE]
     shown += [r.entry.no for r in case.start_readings]
     end = case.closed.entry.no if case.closed else max(shown)
     later = [r.entry.no for r in case.readings]
-    later += [f.entry.no for f in case.finding_records]
+    later += [f.entry.no for f in case.finding_records if f.finding.kind is not Kind.LAYOUT]
     later += [b.entry.no for b in case.behaviours]
     return all(number < end for number in later)

@@ -177,7 +177,8 @@ def _done(task: Task, span: tuple[int, int]) -> Fact:
 
 
 def _tasks(case: Case, book: Book) -> frozenset[Task]:
-    return frozenset(i.task for i in Signoff(Diagnosis(book, case), SURE).items)
+    sheet = Signoff(Diagnosis(book, case), SURE)
+    return frozenset(i.task for i in (*sheet.items, *sheet.maybe))
 
 
 def _head(text: str) -> str:

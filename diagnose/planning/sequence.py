@@ -44,11 +44,13 @@ class PlannedCheck:
     outcomes: tuple[Outcome, ...]
 
 
-def planned_sequence(chooser: Chooser, start: PlanState) -> tuple[PlannedCheck, ...]:
-    """Return the checks in order; empty where no check is informative."""
+def planned_sequence(
+    chooser: Chooser, start: PlanState, most: int = LONGEST
+) -> tuple[PlannedCheck, ...]:
+    """Return the checks in order, so many at most; empty where no check is informative."""
     planned: list[PlannedCheck] = []
     plan_state, left = start, 1.0
-    while len(planned) < LONGEST and left >= LEAST_LEFT:
+    while len(planned) < most and left >= LEAST_LEFT:
         choice = chooser.choose(plan_state, deep=left >= DEEP)
         if choice is None:
             break

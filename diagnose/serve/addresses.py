@@ -70,7 +70,7 @@ ADDRESSES = (
     Screen("/job/{job}/teardown", dismantling.show),
     Screen("/job/{job}/teardown/sheet", dismantling.show_sheet),
     Screen("/job/{job}/teardown/{stage}", dismantling.show_stage),
-    Screen("/job/{job}/signoff", fitting.show),
+    Screen("/job/{job}/signoff", fitting.show, fitting.save_parts),
     Screen("/job/{job}/signoff/sheet", fitting.show_sheet),
     Screen("/job/{job}/signoff/short", fitting.show_short_sheet),
     Screen("/job/{job}/signoff/{phase}", fitting.show_phase, fitting.save_phase),

@@ -50,13 +50,16 @@ def open_points(
         found.append(Obstacle(f"no cause is confirmed: {leads}{seen}"))
     if ends.pressure_closed is False:
         found.append(Obstacle("some of the missing pressure is not explained", Way.BUDGET))
-    if ends.open_tasks:
-        named = _some([d.task for d in ends.open_tasks])
-        found.append(Obstacle(f"debris or damage not followed up: {named}"))
     sheet = Signoff(answer, until)
-    held = [i.task for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]
+    due = [d.task for d in ends.open_tasks if d.task not in {i.task for i in sheet.maybe}]
+    if due:
+        found.append(Obstacle(f"debris or damage not followed up: {_some(due)}"))
+    held = [i.task for i in sheet.blocking if i.task not in due]
     if held:
         found.append(Obstacle(f"sign-off not finished: {_some(held)}"))
+    if sheet.asks:
+        parts = "; ".join(f.says for f in sheet.asks)
+        found.append(Obstacle(f"not said which of these the engine has: {parts}"))
     failed = [i.task for i in sheet.items if i.judged.verdict is Verdict.FAILED]
     failed = [task for task in failed if task not in held]
     if failed:

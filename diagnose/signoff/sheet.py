@@ -15,8 +15,8 @@ from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.signoff.since_repair import measured_since
 from diagnose.teardown.loose_ends import DueTask, follow_up
-from knowledge.applying import applies
-from knowledge.model import Cause
+from knowledge.applying import applies, surely_applies
+from knowledge.model import Cause, Finding
 from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
@@ -69,13 +69,35 @@ class Signoff:
     @property
     def items(self) -> tuple[Item, ...]:
         """The tasks up to the end of the job, in the order of the work."""
-        return tuple(i for i in self._every if i.task.phase is not Phase.LATER)
+        return tuple(i for i in self._surely if i.task.phase is not Phase.LATER)
+
+    @cached_property
+    def maybe(self) -> tuple[Item, ...]:
+        """Tasks of parts that nobody said whether this engine has, and that none was done of."""
+        return tuple(i for i in self._every if i not in self._surely)
+
+    @cached_property
+    def asks(self) -> tuple[Finding, ...]:
+        """The parts of these tasks: whether the engine has them is one question."""
+        state = self.answer.case.known_features.get
+        unknown = (f for i in self.maybe for f in i.task.only_with if state(f) is None)
+        return tuple(dict.fromkeys(unknown))
+
+    @property
+    def asked_before_start(self) -> bool:
+        """Whether that must be answered before the engine is started."""
+        return any(i.blocks and i.task.phase in BEFORE_START for i in self.maybe)
 
     @property
     def later(self) -> tuple[Item, ...]:
         """What is looked at again after hours of running, soonest first."""
-        later = [i for i in self._every if i.task.phase is Phase.LATER]
+        later = [i for i in self._surely if i.task.phase is Phase.LATER]
         return tuple(sorted(later, key=lambda i: i.task.due))
+
+    @cached_property
+    def _surely(self) -> tuple[Item, ...]:
+        state = self.answer.case.known_features.get
+        return tuple(i for i in self._every if i.worked or surely_applies(i.task, state))
 
     @cached_property
     def _every(self) -> tuple[Item, ...]:

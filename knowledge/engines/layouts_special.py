@@ -175,7 +175,7 @@ SMALL_AIR_COOLED = Layout(
     id="small_air_cooled",
     says="small air-cooled petrol twin or single with oil pump and filter",
     has=(features.PUSHROD_ENGINE,),
-    lacks=_NOT_ON_SMALL_ENGINES,
+    lacks=(*_NOT_ON_SMALL_ENGINES, features.IN_A_BOAT, features.IN_A_TRACTOR),
     source=sources.SMALL_ENGINE_MANUAL,
     also=("lawn mower", "ride-on mower", "small engine", "small v-twin"),
 )

@@ -62,6 +62,8 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     "pump_on_crank_nose": (
         f"{_PUMP} on|at|round|around the? crank|crankshaft nose|snout",
         "crank-nose|crank-driven|crank-mounted oil? pump|gerotor",
+        "pump|its|it|is|engine crank driven",
+        "crank driven pump|gerotor?",
         "gerotor|pump in|behind the? front|timing cover|case",
         "pump driven by|off|from the? crank|crankshaft|nose|crank-nose",
     ),

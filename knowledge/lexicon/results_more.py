@@ -63,6 +63,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "light|lamp|alarm|buzzer|warning|message @not|hasnt|havent been? =on|=lit|=up|=back since|once|again",
         "light|lamp|alarm|buzzer|warning|message @not|doesnt come|comes|show|light on|up? =now|=anymore|=any-more",
         "light|lamp|alarm|buzzer|warning|message @not|doesnt come|comes on? =cold|=hot|=idle|=warm now",
+        "=comes|=came|=shoots|=springs up at|straight|right|immediately|instantly once|away|off?",
         f"{_P}|and =comes|=came|=springs|=shoots up? at|straight|right|immediately once|away|off",
         "got|getting|get|have|see|seeing|plenty oil up|at|to|coming|through top|to|the|at|in? rockers|head|top|gauge|turbo|cam?",
         f"{_P}|it|and|then? built|builds|made|makes|has oil? pressure in|within about|under|a|two|three? @seconds|seconds",

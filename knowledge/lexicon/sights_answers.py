@@ -98,7 +98,6 @@ SIGHTS_ANSWERS: dict[str, tuple[str, ...]] = {
     ),
     "returns_the_same_way": (
         "next|following|second|third weekend|day|morning|time|week|trip|run|start exactly? the? exactly? same thing|again|story",
-        "exactly? the? same thing next|again|every|each|following|yesterday|today|on? weekend|time|day|trip|week|run|morning?",
     ),
     "panel_reads_too_low": (
         "dash|panel|car|factory|old gauge|clock|one? says|reads|shows @pressure|@number .. new|test|mechanical|master|direct|proper|other|second one|gauge|clock .. says|reads|shows @pressure|@number .. so the|dash|panel|it? dash|panel|is? under|pessimistic|low|reading-low",

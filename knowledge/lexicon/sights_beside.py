@@ -77,6 +77,9 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "pump gears rotor rotors clearance clearances mains rods scratches everything plastigauge plastigage all "
         "bearings journals crank spring measured main rod shells thou"
     ),
+    "locked_then_freed": _set(
+        "valve plunger relief pump turbo lifter tensioner thermostat starter caliper clutch brake"
+    ),
     "screen_torn": _set("filter plug drain"),
     "screen_blocked": _set(
         "pipe line feed turbo banjo hose gauge gallery galleries oilway breather drilling"

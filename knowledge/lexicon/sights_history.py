@@ -89,7 +89,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "seller|owner|previous-owner|dealer|trader called|said|told|claimed|swore|reckoned|insisted|assured",
         "what|as the|a|some? seller|trader|auctioneer|previous-owner called|said|described|told",
         "new to me|us",
-        "picked|got|bought|acquired|purchased up? a|an|this|my .. car|truck|van|4x4|suv|saloon|sedan|estate|wagon|coupe|pickup|hatch|hatchback|"
+        "just|recently got a|an|this|my .. car|truck|van|bike|boat|tractor|pickup|hatchback",
+        "picked|bought|acquired|purchased up? a|an|this|my .. car|truck|van|4x4|suv|saloon|sedan|estate|wagon|coupe|pickup|hatch|hatchback|"
         "roadster|convertible|camper|motorhome|minivan|boat|tractor|yacht|bike|jeep|ute",
     ),
     "service_neglected": (

@@ -96,7 +96,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "needle_stuck_at_one_value": (
         f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at|on .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
-        f"{_GAUGE} never|@not moves|move|changes|change|varies|vary .. whatever|matter|regardless|revs|rpm|hot|all",
+        f"{_GAUGE} never|@not moves|move|changes|change|varies|vary .. whatever|matter|regardless|revs|rpm|hot",
         f"{_GAUGE} never|doesnt|dont|does|wont not? moves|move|changes|budges|budge",
         f"{_GAUGE} is|was|seems|appears|sits? stuck|frozen|pegged|jammed at|in|on",
         f"{_GAUGE} is|was? =stuck|=frozen|=jammed",

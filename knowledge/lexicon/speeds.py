@@ -29,6 +29,7 @@ SPEED: dict[Speed, tuple[str, ...]] = {
     Speed.CRUISE: (
         "cruise|cruising|=driving|underway|highway|motorway|freeway|interstate|road",
         "under way",
+        "on|down straights|straight",
         "on the|my =drive home|back|there|in|out",
         "at speed",
         "pto speed|rpm|revs",

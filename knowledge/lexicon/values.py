@@ -139,7 +139,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     "screen_open_share": ("screen|strainer|pickup .. open|clear",),
     "build_up_time": (
         "to|till|until|before build|builds|built|building up? oil? pressure?",
-        "to build up? oil? pressure?",
+        "to build|come|get up? oil? pressure|to?",
         "build up? time|delay",
         "buildup time|delay",
         "until|till|before .. pressure|gauge|needle shows|showed|comes|came|moves|moved|registers",

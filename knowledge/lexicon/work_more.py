@@ -124,6 +124,7 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "gearbox|box|transmission is|was|has|had|been? been? apart|stripped|rebuilt|out|split",
     ),
     "oil_cooler_or_lines": (
+        "oil? cooler kit was|is|now? =fitted|=added|=installed",
         "filter head|housing|mount|base was|been? resealed|re-sealed|off|renewed|replaced",
         "oil? filter relocated|remoted|moved to|onto|on? a|the? bulkhead|remote|bracket?",
     ),

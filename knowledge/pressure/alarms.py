@@ -1,15 +1,24 @@
 """Alarms on pressure: when a pressure means stop, whatever the cause."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.judging import sure_beyond
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
-from knowledge.pressure.gauge import at_pump, at_speed, is_cold, possible, runs, same_moment
+from knowledge.pressure.gauge import at_speed, is_cold, possible
+from knowledge.pressure.refuted import (
+    FAST,
+    is_nothing,
+    is_refuted,
+    lamp_at_one_speed,
+    lamp_is_refuted,
+    running,
+    share_below,
+    stop_limit,
+    zero_is_refuted,
+)
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings_priming as pump_priming
@@ -19,7 +28,6 @@ from knowledge.units import PSI
 rule = rules_of(Station.INSTRUMENT)
 
 
-FAST = 2000.0  #: rpm: from here on the stop limit for speed holds
 ENOUGH_TO_STOP = 0.4  #: of what a reading in words may mean (judgement; stopping costs little)
 FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters
 
@@ -29,29 +37,9 @@ def psi(pressure: float) -> str:
     return f"{pressure / PSI:.0f} psi ({pressure / 1e5:.1f} bar)"
 
 
-def running(known: Known) -> Iterator[Reading]:
-    """Gallery readings of the running engine."""
-    return (r for r in known.readings() if runs(r) and not at_pump(r))
-
-
 def looked(reading: Reading) -> str:
     """A reading as it was given, in words or in figures."""
     return reading.said or f"{psi(reading.pressure)} at {reading.rpm:.0f} rpm"
-
-
-def share_below(reading: Reading, limit: float) -> float:
-    """How much of what a reading may mean is below a limit [Pa]; the gauge's error left out."""
-    if reading.at_least:
-        return 0.0
-    if reading.pressure_spread:
-        return sure_beyond(limit, reading.pressure, reading.pressure_spread)
-    return float(reading.pressure < limit or (reading.at_most and reading.pressure <= limit))
-
-
-def stop_limit(known: Known, reading: Reading) -> float:
-    """The pressure [Pa] below which the engine is stopped at a reading's speed."""
-    fast = reading.rpm >= FAST
-    return known.limit(quantities.STOP_RUNNING_PRESSURE if fast else quantities.STOP_IDLE_PRESSURE)
 
 
 def broken_limits(known: Known, reading: Reading) -> list[tuple[float, float]]:
@@ -60,17 +48,14 @@ def broken_limits(known: Known, reading: Reading) -> list[tuple[float, float]]:
     return [(share_below(reading, limit), limit) for limit in limits]
 
 
-def is_refuted(known: Known, reading: Reading, limit: float) -> bool:
-    """Whether a trusted gauge showed a limit [Pa] or more at the moment of a panel's reading."""
-    return reading.gauge is Gauge.PANEL and any(
-        d.gauge is Gauge.DIRECT and d.pressure >= limit and same_moment(reading, d)
-        for d in known.readings()
-    )
-
-
 def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
     """An example."""
     return Reading(rpm, celsius + 273.15, value * PSI)
+
+
+def trusted(value: float, rpm: float) -> Reading:
+    """An example on a trusted gauge."""
+    return replace(seen(value, rpm), gauge=Gauge.DIRECT)
 
 
 @rule(
@@ -81,9 +66,10 @@ def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
 def no_pressure_means_stop_now(known: Known) -> Conclusions:
     """No pressure shown: shut down at once; do not start again until you find the cause.
 
-    The stop ends only when a trusted gauge has shown pressure *since*.
+    The stop ends only when a trusted gauge has shown pressure *since*, or at the same moment.
     """
-    if known.has(patterns.GAUGE_READS_ZERO):
+    refuted = zero_is_refuted(known)
+    if known.has(patterns.GAUGE_READS_ZERO) and not refuted:
         yield Alarm(
             Severity.STOP,
             "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
@@ -166,6 +152,35 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 
 
 @rule(
+    source=JUDGEMENT,
+    matches=[
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(30, 700)]),
+        example(patterns.LAMP_COMES_ON, readings=[trusted(30, 700)]),
+        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[trusted(60, 1800)]),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(60, 3000)]),
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(4, 700)]),
+        example(patterns.LAMP_COMES_ON, readings=[trusted(60, 3000)]),
+        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[trusted(4, 1800)]),
+    ],
+)
+def trusted_gauge_beside_panel_or_lamp(known: Known) -> Conclusions:
+    """A trusted gauge showed pressure where panel or lamp showed none: run it with that gauge on."""
+    lamp = lamp_is_refuted(known) or (known.has(features.STATIONARY) and lamp_at_one_speed(known))
+    for finding, refuted in (
+        (patterns.GAUGE_READS_ZERO, zero_is_refuted(known)),
+        (patterns.LAMP_COMES_ON, lamp),
+    ):
+        if refuted and known.has(finding):
+            yield Alarm(
+                Severity.CARE,
+                f"{finding.says}, but a trusted gauge shows pressure: run only with that gauge on "
+                "and watched; if it falls too, shut down at once",
+            )
+
+
+@rule(
     source=idea_from(sources.TRACTOR_WORKSHOP_MANUAL),
     matches=[
         example(readings=[seen(4, 700)]),
@@ -203,6 +218,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
             yield Alarm(
                 Severity.STOP,
                 f"{looked(r)}, limit {psi(limit)}: {then}",
+                until=direct_gauge.PRESSURE_SHOWN_SINCE if is_nothing(r) else None,
                 gauge_next=r.gauge is not Gauge.DIRECT,
                 low=True,
             )
@@ -330,12 +346,17 @@ def primed_in_vain(known: Known) -> Conclusions:
     ],
 )
 def lamp_says_stop(known: Known) -> Conclusions:
-    """A lamp that comes on while running is right until a trusted gauge proves it wrong."""
-    if known.has(patterns.LAMP_COMES_ON):
+    """A lamp that comes on while running is right until a trusted gauge proves it wrong.
+
+    That is a gauge at hot idle; where an engine has one speed, at any time.
+    """
+    refuted = lamp_is_refuted(known)
+    if known.has(patterns.LAMP_COMES_ON) and not refuted:
         yield Alarm(
             Severity.STOP,
             "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar): stop, run it "
             "again only with a trusted gauge on and watched",
+            until=features.STATIONARY if lamp_at_one_speed(known) else None,
             gauge_next=True,
             low=False,
         )

@@ -5,17 +5,9 @@ from dataclasses import replace
 from knowledge import sources
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
-from knowledge.pressure.alarms import (
-    FAST,
-    broken_limits,
-    is_refuted,
-    looked,
-    psi,
-    running,
-    seen,
-    share_below,
-)
+from knowledge.pressure.alarms import broken_limits, looked, psi, seen
 from knowledge.pressure.gauge import is_cold, is_hot, possible, wanted_cold
+from knowledge.pressure.refuted import FAST, is_refuted, running, share_below
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import quantities as relief_quantities

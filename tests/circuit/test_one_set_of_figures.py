@@ -54,7 +54,12 @@ def test_a_forecast_says_what_the_first_start_predicts_with_all_put_right() -> N
     planned = forecast_document(forecast(known, [], plans=parse_fixes(["plug"], known)))
     assert planned.all_right is not None
     assert abs(planned.all_right.mean - idle.pressure.mean) < 1.0
-    assert "with all faults put right" in " ".join(forecast_brief(planned).split())
+    shown = " ".join(forecast_brief(planned).split())
+    assert "with all faults put right" in shown
+    left = planned.all_right.mean - planned.speeds[0].hot_after.mean
+    costs = f"all else as it was found, which then costs about {planned.scale.one(left)};"
+    assert (costs in shown) is (left > planned.scale.least)
+    assert left > planned.scale.least, "one plug does not put everything right here"
     assert forecast_document(forecast(known, [])).all_right is None
 
 

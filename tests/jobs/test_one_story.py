@@ -138,11 +138,19 @@ def test_a_repaired_engine_has_no_alarm_though_the_job_is_open(tmp_path: Path) -
 
 def test_it_is_repaired_once_all_before_the_first_start_is_signed_off(tmp_path: Path) -> None:
     path = saved(tmp_path, LOW + started(29))
-    waiting = Signoff(Diagnosis(BOOK, case(LOW + started(29))), SURE).before_start
+    sheet = Signoff(Diagnosis(BOOK, case(LOW + started(29))), SURE)
+    waiting = sheet.before_start
     assert waiting
     tasks = "".join(
         f'\n[[work]]\nno = {no}\nwhat = "{i.task.id}"\nstate = "skipped"\nnote = "looked at"\n'
         for no, i in enumerate(waiting, 100)
+    )
+    path = saved(tmp_path, LOW + started(29) + tasks)
+    assert sheet.asks
+    assert "1 task left before the first start" in flat("review", path), "the parts in question"
+    tasks += "".join(
+        f'\n[[finding]]\nno = {no}\nwhat = "{part.id}"\nstate = "absent"\n'
+        for no, part in enumerate(sheet.asks, 200)
     )
     path = saved(tmp_path, LOW + started(29) + tasks)
     for words in (["review"], ["signoff"]):

@@ -21,6 +21,7 @@ from knowledge.book import the_book
 from knowledge.model import Finding, Stage, State
 from tests.support.command_line import ROOT
 from tests.support.complaints import OPEN, flat, path_of, plan, teardown
+from tests.support.examples import one_in
 from tests.support.reviews import next_step, review, review_data
 
 BOOK = the_book()
@@ -29,7 +30,7 @@ BOOK = the_book()
 # ------------------------------------------------------------------------ the layout is no observation
 
 
-@pytest.mark.parametrize("layout", sorted(BOOK.layouts))
+@pytest.mark.parametrize("layout", one_in(3, sorted(BOOK.layouts)))
 def test_what_follows_from_the_layout_alone_is_no_observation(layout: str) -> None:
     """A part that is not there was not looked at: nothing has been seen yet."""
     answer = Diagnosis(BOOK, from_text(f'schema = 1\n[engine]\nlayout = "{layout}"\n', None, BOOK))

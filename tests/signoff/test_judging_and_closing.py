@@ -334,11 +334,11 @@ def test_what_keeps_a_job_open(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     monkeypatch.setattr(closing, "loose_ends", lambda *_: ends)
-    monkeypatch.setattr(
-        closing, "Signoff", lambda *_: SimpleNamespace(blocking=blocking, items=items)
-    )
+    sheet = SimpleNamespace(blocking=blocking, items=items, maybe=(), asks=())
+    monkeypatch.setattr(closing, "Signoff", lambda *_: sheet)
     monkeypatch.setattr(closing, "falls_short", lambda _: weak)
-    named = [SimpleNamespace(says=says) for says in ("the cause", "another", "the last")]
+    names = ("the cause", "another", "the last")
+    named = [SimpleNamespace(says=says, no_fault=False) for says in names]
     ranking = [
         SimpleNamespace(cause=c, probability=p)
         for c, p in zip(named, (probability, 0.3, 0.1), strict=True)

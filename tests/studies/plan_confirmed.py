@@ -19,7 +19,7 @@ from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.options import PlanState
-from diagnose.planning.sequence import planned_sequence
+from diagnose.planning.sequence import LONGEST, planned_sequence
 from diagnose.planning.single_cause import SingleCauseModel
 from knowledge.book import the_book
 from knowledge.model import Finding, Stage
@@ -81,12 +81,12 @@ def complaint_of(path: Path) -> Complaint | None:
     return Complaint(path.stem, case, answer, causes, right) if right else None
 
 
-def planned(one: Complaint) -> list[Inspection]:
-    """The checks of the plan made from the complaint alone."""
+def planned(one: Complaint, most: int = LONGEST) -> list[Inspection]:
+    """The checks of the plan made from the complaint alone; so many of them."""
     start = PlanState(one.answer.planner.single_cause_model.weight, one.known, frozenset())
     return [
         link.choice.option.inspection
-        for link in planned_sequence(one.answer.planner.chooser(), start)
+        for link in planned_sequence(one.answer.planner.chooser(), start, most)
     ]
 
 

@@ -67,6 +67,12 @@ OPENED = (
     Step(("budget", CASE), shows=("Pressure budget: Gannet",)),
     Step(("forecast", CASE), shows=("rpm",)),
     Step(("close", CASE, "--how", "seen"), code=2, shows=("still open", "sign-off not finished")),
+    Step(
+        (
+            "record", CASE, "windage_tray=yes", "pressed_pickup=yes", "piston_jets=no",
+            "--when", LATER, "--by", "Isak",
+        ),
+    ),
 )  # fmt: skip
 #: values a mechanic wrote into the sheet; everything that is not measured is done
 MEASURED = {

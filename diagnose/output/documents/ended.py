@@ -21,7 +21,8 @@ def held_up(diagnosis: Diagnosis) -> int:
     """How many open tasks forbid the first start of an engine that shows good pressure already."""
     if diagnosis.case.closed is not None or not works_again(diagnosis.case):
         return 0
-    return len(Signoff(diagnosis, SURE).before_start)
+    sheet = Signoff(diagnosis, SURE)
+    return len(sheet.before_start) + sheet.asked_before_start
 
 
 def may_close(diagnosis: Diagnosis) -> bool:
@@ -43,7 +44,7 @@ def ended(case: Case, held_up: int = 0) -> str:
         if held_up:
             return (
                 f"Reads {idle} at hot idle after the work, but is not signed off: "
-                f"{held_up} tasks left before the first start."
+                f"{held_up} {'task' if held_up == 1 else 'tasks'} left before the first start."
             )
         return f"Repaired: {idle} at hot idle. The job is still open."
     head = f"Closed {end.day}".rstrip()

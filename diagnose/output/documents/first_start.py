@@ -119,7 +119,7 @@ def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) ->
         unpredicted="" if start else f"{UNPREDICTED} ({case.layout.says})",
         stops=() if start else tuple(_stops(case, scale)),
         read_says=table.read if table else tuple(_alone_in_words(case, scale)),
-        blocking=named(i.task for i in sheet.blocking if _holds(i)),
+        blocking=named([i.task for i in sheet.blocking if _holds(i)]) + _asked(sheet),
         cautions=tuple(cautions(kinds, sheet.answer)),
         care=tuple(short_cautions(kinds, sheet.answer)),
         watch=tuple(signoff_item(i, sheet) for i in watch),
@@ -178,6 +178,14 @@ def _stops(case: Case, scale: Scale) -> Iterator[str]:
     for limit, where in ((STOP_IDLE_PRESSURE, "idling"), (STOP_RUNNING_PRESSURE, "from 2000 rpm")):
         whose = "" if limit in case.limits else " (a general figure: enter yours)"
         yield f"{where}, below {scale.one(case.limit(limit))}{whose}"
+
+
+def _asked(sheet: Signoff) -> tuple[Named, ...]:
+    """The question which parts the engine has, where tasks before the start depend on it."""
+    if not sheet.asked_before_start:
+        return ()
+    parts = "; ".join(part.says for part in sheet.asks)
+    return (Named(id="parts_it_has", says=f"say which of these it has: {parts}"),)
 
 
 def _holds(item: Item) -> bool:

@@ -28,11 +28,7 @@ from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
 from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.thicker_oil import in_words, planned_oil
-from diagnose.output.documents.worth_reading import (
-    NONE_WORTH_IT,
-    FurtherReading,
-    further_reading,
-)
+from diagnose.output.documents.worth_reading import NONE_WORTH_IT, FurtherReading, further_reading
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.fix_work import FixWork, fix_work
@@ -146,6 +142,19 @@ class ForecastDocument:
     plot: Plot | None = field(metadata=NOT_IN_JSON)
     pump_power: Mapping[str, str] = field(metadata=NOT_IN_JSON)  #: by state of running
     read_next: str = field(metadata=NOT_IN_JSON)  #: that reading in a sentence; may be empty
+
+    @property
+    def kept(self) -> str:
+        """What is left as it was, what it costs once the rest is done, and all put right."""
+        if self.all_right is None or not self.speeds:
+            return "all else as it was found"
+        slow, one = self.speeds[0], self.scale.one
+        costs = self.all_right.mean - slow.hot_after.mean
+        left = f", which then costs about {one(costs)}" if costs > self.scale.least else ""
+        right = f"{self.scale.range(self.all_right)} at {slow.rpm:.0f} rpm hot"
+        return (
+            f"all else as it was found{left}; with all faults put right {right} (signoff --start)"
+        )
 
 
 def forecast_document(

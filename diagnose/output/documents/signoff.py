@@ -83,6 +83,8 @@ class SignoffDocument:
     count: str = field(metadata=NOT_IN_JSON)  #: how far it is
     start: StartTable | None = field(metadata=NOT_IN_JSON)  #: pressures to expect
     held_up: int = field(metadata=NOT_IN_JSON)  #: tasks that forbid the first start
+    asks: tuple[Named, ...] = field(metadata=only("id"))  #: parts it may have, with tasks of them
+    asked_first: bool = field(metadata=NOT_IN_JSON)  #: that is to be said before the first start
     started: bool = field(metadata=NOT_IN_JSON)  #: the repaired engine has run
     deferrals: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: what takes precedence over it
     #: the whole engine was just rebuilt, and its whole sheet is not asked for
@@ -99,6 +101,14 @@ class SignoffDocument:
         if self.causes or not self.found:
             return " and ".join(c.says for c in self.causes) or "none is confirmed yet"
         return f"not confirmed yet; found: {'; '.join(self.found)}"
+
+    @property
+    def question(self) -> str:
+        """Which of the parts nobody spoke of the engine has; empty where none is in question."""
+        if not self.asks:
+            return ""
+        names = "; ".join(f"{a.says} [{a.id}]" for a in self.asks)
+        return f"Is there any of these? Say yes or no; yes adds its tasks: {names}"
 
     def phases(self, *, open_only: bool = False) -> Iterator[SignoffPhase]:
         """Yield the phases of the work; ``open_only``: with tasks that are not settled only."""
@@ -143,6 +153,8 @@ def signoff_document(
         count=count_in_words(sheet),
         start=start,
         held_up=len(sheet.before_start),
+        asks=named(() if case.closed else sheet.asks),
+        asked_first=sheet.asked_before_start,
         started=bool(case.start_readings),
         deferrals=deferrals(),
         rebuilt=not (sheet.whole or case.closed) and _just_rebuilt(case),

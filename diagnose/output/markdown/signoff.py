@@ -15,6 +15,7 @@ def signoff_markdown(document: SignoffDocument) -> str:
     """Render the sheet: every blank is a line that begins with its id in backquotes and a colon."""
     title = one_line(document.title) or UNTITLED
     lines = [f"# Sign-off sheet: {title}", "", f"{document.count}.", ""]
+    lines += [document.question, ""] if document.question else []
     lines += [
         "Write done, failed or a measured value with its unit after the colon, n/a where the "
         "engine has no such thing. Anything else that is left out needs its reason: record it by "

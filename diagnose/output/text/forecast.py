@@ -54,12 +54,7 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
     if document.settings:
-        kept = "all else as it was found"
-        if document.all_right is not None and document.speeds:
-            at = f"{document.speeds[0].rpm:.0f} rpm hot"
-            sound = scale.range(document.all_right)
-            kept += f"; with all faults put right {sound} at {at} (signoff --start)"
-        lines += labelled("kept", kept, 2, 12)
+        lines += labelled("kept", document.kept, 2, 12)
     if not document.settings:
         lines += labelled("planned", "nothing: add --fix relief, --fix mains=0.0025 ...", 2, 12)
     return lines

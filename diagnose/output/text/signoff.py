@@ -50,6 +50,7 @@ def _standing(document: SignoffDocument) -> list[str]:
         )
     lines = wrapped(f"{document.count}.")
     lines += whole_engine_lines(document) if document.rebuilt else []
+    lines += wrapped(document.question, 0, 2) if document.question else []
     for item in document.items:
         if item.failed:
             lines += wrapped(f"FAILED: {item.says}: {item.stands}", 2, 4)

@@ -25,7 +25,8 @@ def signoff_brief(document: SignoffDocument) -> str:
         Block(_standing(document)),
         *_wrong(document),
         Block(_table(document) if now else []),
-        Block(_used(document) if now else [], spare=3),
+        Block(_question(document), space=False),
+        Block(_used(document) if now else [], spare=2),
         Block(_parts(document) if now else [], spare=4),
         *(_task(now, document) if now else []),
         Block(_next_lines(document, now)),
@@ -69,6 +70,8 @@ def _standing(document: SignoffDocument) -> list[str]:
         text += f" Do not run it on: {document.held_up} come before the first start."
     elif document.held_up:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
+    elif document.asked_first and document.asks:
+        text += " Do not start yet: say first which parts it has."
     elif document.blocking:
         text += f" {len(document.blocking)} left before the job can be closed."
     return [*wrapped(text), *(whole_engine_lines(document) if document.rebuilt else [])]
@@ -95,6 +98,17 @@ def _table(document: SignoffDocument) -> list[str]:
         name = cut(f"{phase.number:3}  {phase.says}", NAMES - 1)
         lines.append(name + " " * (NAMES - columns(name)) + _counts(phase))
     return lines
+
+
+def _question(document: SignoffDocument) -> list[str]:
+    """Which parts it has, and how to say so."""
+    if not document.asks:
+        return []
+    names = "; ".join(a.says for a in document.asks[:PARTS])
+    more = len(document.asks) - PARTS
+    names += f"; {more} more (--all)" if more > 0 else ""
+    said = f"diagnose record {as_typed(document.path)} {document.asks[0].id}=no"
+    return wrapped(f"Say which of these it has: {names}: {said}", 0, 2, [said])
 
 
 def _counts(phase: SignoffPhase) -> str:
@@ -129,7 +143,7 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
     then = "; ".join(i.says for i in later)
     return [
         Block(lines),
-        Block(steps, spare=2, space=False),
+        Block(steps, spare=3, space=False),
         Block(limits, spare=1, space=False),
         Block(labelled("then", then, 2, 7) if then else [], spare=3, space=False),
     ]

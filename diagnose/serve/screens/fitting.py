@@ -29,6 +29,7 @@ from knowledge.units import DIMENSIONS
 
 SKIPPED = "skipped"
 RESULTS = (("done", "Done"), ("failed", "Failed"), (SKIPPED, "Left out"))
+NOTHING_ASKED = "No part is in question now."
 NOTHING = "Nothing was answered. Press Done, Failed or Left out, or put in a figure."
 
 
@@ -66,15 +67,56 @@ def _whole(asked: Asked) -> bool:
 def show(site: Site, asked: Asked) -> Answer:
     """The phases of the work, and how far each is; the parts needed."""
     with site.job(asked) as known:
-        document = document_of(known, _whole(asked))
-        return job_screen(
-            "signoff.html",
-            asked,
-            known,
-            sheet=document,
-            phases=tuple(document.phases()),
-            whole=_whole(asked),
-        )
+        return _overview(known, asked)
+
+
+def save_parts(site: Site, asked: Asked) -> Answer:
+    """Save which of the parts in question the engine has: those ticked, and no other."""
+    path = site.folder.path(asked.job)
+    with site.job(asked) as known:
+        parts = document_of(known, _whole(asked)).asks
+        has = set(asked.every("has"))
+        blanks = [FilledBlank(p.id, "yes" if p.id in has else "no", "", p.says) for p in parts]
+        if not blanks:
+            return _overview(known, asked, status=400, faults=(NOTHING_ASKED,))
+        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+        try:
+            saved = save_entries(path, [Input(blanks=blanks)], seen, insist=insist)
+        except MeanwhileError as other:
+            changes = meanwhile(site, asked, other)
+            return _overview(known, asked, status=409, meanwhile=changes)
+        except UsageError as fault:
+            return _overview(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    return go("job", asked.job, "signoff", saved=str(saved.first_number))
+
+
+def _overview(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    document, since = document_of(known, _whole(asked)), _since(asked)
+    return job_screen(
+        "signoff.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        sheet=document,
+        phases=tuple(document.phases()),
+        whole=_whole(asked),
+        new=() if since is None else entry_lines(known.case, the_book(), since),
+        meanwhile=meanwhile,
+    )
+
+
+def _since(asked: Asked) -> int | None:
+    """The number of the first entry that was just saved."""
+    saved = asked.query.get("saved", "")
+    return int(saved) if saved.isdecimal() and len(saved) < 8 else None
 
 
 def show_phase(site: Site, asked: Asked) -> Answer:
@@ -156,8 +198,7 @@ def _phase(
     meanwhile: list[str] | None = None,
     unsaid: Sequence[FilledBlank] = (),
 ) -> Answer:
-    phase, saved = _phase_asked(known, asked), asked.query.get("saved", "")
-    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    phase, since = _phase_asked(known, asked), _since(asked)
     whole = "1" if _whole(asked) else ""
     return job_screen(
         "phase.html",

@@ -6,7 +6,7 @@ from knowledge.history import findings as history
 from knowledge.history import findings_habits
 from knowledge.model import Reading, Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
-from knowledge.pressure.alarms import broken_limits, running
+from knowledge.pressure.alarms import broken_limits
 from knowledge.pressure.gauge import (
     COUNTS,
     PAST_SETTING,
@@ -15,6 +15,7 @@ from knowledge.pressure.gauge import (
     sure_fallen,
     sure_high,
 )
+from knowledge.pressure.refuted import running
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of

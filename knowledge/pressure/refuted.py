@@ -1,0 +1,107 @@
+"""Whether a trusted gauge showed pressure where panel or lamp showed none, under the same condition."""
+
+from collections.abc import Iterator
+
+from knowledge.judging import sure_beyond
+from knowledge.model import Gauge, Reading
+from knowledge.pressure import quantities
+from knowledge.pressure.gauge import (
+    at_pump,
+    hot_share,
+    idle_share,
+    runs,
+    said_alike,
+    same_moment,
+)
+from knowledge.reports.behaviours import shown
+from knowledge.reports.words import Circumstance, Shows
+from knowledge.rule_api import Known
+
+FAST = 2000.0  #: rpm: from here on the stop limit for speed holds
+SAID = 0.3  #: spread of a speed in words, of the speed; a larger one was not said (judgement)
+LIKELY = 0.5  #: least probability that a reading in words was taken hot and at idle
+
+
+def running(known: Known) -> Iterator[Reading]:
+    """Gallery readings of the running engine."""
+    return (r for r in known.readings() if runs(r) and not at_pump(r))
+
+
+def share_below(reading: Reading, limit: float) -> float:
+    """How much of what a reading may mean is below a limit [Pa]; the gauge's error left out."""
+    if reading.at_least:
+        return 0.0
+    if reading.pressure_spread:
+        return sure_beyond(limit, reading.pressure, reading.pressure_spread)
+    return float(reading.pressure < limit or (reading.at_most and reading.pressure <= limit))
+
+
+def stop_limit(known: Known, reading: Reading) -> float:
+    """The pressure [Pa] below which the engine is stopped at a reading's speed."""
+    fast = reading.rpm >= FAST
+    return known.limit(quantities.STOP_RUNNING_PRESSURE if fast else quantities.STOP_IDLE_PRESSURE)
+
+
+def is_refuted(known: Known, reading: Reading, limit: float) -> bool:
+    """Whether a trusted gauge showed a limit [Pa] or more at the moment of a panel's reading.
+
+    Two readings with the same words for speed and heat count as of one moment.
+    """
+    return reading.gauge is Gauge.PANEL and any(
+        d.gauge is Gauge.DIRECT
+        and d.pressure >= limit
+        and (same_moment(reading, d) or (said_alike(reading, d) and _said(reading)))
+        for d in known.readings()
+    )
+
+
+def _said(reading: Reading) -> bool:
+    """Whether anything was said of the speed."""
+    return reading.rpm_spread <= SAID * reading.rpm
+
+
+def is_nothing(reading: Reading) -> bool:
+    """Whether a panel gauge showed no pressure at all."""
+    return reading.gauge is Gauge.PANEL and reading.pressure == 0.0
+
+
+def zero_is_refuted(known: Known) -> bool:
+    """Whether all that panels showed too low was shown otherwise by a trusted gauge."""
+    low = [
+        r
+        for r in running(known)
+        if r.gauge is Gauge.PANEL and share_below(r, stop_limit(known, r)) > 0.0
+    ]
+    reported = any(shown(known, Shows.NONE, Shows.LOST))
+    return (
+        bool(low) and not reported and all(is_refuted(known, r, stop_limit(known, r)) for r in low)
+    )
+
+
+def lamp_is_refuted(known: Known) -> bool:
+    """Whether a trusted gauge showed pressure at hot idle, where a lamp comes on first.
+
+    Not where the lamp comes on in a manoeuvre, at speed, or in the course of a run.
+    """
+    return _plain_lamp(known) and any(
+        hot_share(d) >= LIKELY and idle_share(d, known.limit(quantities.USUAL_IDLE_SPEED)) >= LIKELY
+        for d in _good(known)
+    )
+
+
+def lamp_at_one_speed(known: Known) -> bool:
+    """Whether lamp and trusted gauge were seen, with no word on when: one speed only agrees."""
+    return _plain_lamp(known) and any(_good(known))
+
+
+def _plain_lamp(known: Known) -> bool:
+    when = frozenset({Circumstance.HOT, Circumstance.IDLE})
+    lamps = list(shown(known, Shows.LAMP))
+    return not any(b.during - when or b.course or b.onset for b in lamps)
+
+
+def _good(known: Known) -> Iterator[Reading]:
+    """Readings of a trusted gauge above the stop limit, where none is below."""
+    direct = [r for r in running(known) if r.gauge is Gauge.DIRECT]
+    if all(share_below(d, stop_limit(known, d)) == 0.0 for d in direct):
+        yield from direct
