@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diagnose.case.case import Case
+from diagnose.case.case import Case, FindingRecord
 from knowledge.limits import Limit
-from knowledge.model import Kind, Reading
+from knowledge.model import Kind, Reading, State
 from knowledge.pressure.gauge import hot_share, idle_share, speed_share
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -19,8 +19,17 @@ from knowledge.pressure.quantities import (
     STOP_RUNNING_PRESSURE,
 )
 from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
+from knowledge.stations.bearings import findings_measured, findings_shell_map, findings_shells
 
 FAST = 2000.0  #: rpm: from here on the limit of the running engine holds
+#: what they show is seen only with bearing caps off
+_CAPS_OFF = (
+    findings_shells.LIFT_ONE_CAP,
+    findings_shell_map.MAP_ALL_SHELLS,
+    findings_shell_map.COMPARE_SHELLS_AND_HOLES,
+    findings_measured.MEASURE_JOURNALS_AND_SEATS,
+    findings_measured.LAY_A_BAR_IN_THE_MAINS,
+)
 LIKELY = 0.5  #: least probability that a reading in words was taken hot, at idle, at speed
 
 
@@ -66,10 +75,17 @@ def mended(case: Case) -> Mended:
     return Mended(hot_idle, tuple(limit for limit, is_broken in broken.items() if is_broken))
 
 
-def works_again(case: Case) -> bool:
-    """Whether the mended engine showed good pressure, and nothing was reported after that.
+def _is_trouble(record: FindingRecord) -> bool:
+    there = record.observation is not None and record.observation.state is State.PRESENT
+    old_part = any(record.finding in check.reveals for check in _CAPS_OFF)
+    return there and not old_part and record.finding.kind is not Kind.LAYOUT
 
-    What is said of how it is built is no report.
+
+def works_again(case: Case) -> bool:
+    """Whether the mended engine showed good pressure, and no trouble was reported after that.
+
+    What was not there is no trouble, nor what was seen of the bearings: an engine that runs is not
+    open, so that is of the old parts.
     """
     if not mended(case).proved:
         return False
@@ -77,6 +93,6 @@ def works_again(case: Case) -> bool:
     shown += [r.entry.no for r in case.start_readings]
     end = case.closed.entry.no if case.closed else max(shown)
     later = [r.entry.no for r in case.readings]
-    later += [f.entry.no for f in case.finding_records if f.finding.kind is not Kind.LAYOUT]
+    later += [f.entry.no for f in case.finding_records if _is_trouble(f)]
     later += [b.entry.no for b in case.behaviours]
     return all(number < end for number in later)

@@ -164,7 +164,7 @@ def _phrase(
     if layout is not None:
         return Spoken(text, (), (), layout=layout)
     if understanding.facts:
-        raise UsageError(_of_the_oil(text, understanding.facts[0]))
+        raise UsageError(_of_the_oil(text, understanding.facts[0], case))
     return _chosen(text, book, choose)
 
 
@@ -251,7 +251,12 @@ def _not_read(understanding: Understanding) -> tuple[str, ...]:
     return (*pieces, *layouts)
 
 
-def _of_the_oil(text: str, fact: Fact) -> str:
+def _of_the_oil(text: str, fact: Fact, case: Case | None) -> str:
+    if case is not None and case.engine.oil == fact.value:
+        return (
+            f"'{plain(text)}': {fact.value} is in the case already; if the manual asks for it, "
+            "write oil_grade_as_manual=yes"
+        )
     return f"'{plain(text)}': the oil in it; {to(Way.OIL, grade=fact.value)}"
 
 

@@ -113,7 +113,11 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
         "not a diesel": ["finding diesel absent"],
         "it is a petrol four not a diesel": ["finding diesel absent"],
         "it is a petrol engine": ["finding diesel absent"],
-        "a pushrod petrol four": ["layout skew_gear_four", "finding diesel absent"],
+        "a pushrod petrol four": [
+            "layout skew_gear_four",
+            "finding diesel absent",
+            "finding pushrod_engine present",
+        ],
         "it smells of petrol": [],
         "petrol in the oil": [],
         "is it not a diesel?": [],

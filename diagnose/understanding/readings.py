@@ -119,7 +119,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "1.7 bar at hot idle 750 rpm": ["reading 1.7 bar hot, 750 rpm"],
         "15 psi is hot idle 700 rpm, 40 at 2000": [
             "reading 15 psi hot, 700 rpm",
-            "reading 40 psi hot, 2000 rpm",
+            "reading 40 psi 2000 rpm",
         ],
         "hot idle fell from 30 to 11 psi at 600rpm, 26 at 1800 hot": [
             "reading 11 psi hot, 600 rpm",

@@ -375,20 +375,3 @@ def test_random_words_to_tell(tmp_path_factory: pytest.TempPathFactory, words: s
     assert not any(ord(c) < 32 and c != "\n" for c in done.out + done.err)
     if done.code == 0:
         assert load(path, BOOK).job.complaint == words.strip()
-
-
-@pytest.mark.parametrize(
-    ("words", "asked"),
-    [
-        ("20 psi at 3000 rpm hot", "asks for 30 psi at 3000 rpm"),
-        ("35 psi at 3000 rpm hot", ""),
-        ("20 psi at 2000 rpm hot", ""),
-        ("10 psi at 3000 rpm hot", ""),
-    ],
-)
-def test_the_rule_of_thumb_grows_with_the_speed(words: str, asked: str, tmp_path: Path) -> None:
-    """What keeps the limit for 2000 rpm may be little for more; beside a broken limit it is silent."""
-    path = tmp_path / "a.toml"
-    path.write_text(EMPTY, "utf-8")
-    shown = " ".join(call("record", path, words).out.split())
-    assert (asked in shown) if asked else ("asks for" not in shown)

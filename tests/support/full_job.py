@@ -80,6 +80,8 @@ MEASURED = {
     "pickup_gap_fitted": "3/8 in",
     "pump_cover_screws_torqued": "8 lb-ft",
     "pump_bolts_torqued": "30 lb-ft",
+    "caps_torqued": "70 lb-ft",
+    "rod_caps_torqued": "45 lb-ft",
     "tray_bolts_torqued": "15 in-lb",
     "tray_clears_crank": "0.080 in",
     "rods_clear_block_and_sump": "0.080 in",

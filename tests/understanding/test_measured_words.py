@@ -104,7 +104,7 @@ NONE = [
     "is 4 thou too much for the mains?",
     "if the mains are 4 thou is that ok?",
     "my brother's mains were 6 thou",
-    "rod side clearance 15 thou",
+    "distributor side clearance 15 thou",
     "torqued the mains to 80 ft lbs",
     "the main oil gallery is 10 mm",
     "the main thing is it dropped 10 thou",

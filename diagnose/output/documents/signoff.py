@@ -14,7 +14,7 @@ from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.bearings import order_rows
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.ended import ended_of
+from diagnose.output.documents.ended import ended
 from diagnose.output.documents.named import UNTITLED, Named, named
 from diagnose.output.documents.signoff_items import (
     PHASES,
@@ -146,7 +146,7 @@ def signoff_document(
         orders=_shells_to_order(case),
         used_parts=used_parts(sheet.answer),
         path=path,
-        closed=ended_of(sheet.answer),
+        closed=ended(case, len(sheet.before_start)),
         over=case.closed is not None,
         engine=case.layout.says,
         alarms=alarm_notices(sheet.answer),
