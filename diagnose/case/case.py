@@ -30,6 +30,7 @@ from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import DIESEL, PLACES
 from knowledge.engines.features_build import ONE_OF, WITHOUT
 from knowledge.engines.profiles import Profile
+from knowledge.history.fresh_build import just_rebuilt
 from knowledge.limits import Figure, Limit
 from knowledge.model import Cause, Finding, Kind, Measure, Quantity, Reading, Stage, State
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
@@ -218,12 +219,13 @@ class Case:
         readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
         earlier = tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to])
         behaviours = [b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]]
+        built = any(just_rebuilt(work) for work in earlier)
         return Facts(
             observations,
             readings,
             measures,
             {**{x: f.value for x, f in self.usual_limits.items()}, **self.limits},
-            tuple(replace(b, work_named=bool(earlier)) for b in behaviours),
+            tuple(replace(b, work_named=bool(earlier), just_built=built) for b in behaviours),
             tuple(made),
             earlier,
         )

@@ -104,7 +104,7 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
             "finding diesel present",
             "finding in_a_tractor present",
         ],
-        "flathead six": ["layout skew_gear_six"],
+        "flathead six": ["layout side_valve"],
         "flathead v8": ["finding pushrod_engine present", "finding vee_engine present"],
         "small-block street rod": ["layout distributor_v8", "finding in_a_vehicle present"],
         "heavy diesel": ["layout heavy_diesel", "finding diesel present"],

@@ -1,6 +1,7 @@
 """Rules from reported behaviour to what happens over time: onset, a run, a start, since when."""
 
-from knowledge.history import areas_inside
+from dataclasses import replace
+
 from knowledge.history import findings as history
 from knowledge.model import Finding, Station
 from knowledge.pressure import behaviour, course, direct_gauge, patterns
@@ -18,8 +19,8 @@ from knowledge.reports.behaviours import (
     shown,
     within,
 )
-from knowledge.reports.shapes import Behaviour, EarlierWork
-from knowledge.reports.words import LOSSES, NOISES, Circumstance, Course, Done, Onset, Shows, Since
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import LOSSES, NOISES, Circumstance, Course, Onset, Shows, Since
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings as instrument
@@ -30,7 +31,6 @@ from knowledge.stations.relief import findings as relief
 rule = rules_of(Station.INSTRUMENT)
 C = Circumstance
 TEN_SECONDS = 10.0
-DAY = 86400.0  #: seconds
 #: a loss only then leaves pressure at other times
 PART_OF_A_RUN = LATE | FAST | {C.HOT, C.IDLE}
 #: after these a loss "at the start" is one that has not come right since
@@ -46,7 +46,7 @@ SUDDEN_LOSS = Behaviour(Shows.LOST, onset=Onset.SUDDEN)
 LOSS = Behaviour(Shows.LOST)
 SLOW_DECLINE = Behaviour(Shows.LOW, onset=Onset.GRADUAL)
 NONE_AT_START = Behaviour(Shows.NONE, frozenset({C.START}))
-JUST_BUILT = EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, 0.0)
+NONE_AT_FIRST_START = replace(NONE_AT_START, just_built=True)
 SINKING = Behaviour(Shows.FALLING, onset=Onset.GRADUAL)
 
 
@@ -55,19 +55,11 @@ def in_one_run(b: Behaviour) -> bool:
     return b.shows is Shows.FALLING or b.lasts is not None or bool(b.during & LATE)
 
 
-def fails_the_first_start(known: Known, b: Behaviour) -> bool:
+def fails_the_first_start(b: Behaviour) -> bool:
     """Whether there was none at a start soon after a rebuild, and nobody says that it ever came."""
     none = b.shows is Shows.NONE and C.START in b.during and C.STANDING not in b.during
     came = b.lasts is not None or Course.RECOVERED in b.course
-    return none and not came and b.since is None and is_fresh(known)
-
-
-def is_fresh(known: Known) -> bool:
-    """Whether the whole engine was rebuilt straight before."""
-    return any(
-        w.area is areas_inside.WHOLE_ENGINE and w.before is not None and w.before <= DAY
-        for w in known.earlier_work()
-    )
+    return none and not came and b.since is None and b.just_built
 
 
 def is_one_event(b: Behaviour) -> bool:
@@ -189,7 +181,7 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.LAMP)]),
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.HOT}))]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.WORK)]),
-        example(behaviours=[NONE_AT_START], earlier=[JUST_BUILT]),
+        example(behaviours=[NONE_AT_FIRST_START]),
     ],
 )
 def slow_at_the_start(known: Known) -> Conclusions:
@@ -202,7 +194,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
             yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)
         elif b.lasts is not None:
             yield is_absent(behaviour.TEN_SECONDS_OR_MORE, MEANT)
-        if not (from_the_start(b) or fails_the_first_start(known, b)):
+        if not (from_the_start(b) or fails_the_first_start(b)):
             yield is_present(behaviour.SLOW_AFTER_STANDING, PLAIN if b.during else MEANT)
             if Course.WORSENING in b.course:
                 yield is_present(instrument.LAMP_SLOW_TO_GO_OUT, PLAIN)
@@ -219,7 +211,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.STANDING)]),
         example(behaviours=[Behaviour(Shows.NONE, since=Since.WORK)]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.HOT}), since=Since.FIRST_START)]),
-        example(behaviours=[NONE_AT_START], earlier=[JUST_BUILT]),
+        example(behaviours=[NONE_AT_FIRST_START]),
     ],
     non_matches=[
         example(behaviours=[NONE_AT_START]),
@@ -232,7 +224,7 @@ def since_the_first_start(known: Known) -> Conclusions:
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
         if not from_the_start(b):
             never_since = b.since in NEVER_SINCE and b.shows is Shows.NONE and C.START in b.during
-            if never_since or fails_the_first_start(known, b):
+            if never_since or fails_the_first_start(b):
                 yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
             elif b.since is Since.WORK and b.shows is Shows.NONE and not b.during and not b.course:
                 yield is_present(behaviour.NONE_FROM_FIRST_START, LIKELY)

@@ -30,6 +30,7 @@ class Behaviour:
     shows at no other time. ``lasts`` is how long, in seconds. ``with_pressure``: a noise or
     lamp that comes and goes with the pressure.
     ``work_named``: the report says elsewhere what the work was that it is ``since``.
+    ``just_built``: the whole engine was rebuilt straight before.
     """
 
     shows: Shows
@@ -43,6 +44,7 @@ class Behaviour:
     with_pressure: bool = False
     gauge: Gauge = Gauge.PANEL
     work_named: bool = False
+    just_built: bool = False
 
     @property
     def is_noise(self) -> bool:
