@@ -27,6 +27,7 @@ class Flag(Enum):
     """What can be wrong with a bearing, the gravest first."""
 
     IMPOSSIBLE = "impossible"  #: readings that do not go together
+    NO_ROOM = "no_room_for_new_shells"
     BELOW_LAST = "below_last_undersize"
     GRIND = "grind"
     OVER = "over_limit"

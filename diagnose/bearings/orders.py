@@ -83,14 +83,22 @@ def order_for(
     grind = {j.place for j in mine if j.has(Flag.JOURNAL_OVAL, Flag.JOURNAL_TAPER)}
     fine, ground = undersizes(case, kind, mine)
     choices: list[Choice] = []
+    no_room: dict[Place, float] = {}  #: what the nearest shells would leave [m]
     unclear = tuple(j.place for j in mine if _may_be_shell(case, j, target))
     for j in mine:
-        choice = None if j.place in unclear else _fitted(case, j, target, fine)
+        choice = None if j.place in unclear else _fitted(case, j, target, fine, ground)
+        if choice is not None and choice.clearance <= TOLERANCE:
+            no_room[j.place] = choice.clearance
+            continue
         if choice is not None and choice.clearance > target.most + TOLERANCE:
             grind.add(j.place)  # no shell brings it within the limit
         if choice is not None:
             choices.append(choice)
     marked = tuple(j.with_mark(Mark(Flag.GRIND)) if j.place in grind else j for j in judged)
+    marked = tuple(
+        j.with_mark(Mark(Flag.NO_ROOM, no_room[j.place])) if j.place in no_room else j
+        for j in marked
+    )
     if grind:
         return _ground(case, kind, marked, target, ground)
     worn = any(not _sized(case, j) for j in mine)
@@ -151,7 +159,7 @@ def _may_be_shell(case: Case, one: Judged, target: Target) -> bool:
 
 
 def _can_be_fitted(one: Judged) -> bool:
-    return not one.has(Flag.IMPOSSIBLE)
+    return not one.has(Flag.IMPOSSIBLE, Flag.NO_ROOM)
 
 
 def undersizes(
@@ -205,8 +213,17 @@ def _as_standard(case: Case, one: Judged, target: Target) -> tuple[float, float]
     return one.clearance.value, fitted
 
 
-def _fitted(case: Case, one: Judged, target: Target, fine: tuple[Undersize, ...]) -> Choice | None:
-    """The best shells on the journal as it is; the nearest where none reaches the band."""
+def _fitted(
+    case: Case,
+    one: Judged,
+    target: Target,
+    fine: tuple[Undersize, ...],
+    ground: tuple[Undersize, ...],
+) -> Choice | None:
+    """The best shells on the journal as it is; the nearest where none reaches the band.
+
+    ``ground``: undersizes of ground journals, one of which this may be already.
+    """
     start = _as_standard(case, one, target)
     if start is None:
         return None
@@ -219,7 +236,10 @@ def _fitted(case: Case, one: Judged, target: Target, fine: tuple[Undersize, ...]
         return Choice(one.place, same, as_is, True)
     rare = [base + u.size for u in fine if not u.usual]
     choice = pairs([base, *(base + u.size for u in fine)])
-    pair = best_pair(measured, fitted, (target.low, target.high), choice, rare)
+    band = (target.low, target.high)
+    pair = best_pair(measured, fitted, band, choice, rare)
+    if pair is None and not base and _sized(case, one):
+        pair = best_pair(measured, fitted, band, [Pair(u.size, u.size) for u in ground])
     if pair is not None:
         return Choice(one.place, pair, clearance_with(measured, fitted, pair), True)
     middle = (target.low + target.high) / 2

@@ -197,6 +197,9 @@ def _next(
     def marked(every: tuple[Judged, ...], *flags: Flag) -> tuple[Place, ...]:
         return tuple(j.place for j in every if j.has(*flags))
 
+    no_room = marked(found, Flag.NO_ROOM)
+    if no_room:
+        return Step.CHECK, no_room
     if not measured:
         return Step.MEASURE, missing
     if fitted:

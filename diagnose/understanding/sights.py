@@ -18,7 +18,7 @@ from diagnose.understanding.paragraph import (
     what_is_measured,
 )
 from diagnose.understanding.phrases import Mark, longest
-from diagnose.understanding.stance import Stance
+from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.joints import EXCEPT
@@ -288,7 +288,7 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     begins = line.word(mark.first) in _NEGATION and line.word(len(line.tokens) - 1) != "yet"
     if mark.value in NOT_DONE and begins:
         stance &= ~Stance.SUPPOSED  # "did not measure a thing"
-    if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
+    if stance & (UNTRUE if mark.value == "long_unchanged" else UNTRUE | Stance.USUAL):
         return None
     near = mark.first - OF_NEAR
     if mark.value in _BY_CLAUSE:

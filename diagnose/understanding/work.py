@@ -44,6 +44,7 @@ _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
+_OF_A_GRADE = 3  #: words between a grade of oil and what it did
 _AHEAD = 6  #: words between a result and the trial behind it
 
 
@@ -196,7 +197,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             of_own = of_own or (mark is not None and job.line is line)
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             trouble = trouble or as_low_before(job) is not None
-            if not trouble and names_a_grade(job):
+            far = mark is not None and mark.first - job.last > _OF_A_GRADE
+            if names_a_grade(job) and (not trouble or (far and job.line is line)):
                 continue  # "20w50, lamp goes out at once": no more than which oil is in it
             if mark is None and job.line is line:
                 mark = even_with(line, job, own, trouble) or _until(line, job)

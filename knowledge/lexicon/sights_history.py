@@ -330,7 +330,7 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "one|single|same|original owner from|since?",
     ),
     "started_unprimed": (
-        "primed|pre-oiled|preoiled|prelubed|spun it|the|pump|engine|her|system? with|by|using|off a|the|my? drill|priming-tool|pressure-pot|pot|gun",
+        "primed|pre-oiled|preoiled|prelubed it|the|pump|engine|her|system? with|by|using|off a|the|my? drill|priming-tool|pressure-pot|pot|gun",
         "primed|pre-oiled|preoiled|prelubed it|the|pump|engine|her|system|and? till|until|before|first|fully|properly|well",
         "primed .. till|until oil|pressure|gauge|it",
     ),

@@ -159,7 +159,8 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "different|other|another|better make|brand|type of? oil? filter",
     ),
     "thicker_oil": (
-        "thick|heavy|heavier stuff|oil",
+        "thick|heavier stuff|oil",
+        "tried|ran|put|used|with heavy stuff|oil",
         "went|gone|moved|stepped|going up a|one|two grade|grades|weight",
     ),
     "high_volume_pump": ("bigger|larger|uprated|high-capacity|wider oil? pump",),

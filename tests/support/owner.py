@@ -200,5 +200,11 @@ def presumes(question: Question, interview: Interview) -> bool:
         return False
     known = dict(facts_of(interview.diagnosis()))
     known |= {f.id: s for f, s in interview.case.known_features.items()}
-    needs = [group for f in asked if f in PREMISES for group in PREMISES[f].needs]
+    worked = {e.work.area.id for e in interview.case.earlier}
+    needs = [
+        group
+        for f in asked
+        if f in PREMISES and not worked & set(PREMISES[f].work)
+        for group in PREMISES[f].needs
+    ]
     return not all(any(known.get(f) is State.PRESENT for f in group) for group in needs)
