@@ -5,6 +5,7 @@ from __future__ import annotations
 from knowledge.card import CardFigure, Form, Section
 from knowledge.engines import features, features_build
 from knowledge.stations.bearings import quantities as bearings
+from knowledge.stations.bearings import quantities_shafts as shafts
 from knowledge.stations.pump import quantities as pump
 from knowledge.stations.suction import quantities as suction
 from knowledge.stations.topend import quantities as topend
@@ -91,6 +92,41 @@ CLEARANCES = (
         form=Form.MOST,
         quantity=bearings.BORE_TAPER,
         most=bearings.MOST_BORE_TAPER,
+    ),
+    CardFigure(
+        id="balance_shaft_clearance",
+        section=Section.CLEARANCES,
+        says="balance shaft bearing clearance, on the diameter",
+        manual=CRANKSHAFT,
+        rank=44,
+        form=Form.FITTED,
+        quantity=shafts.BALANCE_SHAFT_CLEARANCE,
+        most=shafts.MOST_BALANCE_SHAFT_CLEARANCE,
+        tasks=("balance_shaft_clearance_fitted",),
+        only_with=(features_build.BALANCE_SHAFTS,),
+    ),
+    CardFigure(
+        id="auxiliary_shaft_clearance",
+        section=Section.CLEARANCES,
+        says="auxiliary shaft bearing clearance, on the diameter",
+        manual=CRANKSHAFT,
+        rank=45,
+        form=Form.FITTED,
+        quantity=shafts.AUXILIARY_SHAFT_CLEARANCE,
+        most=shafts.MOST_AUXILIARY_SHAFT_CLEARANCE,
+        tasks=("auxiliary_shaft_clearance_fitted",),
+        only_with=(features_build.AUXILIARY_SHAFT,),
+    ),
+    CardFigure(
+        id="idler_bush_clearance",
+        section=Section.CLEARANCES,
+        says="clearance of an idler gear's bush on its hub, on the diameter",
+        manual=CRANKSHAFT,
+        rank=46,
+        form=Form.FITTED,
+        quantity=shafts.IDLER_BUSH_CLEARANCE,
+        most=shafts.MOST_IDLER_BUSH_CLEARANCE,
+        tasks=("idler_bush_fitted",),
     ),
     CardFigure(
         id="cam_bearing_clearance",

@@ -133,6 +133,7 @@ def _torque(
 
 TORQUE_FIGURES = (
     _torque("main_caps", "main cap bolts", 10, "caps_torqued"),
+    _torque("crank_turning", "torque that turns the crank", 47, "crank_turning_torque_measured"),
     _torque("rod_caps", "rod cap bolts or nuts", 11, "rod_caps_torqued"),
     CardFigure(
         id="pump_cover_screws",

@@ -260,7 +260,7 @@ def test_a_case_file_takes_words_and_figures() -> None:
         "5 psi at hot idle",
         "a third of the dial, bends",
         "38 psi at 1000 rpm, coolant 165 F",
-        "0 at hot idle",
+        "0 on the gauge at hot idle",
         "40 psi, usually 80 psi",
         "",
     ]

@@ -109,7 +109,9 @@ def test_a_cause_that_was_only_said_is_looked_for() -> None:
     assert not seen_for(answer.inference, first.cause)
     document = review_document(answer, "job.toml")
     assert document.next
-    assert "clearance" in document.next[0].says
+    checks = [BOOK.inspections[c.inspection] for c in document.next]
+    assert any("clearance" in m.id for c in checks for m in c.measures)
+    assert len({c.id for c in checks}) == len(checks)
     assert PUT_RIGHT not in " ".join(review_brief(document).split())
 
 

@@ -54,7 +54,7 @@ def test_history(shop: Path, monkeypatch: pytest.MonkeyPatch) -> None:
         "Jobs in .: 2 closed jobs; 1 open",
         "2026-05-01 dunlin.toml skew_gear_four - 40",
         "no day eider.toml skew_gear_four - - ",
-        "1.5 0.03 debris under the relief valve",
+        "1.5 0.04 debris under the relief valve",
         "The book itself stays unchanged.",
         "diagnose review CASE --with-history .",
     ):

@@ -40,7 +40,9 @@ def test_the_first_cause_decides_and_no_other(first: float, begins: str, rest: f
         SimpleNamespace(cause=SimpleNamespace(says=says), probability=p, began=p)
         for says, p in (("the first", first), ("another", rest), ("the last", rest / 2))
     ]
-    answer: Any = SimpleNamespace(ranking=ranking, inference=SimpleNamespace(evidence={"x": 1}))
+    answer: Any = SimpleNamespace(
+        ranking=ranking, inference=SimpleNamespace(evidence={"x": 1}), case=None, alarms=("one",)
+    )
     assert in_short(answer).startswith(begins)
     assert "the first" in in_short(answer)
     assert is_settled(answer) is (first >= 0.9)
@@ -50,7 +52,9 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
     damage: Any = SimpleNamespace(
         cause=SimpleNamespace(says="the damage"), probability=0.95, began=0.5
     )
-    answer: Any = SimpleNamespace(ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}))
+    answer: Any = SimpleNamespace(
+        ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}), case=None, alarms=("one",)
+    )
     assert not is_settled(answer)
     assert (
         in_short(answer)

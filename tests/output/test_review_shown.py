@@ -73,7 +73,7 @@ def about(probability: float, evidence: bool = True) -> Any:
     cause = SimpleNamespace(says="the cause")
     first = SimpleNamespace(cause=cause, probability=probability, began=probability)
     known = SimpleNamespace(evidence={"x": 1} if evidence else {})
-    return SimpleNamespace(ranking=[first], inference=known)
+    return SimpleNamespace(ranking=[first], inference=known, case=None, alarms=("one",))
 
 
 @pytest.mark.parametrize(

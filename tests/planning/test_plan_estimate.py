@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -17,6 +18,7 @@ from knowledge.book import the_book
 from tests.support.complaints import COMPLAINTS, path_of
 
 BOOK = the_book()
+CASES = Path(__file__).resolve().parents[2] / "cases"
 
 
 @cache
@@ -73,10 +75,16 @@ def test_the_figures_in_words() -> None:
     )
 
 
-def test_the_shops_pace_rests_on_the_jobs_that_confirm_a_cause() -> None:
-    """A closed job is one whose cause was confirmed."""
-    of = load(path_of("heron"), BOOK)
-    assert minutes_planned(of, BOOK) == plan("heron").estimate.until_confirmed
+def test_the_shops_pace_rests_on_the_checks_that_were_made() -> None:
+    """Minutes spent are compared with the book's for what was looked at, not for the whole plan."""
+    assert minutes_planned(load(path_of("heron"), BOOK), BOOK) is None
+    petrel, gannet = (CASES / f"{name}.toml" for name in ("petrel", "gannet"))
+    planned = minutes_planned(load(petrel, BOOK), BOOK)
+    early, whole = (minutes_planned(load(gannet, BOOK, last), BOOK) for last in (30, None))
+    assert planned is not None
+    assert early is not None
+    assert whole is not None
+    assert 0.0 < planned < early < whole
 
 
 def test_inexperience_lengthens_minutes_in_proportion() -> None:

@@ -158,7 +158,7 @@ FIGURES: dict[str, list[str]] = {
         "behaviour: low (during ['at speed'])",
     ],
     "oil pressure was good until the oil change": [
-        "earlier work: oil_change (done renewed)",
+        "earlier work: oil_change (done renewed, before straight before)",
     ],
 }
 #: trials in lists, and what was not done

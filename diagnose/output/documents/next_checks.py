@@ -93,7 +93,10 @@ def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[Ch
         evidence=choice.evidence,
         outcomes=tuple(_outcome(diagnosis, o) for o in outcomes),
     )
-    return (best, *(_check(diagnosis, o) for o in choice.runners_up))
+    each = {best.inspection: best}  # two options may begin with one check
+    for other in (_check(diagnosis, o) for o in choice.runners_up):
+        each.setdefault(other.inspection, other)
+    return tuple(each.values())
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -180,6 +180,9 @@ def _unit_used(item: Item, case: Case) -> str | None:
     return units_of(case).of(DIMENSIONS[item.task.dimension])
 
 
+_ANGLE = "deg"  #: in a torque that ends with a turn by angle
+
+
 def limits_in_words(item: Item, case: Case) -> Iterator[str]:
     """Yield what each source accepts; the engine's own figure first, then the one used."""
     task = item.task
@@ -187,6 +190,9 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
         for value in case.own_figures.get(task.id, ()):
             yield f"this engine: {value.figure.says} {value.text}"
         return
+    for value in case.own_figures.get(task.id, ()):
+        if _ANGLE in value.text:  # a figure alone would leave the turn out
+            yield f"this engine: {value.figure.says} {value.text}"
     unit = _unit_used(item, case)
     deciding, others = bands_of(task, EngineFigures.of(case))
     if not deciding and task.bands:

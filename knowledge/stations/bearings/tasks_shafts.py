@@ -43,7 +43,7 @@ BALANCE_SHAFT_CLEARANCE_FITTED = Task(
     only_with=(features_build.BALANCE_SHAFTS,),
     opened=(Access.SUMP_OFF, Access.CRANK_OUT),
     after=(findings_shafts.BALANCE_SHAFT_BEARINGS_WORN,),
-    cautions=(Caution.HEAVY,),
+    cautions=(Caution.HEAVY, Caution.HAND_TURN),
     also=("balance shaft clearance", "time the balance shafts"),
 )
 AUXILIARY_SHAFT_CLEARANCE_FITTED = Task(

@@ -5,7 +5,7 @@ from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.bearings import causes, causes_geometry, causes_shafts
+from knowledge.stations.bearings import causes, causes_geometry, causes_poured, causes_shafts
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
@@ -31,6 +31,7 @@ NEW_BEARINGS = trial(
         causes_geometry.JOURNAL_FINISH: (SOMETIMES, JUDGEMENT),
         causes_geometry.OVERLOAD_LUGGING: (OFTEN, COMMON_PRACTICE),
         causes_geometry.LINE_BORE_MISALIGNED: (SELDOM, JUDGEMENT),
+        causes_poured.POURED_BEARING_BROKEN_UP: (OFTEN, COMMON_PRACTICE),
         causes_geometry.BENT_ROD_OR_CRANK: (SELDOM, JUDGEMENT),
     },
     source=COMMON_PRACTICE,
