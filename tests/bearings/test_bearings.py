@@ -98,30 +98,6 @@ def test_a_journal_below_the_last_undersize_is_named() -> None:
     assert {Flag.BELOW_LAST, Flag.GRIND} <= {m.flag for m in found.found[0].marks}
 
 
-RODS = "rods; new_shell = 1.66 mm; wanted = 0.03 0.06 mm"
-
-
-def test_shells_without_room_are_no_order() -> None:
-    """The wall of an undersize shell typed as the standard one gives no clearance, and no order."""
-    wall = "rods; new_shell = 1.785 mm; undersize = 0.25 mm; wanted = 0.03 0.06 mm"
-    rods = [f"rod {n}; bore = 51.35 mm; journal = 47.74 mm" for n in (1, 2, 3, 4)]
-    found = judged_alone(case_of(wall, *rods))
-    assert all(j.has(Flag.NO_ROOM) for j in found.found)
-    order = found.orders.get(Kind.ROD)
-    assert order is None or not order.choices
-    assert found.next_step is Step.CHECK
-
-
-def test_a_journal_ground_before_gets_the_shells_it_was_ground_for() -> None:
-    """A journal 0.25 mm below what bore and shells want is no journal to grind."""
-    rods = [f"rod {n}; bore = 51.35 mm; journal = 47.74 mm" for n in (1, 2, 3, 4)]
-    found = judged_alone(case_of(RODS, *rods))
-    order = found.orders[Kind.ROD]
-    assert order.ground is None
-    assert {round(c.pair.thick / MM, 3) for c in order.choices} == {0.25}
-    assert all(abs(c.clearance / MM - 0.04) < 0.001 for c in order.choices)
-
-
 def test_the_engines_own_limit_of_form_decides() -> None:
     """A journal 0.0010 in out of round is sound in an engine that allows 0.0012 in."""
     oval = f"main 1; {GOOD}; journal = 2.4488 2.4478 2.4488 2.4478 in"
