@@ -12,7 +12,7 @@ from diagnose.case.loading import load
 from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.after_repair import is_of_the_repaired
-from diagnose.entry.answered_anew import answered_anew
+from diagnose.entry.answered_again import answered_again
 from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import parse_earlier
@@ -215,8 +215,8 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
     texts = [*(each.text for each in spoken), given.details.note]
-    anew = answered_anew(new, case, book, texts, details)
-    return _Made((*new, *anew), refused, len(entries) - len(new))
+    again = answered_again(new, case, book, texts, details)
+    return _Made((*new, *again), refused, len(entries) - len(new))
 
 
 def _facts(spoken: Sequence[Spoken]) -> list[Fact]:

@@ -16,7 +16,7 @@ from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
 from diagnose.case.writing import Fields, NewEntry, append_by, append_oil, start
 from diagnose.entry.after_repair import of_the_repaired
-from diagnose.entry.answered_anew import answered_anew
+from diagnose.entry.answered_again import answered_again
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
 from diagnose.entry.new_entry import spoken_entry
@@ -178,7 +178,7 @@ def _with_entries(
         if not new:  # the first is written again in place of its like, to carry the words
             return [entry(entries[0], said, before[0])]
         made = [entry(f, "" if i else said) for i, f in enumerate(new)]
-        return [*made, *answered_anew(made, now, book, [account.text], Details(by=by))]
+        return [*made, *answered_again(made, now, book, [account.text], Details(by=by))]
 
     return append_by(account.path, book, made).after
 

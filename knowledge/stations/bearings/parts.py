@@ -140,7 +140,7 @@ IDLER_BUSH = Part(
 )
 POURED_BEARING = Part(
     id="poured_bearing",
-    says="bearing poured, bored and fitted anew, with shims for its cap",
+    says="bearing poured, bored and fitted again, with shims for its cap",
     quantity="each one cracked, loose or over its clearance",
     source=COMMON_PRACTICE,
     measure_first="journal size, round and taper; the machine shop pours and bores to it",

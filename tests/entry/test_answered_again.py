@@ -1,4 +1,4 @@
-"""A question answered anew: the answer that no longer holds is taken back, and said so."""
+"""A question answered again: the answer that no longer holds is taken back, and said so."""
 
 from __future__ import annotations
 
@@ -64,7 +64,7 @@ def standing(path: Path) -> dict[str, State]:
         (SENDERS_ANSWERED, "gauges_at_two_stations=yes", True, "gauges_at_two_stations"),
     ],
 )
-def test_record_takes_back_what_is_answered_anew(
+def test_record_takes_back_what_is_answered_again(
     case: str, words: str, gone: bool, there: str, tmp_path: Path
 ) -> None:
     """Of what may change only what the words say was wrong; of what cannot change always."""

@@ -1,4 +1,4 @@
-"""What a finding takes the place of: other answers to the question that it answers anew."""
+"""What a finding takes the place of: other answers to the question that it answers again."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from knowledge.questions.groups import GROUPS
 from knowledge.questions.shapes import Choice, Menu
 
 
-def answered_anew(
+def answered_again(
     entries: Sequence[NewEntry], case: Case, book: Book, texts: Sequence[str], details: Details
 ) -> list[NewEntry]:
     """A withdrawal of each standing finding that one of ``entries`` takes the place of.
