@@ -24,12 +24,12 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
     Weighing whether a sum is affordable and making it ask for the same order.
     """
     first, _, rest = ordered(neighbours(scopes, variables), (1, 0), most=FEW)
-    names, core = numbered_anew(rest)
+    names, core = renumbered(rest)
     last = _best_of_core(core)
     return _shared_last(first + [(names[v], tuple(names[u] for u in around)) for v, around in last])
 
 
-def numbered_anew(graph: list[int]) -> tuple[list[int], tuple[int, ...]]:
+def renumbered(graph: list[int]) -> tuple[list[int], tuple[int, ...]]:
     """The variables that are left, and their graph with these numbered from 0."""
     names = [v for v, around in enumerate(graph) if around]
     place = {v: i for i, v in enumerate(names)}

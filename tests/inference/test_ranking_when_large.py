@@ -21,8 +21,8 @@ from diagnose.inference.ordering import (
     Order,
     best_order,
     neighbours,
-    numbered_anew,
     ordered,
+    renumbered,
 )
 from tests.support.nets import enumerated
 
@@ -148,7 +148,7 @@ def test_in_an_entangled_case_the_cheapest_of_several_orders_is_taken(seed: int)
         return sum(2 ** (1 + len(around)) for _, around in order)
 
     first, _, rest = ordered(neighbours(scopes, 60), (1, 0), most=FEW)
-    core = list(numbered_anew(rest)[1])
+    core = list(renumbered(rest)[1])
     every = [ordered(core, mix)[0] for mix in ((1, 0), (2, 1), (3, 1), (4, 1))]
     if min(map(numbers, every)) > HUGE:
         every += [
