@@ -9,14 +9,14 @@ from collections.abc import Iterable
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.measured import below_rule, reading_bounds
-from knowledge.model import Cause
+from knowledge.model import Cause, State
+from knowledge.pressure.course import LONG_UNCHANGED
 from knowledge.pressure.gauge import SAY_SO, sure_fallen
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 
 READ = frozenset({HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE})  #: limits that were put to the test
-SUSPECT = (
-    0.05  #: a fault as likely as this is looked for, however good the readings are (judgement)
-)
+SUSPECT = 0.05  #: a fault as likely is looked for, however good the readings are (judgement)
+SUSPECT_OF_OLD = 0.2  #: the same where it has read so for years (judgement)
 
 
 def nothing_wrong(diagnosis: Diagnosis) -> bool:
@@ -27,7 +27,12 @@ def nothing_wrong(diagnosis: Diagnosis) -> bool:
     if case.closed is not None or case.start_readings:
         return False
     first = diagnosis.ranking[0]
-    return (first.cause.no_fault or first.probability < SUSPECT) and readings_are_good(diagnosis)
+    always = any(
+        r.finding is LONG_UNCHANGED and r.observation and r.observation.state is State.PRESENT
+        for r in case.finding_records
+    )
+    suspect = SUSPECT_OF_OLD if always else SUSPECT
+    return (first.cause.no_fault or first.probability < suspect) and readings_are_good(diagnosis)
 
 
 def readings_are_good(diagnosis: Diagnosis) -> bool:

@@ -45,6 +45,10 @@ NOT_READ = HEALTHY.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "id
 NO_SPEED = HEALTHY.replace('rpm = "2000 rpm"\noil = "hot"', 'rpm = "idle"\noil = "cold"')
 FALLEN = HEALTHY.replace('pressure = "45 psi"', 'pressure = "45 psi"\nusual = "80 psi"')
 
+ALWAYS_SO = (
+    HEALTHY + '[[finding]]\nno = 5\nwhat = "long_unchanged"\nstate = "present"\nlearned = "told"\n'
+)
+
 
 def answer(text: str) -> Diagnosis:
     """The diagnosis of a case."""
@@ -55,6 +59,8 @@ def answer(text: str) -> Diagnosis:
     ("text", "nothing"),
     [
         (HEALTHY, True),
+        (ALWAYS_SO, True),
+        (ALWAYS_SO.replace("16 psi", "4 psi"), False),
         (KNOCKS, False),
         (LOW, False),
         (NOT_READ, False),
