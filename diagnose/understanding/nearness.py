@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
 from diagnose.understanding.then_now import left_behind
+from knowledge.lexicon.joints import BEFORE, UNTIL
 from knowledge.reports.words import Shows
 
 _GONE = (Shows.NONE, Shows.LOST)  #: shown by no figure
@@ -57,3 +60,10 @@ def of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) ->
         return False
     linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
     return not (linked and line.distance(head, nearest) <= 4)
+
+
+def parted_by_time(line: Line, marks: Sequence[Mark[object]]) -> bool:
+    """Whether "before" or "until" parts two marks: "a good gauge in before the cooler"."""
+    ends = sorted(marks, key=lambda m: m.first)
+    between = range(ends[0].last, ends[-1].first)
+    return any(line.word(k) in BEFORE | UNTIL for k in between)

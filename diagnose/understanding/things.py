@@ -24,6 +24,7 @@ from diagnose.understanding.joining import (
     looked_for,
     sealed_with,
 )
+from diagnose.understanding.nearness import parted_by_time
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.parts_named import things_in
 from diagnose.understanding.phrases import Mark
@@ -173,7 +174,7 @@ def _fact(pair: Pair) -> Fact | None:
     if finding.stage is Stage.OPENED and sure < 1.0:
         return None
     last = max(m.last for m in pair.marks)
-    if {line.word(k) for k in (last, last + 1)} & EARLIER:
+    if {line.word(k) for k in (last, last + 1)} & EARLIER or parted_by_time(line, pair.marks):
         return None  # "a pump had failed before"
     state = "present" if pair.there else "absent"
     return Fact("finding", {"what": pair.finding, "state": state}, line.span(pair.marks), sure)

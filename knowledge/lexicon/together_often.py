@@ -236,7 +236,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "never|@not|no + overheated|overheat|overheating|ran_hot|got_hot|over_heated|boiled - oil|oil_temp|pressure|after|since|back",
     ),
     "coolant_gets_in": (
-        "head_gasket|cooler|liner + tested|checked|sound|fine|good|ok - not|no|blown|leak|leaking|bypass|oil_leak|clear",
+        "head_gasket|cooler|liner + tested|checked|sound|fine|good|ok - before|until|prior|gauge|pressure|psi|not|no|blown|leak|leaking|bypass|oil_leak|clear",
     ),
     "fuel_smell": (
         "@not_smell|no_smell|no_petrol|no_fuel|no_diesel|without_any_smell + fuel|petrol|oil|dipstick|stick|diesel|gas|in|of|on - run_out|tank|lines|pump",
