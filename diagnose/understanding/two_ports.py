@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stance import UNTRUE, Stance
+from diagnose.understanding.unitless import psi_of, with_unit
 from knowledge.lexicon.ports import FILTERS, OTHER_PARTS
 
 _DROP = 10.0  #: psi lost between two ports that tells a fault there (judgement)
@@ -51,6 +51,10 @@ class _Ports(NamedTuple):
         "60 psi before the cooler": [],
         "pressure was 60 before the rebuild and 20 after it": [],
         "should be 60 before the cooler and 20 after it": [],
+        "4.2 before the cooler and 1.4 after it": [
+            "finding good_at_pump_low_in_gallery present",
+            "reading 1.4 bar",
+        ],
         "48 psi before the filter and 44 after it": ["reading 44 psi"],
     }
 )
@@ -65,9 +69,8 @@ def two_ports(paragraph: Paragraph) -> Iterator[Fact]:
             state = _PRESENT if lost else _ABSENT
             yield Fact("finding", {"what": what, "state": state}, ports.line.span(marks))
         low = ports.at[1]
-        if value_at(ports.line, low, "psi", True) is None:  # read by nothing else
-            unit = ports.line.tokens[ports.at[0]].value.rpartition(" ")[2] or "psi"
-            value = f"{ports.line.word(low)} {unit if not unit[0].isdigit() else 'psi'}"
+        if value_at(ports.line, low, "psi", spoken_of=True) is None:  # read by nothing else
+            value = with_unit(ports.line, low)
             yield Fact("reading", {"pressure": value}, ports.line.span([Mark(True, low, low + 1)]))
 
 
@@ -77,20 +80,16 @@ def without_upstream(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
     Nor is the drop said of another part in the same sentence.
     """
     kept = list(facts)
+    own = {f.name for f in two_ports.read(paragraph)} & _FINDINGS
     for ports in _found(paragraph):
         tokens = ports.line.tokens
         figure = tokens[ports.at[0]].start
         first, last = tokens[0].start, tokens[-1].end
-        own = [f for f in two_ports.read(paragraph) if f.name in _FINDINGS]
         kept = [
             f
             for f in kept
             if not (f.table == "reading" and any(a <= figure < b for a, b in f.spans))
-            and not (
-                f.name in _FINDINGS
-                and first <= f.spans[0][0] < last
-                and f.name not in {o.name for o in own}
-            )
+            and not (f.name in _FINDINGS and first <= f.spans[0][0] < last and f.name not in own)
         ]
     return kept
 
@@ -106,7 +105,7 @@ def _found(paragraph: Paragraph) -> Iterator[_Ports]:
             k
             for k, token in enumerate(line.tokens)
             if token.kinds & {"pressure", "number"}
-            and len(pressures_at(line, k)) == 1
+            and len(psi_of(line, k)) == 1
             and not line.stances.of[k] & (UNTRUE | Stance.DENIED)
         ]
         leads = min(up[0].first, down[0].first) < min(figures, default=0)
@@ -114,7 +113,7 @@ def _found(paragraph: Paragraph) -> Iterator[_Ports]:
         low = _figure_of(down[-1], figures, leads)
         if high is None or low is None or high == low:
             continue
-        lost = pressures_at(line, high)[0] - pressures_at(line, low)[0]
+        lost = psi_of(line, high)[0] - psi_of(line, low)[0]
         yield _Ports(line, (up[0], down[-1]), (high, low), lost)
 
 

@@ -6,13 +6,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 
-from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import MOST_BAR, value_at
+from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stations_named import station_of
-from knowledge.units import PRESSURE, PSI, parse
+from diagnose.understanding.unitless import psi_of
+from knowledge.units import PSI
 
 _SHOWS = 6  #: words from the name of a station to the figure
 _LIMIT = "panel_error"  #: the limit of a gauge's difference from a trusted one
@@ -83,13 +83,9 @@ def two_stations(paragraph: Paragraph) -> Iterator[Fact]:
 
 
 def _psi(line: Line, at: int) -> list[float]:
-    """The pressures of a figure [psi]; a small one without a unit is of bar."""
-    figures = pressures_at(line, at)
-    if "pressure" in line.tokens[at].kinds:
-        return figures
-    if not value_at(line, at, "psi", spoken_of=True):
-        return []
-    return [parse(f"{f} bar", PRESSURE) / PSI if f <= MOST_BAR else f for f in figures]
+    """The pressures of a figure [psi] that may be one."""
+    sure = "pressure" in line.tokens[at].kinds or value_at(line, at, "psi", spoken_of=True)
+    return psi_of(line, at) if sure else []
 
 
 def _pressures(line: Line) -> Iterator[_At]:
