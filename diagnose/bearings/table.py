@@ -9,7 +9,7 @@ from enum import Enum
 from math import inf
 
 from diagnose.bearings.judging import Flag, Judged, by_strip, judge
-from diagnose.bearings.orders import Order, ground_too, order_for
+from diagnose.bearings.orders import Choice, Order, ground_too, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures
 from diagnose.bearings.targets import Target, target_of, use_of
 from diagnose.case.bearing_counts import count_of
@@ -45,7 +45,7 @@ class Bearings:
     use: Use
     found: tuple[Judged, ...]
     fitted: tuple[Judged, ...]  #: measured with the new parts
-    missing: tuple[Place, ...]  #: of the engine, without a clearance
+    missing: tuple[Place, ...]  #: of the engine, without a clearance and sizes to work it out from
     counts: Mapping[Kind, int | None]
     targets: Mapping[Kind, Target | None]
     orders: Mapping[Kind, Order]
@@ -59,6 +59,11 @@ class Bearings:
         built = {j.place for j in self.fitted if j.clearance}
         found = [j for j in self.found if not any(b.covers(j.place) for b in built)]
         return tuple(sorted([*found, *(j for j in self.fitted if j.clearance)], key=_in_order))
+
+    @property
+    def by_sizes(self) -> Mapping[Place, Choice]:
+        """What to order for those without a clearance: it follows from bore, journal and shell."""
+        return _by_sizes(self.found, self.orders)
 
     @property
     def as_if_new(self) -> tuple[Judged, ...]:
@@ -109,6 +114,7 @@ def bearings_of(
             if order.ground is None and target is not None:
                 orders[kind], found = ground_too(case, order, found, target)
     known = {j.place for j in (*found, *fitted) if j.clearance is not None}
+    known |= set(_by_sizes(found, orders))
     missing = tuple(p for p in every_place(case, counts) if not any(k.covers(p) for k in known))
     step, places = _next(found, fitted, missing, orders)
     options = _options(found, built, orders, targets) if with_pressure else []
@@ -127,6 +133,12 @@ def bearings_of(
         next_step=step,
         next_places=places,
     )
+
+
+def _by_sizes(found: tuple[Judged, ...], orders: Mapping[Kind, Order]) -> dict[Place, Choice]:
+    """The shells for each bearing that has no clearance of its own."""
+    measured = {j.place for j in found if j.clearance is not None}
+    return {c.place: c for o in orders.values() for c in o.choices if c.place not in measured}
 
 
 def _of(kind: Kind, one: Judged) -> bool:
@@ -200,7 +212,7 @@ def _next(
     no_room = marked(found, Flag.NO_ROOM)
     if no_room:
         return Step.CHECK, no_room
-    if not measured:
+    if not measured and not _by_sizes(found, orders):
         return Step.MEASURE, missing
     if fitted:
         return _after_fitting(found, fitted, missing)

@@ -22,6 +22,7 @@ from diagnose.output.documents.bearing_notes import (
     notes,
 )
 from diagnose.output.documents.bearing_steps import next_lines
+from diagnose.output.documents.bearing_verdicts import count_said, verdict
 from diagnose.output.documents.bearing_words import (
     SIGMAS,
     figure,
@@ -130,7 +131,7 @@ class BearingsDocument:
     hot_idle_at: str
     next_step: str
     next: tuple[str, ...]  #: a sentence, then what to type
-    count: str = field(metadata=NOT_IN_JSON)
+    count: str = field(metadata=NOT_IN_JSON)  #: how many were measured or follow from sizes
     grinding: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     made_sizes: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     instruments: tuple[str, ...] = field(metadata=NOT_IN_JSON)
@@ -169,7 +170,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         ),
         next_step=found.next_step.value,
         next=next_lines(found, path),
-        count=_count(found),
+        count=count_said(found),
         grinding=tuple(grinding(found)),
         made_sizes=tuple(made_sizes(found)),
         instruments=tuple(instruments(found)),
@@ -189,28 +190,12 @@ def _mm(value: float | None) -> float | None:
     return None if value is None else round(value * 1e3, 5)
 
 
-def _count(found: Bearings) -> str:
-    """How many of the engine's bearings have a clearance."""
-    parts = []
-    for kind in Kind:
-        mine = [j for j in found.shown if j.place.kind is kind and j.clearance is not None]
-        together = any(j.place.number == 0 for j in mine)
-        known, every = len(mine) - together, found.counts[kind]
-        most = f"{known} of {every}" if every else str(known)
-        if known or not together:
-            parts.append(f"{most} {kind.plural}")
-        if together:
-            parts.append(f"{'the other' if known else 'all'} {kind.plural} as one figure")
-    return " and ".join(parts)
-
-
 def _row(one: Judged, found: Bearings) -> BearingRow:
     size, fine = units_of(one, found)
     best, journal, bore = one.clearance, one.journal, one.bore
-    fitted = one in found.fitted
     return BearingRow(
         bearing=one.place.says,
-        stage="fitted" if fitted else "found",
+        stage="fitted" if one in found.fitted else "found",
         clearance_mm=_mm(best.value if best else None),
         error_mm=_mm(best.error if best else None),
         way=best.way.value if best else None,
@@ -224,7 +209,7 @@ def _row(one: Judged, found: Bearings) -> BearingRow:
         clearance=_with_error(best, fine) if best else "",
         oval=_or_dash(journal.oval if journal else None, size),
         taper=_or_dash(journal.taper if journal else None, size),
-        verdict=_verdict(one, found.targets[one.place.kind], fine, fitted),
+        verdict=verdict(one, found, fine),
         rank=one.rank,
         arithmetic=tuple(_arithmetic(one, size, fine)),
     )
@@ -237,22 +222,6 @@ def _with_error(best: Clearance, unit: str) -> str:
 
 def _or_dash(value: float | None, unit: str) -> str:
     return "-" if value is None else figure(value, unit)
-
-
-def _verdict(one: Judged, target: Target | None, unit: str, fitted: bool) -> str:
-    new = "fitted: " if fitted else ""
-    if one.marks:
-        return new + ", ".join(dict.fromkeys(of_mark(m, unit) for m in one.marks))
-    best = one.clearance
-    if best is None:
-        return f"{new}no clearance yet"
-    if target is None:
-        return f"{new}measured"
-    if best.value > target.high:
-        return f"{new}wide, within the limit"
-    if best.value < target.low:
-        return f"{new}tight, within the limit"
-    return f"{new}as wanted"
 
 
 def _arithmetic(one: Judged, size: str, fine: str) -> Iterator[str]:

@@ -15,7 +15,7 @@ def bearings_text(document: BearingsDocument, *, full: bool = False, saved: int 
 
     ``full``: with the arithmetic and sources. ``saved``: so many readings were just written.
     """
-    lines = wrapped(f"{document.title}: {document.count} measured")
+    lines = wrapped(f"{document.title}: {document.count}")
     if saved and document.case:
         name = as_typed(document.case)
         what = "1 reading" if saved == 1 else f"{saved} readings"
