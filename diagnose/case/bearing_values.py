@@ -1,6 +1,6 @@
 """Values of a ``[[bearing]]`` as text: what each field holds, and its numbers in metres.
 
-Imported by ``case``, ``entry`` and ``output.documents``.
+Imported by ``case``, ``entry``, ``output.documents`` and ``serve``.
 """
 
 from __future__ import annotations

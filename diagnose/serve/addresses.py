@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from diagnose.serve.exchange import Answer, Asked
 from diagnose.serve.screens import (
     asking,
+    bearing_sizes,
     bearings,
     card,
     curves,
@@ -67,6 +68,7 @@ ADDRESSES = (
     Screen("/job/{job}/card", card.show, card.save),
     Screen("/job/{job}/card/{section}", card.show_section, card.save_section),
     Screen("/job/{job}/bearings", bearings.show, bearings.save),
+    Screen("/job/{job}/bearings/sizes", bearing_sizes.show, bearing_sizes.save),
     Screen("/job/{job}/teardown", dismantling.show),
     Screen("/job/{job}/teardown/sheet", dismantling.show_sheet),
     Screen("/job/{job}/teardown/{stage}", dismantling.show_stage),

@@ -32,7 +32,7 @@ SCREENS = {
     "gate": "/job/petrel.toml/teardown/3", "step": "/job/petrel.toml/check/pull_the_relief_valve",
     "album": "/job/petrel.toml/photos",
     "readings": "/job/petrel.toml/readings", "why": "/job/dunlin.toml/why", "start": "/job/dunlin.toml/start",
-    "bearings": "/job/dunlin.toml/bearings", "missing": "/job/none.toml", "code": "/code", "shop": "/shop",
+    "bearings": "/job/dunlin.toml/bearings", "sizes": "/job/dunlin.toml/bearings/sizes", "missing": "/job/none.toml", "code": "/code", "shop": "/shop",
 }  # fmt: skip
 PAPERS = (
     "/job/dunlin.toml", "/job/dunlin.toml/report", "/job/petrel.toml/teardown/sheet",

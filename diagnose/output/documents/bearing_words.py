@@ -1,4 +1,4 @@
-"""Words for bearings, shells and lengths; imported by ``output.documents.bearings`` and its parts."""
+"""Words for bearings, shells and lengths; imported by ``output.documents`` and ``serve``."""
 
 from __future__ import annotations
 

@@ -12,7 +12,7 @@ from diagnose.bearings.table import Bearings
 from diagnose.bearings.targets import Target
 from diagnose.case.bearings import shown
 from diagnose.circuit.band import Band
-from diagnose.fits.bearing import Clearance, Kind, Place
+from diagnose.fits.bearing import Clearance, Place
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.bearing_notes import (
     grinding,

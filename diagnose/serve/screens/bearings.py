@@ -5,15 +5,15 @@ from __future__ import annotations
 from diagnose.bearings.table import bearings_of
 from diagnose.entry.bearings import BearingsInput, parse_words, record_bearings
 from diagnose.errors import UsageError
+from diagnose.output.documents.bearing_words import units_for
 from diagnose.output.documents.bearings import BearingsDocument, bearings_document
-from diagnose.output.documents.check_sheet import offered_unit
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
+from diagnose.serve.screens.bearing_sizes import UNITS, like
 from diagnose.serve.screens.job import kept, typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
-from knowledge.units import LENGTH
 
 KINDS = (("main", "Main"), ("rod", "Rod"))
 MEASURED = (
@@ -23,7 +23,6 @@ MEASURED = (
     ("bore", "Bore without shells"),
     ("shell", "Thickness of a shell"),
 )
-UNITS = ("in", "thou", "mm")
 MOST_NUMBER = 40
 
 
@@ -59,9 +58,13 @@ def save(site: Site, asked: Asked) -> Answer:
 def _bearings(
     known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()
 ) -> Answer:
-    def made() -> BearingsDocument:
-        return bearings_document(bearings_of(known.case), known.path.name)
+    found = kept(known, "bearings found", lambda: bearings_of(known.case))
 
+    def made() -> BearingsDocument:
+        return bearings_document(found, known.path.name)
+
+    offered, _ = units_for(None, found)
+    unit = offered if offered in UNITS else UNITS[0]
     return job_screen(
         "bearings.html",
         asked,
@@ -72,6 +75,7 @@ def _bearings(
         kinds=KINDS,
         measured=MEASURED,
         units=UNITS,
-        unit=offered_unit(LENGTH, UNITS[0], known.case),
+        unit=unit,
+        like=f"{like('strip', unit)}, or {like('journal', unit)}",
         typed=typed_in(asked) or {k: asked.query.get(k, "")[:9] for k in ("kind", "number")},
     )
