@@ -101,14 +101,14 @@ def sweep(
     for k, log_evidence in enumerate(log_scale + net.log_scale):
         found = {n: p for n, p in network.prior.items() if asked is None or n in asked}
         found.update((n, float(belief[i][k, 1])) for n, i in net.index.items() if i in belief)
-        for name, hidden, p, q in net.folded:
-            off, on = (float(b) for b in belief[hidden][k])
-            found[name] = off * p + on * p * (1.0 - q) / (1.0 - p * q)
+        for folded in net.folded:
+            off, on = (float(b) for b in belief[folded.hidden][k])
+            root = folded.root
+            p, q = root.prior, root.strength
+            found[root.name] = off * p + on * p * (1.0 - q) / root.missed
         for leaf in net.absent.values():
             if leaf.absent[min(k, len(leaf.absent) - 1)]:
-                found.update(
-                    (n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone if n in found
-                )
+                found.update((r.name, r.if_missed) for r in leaf.lone if r.name in found)
         out.append(Posterior(found, float(log_evidence), numbers))
     return Sweep(net, belief, out)
 

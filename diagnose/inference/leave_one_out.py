@@ -95,7 +95,7 @@ def _gain(
     if name in net.absent:
         leaf = net.absent[name]
         gain = 1.0 / (seen.if_absent * leaf.stay)
-        gain /= math.prod(1.0 - p * q for _, p, q in leaf.lone)
+        gain /= math.prod(r.missed for r in leaf.lone)
         for parent, q in leaf.links:
             off, on = done.belief[parent][k]
             gain *= float(off) + float(on) / (1.0 - q)
