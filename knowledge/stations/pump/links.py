@@ -158,11 +158,15 @@ FEEL_OF_A_WORN_PUMP = LinkGroup(
 PUMP_STANDS_WHILE_ENGINE_TURNS = LinkGroup(
     id="pump_stands_while_engine_turns",
     station=Station.PUMP,
-    says="A pump that is not driven moves no oil when cranked, and priming does not help.",
+    says=(
+        "A pump that is not driven moves no oil when cranked, and priming does not help; a drill "
+        "turns it all the same."
+    ),
     parent=conditions.PUMP_NOT_TURNING,
     effects={
         findings_drive.PUMP_SEEN_STANDING: (MOSTLY, COMMON_PRACTICE),
         findings_priming.NO_OIL_WHEN_CRANKED: (ALWAYS, COMMON_PRACTICE),
+        findings_priming.DRILL_GIVES_GOOD: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(findings_drive.PUMP_SEEN_STANDING),
