@@ -11,15 +11,28 @@ _JOINERS = "\u200c\u200d"  #: zero-width characters that the spelling of some sc
 
 
 class UserError(Exception):
-    """One clear line a person can act on; ``code`` is the command's exit code."""
+    """One clear line a person can act on, or one for each fault; ``code`` is the exit code."""
 
     code = 70
+
+    @property
+    def lines(self) -> tuple[str, ...]:
+        """What is wrong, one fault a line."""
+        return tuple(str(self).splitlines())
 
 
 class UsageError(UserError):
     """The command or its arguments are invalid."""
 
     code = 2
+
+
+class NotSavedError(UsageError):
+    """What was to be written makes no valid file; ``faults``: what would be wrong with it."""
+
+    def __init__(self, faults: Iterable[str]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("\n".join(f"not saved: {fault}" for fault in self.faults))
 
 
 class FileError(UserError):

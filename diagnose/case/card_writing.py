@@ -25,7 +25,7 @@ from diagnose.case.disk import atomic_write, locked
 from diagnose.case.faults import Faults
 from diagnose.case.files import named, read_text
 from diagnose.case.toml_lines import quoted, with_block, with_entry, without_entry
-from diagnose.errors import BadCaseError, CannotWriteError, UsageError
+from diagnose.errors import BadCaseError, CannotWriteError, NotSavedError
 from diagnose.ids import normal_id
 from knowledge.book import Book
 from knowledge.card import CardFigure, Form, Section
@@ -241,8 +241,8 @@ def _place_of(name: str, book: Book) -> tuple[str, str]:
 
 
 def _checked(text: str, path: Path, book: Book) -> Card:
-    """The card a text would make. Raises UsageError."""
+    """The card a text would make. Raises NotSavedError."""
     try:
         return card_from_text(text, path, book)
     except BadCaseError as bad:
-        raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
+        raise NotSavedError(bad.faults) from None

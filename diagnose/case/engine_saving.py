@@ -10,7 +10,7 @@ from diagnose.case.case import Case
 from diagnose.case.disk import Place, atomic_write
 from diagnose.case.files import named, parsed
 from diagnose.case.loading import from_text
-from diagnose.errors import BadCaseError, UsageError
+from diagnose.errors import BadCaseError, NotSavedError, UsageError
 from knowledge.book import Book
 
 
@@ -29,7 +29,7 @@ def save_engine(
     try:
         case = from_text(text, path, book)
     except BadCaseError as bad:
-        raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
+        raise NotSavedError(bad.faults) from None
     atomic_write(place, text)
     return case
 

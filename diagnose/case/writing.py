@@ -19,7 +19,7 @@ from diagnose.case.disk import atomic_write, locked
 from diagnose.case.loading import LARGEST, from_text, named, read_text
 from diagnose.case.schema import VERSION
 from diagnose.case.tables import EntryNames
-from diagnose.errors import BadCaseError, CannotWriteError, UsageError
+from diagnose.errors import BadCaseError, CannotWriteError, NotSavedError, UsageError
 from knowledge.book import Book
 from knowledge.work import Layout
 
@@ -167,12 +167,13 @@ def _taken(
     typed = [entry for entry in entries if not entry.place]
     if typed:
         add(typed)
-    kept, refused = [], []
+    kept: list[NewEntry] = []
+    refused: list[str] = []
     for entry in entries:
         try:
             add([entry])
         except UsageError as fault:
-            refused += str(fault).splitlines()
+            refused += fault.lines
         else:
             kept.append(entry)
     if not kept:
@@ -217,7 +218,10 @@ def _closed(text: str) -> str:
 
 
 def _checked(text: str, path: Path, book: Book, names: EntryNames) -> Case:
-    """The case a text would make. Raises UsageError, with the person's names of the entries."""
+    """The case a text would make.
+
+    Raises NotSavedError, with the person's names of the entries; CannotWriteError for a large one.
+    """
     if len(text.encode("utf-8", "replace")) > LARGEST:
         raise CannotWriteError(
             f"{named(path)}: not saved, it would be larger than {LARGEST:,} bytes; start another"
@@ -225,4 +229,4 @@ def _checked(text: str, path: Path, book: Book, names: EntryNames) -> Case:
     try:
         return from_text(text, path, book, names=names)
     except BadCaseError as bad:
-        raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
+        raise NotSavedError(bad.faults) from None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import secrets
+from collections.abc import Iterable
 from contextlib import AbstractContextManager
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -66,9 +67,9 @@ def job_screen(
     return screen(template, asked, status=status, **{**common, **words})
 
 
-def fault_lines(text: object, root: Path) -> tuple[str, ...]:
-    """What is wrong, a line each, without where the folder lies."""
-    return tuple(str(text).replace(f"{root}{os.sep}", "").splitlines())
+def without_folder(lines: Iterable[str], root: Path) -> tuple[str, ...]:
+    """Lines on what is wrong, without where the folder ``root`` lies."""
+    return tuple(line.replace(f"{root}{os.sep}", "") for line in lines)
 
 
 def name_of(known: Known) -> str:

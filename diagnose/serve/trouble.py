@@ -7,7 +7,7 @@ from pathlib import Path
 
 from diagnose.errors import CannotWriteError, NoCaseError, UserError, clean
 from diagnose.serve.exchange import Answer, Asked, NotHereError, RefusedError
-from diagnose.serve.site import fault_lines, screen
+from diagnose.serve.site import screen, without_folder
 
 _PAGE = (
     '<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8">'
@@ -45,13 +45,11 @@ def answer_to(error: Exception, asked: Asked, root: Path) -> Answer:
         case RefusedError():
             return plain_page(403, str(error))
         case NoCaseError():
-            return screen(
-                "fault.html", asked, status=404, lines=fault_lines("\n".join(error.faults), root)
-            )
+            return screen("fault.html", asked, status=404, lines=without_folder(error.faults, root))
         case CannotWriteError():
-            return screen("fault.html", asked, status=409, lines=fault_lines(error, root))
+            return screen("fault.html", asked, status=409, lines=without_folder(error.lines, root))
         case UserError():
-            return screen("fault.html", asked, status=400, lines=fault_lines(error, root))
+            return screen("fault.html", asked, status=400, lines=without_folder(error.lines, root))
     return plain_page(500, _OURS)
 
 

@@ -58,4 +58,4 @@ def _facts_of(folder: Path) -> Iterator[tuple[Path, Facts]]:
         try:
             yield path, load(path, the_book()).facts()
         except (BadCaseError, NoCaseError, OutOfScopeError) as bad:
-            printing.remark_lines(f"left out: {str(bad).splitlines()[0]}")
+            printing.remark_lines(f"left out: {bad.lines[0]}")

@@ -91,7 +91,7 @@ def review_file(path: Path, check: bool) -> Glance:
         expects = check and answer.case.expect is not None
         return glance_document(answer, failures(answer) if expects else None)
     except UserError as error:
-        return unread_document(path, str(error).splitlines())
+        return unread_document(path, error.lines)
     except Exception as error:  # one file must not end the others
         fault = plain(f"{type(error).__name__}: {error}", 200)
         fault = f"{named(path)}: a fault of diagnose itself, {fault}; please report it"

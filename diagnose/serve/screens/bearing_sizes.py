@@ -76,7 +76,7 @@ def save(site: Site, asked: Asked) -> Answer:
             given = BearingsInput(read.given, _is_fitted(asked), forms.details(asked))
             record_bearings(path, the_book(), given)
         except UsageError as fault:
-            return _form(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _form(known, asked, status=400, faults=fault.lines)
     return go("job", asked.job, "bearings")
 
 

@@ -51,7 +51,7 @@ def save(site: Site, asked: Asked) -> Answer:
             fitted = bool(asked.text("fitted"))
             record_bearings(path, the_book(), BearingsInput(given, fitted, forms.details(asked)))
         except UsageError as fault:
-            return _bearings(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _bearings(known, asked, status=400, faults=fault.lines)
     return go("job", asked.job, "bearings")
 
 

@@ -2,43 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.case.card import BASELINE, Card, load_card
 from diagnose.case.card_naming import name_card
-from diagnose.case.card_text import card_value
 from diagnose.case.card_writing import (
     GRADE,
     SOUND_SAYS,
     SOUND_WHERE,
-    Sound,
     baseline_of,
     figures_of,
     start_card,
     write_figures,
 )
-from diagnose.case.faults import Faults
-from diagnose.entry.readings import parse_baseline
 from diagnose.errors import CannotWriteError, UsageError
 from diagnose.output.documents.card import CardDocument, CardGap, card_document
 from diagnose.output.documents.check_sheet import units_of
-from diagnose.serve import forms
 from diagnose.serve.cards import CARDS, cards_in, new_card, own_card
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, NotHereError, address, go
+from diagnose.serve.screens.card_form import (
+    ABOUT,
+    LONGEST,
+    SOUND,
+    ChangedFigures,
+    changed_figures,
+    faults_in,
+    name_of_figure,
+    sound_pressures,
+)
 from diagnose.serve.screens.job import typed_in
-from diagnose.serve.site import Site, fault_lines, job_screen
+from diagnose.serve.site import Site, job_screen, without_folder
 from knowledge.book import the_book
-from knowledge.card import CardFigure, Form, Section
+from knowledge.card import Section
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.units import DIMENSIONS, unit_named
 
 MOST_WANTED = 5  #: of the missing figures that the first screen asks for
-LONGEST = 200  #: characters of a field
-ABOUT = ("name", "manual", "layout", GRADE)  #: what the card says besides its figures
-SOUND = f"{BASELINE}."  #: before the place of a pressure when the engine was sound
 TITLES = {
     Section.PRESSURES: ("Pressures", "oil hot unless it says otherwise"),
     Section.CLEARANCES: ("Clearances", "as fitted, and the wear limit where it is printed"),
@@ -51,7 +53,14 @@ NOTHING = "Nothing was changed."
 
 
 class ChangedError(Exception):
-    """Figures were changed in another place since the form was made; a line for each."""
+    """Figures were changed in another place since the form was made.
+
+    ``changes``: what each is now, a line for each.
+    """
+
+    def __init__(self, changes: Sequence[str]) -> None:
+        self.changes = tuple(changes)
+        super().__init__("; ".join(self.changes))
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +91,7 @@ def save(site: Site, asked: Asked) -> Answer:
             if asked.text("choose"):
                 return _named(site, asked, _chosen(site, asked))
         except (CannotWriteError, UsageError) as fault:
-            faults = fault_lines(fault, site.folder.root)
+            faults = without_folder(fault.lines, site.folder.root)
             return _card(site, known, asked, status=400, faults=faults)
         return _saved(site, known, asked, None)
 
@@ -147,89 +156,26 @@ def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> A
     file = own_card(site.folder.root, known.case)
     if file is None:
         return again(409, "This job names no card of this folder.")
-    given, was = _given(asked)
+    figures = changed_figures(asked)
+    given = figures.given
     if not given:
         return again(400, NOTHING)
-    if wrong := _wrong(given, load_card(file, the_book())):
+    if wrong := faults_in(given, load_card(file, the_book())):
         return again(400, *wrong)
     insist = bool(asked.text("insist"))
 
     def check(now: Card) -> None:
-        _check(now, given, was, insist=insist)
+        _check(now, figures, insist=insist)
 
     try:
-        figures = {i: text for i, text in given.items() if not i.startswith(SOUND)}
-        write_figures(file, the_book(), figures, check, _sound(given))
+        printed = {i: text for i, text in given.items() if not i.startswith(SOUND)}
+        write_figures(file, the_book(), printed, check, sound_pressures(given))
     except ChangedError as other:
-        return again(409, changed=tuple(str(other).splitlines()))
+        return again(409, changed=other.changes)
     except UsageError as fault:
-        return again(400, *fault_lines(fault, site.folder.root))
+        return again(400, *without_folder(fault.lines, site.folder.root))
     further = (section.value,) if section else ()
     return go("job", asked.job, "card", *further, saved=",".join(given))
-
-
-def _given(asked: Asked) -> tuple[dict[str, str], dict[str, str]]:
-    """The figures that the person changed, and what each was when the form was made."""
-    figures, given, was = the_book().card_figures, {}, {}
-    for id_ in (*ABOUT, *figures):
-        before = asked.text(f"was:{id_}")
-        if f"g:{id_}" in asked.form:
-            typed = asked.text(f"g:{id_}")[:LONGEST]
-        elif id_ in figures:
-            typed = _composed(asked, figures[id_])
-        else:
-            continue
-        if typed != before:
-            given[id_], was[id_] = typed, before
-    for name in [n for n in asked.form if n.startswith(f"g:{SOUND}")][:LONGEST]:
-        id_ = name.removeprefix("g:")
-        typed, before = asked.text(name)[:LONGEST].strip(), asked.text(f"was:{id_}")
-        if typed != before and id_.removeprefix(SOUND).isdecimal() and len(id_) < len(SOUND) + 4:
-            given[id_], was[id_] = typed, before
-    return given, was
-
-
-def _sound(given: Mapping[str, str]) -> dict[int, Sound]:
-    """Pressures when the engine was sound by their place; without fields to take one out.
-
-    Raises UsageError.
-    """
-    return {
-        int(id_.removeprefix(SOUND)): parse_baseline(text) if text else {}
-        for id_, text in given.items()
-        if id_.startswith(SOUND)
-    }
-
-
-def _wrong(given: Mapping[str, str], card: Card) -> list[str]:
-    """What cannot be among figures that were typed, a line each with what they are called."""
-    figures, faults = the_book().card_figures, Faults()
-    for id_, text in given.items():
-        if text and id_ in figures:
-            unit = card.units.get(figures[id_].dimension)
-            card_value(text, figures[id_], unit, _name(id_), faults)
-        elif text and id_.startswith(SOUND):
-            try:
-                parse_baseline(text)
-            except UsageError as fault:
-                faults.add(str(fault))
-    return list(faults)
-
-
-def _composed(asked: Asked, figure: CardFigure) -> str:
-    """What one would write for the fields of a figure: "0.0010 to 0.0025 in, limit 0.0035 in"."""
-    low, high, worn = (
-        asked.text(f"{part}:{figure.id}").replace(",", ".")[:40] for part in ("lo", "hi", "wo")
-    )
-    unit = asked.text(f"un:{figure.id}")
-    if low and high:
-        fit = f"{low} to {forms.with_unit(high, unit)}"
-    elif figure.form is Form.FITTED and (low or high):
-        fit = f"at {'least' if low else 'most'} {forms.with_unit(low or high, unit)}"
-    else:
-        fit = forms.with_unit(low or high, unit) if low or high else ""
-    limit = f"limit {forms.with_unit(worn, unit)}" if worn else ""
-    return ", ".join(filter(None, (fit, limit)))
 
 
 def _written(card: Card) -> dict[str, str]:
@@ -246,22 +192,13 @@ def _layout(card: Card) -> str:
     return "" if layout == UNKNOWN.id else layout
 
 
-def _check(now: Card, given: Mapping[str, str], was: Mapping[str, str], *, insist: bool) -> None:
+def _check(now: Card, figures: ChangedFigures, *, insist: bool) -> None:
     """Raise ChangedError where another place changed what the person changes now."""
     there = _written(now)
+    given, was = figures.given, figures.was
     other = [i for i in given if there.get(i, "") not in (was[i], given[i])]
     if other and not insist:
-        raise ChangedError("\n".join(f"{_name(i)}: {there.get(i) or 'taken out'}" for i in other))
-
-
-def _name(id_: str) -> str:
-    """What an entry is called on the screen."""
-    if id_ in the_book().card_figures:
-        says = the_book().card_figures[id_].says
-        return says[:1].upper() + says[1:]
-    if id_.startswith(SOUND):
-        return "When it was sound"
-    return {GRADE: "Oil", "layout": "How it is built"}.get(id_, id_.capitalize())
+        raise ChangedError([f"{name_of_figure(i)}: {there.get(i) or 'taken out'}" for i in other])
 
 
 def _card(
@@ -350,7 +287,7 @@ def _section(
         heading=TITLES[section],
         missing=[_field(card, gaps[f.id]) for f in missing],
         there=[
-            Field(f.id, _name(f.id), f.manual, f.form.value, written=written[f.id])
+            Field(f.id, name_of_figure(f.id), f.manual, f.form.value, written=written[f.id])
             for f in figures
             if f.id in written
         ],
@@ -374,7 +311,7 @@ def _field(card: Card, gap: CardGap) -> Field:
     unit = named.names[0] if named else units[0]
     return Field(
         id=gap.id,
-        says=_name(gap.id),
+        says=name_of_figure(gap.id),
         manual=gap.manual,
         form=figure.form.value,
         units=units if unit in units else (unit, *units),
@@ -392,4 +329,4 @@ def _saved_now(asked: Asked, card: Card) -> list[str]:
     ids = asked.query.get("saved", "")[:2_000].split(",")
     written, figures = _written(card), the_book().card_figures
     wanted = [i for i in dict.fromkeys(ids) if i in figures or i in ABOUT or i.startswith(SOUND)]
-    return [f"{_name(i)}: {written.get(i, 'taken out')}" for i in wanted]
+    return [f"{name_of_figure(i)}: {written.get(i, 'taken out')}" for i in wanted]

@@ -61,7 +61,7 @@ def save_close(site: Site, asked: Asked) -> Answer:
         except MeanwhileError as other:
             return _close(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
         except UsageError as fault:
-            return _close(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _close(known, asked, status=400, faults=fault.lines)
     return go("job", asked.job)
 
 

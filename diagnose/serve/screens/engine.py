@@ -6,7 +6,7 @@ from diagnose.entry.engine_said import write_engine
 from diagnose.errors import UsageError
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
-from diagnose.serve.site import Site, fault_lines, job_screen
+from diagnose.serve.site import Site, job_screen, without_folder
 from knowledge.book import the_book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.questions.engines import ENGINE_KINDS
@@ -30,7 +30,9 @@ def save(site: Site, asked: Asked) -> Answer:
         try:
             write_engine(path, the_book(), layout.id, by=asked.text("by"))
         except UsageError as fault:
-            return _engine(known, asked, status=400, faults=fault_lines(fault, site.folder.root))
+            return _engine(
+                known, asked, status=400, faults=without_folder(fault.lines, site.folder.root)
+            )
         site.interviews.forget(path)
     return go("job", asked.job, "note", engine=layout.id)
 

@@ -86,7 +86,7 @@ def save_parts(site: Site, asked: Asked) -> Answer:
             changes = meanwhile(site, asked, other)
             return _overview(known, asked, status=409, meanwhile=changes)
         except UsageError as fault:
-            return _overview(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _overview(known, asked, status=400, faults=fault.lines)
     return go("job", asked.job, "signoff", saved=str(saved.first_number))
 
 
@@ -142,7 +142,7 @@ def save_phase(site: Site, asked: Asked) -> Answer:
         except MeanwhileError as other:
             return _phase(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
         except UsageError as fault:
-            return _phase(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _phase(known, asked, status=400, faults=fault.lines)
     if unsaid:  # the rest is saved: only what lacks its reason stays in the form
         left = {f"t:{blank.id}": ("skipped",) for blank in unsaid}
         stays = {key: asked.form[key] for key in ("by", "whole", "version") if key in asked.form}

@@ -76,7 +76,7 @@ def save_check(site: Site, asked: Asked) -> Answer:
         except MeanwhileError as other:
             return _check(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
         except UsageError as fault:
-            return _check(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _check(known, asked, status=400, faults=fault.lines)
     to = ("teardown",) if asked.text("stage") else ()
     return go("job", asked.job, *to, saved=str(saved.first_number))
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from diagnose.case.case import Case
 from diagnose.case.writing import NewEntry, tried
 from diagnose.entry.recording import Input, new_entries
-from diagnose.errors import UsageError
+from diagnose.errors import NotSavedError, UsageError
 from diagnose.output.documents.entries import entry_lines
 from diagnose.serve import forms
 from diagnose.serve.exchange import Answer, Asked
@@ -29,9 +29,10 @@ def show(site: Site, asked: Asked) -> Answer:
 
     try:
         saved = tried(path, book, made)
+    except NotSavedError as fault:
+        return screen("verdict.html", asked, lines=(), says=fault.faults[0])
     except UsageError as fault:
-        says = str(fault).splitlines()[0].removeprefix("not saved: ")
-        return screen("verdict.html", asked, lines=(), says=says)
+        return screen("verdict.html", asked, lines=(), says=fault.lines[0])
     lines = entry_lines(saved.after, book, saved.first_number)
     return screen("verdict.html", asked, lines=lines, says="")
 

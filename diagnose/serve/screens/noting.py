@@ -95,7 +95,7 @@ def _saved(site: Site, known: Known, asked: Asked, given: Input, unclear: list[C
         return _note(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
     except UsageError as fault:
         choices = unclear[0].candidates if unclear else ()
-        faults = () if choices else tuple(str(fault).splitlines())
+        faults = () if choices else fault.lines
         return _note(known, asked, status=400, faults=faults, choices=choices)
     unread = "; ".join(saved.not_read)[:LONGEST_UNREAD]
     engine = "" if saved.engine_was is None else saved.after.layout.id
@@ -185,7 +185,7 @@ def save_readings(site: Site, asked: Asked) -> Answer:
             lines = meanwhile(site, asked, other)
             return _readings(known, asked, status=409, meanwhile=lines)
         except UsageError as fault:
-            return _readings(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            return _readings(known, asked, status=400, faults=fault.lines)
     to = "start" if asked.text("back") == "start" else "readings"
     return go("job", asked.job, to, saved=str(saved.first_number))
 
