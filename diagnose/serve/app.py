@@ -10,6 +10,7 @@ import logging
 import secrets
 import time
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from functools import partial
 
 from starlette.applications import Starlette
@@ -51,8 +52,8 @@ def application(site: Site, guard: Guard) -> ASGIApp:
         for each in ADDRESSES
     ]
     missing: Mapping[int, Callable[..., Response]] = {
-        404: partial(_no_page, site, 404),
-        405: partial(_no_page, site, 405),
+        404: partial(_no_page, 404),
+        405: partial(_no_page, 405),
     }
     inner = Starlette(routes=routes, exception_handlers=dict(missing))
     inner.router.redirect_slashes = False  # an address is right or not here
@@ -71,7 +72,7 @@ class _Guarded:
         request = Request(scope)
         refusal = self._refusal(request)
         if refusal is not None:
-            await _response(refusal, request)(scope, receive, send)
+            await _response(refusal)(scope, receive, send)
             return
         most = MOST_UPLOAD if request.url.path.endswith("/photos") else MOST_FORM
         await self.inner(scope, _limited(receive, most, self.guard.patience), send)
@@ -141,7 +142,7 @@ async def _answer(site: Site, screen: Screen, request: Request) -> Response:
         answer = trouble.answer_to(error, asked, site.folder.root)
         if answer.status >= 500:
             log.error("%s: %s: %s", request.url.path, type(error).__name__, error)
-    response = _response(answer, request)
+    response = _response(answer)
     if request.cookies.get(SESSION, "") != session:
         _set_cookie(response, SESSION, session)
     return response
@@ -173,23 +174,15 @@ async def _with_form(asked: Asked, request: Request) -> Asked:
                 uploads[name] = Upload(value.filename or "", await value.read())
             else:
                 form.setdefault(name, []).append(value)
-    return Asked(
-        parts=asked.parts,
-        query=asked.query,
-        form=form,
-        uploads=uploads,
-        token=asked.token,
-        address=asked.address,
-        here=asked.here,
-    )
+    return replace(asked, form=form, uploads=uploads)
 
 
-def _no_page(site: Site, status: int, request: Request, error: Exception) -> Response:
+def _no_page(status: int, _request: Request, _error: Exception) -> Response:
     words = "There is no such page." if status == 404 else "That cannot be done here."
-    return _response(trouble.plain_page(status, words), request)
+    return _response(trouble.plain_page(status, words))
 
 
-def _response(answer: Answer, request: Request) -> Response:
+def _response(answer: Answer) -> Response:
     headers = {**HEADERS, "content-security-policy": answer.policy}
     headers["cache-control"] = "max-age=600" if answer.kept else "no-store"
     if answer.to:

@@ -23,6 +23,7 @@ from diagnose.output.documents.tell import account_document
 from diagnose.serve.exchange import Answer, Asked, address, go
 from diagnose.serve.interviews import key_of
 from diagnose.serve.screens.noting import offered
+from diagnose.serve.screens.shared import PRESSURES
 from diagnose.serve.site import Site, screen
 
 #: answers to a plain question: what is typed for it, and the button
@@ -42,7 +43,6 @@ TRIAL = (
     ("n", "Not tried"),
 )
 MOVED = "That question was answered in another place. This is the next one; nothing was lost."
-UNITS = ("psi", "bar", "kPa")
 
 
 def show(site: Site, asked: Asked) -> Answer:
@@ -93,9 +93,7 @@ def _numbers(question: NumbersQuestion, asked: Asked) -> str:
     if words or not any(given):
         return words or "d"
     unit = asked.text("unit")
-    return (
-        f"{' '.join(g.replace(',', '.') or '-' for g in given)} {unit if unit in UNITS else 'psi'}"
-    )
+    return f"{' '.join(g.replace(',', '.') or '-' for g in given)} {unit if unit in PRESSURES else 'psi'}"
 
 
 def _confirmed(question: ConfirmQuestion, asked: Asked) -> str:
@@ -134,7 +132,7 @@ def _question(
         left=getattr(question, "left", None),
         why=asked.query.get("why") and _why(interview, question),
         buttons=FINDING if isinstance(question, FindingQuestion) else TRIAL,
-        units=UNITS,
+        units=PRESSURES,
         usual=offered(answer.case),
         account=account_document(question.account, interview.book)
         if isinstance(question, ConfirmQuestion)

@@ -15,7 +15,7 @@ from diagnose.output.documents.bearing_words import is_metric, units_for
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, address, go
-from diagnose.serve.screens.job import typed_in
+from diagnose.serve.screens.shared import typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
 

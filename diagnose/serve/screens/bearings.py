@@ -11,7 +11,7 @@ from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
 from diagnose.serve.screens.bearing_sizes import UNITS, like
-from diagnose.serve.screens.job import kept, typed_in
+from diagnose.serve.screens.shared import kept, typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
 

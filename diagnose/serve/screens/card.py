@@ -33,7 +33,7 @@ from diagnose.serve.screens.card_form import (
     name_of_figure,
     sound_pressures,
 )
-from diagnose.serve.screens.job import typed_in
+from diagnose.serve.screens.shared import typed_in
 from diagnose.serve.site import Site, job_screen, without_folder
 from knowledge.book import the_book
 from knowledge.card import Section

@@ -21,7 +21,7 @@ from diagnose.output.documents.found import headline
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError
-from diagnose.serve.screens.job import kept
+from diagnose.serve.screens.shared import kept
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
 

@@ -8,7 +8,7 @@ from diagnose.output.html.teardown_page import teardown_html
 from diagnose.planning.choosing import SURE
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError, address
-from diagnose.serve.screens.job import kept
+from diagnose.serve.screens.shared import kept
 from diagnose.serve.site import Site, job_screen
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan, PlanRequest

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 from diagnose.entry.cause_named import confirmed_causes
 from diagnose.entry.closing import ClosingInput
-from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.owners_page import telling_steps
 from diagnose.output.documents.photos import for_the_owner, photo_entries
@@ -14,10 +14,10 @@ from diagnose.output.documents.report import report_document
 from diagnose.planning.choosing import SURE
 from diagnose.serve.diagnoses import Known, Version
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, address, go
-from diagnose.serve.saving import MeanwhileError, end
+from diagnose.serve.saving import end
 from diagnose.serve.screens.dismantling import document_of, plan_of
 from diagnose.serve.screens.fitting import sheet_of
-from diagnose.serve.screens.job import kept, meanwhile, typed_in
+from diagnose.serve.screens.shared import kept, saved_or_again, typed_in
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.closing import obstacles
 from diagnose.signoff.nothing_wrong import nothing_wrong
@@ -37,8 +37,8 @@ def save_close(site: Site, asked: Asked) -> Answer:
     """Write the end of the job."""
     path = site.folder.path(asked.job)
     with site.job(asked) as known:
-        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-        if known.version.digest != seen.digest and not insist:
+        seen = Version.parse(asked.text("version"))
+        if known.version.digest != seen.digest and not asked.text("insist"):
             lines = entry_lines(known.case, the_book(), seen.last + 1)
             changed = [e.says for e in lines] or ["The file was changed."]
             return _close(known, asked, status=409, meanwhile=changed)
@@ -56,12 +56,10 @@ def save_close(site: Site, asked: Asked) -> Answer:
         if not given.how:
             fault = "Say how the cause was confirmed: what was seen or measured."
             return _close(known, asked, status=400, faults=(fault,))
-        try:
-            end(path, given, seen, insist=insist)
-        except MeanwhileError as other:
-            return _close(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
-        except UsageError as fault:
-            return _close(known, asked, status=400, faults=fault.lines)
+        closing = partial(end, path, given)
+        saved = saved_or_again(site, asked, closing, partial(_close, known, asked))
+        if isinstance(saved, Answer):
+            return saved
     return go("job", asked.job)
 
 

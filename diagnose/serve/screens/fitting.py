@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input
 from diagnose.entry.sheets import FilledBlank
-from diagnose.errors import UsageError
 from diagnose.output.documents.check_sheet import offered_unit, units_of
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase, signoff_document
@@ -16,11 +16,10 @@ from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.html.signoff_page import short_signoff_html, signoff_html
 from diagnose.planning.choosing import SURE
 from diagnose.serve import forms
-from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError, address, go
-from diagnose.serve.saving import MeanwhileError
 from diagnose.serve.saving import save as save_entries
-from diagnose.serve.screens.job import kept, meanwhile, typed_in
+from diagnose.serve.screens.shared import first_saved, kept, saved_or_again, typed_in
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
@@ -79,14 +78,10 @@ def save_parts(site: Site, asked: Asked) -> Answer:
         blanks = [FilledBlank(p.id, "yes" if p.id in has else "no", "", p.says) for p in parts]
         if not blanks:
             return _overview(known, asked, status=400, faults=(NOTHING_ASKED,))
-        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-        try:
-            saved = save_entries(path, [Input(blanks=blanks)], seen, insist=insist)
-        except MeanwhileError as other:
-            changes = meanwhile(site, asked, other)
-            return _overview(known, asked, status=409, meanwhile=changes)
-        except UsageError as fault:
-            return _overview(known, asked, status=400, faults=fault.lines)
+        saving = partial(save_entries, path, [Input(blanks=blanks)])
+        saved = saved_or_again(site, asked, saving, partial(_overview, known, asked))
+        if isinstance(saved, Answer):
+            return saved
     return go("job", asked.job, "signoff", saved=str(saved.first_number))
 
 
@@ -98,7 +93,7 @@ def _overview(
     faults: tuple[str, ...] = (),
     meanwhile: list[str] | None = None,
 ) -> Answer:
-    document, since = document_of(known, _whole(asked)), _since(asked)
+    document, since = document_of(known, _whole(asked)), first_saved(asked)
     return job_screen(
         "signoff.html",
         asked,
@@ -111,12 +106,6 @@ def _overview(
         new=() if since is None else entry_lines(known.case, the_book(), since),
         meanwhile=meanwhile,
     )
-
-
-def _since(asked: Asked) -> int | None:
-    """The number of the first entry that was just saved."""
-    saved = asked.query.get("saved", "")
-    return int(saved) if saved.isdecimal() and len(saved) < 8 else None
 
 
 def show_phase(site: Site, asked: Asked) -> Answer:
@@ -136,13 +125,10 @@ def save_phase(site: Site, asked: Asked) -> Answer:
         unsaid = [one.blanks[0] for one in every if _lacks_reason(one)]
         if not given:
             return _phase(known, asked, status=400, faults=(_unsaid(unsaid),), unsaid=unsaid)
-        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-        try:
-            saved = save_entries(path, given, seen, insist=insist)
-        except MeanwhileError as other:
-            return _phase(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
-        except UsageError as fault:
-            return _phase(known, asked, status=400, faults=fault.lines)
+        saving = partial(save_entries, path, given)
+        saved = saved_or_again(site, asked, saving, partial(_phase, known, asked))
+        if isinstance(saved, Answer):
+            return saved
     if unsaid:  # the rest is saved: only what lacks its reason stays in the form
         left = {f"t:{blank.id}": ("skipped",) for blank in unsaid}
         stays = {key: asked.form[key] for key in ("by", "whole", "version") if key in asked.form}
@@ -198,7 +184,7 @@ def _phase(
     meanwhile: list[str] | None = None,
     unsaid: Sequence[FilledBlank] = (),
 ) -> Answer:
-    phase, since = _phase_asked(known, asked), _since(asked)
+    phase, since = _phase_asked(known, asked), first_saved(asked)
     whole = "1" if _whole(asked) else ""
     return job_screen(
         "phase.html",

@@ -2,34 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TypeVar
+from dataclasses import replace
+from functools import partial
 
-from diagnose.errors import UsageError
 from diagnose.output.documents.check_sheet import CheckSheet, check_sheet
 from diagnose.output.documents.entries import entry_lines, is_unknown
 from diagnose.output.documents.photos import photo_entries
 from diagnose.output.documents.review import ReviewDocument, review_document
 from diagnose.serve import forms
-from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, NotHereError, go
-from diagnose.serve.saving import MeanwhileError
 from diagnose.serve.saving import save as save_entries
+from diagnose.serve.screens.shared import first_saved, kept, saved_or_again, typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
 
 CAUSES, REASONS = 3, 5  #: shown on the job's screen, and with their reasons
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
 NOTHING = "Nothing was answered. Press Yes or No, or put in a figure."
-Made = TypeVar("Made")
-
-
-def kept(known: Known, name: str, make: Callable[[], Made]) -> Made:
-    """A document of a case, made once for each state of its file."""
-    if name not in known.made:
-        known.made[name] = make()
-    made: Made = known.made[name]
-    return made
 
 
 def review_of(known: Known) -> ReviewDocument:
@@ -66,17 +56,14 @@ def save_check(site: Site, asked: Asked) -> Answer:
         if asked.text("none"):
             asked = _with_none(asked, sheet)
         first = "; ".join(sheet.keep_first)
-        kept = f"recorded first: {first}" if first and asked.text("kept") else ""
-        given = forms.as_input(asked, names, kept)
+        note = f"recorded first: {first}" if first and asked.text("kept") else ""
+        given = forms.as_input(asked, names, note)
         if given is None:
             return _check(known, asked, status=400, faults=(NOTHING,))
-        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-        try:
-            saved = save_entries(path, [given], seen, insist=insist)
-        except MeanwhileError as other:
-            return _check(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
-        except UsageError as fault:
-            return _check(known, asked, status=400, faults=fault.lines)
+        saving = partial(save_entries, path, [given])
+        saved = saved_or_again(site, asked, saving, partial(_check, known, asked))
+        if isinstance(saved, Answer):
+            return saved
     to = ("teardown",) if asked.text("stage") else ()
     return go("job", asked.job, *to, saved=str(saved.first_number))
 
@@ -88,23 +75,7 @@ def _with_none(asked: Asked, sheet: CheckSheet) -> Asked:
         for f in sheet.findings
         if asked.text(f"f:{f.id}") or not f.said
     }
-    return Asked(
-        parts=asked.parts,
-        form={**asked.form, **answered},
-        token=asked.token,
-        address=asked.address,
-        here=asked.here,
-    )
-
-
-def meanwhile(site: Site, asked: Asked, other: MeanwhileError) -> list[str]:
-    """What was entered in another place since the form was made."""
-    with site.job(asked) as now:
-        lines = entry_lines(now.case, the_book())
-        said = [
-            f"{e.says}{f', by {e.by}' if e.by else ''}" for e in lines if e.number in other.numbers
-        ]
-        return [*said, "The job was closed."] if other.closed else said
+    return replace(asked, form={**asked.form, **answered})
 
 
 def sheet_of(known: Known, check: str) -> CheckSheet:
@@ -116,19 +87,9 @@ def sheet_of(known: Known, check: str) -> CheckSheet:
     return check_sheet(known.answer, inspection, first)
 
 
-def typed_in(asked: Asked) -> dict[str, str]:
-    """What the form holds, to be shown in it again."""
-    return {name: asked.text(name) for name in asked.form}
-
-
 def _job(known: Known, asked: Asked) -> Answer:
     document = review_of(known)
-    saved = asked.query.get("saved", "")
-    new = (
-        entry_lines(known.case, the_book(), int(saved))
-        if saved.isdecimal() and len(saved) < 8
-        else ()
-    )
+    since = first_saved(asked)
     following = document.next[0] if document.next and not document.closed else None
     return job_screen(
         "job.html",
@@ -138,7 +99,7 @@ def _job(known: Known, asked: Asked) -> Answer:
         causes=[
             c for i, c in enumerate(document.causes[:CAUSES]) if not i or c.probability >= LEAST
         ],
-        new=new,
+        new=() if since is None else entry_lines(known.case, the_book(), since),
         check=following,
         sheet=sheet_of(known, following.inspection) if following else None,
         others=[c for c in document.next[1:] if following and c.inspection != following.inspection],

@@ -3,21 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import partial
 
 from diagnose.case.case import Case
 from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
-from diagnose.errors import UsageError
 from diagnose.output.documents.entries import EntryLine, entry_lines
 from diagnose.output.documents.found import headline
 from diagnose.output.documents.survey import NextReading, survey_document
 from diagnose.output.scale import scale_of
 from diagnose.serve import forms
-from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
-from diagnose.serve.saving import MeanwhileError
 from diagnose.serve.saving import save as save_entries
-from diagnose.serve.screens.job import kept, meanwhile, typed_in
+from diagnose.serve.screens.shared import (
+    PRESSURES,
+    first_saved,
+    kept,
+    saved_or_again,
+    typed_in,
+)
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
 from knowledge.engines.layouts import UNKNOWN
@@ -30,7 +35,6 @@ AGO = (
     *((f"{time} before", f"about {time} before") for time in ("1 year", "3 years")),
 )
 NOTHING = "Nothing was put in."
-PRESSURES = ("psi", "bar", "kPa")
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,15 +92,18 @@ def save_note(site: Site, asked: Asked) -> Answer:
 
 
 def _saved(site: Site, known: Known, asked: Asked, given: Input, unclear: list[Choice]) -> Answer:
-    seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-    try:
-        saved = save_entries(known.path, [given], seen, insist=insist)
-    except MeanwhileError as other:
-        return _note(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
-    except UsageError as fault:
-        choices = unclear[0].candidates if unclear else ()
-        faults = () if choices else fault.lines
-        return _note(known, asked, status=400, faults=faults, choices=choices)
+    def again(
+        *, status: int, faults: tuple[str, ...] = (), meanwhile: list[str] | None = None
+    ) -> Answer:
+        choices = unclear[0].candidates if faults and unclear else ()
+        wrong = () if choices else faults
+        return _note(
+            known, asked, status=status, faults=wrong, choices=choices, meanwhile=meanwhile
+        )
+
+    saved = saved_or_again(site, asked, partial(save_entries, known.path, [given]), again)
+    if isinstance(saved, Answer):
+        return saved
     unread = "; ".join(saved.not_read)[:LONGEST_UNREAD]
     engine = "" if saved.engine_was is None else saved.after.layout.id
     return go(
@@ -123,8 +130,7 @@ def _note(
     meanwhile: list[str] | None = None,
 ) -> Answer:
     lines = entry_lines(known.case, the_book())
-    saved = asked.query.get("saved", "")
-    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    since = first_saved(asked)
     new = [e for e in lines if since is not None and e.number >= since]
     layout = known.case.layout
     return job_screen(
@@ -178,14 +184,10 @@ def save_readings(site: Site, asked: Asked) -> Answer:
         if not texts:
             return _readings(known, asked, status=400, faults=(NOTHING,))
         given = Input(readings=texts, details=forms.details(asked))
-        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
-        try:
-            saved = save_entries(path, [given], seen, insist=insist)
-        except MeanwhileError as other:
-            lines = meanwhile(site, asked, other)
-            return _readings(known, asked, status=409, meanwhile=lines)
-        except UsageError as fault:
-            return _readings(known, asked, status=400, faults=fault.lines)
+        saving = partial(save_entries, path, [given])
+        saved = saved_or_again(site, asked, saving, partial(_readings, known, asked))
+        if isinstance(saved, Answer):
+            return saved
     to = "start" if asked.text("back") == "start" else "readings"
     return go("job", asked.job, to, saved=str(saved.first_number))
 
@@ -218,8 +220,7 @@ def _readings(
     meanwhile: list[str] | None = None,
 ) -> Answer:
     lines = [e for e in entry_lines(known.case, the_book()) if e.kind in ("reading", "baseline")]
-    saved = asked.query.get("saved", "")
-    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    since = first_saved(asked)
     return job_screen(
         "readings.html",
         asked,

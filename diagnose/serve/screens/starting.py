@@ -11,8 +11,8 @@ from diagnose.output.scale import scale_of
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, address
 from diagnose.serve.screens.fitting import sheet_of
-from diagnose.serve.screens.job import kept
-from diagnose.serve.screens.noting import PRESSURES, WHEN
+from diagnose.serve.screens.noting import WHEN
+from diagnose.serve.screens.shared import PRESSURES, kept
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.start import predicted_start
 from knowledge.book import the_book

@@ -21,7 +21,7 @@ from diagnose.output.documents.forecast import ForecastDocument, forecast_docume
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, NotHereError
 from diagnose.serve.screens.curves import drawn
-from diagnose.serve.screens.job import kept
+from diagnose.serve.screens.shared import kept
 from diagnose.serve.site import Site, job_screen, screen
 from knowledge.circuit.fixes import FIXES, SHIM, Fix
 from knowledge.units import LENGTH, METRIC_LENGTHS, MM, PRESSURE, PSI, THOU, unit_named
