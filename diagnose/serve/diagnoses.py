@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import threading
 from collections import OrderedDict
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -50,7 +50,7 @@ class Known:
     version: Version
     lock: threading.RLock
     card: tuple[int, int]  #: the state of the engine's card it was read with
-    made: dict[str, Any] = field(default_factory=dict)
+    made: dict[Hashable, Any] = field(default_factory=dict)
 
 
 class Diagnoses:

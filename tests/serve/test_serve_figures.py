@@ -9,7 +9,7 @@ from urllib.parse import urlencode
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.serve.screens.trying import scales_of
+from diagnose.serve.screens.trying import ranges_of
 from knowledge.book import the_book
 from tests.support.web import Browser, Page, browser, jobs_in
 
@@ -85,7 +85,7 @@ def test_the_units_of_the_job_come_first(
         found = ["".join(pair) for pair in re.findall(chosen, text)]
         assert wanted in found or (wanted in ("psi", "in") and not found), screen
     case = load(tab.app.site.folder.root / f"{job}.toml", the_book())
-    assert {s.unit for s in scales_of(case)} == {pressure, length}
+    assert {s.unit for s in ranges_of(case)} == {pressure, length}
 
 
 def test_what_a_slider_comes_to_stands_in_large_figures(tab: Browser) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 from typing import Protocol, TypeVar
 
 from diagnose.case.writing import Appended
@@ -41,7 +41,7 @@ class ShowAgain(Protocol):
         ...
 
 
-def kept(known: Known, name: str, make: Callable[[], Made]) -> Made:
+def kept(known: Known, name: Hashable, make: Callable[[], Made]) -> Made:
     """A document of a case, made once for each state of its file."""
     if name not in known.made:
         known.made[name] = make()

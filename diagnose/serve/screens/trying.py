@@ -34,8 +34,8 @@ FIX = "fix-"  #: begins the name of a field that puts right what was found
 
 
 @dataclass(frozen=True, slots=True)
-class Scale:
-    """A slider: what it sets, its unit, and its ends and step in that unit."""
+class SliderRange:
+    """What a slider sets, its unit, and its ends and step in that unit."""
 
     id: str
     unit: str
@@ -47,31 +47,39 @@ class Scale:
 
 CLEARANCES = (
     (
-        Scale("main_clearance", "thou", THOU, 0.5, 8.0, 0.1),
-        Scale("rod_clearance", "thou", THOU, 0.5, 8.0, 0.1),
-        Scale("pump_end_clearance", "thou", THOU, 0.5, 15.0, 0.5),
+        SliderRange("main_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+        SliderRange("rod_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+        SliderRange("pump_end_clearance", "thou", THOU, 0.5, 15.0, 0.5),
     ),
     (
-        Scale("main_clearance", "mm", MM, 0.01, 0.25, 0.005),
-        Scale("rod_clearance", "mm", MM, 0.01, 0.25, 0.005),
-        Scale("pump_end_clearance", "mm", MM, 0.01, 0.4, 0.01),
+        SliderRange("main_clearance", "mm", MM, 0.01, 0.25, 0.005),
+        SliderRange("rod_clearance", "mm", MM, 0.01, 0.25, 0.005),
+        SliderRange("pump_end_clearance", "mm", MM, 0.01, 0.4, 0.01),
     ),
 )  #: in inches and metric
 RELIEF = (
-    Scale("relief_setting", "psi", PSI, 15.0, 110.0, 1.0),
-    Scale("relief_setting", "bar", 1e5, 1.0, 8.0, 0.1),
+    SliderRange("relief_setting", "psi", PSI, 15.0, 110.0, 1.0),
+    SliderRange("relief_setting", "bar", 1e5, 1.0, 8.0, 0.1),
 )
-MORE_PUMP = Scale(PUMP, "%", 0.01, 0.0, 60.0, 5.0)  #: on top of what is there
+MORE_PUMP = SliderRange(PUMP, "%", 0.01, 0.0, 60.0, 5.0)  #: on top of what is there
 
 
 @dataclass(frozen=True, slots=True)
 class Slider:
     """A slider as it stands; figures as text in its unit."""
 
-    scale: Scale
+    range: SliderRange
     says: str
     value: str
     now: str  #: what is there
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """The name under which a forecast is kept: the repairs and changes that were tried."""
+
+    fixes: tuple[str, ...]
+    changes: tuple[str, ...]
 
 
 def show(site: Site, asked: Asked) -> Answer:
@@ -114,7 +122,7 @@ def draw(site: Site, asked: Asked) -> Answer:
     return drawn(lambda: curves([plot], "forecast", ON_A_PHONE))
 
 
-def scales_of(case: Case) -> tuple[Scale, ...]:
+def ranges_of(case: Case) -> tuple[SliderRange, ...]:
     """The sliders in the units of the job."""
     units = units_of(case)
     length, pressure = units.of(LENGTH) or "", units.of(PRESSURE) or ""
@@ -141,15 +149,15 @@ def _before(known: Known) -> Forecast:
 def _sliders(known: Known, query: Mapping[str, str]) -> list[Slider]:
     """Each slider that this engine has, where it was set, else at what is there."""
     engine, found = _before(known).before.engine, []
-    for scale in scales_of(known.case):
-        parameter = CIRCUIT_PARAMETERS[scale.id]
-        there = float(np.median(np.asarray(parameter.read(engine)))) / scale.factor
+    for range_ in ranges_of(known.case):
+        parameter = CIRCUIT_PARAMETERS[range_.id]
+        there = float(np.median(np.asarray(parameter.read(engine)))) / range_.factor
         if not np.isfinite(there):
             continue
-        now = _text(min(max(there, scale.low), scale.high), scale)
-        found.append(Slider(scale, parameter.says, _set(query, scale) or now, now))
+        now = _on_a_step(min(max(there, range_.low), range_.high), range_)
+        found.append(Slider(range_, parameter.says, _chosen(query, range_) or now, now))
     more = CIRCUIT_PARAMETERS[PUMP].says
-    found.append(Slider(MORE_PUMP, f"more {more}", _set(query, MORE_PUMP) or "0", "0"))
+    found.append(Slider(MORE_PUMP, f"more {more}", _chosen(query, MORE_PUMP) or "0", "0"))
     return found
 
 
@@ -159,22 +167,24 @@ def _fixes(known: Known) -> list[Fix]:
     return [fix for fix in FIXES.values() if fix is not SHIM and rights_of(fix, found)]
 
 
-def _set(query: Mapping[str, str], scale: Scale) -> str:
+def _chosen(query: Mapping[str, str], range_: SliderRange) -> str:
     """Where a slider was set; empty where it was not, or beyond its ends."""
     try:
-        value = float(query.get(scale.id, ""))
+        value = float(query.get(range_.id, ""))
     except ValueError:
         return ""
-    return _text(value, scale) if scale.low <= value <= scale.high else ""
+    return _on_a_step(value, range_) if range_.low <= value <= range_.high else ""
 
 
-def _text(value: float, scale: Scale) -> str:
+def _on_a_step(value: float, range_: SliderRange) -> str:
     """A figure on the slider's steps.
 
-    >>> _text(2.5199, CLEARANCES[0][0]), _text(0.0631, CLEARANCES[1][0]), _text(2.0, MORE_PUMP)
-    ('2.5', '0.065', '0')
+    >>> _on_a_step(2.5199, CLEARANCES[0][0]), _on_a_step(0.0631, CLEARANCES[1][0])
+    ('2.5', '0.065')
+    >>> _on_a_step(2.0, MORE_PUMP)
+    '0'
     """
-    steps = scale.low + round((value - scale.low) / scale.step) * scale.step
+    steps = range_.low + round((value - range_.low) / range_.step) * range_.step
     return f"{steps:.3f}".rstrip("0").rstrip(".")
 
 
@@ -203,9 +213,9 @@ def _glances(document: ForecastDocument) -> list[Glance]:
 def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> ForecastDocument:
     """The forecast for the sliders. Raises UsageError."""
     changes = [
-        f"{s.scale.id}=+{s.value} %"
-        if s.scale.id == PUMP
-        else f"{s.scale.id}={s.value} {s.scale.unit}"
+        f"{s.range.id}=+{s.value} %"
+        if s.range.id == PUMP
+        else f"{s.range.id}={s.value} {s.range.unit}"
         for s in sliders
         if s.value != s.now
     ]
@@ -224,6 +234,7 @@ def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> 
         other = with_other_changes(there, parse_changes(changes), plans)
         return forecast_document(other, now, may_run=may_run)
 
-    while sum(name.startswith("forecast:") for name in known.made) > MOST_KEPT:
-        del known.made[next(name for name in known.made if name.startswith("forecast:"))]
-    return kept(known, f"forecast:{fixes}{changes}", made)
+    tried = [name for name in known.made if isinstance(name, Tried)]
+    for name in tried[:-MOST_KEPT]:
+        del known.made[name]
+    return kept(known, Tried(tuple(fixes), tuple(changes)), made)
