@@ -34,7 +34,7 @@ from knowledge.units import DIMENSIONS
 AnyEnum = TypeVar("AnyEnum", bound=StrEnum)
 #: the result of a trial that was asked about and not made
 NOT_TRIED = "not tried"
-#: how "no time before" is written in ``before``
+#: how "no time before" is written in ``before``; the first is what commands write
 AT_ONCE = ("straight before", "just before", "at once")
 
 

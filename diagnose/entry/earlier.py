@@ -32,7 +32,7 @@ class EarlierInput:
 
     area: WorkArea
     done: Done | None = None
-    before: str | None = None  #: a time with its unit, or "straight before"
+    before: str | None = None  #: a time with its unit, or the first of ``AT_ONCE``
     hands: Hands | None = None
 
     def fields(self) -> dict[str, Value | None]:

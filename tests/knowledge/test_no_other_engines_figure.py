@@ -8,7 +8,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
-from diagnose.output.documents.signoff_items import limits_in_words
+from diagnose.output.documents.signoff_items import limit_lines
 from diagnose.signoff.judging import NO_FIGURE, EngineFigures, Verdict, bands_of, judged
 from diagnose.signoff.sheet import Item
 from knowledge.book import the_book
@@ -78,7 +78,12 @@ def test_where_only_other_engines_are_printed_the_value_waits_for_yours(
     assert because.startswith("no figure for this engine: enter yours; it fits ")
     case = engine("distributor_v8")
     word = BOOK.tasks[task]
-    shown = [*limits_in_words(Item(word, "", judged(word, None, EngineFigures.of(case)), ()), case)]
+    shown = [
+        line.whole
+        for line in limit_lines(
+            Item(word, "", judged(word, None, EngineFigures.of(case)), ()), case
+        )
+    ]
     assert shown[0] == f"limit: {NO_FIGURE}"
     assert all(line.startswith("printed for another engine or use:") for line in shown[1:])
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from diagnose.case.looks import said
+from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import ReadingEntry
 from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.engine_said import EngineChange
@@ -89,7 +90,7 @@ def _behaviour(fact: Fact) -> Behaviour:
 def _work(fact: Fact, book: Book) -> EarlierWork:
     fields = fact.fields
     before = str(fields.get("before") or "")
-    seconds = 0.0 if before == "straight before" else None
+    seconds = 0.0 if before in AT_ONCE else None
     if before and seconds is None:
         seconds = parse(before, DIMENSIONS["time"])
     done, hands = fields.get("done"), fields.get("hands")

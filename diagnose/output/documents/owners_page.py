@@ -176,27 +176,35 @@ def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
 
 def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
     """Hot idle, then hot at speed, before and after."""
-    idle = case.idle_speed
-    before = [r.reading for r in case.readings]
     after = [r.reading for r in case.start_readings]
-    at_idle, at_speed = ((0.0, IDLE_RANGE * idle), (AT_SPEED * idle, float("inf")))
-    first = mended(case).hot_idle
+    idling = 0.0, IDLE_RANGE * case.idle_speed
+    running = AT_SPEED * case.idle_speed, float("inf")
+    idle = mended(case).hot_idle or _last(after, idling)
     at_2000 = [w.value for w in case.task_records if w.task is PRESSURE_HOT_AT_2000 and w.value]
-    fast = at_2000[-1] if at_2000 else _last(after, at_speed)
-    rows = (
-        ("hot idle", _last(before, at_idle), first or _last(after, at_idle)),
-        ("hot, at speed", _last(before, at_speed), fast),
-    )
+    fast = at_2000[-1] if at_2000 else _last(after, running)
     least = scale.one(case.limit(HOT_IDLE_PRESSURE))
-    spans = (at_idle, at_speed)
-    for (when, old, new), speeds in zip(rows, spans, strict=True):
-        if old is not None or new is not None:
-            yield BeforeAfter(
-                when=when,
-                before=_before(old, before, speeds, scale),
-                after="not measured yet" if new is None else scale.one(new),
-                least=least if when == "hot idle" else "",
-            )
+    yield from _compared("hot idle", case, idling, idle, scale, least)
+    yield from _compared("hot, at speed", case, running, fast, scale)
+
+
+def _compared(
+    when: str,
+    case: Case,
+    speeds: tuple[float, float],
+    after: float | None,
+    scale: Scale,
+    least: str = "",
+) -> Iterator[BeforeAfter]:
+    """The pressure between two speeds [rpm] before, and ``after`` [Pa]; nothing without either."""
+    readings = [r.reading for r in case.readings]
+    before = _last(readings, speeds)
+    if before is not None or after is not None:
+        yield BeforeAfter(
+            when=when,
+            before=_before(before, readings, speeds, scale),
+            after="not measured yet" if after is None else scale.one(after),
+            least=least,
+        )
 
 
 def _before(

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from diagnose.case.case import Case, Closing
 from diagnose.case.looks import in_words, said
+from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
@@ -123,7 +124,7 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
 
 def _may_be_new(before: object) -> bool:
     """Whether the age of work that was said fits a repair of today."""
-    return before is None or before == "straight before"
+    return before is None or before in AT_ONCE
 
 
 def _meaning(entry: NewEntry, book: Book) -> str:

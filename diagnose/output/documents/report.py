@@ -41,7 +41,7 @@ from diagnose.output.documents.review import Damage, damages
 from diagnose.output.documents.signoff_items import (
     PHASES,
     count_in_words,
-    limits_in_words,
+    limit_lines,
     verdict_in_words,
 )
 from diagnose.output.documents.stages import StageSummary, stage_summaries
@@ -245,9 +245,10 @@ def _first_start(sheet: Signoff) -> StartTable | None:
 
 def _work(item: Item, sheet: Signoff) -> WorkDone:
     last = item.worked[-1].entry if item.worked else None
+    limits = limit_lines(item, sheet.answer.case)
     return WorkDone(
         says=item.task.says,
-        limit=next(limits_in_words(item, sheet.answer.case), ""),
+        limit=limits[0].whole if limits else "",
         verdict=verdict_in_words(item),
         bad=item.judged.verdict in (Verdict.FAILED, Verdict.BORDERLINE),
         day=day(last.when) if last else "",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from enum import StrEnum
 from itertools import zip_longest
 
 from diagnose.case.case import Case
@@ -67,6 +68,37 @@ class Accepted:
     held: str  #: empty where no value is recorded
 
 
+class Whose(StrEnum):
+    """Whose figure a limit is, as it stands before it."""
+
+    CARD = "this engine"
+    DECIDING = "limit"
+    OTHER_SOURCE = "another source"
+    OTHER_ENGINE = "printed for another engine or use"
+
+
+@dataclass(frozen=True, kw_only=True)
+class LimitLine:
+    """What one source accepts of a task, in words."""
+
+    whose: Whose
+    accepts: str
+    says: str = ""  #: for which engine or practice it holds
+    source: str = ""
+
+    @property
+    def whole(self) -> str:
+        """With its source: "limit: at least 10 psi (hot); a workshop manual"."""
+        says = f" ({self.says})" if self.says else ""
+        source = f"; {self.source}" if self.source else ""
+        return f"{self.whose}: {self.accepts}{says}{source}"
+
+    @property
+    def brief(self) -> str:
+        """What it accepts, and whose figure it is where it does not decide."""
+        return self.accepts if self.whose is Whose.DECIDING else f"{self.whose}: {self.accepts}"
+
+
 @dataclass(frozen=True, kw_only=True)
 class SignoffItem:
     """A task, how it stands, and its limits; texts may be empty."""
@@ -86,6 +118,8 @@ class SignoffItem:
     care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in a few words each
     how: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     accepted: tuple[Accepted, ...] = field(metadata=NOT_IN_JSON)
+    #: what the figure used first accepts, without its source; empty where there is no limit
+    deciding: str = field(metadata=NOT_IN_JSON)
     measured: bool = field(metadata=NOT_IN_JSON)  #: a value with a unit is wanted
     unit: str = field(metadata=NOT_IN_JSON)  #: the usual units
     blank: str = field(metadata=NOT_IN_JSON)  #: what belongs into the blank
@@ -134,6 +168,7 @@ class SignoffItem:
 def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
     """Build the item of one task."""
     task, case = item.task, sheet.answer.case
+    limits = limit_lines(item, case)
     return SignoffItem(
         task=task.id,
         says=task.says,
@@ -142,7 +177,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         why=item.why,
         verdict=item.judged.verdict,
         because=item.judged.because,
-        limits=tuple(limits_in_words(item, case)),
+        limits=tuple(line.whole for line in limits),
         held=tuple(
             HeldFigure(
                 low=h.band.low,
@@ -159,6 +194,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         care=tuple(short_cautions(task.cautions, sheet.answer)),
         how=task.how,
         accepted=tuple(_accepted(item, case)),
+        deciding=limits[0].brief if limits else "",
         measured=bool(task.dimension),
         unit=usual_units(task.dimension) if task.dimension else "",
         blank=_what_to_write(task),
@@ -183,26 +219,32 @@ def _unit_used(item: Item, case: Case) -> str | None:
 _ANGLE = "deg"  #: in a torque that ends with a turn by angle
 
 
-def limits_in_words(item: Item, case: Case) -> Iterator[str]:
-    """Yield what each source accepts; the engine's own figure first, then the one used."""
+def limit_lines(item: Item, case: Case) -> tuple[LimitLine, ...]:
+    """What each source accepts; the engine's own figure first, then the one used."""
+    return tuple(_limit_lines(item, case))
+
+
+def _limit_lines(item: Item, case: Case) -> Iterator[LimitLine]:
     task = item.task
-    if not task.dimension:
-        for value in case.own_figures.get(task.id, ()):
-            yield f"this engine: {value.figure.says} {value.text}"
-        return
     for value in case.own_figures.get(task.id, ()):
-        if _ANGLE in value.text:  # a figure alone would leave the turn out
-            yield f"this engine: {value.figure.says} {value.text}"
+        if not task.dimension or _ANGLE in value.text:  # a figure alone would leave the turn out
+            yield LimitLine(whose=Whose.CARD, accepts=f"{value.figure.says} {value.text}")
+    if not task.dimension:
+        return
     unit = _unit_used(item, case)
     deciding, others = bands_of(task, EngineFigures.of(case))
     if not deciding and task.bands:
-        yield f"limit: {NO_FIGURE}"
+        yield LimitLine(whose=Whose.DECIDING, accepts=NO_FIGURE)
     for i, band in enumerate((*deciding, *others)):
-        says = f" ({band.says})" if band.says and band.source is not OWN else ""
-        word = "limit" if deciding and i == 0 else "another source"
+        whose = Whose.DECIDING if deciding and i == 0 else Whose.OTHER_SOURCE
         if i >= len(deciding):
-            word = "printed for another engine or use"
-        yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
+            whose = Whose.OTHER_ENGINE
+        yield LimitLine(
+            whose=whose,
+            accepts=figures(band, task, unit),
+            says="" if band.source is OWN else band.says,
+            source=source_title(band.source),
+        )
 
 
 def _accepted(item: Item, case: Case) -> Iterator[Accepted]:

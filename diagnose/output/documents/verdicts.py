@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 
+from diagnose.case.case import Case, GaugeReading, Measurement, TaskRecord
 from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
@@ -29,38 +30,53 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
     named: set[Measure] = set()  # whose limits and sources were said
     for measured in after.measurements:
         if measured.entry.no >= first:
-            unit = unit_in(measured.entry.value or "", DIMENSIONS[measured.measure.dimension])
-            every = measured_bounds(measured.measure, measured.value, after, book)
-            dimension = DIMENSIONS[measured.measure.dimension]
-            quantity = measured.measure.quantity
-            nothing = NO_FIGURE if any(book.limits_of(quantity)) else NO_LIMIT
-            own = after.card.values.get(quantity.id) if after.card else None
-            if own is not None and own.middle is not None:
-                nothing = _beside(measured.value, own.middle, dimension, unit)
-            again = measured.measure in named
-            said = _sentence(every, dimension, unit, brief=again) if every else nothing
-            found[measured.entry.no] = said
+            brief = measured.measure in named
+            found[measured.entry.no] = _of_measurement(measured, after, book, brief=brief)
             named.add(measured.measure)
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
-            answer = judged(work.task, work, EngineFigures.of(after))
-            found[work.entry.no] = f"{answer.verdict.value}: {answer.because}"
-            if answer.compared:
-                unit = unit_in(work.entry.value or "", DIMENSIONS[work.task.dimension])
-                accepted = figures(answer.compared[0].band, work.task, unit)
-                found[work.entry.no] += f" ({accepted})"
+            found[work.entry.no] = _of_task(work, after)
     for reading in after.readings:
-        if reading.entry.no >= first:
-            unit = pressure_unit(reading.entry.pressure or "")
-            if every := reading_bounds(reading.reading, after):
-                said = _sentence(every, DIMENSIONS["pressure"], unit)
-                wanted = below_rule(reading.reading, after)
-                if wanted is not None and not any(bounds[0].broken for bounds in every):
-                    least = shown(wanted, DIMENSIONS["pressure"], unit)
-                    at = f"{reading.reading.rpm:.0f} rpm"
-                    said = f"{said}; yet 10 psi for each 1000 rpm asks for {least} at {at}"
-                found[reading.entry.no] = said
+        if reading.entry.no >= first and (said := _of_reading(reading, after)):
+            found[reading.entry.no] = said
     return found
+
+
+def _of_measurement(measured: Measurement, case: Case, book: Book, *, brief: bool) -> str:
+    """A measured value beside its limits; ``brief``: they were named with another value."""
+    measure, quantity = measured.measure, measured.measure.quantity
+    dimension = DIMENSIONS[measure.dimension]
+    unit = unit_in(measured.entry.value or "", dimension)
+    if every := measured_bounds(measure, measured.value, case, book):
+        return _sentence(every, dimension, unit, brief=brief)
+    own = case.card.values.get(quantity.id) if case.card else None
+    if own is not None and own.middle is not None:
+        return _beside(measured.value, own.middle, dimension, unit)
+    return NO_FIGURE if any(book.limits_of(quantity)) else NO_LIMIT
+
+
+def _of_task(work: TaskRecord, case: Case) -> str:
+    """The verdict on a measured task, with what the figure used first accepts."""
+    answer = judged(work.task, work, EngineFigures.of(case))
+    said = f"{answer.verdict.value}: {answer.because}"
+    if not answer.compared:
+        return said
+    unit = unit_in(work.entry.value or "", DIMENSIONS[work.task.dimension])
+    return f"{said} ({figures(answer.compared[0].band, work.task, unit)})"
+
+
+def _of_reading(read: GaugeReading, case: Case) -> str:
+    """A gauge reading beside the limits at its speed and heat; empty where none holds there."""
+    every = reading_bounds(read.reading, case)
+    if not every:
+        return ""
+    dimension, unit = DIMENSIONS["pressure"], pressure_unit(read.entry.pressure or "")
+    said = _sentence(every, dimension, unit)
+    wanted = below_rule(read.reading, case)
+    if wanted is None or any(bounds[0].broken for bounds in every):
+        return said
+    least, at = shown(wanted, dimension, unit), f"{read.reading.rpm:.0f} rpm"
+    return f"{said}; yet 10 psi for each 1000 rpm asks for {least} at {at}"
 
 
 def _beside(value: float, own: float, dimension: Dimension, unit: str | None) -> str:
@@ -87,7 +103,8 @@ def _sentence(
     if brief:
         return "within limits"
     kept = "; ".join(_kept(bounds, dimension, unit) for bounds in every)
-    return kept if kept.startswith("should be") else f"within limits: {kept}"
+    is_one_figure = every[0][0].limit.side is Side.NOMINAL
+    return kept if is_one_figure else f"within limits: {kept}"
 
 
 def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None, *, brief: bool) -> str:

@@ -72,8 +72,7 @@ def _head(says: str) -> str:
 
 def _limit(item: SignoffItem) -> list[str]:
     """A watch with its deciding limit, the source left to the whole text."""
-    limit = item.limits[0].split(";")[0].split(" (")[0].removeprefix("limit: ")
-    return headed(f"  {limit:17}  ", item.says)
+    return headed(f"  {item.deciding:17}  ", item.says)
 
 
 def _read(document: FirstStartDocument) -> list[str]:

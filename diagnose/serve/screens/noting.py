@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from diagnose.case.case import Case
+from diagnose.case.reports import AT_ONCE
 from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
 from diagnose.output.documents.entries import EntryLine, entry_lines
@@ -30,7 +31,7 @@ from knowledge.reports.words import Done
 
 #: how long before the trouble work was done: as it is typed, and as it is shown
 AGO = (
-    ("straight before", "just before it began"),
+    (AT_ONCE[0], "just before it began"),
     *((f"{time} before", f"about {time} before") for time in ("1 week", "1 month", "6 months")),
     *((f"{time} before", f"about {time} before") for time in ("1 year", "3 years")),
 )
