@@ -7,18 +7,22 @@ from dataclasses import dataclass, field
 
 from diagnose.case.units import JobUnits, units_of
 from diagnose.circuit.band import Band
-from diagnose.circuit.deviations import OIL_GRADE, oil_grade, why_wrong
 from diagnose.circuit.forecast import HORSEPOWER
-from diagnose.circuit.oil_choice import OilChoice
 from diagnose.circuit.pump_supply import MARGIN, Supply
 from diagnose.circuit.sizing import AS_IT_IS, NOW, PUMP, RELIEF, RIGHT, Choice, Sizing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.relief_spring import SizingSpring, SpringUnits, spring_document
-from diagnose.output.documents.thicker_oil import until_repaired, what_it_gives
+from diagnose.output.documents.sizing_oil import (
+    SizingOil,
+    SizingOilNeed,
+    oil_needs,
+    sizing_oil,
+    thinnest_in_words,
+    until_the_repair,
+)
 from diagnose.output.lines import as_typed
 from diagnose.output.scale import Scale, scale_of
-from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
-from knowledge.units import CC, LENGTH, TORQUE, show
+from knowledge.units import CC, TORQUE, show
 
 LITRE_A_MINUTE = 1e-3 / 60  #: m3/s
 BRANCHES = {
@@ -38,6 +42,7 @@ NAMED = {
     RELIEF: "relief {setting}",
     PUMP: "pump {more}",
 }
+LEAKS_MUCH = 0.8  #: of the pressure without leaks, from which down they come first
 TOO_WIDE = 0.5  #: from this share of the oil on, one branch is named alone
 
 
@@ -78,33 +83,6 @@ class SizingChoice:
 
 
 @dataclass(frozen=True, kw_only=True)
-class SizingOil:
-    """One grade: pressures [Pa], and the share of plausible engines that it is enough for."""
-
-    grade: str
-    in_it: bool
-    right: bool  #: the grade that should be in it, where another is
-    idle: Band
-    speed: Band
-    cold: Band
-    chance: float
-    pump_fills_cold: bool
-    row: tuple[str, ...] = field(metadata=NOT_IN_JSON)
-
-
-@dataclass(frozen=True, kw_only=True)
-class SizingOilNeed:
-    """The thinnest grade that does with mains and rods so much wider [m], oil so hot [K]."""
-
-    wider: float
-    oil_temperature: float
-    grade: str | None
-    idle: Band | None
-    clearance: str = field(metadata=NOT_IN_JSON)  #: as shown
-    cell: str = field(metadata=NOT_IN_JSON)
-
-
-@dataclass(frozen=True, kw_only=True)
 class SizingDocument:
     """Everything ``sizing`` answers."""
 
@@ -136,19 +114,21 @@ class SizingDocument:
     record: str = field(metadata=NOT_IN_JSON)  #: writes a bench test down
     do_next: str  #: what to do next
     next_command: str  #: and the command for it
+    #: whether that command shows this document whole
+    next_is_whole: bool = field(metadata=NOT_IN_JSON)
 
 
 def sizing_document(found: Sizing) -> SizingDocument:
     """Build the document."""
     scale, units, case = scale_of(found.case), units_of(found.case), found.case
     heat = scale.heat
-    oil_until, oil_gives = _oil_until(found, scale)
+    until = until_the_repair(found, scale)
     at = f"{found.target.rpm:.0f} rpm, oil {heat(found.hot)}"
     pressure = scale.one(found.target.pressure)
     thinnest = found.thinnest
     path = as_typed(str(case.path or "CASE"))
     spring = spring_document(found.spring, scale, SpringUnits.of(case, found.spring))
-    do_next, next_command = _next(found, spring, path)
+    following = _next(found, spring, path)
     return SizingDocument(
         case=str(case.path) if case.path else None,
         title=case.job.title,
@@ -162,19 +142,9 @@ def sizing_document(found: Sizing) -> SizingDocument:
         as_it_leaks=_supply(found.now, pressure) if found.now else None,
         leak_first=_leak_first(found),
         choices=tuple(_choice(c, scale, units) for c in found.choices),
-        oils=tuple(_oil(o, scale) for o in found.oils),
+        oils=tuple(sizing_oil(o, scale) for o in found.oils),
         thinnest_oil=thinnest.grade if thinnest else None,
-        oil_needs=tuple(
-            SizingOilNeed(
-                wider=n.wider,
-                oil_temperature=n.temperature,
-                grade=n.grade,
-                idle=n.idle,
-                clearance=_wider_in_words(n.wider, units),
-                cell=f"{n.grade} {scale.figure(n.idle.mean)}" if n.grade and n.idle else "none",
-            )
-            for n in found.needs
-        ),
+        oil_needs=oil_needs(found, scale),
         spring=spring,
         wanted=f"Wanted: {pressure} at {at}",
         heads=(
@@ -192,35 +162,38 @@ def sizing_document(found: Sizing) -> SizingDocument:
         ),
         need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
         relief_at_idle=_at_idle(found.choices, scale),
-        oil_says=_oil_says(found, scale),
-        oil_until=oil_until,
-        oil_gives=oil_gives,
+        oil_says=thinnest_in_words(found, scale),
+        oil_until=until.whole,
+        oil_gives=until.brief,
         unit=scale.unit,
         record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.setting)}"',
-        do_next=do_next,
-        next_command=next_command,
+        do_next=following.says,
+        next_command=following.command,
+        next_is_whole=following.is_whole,
     )
 
 
-def _wider_in_words(si: float, units: JobUnits) -> str:
-    if si == 0.0:
-        return "as they are"
-    return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.shown_in(LENGTH), 2)}"
+@dataclass(frozen=True, slots=True)
+class _Step:
+    """What to do next, and the command for it."""
+
+    says: str
+    command: str
+    is_whole: bool = False  #: whether the command shows this document whole
 
 
-LEAKS_MUCH = 0.8  #: of the pressure without leaks, from which down they come first
-
-
-def _next(found: Sizing, spring: SizingSpring, path: str) -> tuple[str, str]:
-    """What to do next and the command for it."""
+def _next(found: Sizing, spring: SizingSpring, path: str) -> _Step:
     by = {c.id: c for c in found.choices}
+    whole = f"diagnose sizing {path} --full"
     if any(b.verdict == "failed" for b in spring.bench):
-        return "set the relief spring and test it again", f"diagnose sizing {path} --full"
+        return _Step("set the relief spring and test it again", whole, is_whole=True)
     if NOW in by and by[NOW].idle.mean < LEAKS_MUCH * by[RIGHT].idle.mean:
-        return "find what leaks", f"diagnose review {path}"
+        return _Step("find what leaks", f"diagnose review {path}")
     if found.supply.enough is not True:
-        return "measure the bearings, and bring them right first", f"diagnose bearings {path}"
-    return "bench-test the relief valve", f"diagnose sizing {path} --full"
+        return _Step(
+            "measure the bearings, and bring them right first", f"diagnose bearings {path}"
+        )
+    return _Step("bench-test the relief valve", whole, is_whole=True)
 
 
 def _supply(supply: Supply, pressure: str) -> SizingSupply:
@@ -339,56 +312,3 @@ def _at_idle(choices: Sequence[Choice], scale: Scale) -> str:
     if abs(more) < scale.least:
         return "At idle the relief is shut: a higher setting adds nothing there."
     return f"A higher setting adds {scale.one(more)} at idle."
-
-
-def _oil(oil: OilChoice, scale: Scale) -> SizingOil:
-    cold = scale.one(oil.cold.mean) + ("" if oil.pump_fills_cold else "; pump not filled")
-    return SizingOil(
-        grade=oil.grade,
-        in_it=oil.in_it,
-        right=oil.right,
-        idle=oil.idle,
-        speed=oil.speed,
-        cold=oil.cold,
-        chance=oil.chance,
-        pump_fills_cold=oil.pump_fills_cold,
-        row=(
-            f"{oil.grade}{' (in it)' if oil.in_it else ' (right)' if oil.right else ''}",
-            scale.ends(oil.idle),
-            scale.ends(oil.speed),
-            cold,
-        ),
-    )
-
-
-def _oil_until(found: Sizing, scale: Scale) -> tuple[str, str]:
-    """What the next thicker oil does until the repair, and in short; empty where none is needed."""
-    if found.thicker is None:
-        return "", ""
-    has, gets = found.thicker
-    stop = found.case.limit(STOP_IDLE_PRESSURE)
-    at = f"{found.target.rpm:.0f} rpm hot as it leaks now"
-    wanted, wrong = found.target.pressure, found.forecast.found
-    return (
-        until_repaired(gets.grade, at, has.idle, gets.idle, wanted, stop, wrong, scale),
-        what_it_gives(gets.grade, "idle", has.idle, gets.idle, wanted, scale),
-    )
-
-
-VERY_HOT = 383.15  #: K: 110 °C, oil on a hot day at work
-
-
-def _oil_says(found: Sizing, scale: Scale) -> str:
-    """The thinnest grade that keeps the pressure as hot as it was, and hotter."""
-    pressure, thinnest = scale.one(found.target.pressure), found.thinnest
-    hotter = next(n for n in found.needs if n.wider == 0.0 and n.temperature == VERY_HOT)
-    after = "Thinnest" if found.leaking is None else "With leaks put right, thinnest"
-    says = (
-        f"{after} that keeps {pressure} in nine engines of ten: {thinnest.grade if thinnest else 'none'} at "
-        f"{scale.heat(found.hot)}, {hotter.grade or 'none'} at {scale.heat(VERY_HOT)}"
-    )
-    if wrong := next((d for d in found.forecast.found if d.id == OIL_GRADE), None):
-        why = why_wrong(found.case, oil_grade(found.case))
-        return f"{says}. {wrong.found} in it: {why}"
-    maker = found.case.card.oil_grade if found.case.card else ""
-    return f"{says}; the maker's is {maker}" if maker else f"{says}; the maker's grade comes first"

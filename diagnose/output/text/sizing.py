@@ -123,7 +123,7 @@ def _notes(document: SizingDocument, *, brief: bool = False) -> list[str]:
         lines = ["In brackets nine engines in ten; fills to: rpm at which the pump cavitates hot."]
         if document.as_it_leaks is not None:
             lines.append("Leaks put right: bearings and pump stay as they are.")
-        if not command.endswith("--full"):
+        if not document.next_is_whole:
             lines.append("Bench sheet, oils by clearance and heat: add --all")
     else:
         lines = wrapped(
