@@ -64,6 +64,11 @@ class Card:
         """The engine's name, else the file's."""
         return self.engine.name or (self.path.stem if self.path else "card")
 
+    @property
+    def filled(self) -> int:
+        """How much of it is filled in: its figures, the oil's grade, pressures when sound."""
+        return len(self.values) + bool(self.oil_grade) + bool(self.baseline)
+
     @cached_property
     def limits(self) -> dict[Limit, float]:
         """The limits it sets, SI: a wear limit before the widest fit, the tighter of two leasts."""

@@ -29,7 +29,7 @@ class CardValue:
     """A figure as typed and in SI.
 
     ``low`` to ``high`` as fitted, None where it is open; ``worn``: the wear limit, where it is
-    printed; ``unit``: as typed, else the card's.
+    printed; ``unit``: as typed, else the card's; ``unit_typed``: whether ``text`` has it.
     """
 
     figure: CardFigure
@@ -38,6 +38,16 @@ class CardValue:
     high: float | None
     worn: float | None = None
     unit: str | None = None
+    unit_typed: bool = False
+
+    @property
+    def written(self) -> str:
+        """As typed, with the card's unit where none was; a turn by angle stays behind it."""
+        if self.unit_typed or not self.unit:
+            return self.text
+        turn = _ANGLE.search(self.text) if self.figure.dimension == "torque" else None
+        end = turn.start() if turn else len(self.text)
+        return f"{self.text[:end]} {self.unit}{self.text[end:]}"
 
     @property
     def middle(self) -> float | None:
@@ -79,37 +89,55 @@ def _read(text: str, figure: CardFigure, usual_unit: str | None) -> CardValue:
         fit, worn_text = found["fit"].strip(), found["worn"]
     if figure.dimension == "torque":
         fit = _ANGLE.sub("", fit)
-    unit = unit_in(worn_text, dimension) if worn_text else None
-    low, high, fit_unit = (
-        _fitted_ends(fit, figure, unit or usual_unit) if fit else (None, None, None)
-    )
-    unit = fit_unit or unit or usual_unit
+    worn_unit = unit_in(worn_text, dimension) if worn_text else None
+    ends = _fitted_ends(fit, figure, worn_unit or usual_unit) if fit else _Ends()
+    typed_unit = ends.unit or worn_unit
+    unit = typed_unit or usual_unit
     worn = _figure_in(worn_text, dimension, unit) if worn_text else None
+    low, high = ends.low, ends.high
     if low is not None and high is not None and low > high:
         raise UnitError(f"'{plain(text)}': the smaller figure comes first")
     if worn is not None and high is not None and worn < high:
         raise UnitError(f"'{plain(text)}': the wear limit is within the fit of a new one")
-    return CardValue(figure=figure, text=typed, low=low, high=high, worn=worn, unit=unit)
+    return CardValue(
+        figure=figure,
+        text=typed,
+        low=low,
+        high=high,
+        worn=worn,
+        unit=unit,
+        unit_typed=typed_unit is not None,
+    )
 
 
-def _fitted_ends(
-    text: str, figure: CardFigure, usual_unit: str | None
-) -> tuple[float | None, float | None, str | None]:
-    """Both ends of what is fitted, and the unit typed. Raises UnitError."""
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """Both ends of what is fitted, SI, None where it is open; the unit that was typed."""
+
+    low: float | None = None
+    high: float | None = None
+    unit: str | None = None
+
+
+def _fitted_ends(text: str, figure: CardFigure, usual_unit: str | None) -> _Ends:
+    """Read what is fitted. Raises UnitError."""
     dimension = DIMENSIONS[figure.dimension]
     for between in (_EITHER_WAY, _TO):
         parts = between.split(text)
         if len(parts) == 2 and all(parts):
-            unit = unit_in(parts[1], dimension) or unit_in(parts[0], dimension) or usual_unit
+            typed = unit_in(parts[1], dimension) or unit_in(parts[0], dimension)
+            unit = typed or usual_unit
             first, second = (_figure_in(part, dimension, unit) for part in parts)
             if between is _TO:
-                return first, second, unit
+                return _Ends(first, second, typed)
             off = second - _figure_in("0", dimension, unit)
-            return first - off, first + off, unit
+            return _Ends(first - off, first + off, typed)
     if found := _MOST.fullmatch(text):
-        return None, _figure_in(found[1], dimension, usual_unit), unit_in(found[1], dimension)
+        most = _figure_in(found[1], dimension, usual_unit)
+        return _Ends(high=most, unit=unit_in(found[1], dimension))
     if found := _LEAST.fullmatch(text):
-        return _figure_in(found[1], dimension, usual_unit), None, unit_in(found[1], dimension)
+        least = _figure_in(found[1], dimension, usual_unit)
+        return _Ends(low=least, unit=unit_in(found[1], dimension))
     value, unit = _figure_in(text, dimension, usual_unit), unit_in(text, dimension)
     match figure.form:
         case Form.FITTED:
@@ -117,11 +145,11 @@ def _fitted_ends(
                 f"'{plain(text)}' may be a fit or a limit; write a range like {_examples(figure)}"
             )
         case Form.LEAST:
-            return value, None, unit
+            return _Ends(low=value, unit=unit)
         case Form.MOST:
-            return None, value, unit
+            return _Ends(high=value, unit=unit)
         case Form.NOMINAL:
-            return value, value, unit
+            return _Ends(value, value, unit)
 
 
 def _figure_in(text: str, dimension: Dimension, unit: str | None) -> float:

@@ -42,14 +42,7 @@ def cards_in(root: Path, book: Book) -> list[CardLine]:
                 layout = book.layouts.get(card.engine.layout)
                 says = layout.says if layout and layout is not UNKNOWN else ""
                 file = path.relative_to(root).as_posix()
-                found.append(
-                    CardLine(
-                        file,
-                        card.name,
-                        says,
-                        len(card.values) + bool(card.oil_grade) + bool(card.baseline),
-                    )
-                )
+                found.append(CardLine(file, card.name, says, card.filled))
     return sorted(found, key=lambda line: line.name.lower())
 
 

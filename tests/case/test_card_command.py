@@ -9,7 +9,9 @@ from pathlib import Path
 import pytest
 
 from diagnose import UsageError, engine_card
+from diagnose.case.card_text import card_value
 from diagnose.case.card_writing import start_card, write_figures
+from diagnose.case.faults import Faults
 from diagnose.errors import CannotWriteError
 from diagnose.output.documents.card import card_document
 from knowledge.book import the_book
@@ -136,3 +138,27 @@ def test_the_demonstration_card_fits_one_screen() -> None:
 
 def test_the_spring_gives_its_rate() -> None:
     assert engine_card(WORKBOAT).spring_rate == pytest.approx(12 * LBF / (0.65 * INCH))
+
+
+@pytest.mark.parametrize(
+    ("figure", "typed", "unit", "written"),
+    [
+        ("main_clearance", "at most 0.0035", "in", "at most 0.0035 in"),
+        (
+            "main_clearance",
+            "0.0010 to 0.0025, limit 0.0035",
+            "in",
+            "0.0010 to 0.0025, limit 0.0035 in",
+        ),
+        ("main_clearance", "at most 0.09 mm", "in", "at most 0.09 mm"),
+        ("main_clearance", "0.02 to 0.06, limit 0.09 mm", "in", "0.02 to 0.06, limit 0.09 mm"),
+        ("main_caps", "60 + 90 deg", "lb-ft", "60 lb-ft + 90 deg"),
+        ("sump_bolts", "9 to 11", "lb-ft", "9 to 11 lb-ft"),
+    ],
+)
+def test_a_figure_without_a_unit_is_shown_with_the_cards(
+    figure: str, typed: str, unit: str, written: str
+) -> None:
+    value = card_value(typed, BOOK.card_figures[figure], unit, "here", Faults())
+    assert value is not None
+    assert value.written == written

@@ -76,15 +76,14 @@ def card_document(card: Card, book: Book, *, started: bool = False) -> CardDocum
     there = tuple(_entry(v) for v in sorted(card.values.values(), key=_place))
     missing = tuple(gap for _, gap in sorted(_gaps(card, book), key=lambda g: g[0]))
     path = str(card.path) if card.path else ""
-    filled = len(there) + bool(card.oil_grade) + bool(card.baseline)
     return CardDocument(
         card=path,
         name=card.name,
         manual=card.engine.manual,
         layout=card.engine.layout,
         oil_grade=card.oil_grade,
-        filled=filled,
-        possible=filled + len(missing),
+        filled=card.filled,
+        possible=card.filled + len(missing),
         there=there,
         baseline=tuple(
             CardPressure(
@@ -143,14 +142,11 @@ def _place(value: CardValue) -> tuple[int, int]:
 
 def _entry(value: CardValue) -> CardEntry:
     figure = value.figure
-    written = value.text
-    if value.unit and not any(c.isalpha() for c in written.replace("to", "").replace("limit", "")):
-        written += f" {value.unit}"
     return CardEntry(
         id=figure.id,
         section=figure.section.value,
         says=figure.says,
-        written=written,
+        written=value.written,
         low=value.low,
         high=value.high,
         limit=value.worn,
