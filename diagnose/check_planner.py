@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from diagnose.asked_already import asked_already, known_of_the_oil, senseless
-from diagnose.case.apart import open_for_bearings
+from diagnose.case.apart import is_out, open_for_bearings
 from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
@@ -70,6 +70,8 @@ class CheckPlanner:
         """What must be open already, given what has been seen and measured inside."""
         measured = open_for_bearings(self.inference.case)
         out = frozenset(a for place in measured for a in self.tree.closure(place))
+        if is_out(self.inference.case):
+            out |= self.tree.closure(Access.ENGINE_EASED)
         for checks in self._shown_by:
             ways = {i.access for i in checks}
             if len(ways) == 1:
@@ -94,8 +96,8 @@ class CheckPlanner:
 
     @cached_property
     def tree(self) -> AccessTree:
-        """The access tree with a practised hand's times and the engine in place."""
-        return AccessTree(self.openings)
+        """The access tree with a practised hand's times, the engine in place or on a stand."""
+        return AccessTree(self.openings, Pace(on_stand=is_out(self.inference.case)))
 
     @cached_property
     def plan_state(self) -> PlanState:

@@ -15,6 +15,7 @@ from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
+from knowledge.history import findings_apart as history_findings_apart
 from knowledge.history import findings_habits as history_findings_habits
 from knowledge.history import findings_put_back as history_findings_put_back
 from knowledge.history import links_began as history_links_began
@@ -265,6 +266,7 @@ MODULES = (
     history_links_began,
     history_findings_habits,
     history_findings_put_back,
+    history_findings_apart,
     history_links_habits,
     history_links_wear,
     history_rules,

@@ -85,6 +85,7 @@ class Inspection:
     destroys: str = ""
     keep: str = ""  #: evidence to record first
     needs_running: bool = False
+    in_place: bool = False  #: reads the engine where it works, its oil in and its wires on
     takes_readings: bool = False  #: speed, oil temperature and pressure are read in it
     waits_minutes: float = 0.0  #: waiting that is not hands-on
     only_with: tuple[Finding, ...] = ()  #: features: made only where one is known to be there

@@ -1,6 +1,6 @@
-"""Whether the engine lies open, by its measured bearings.
+"""Whether the engine lies open, by its measured bearings or because somebody says so.
 
-Imported by ``diagnosis`` and ``check_planner``.
+Imported by ``diagnosis``, ``check_planner``, ``entry`` and ``teardown``.
 """
 
 from __future__ import annotations
@@ -9,6 +9,8 @@ from collections.abc import Iterator
 
 from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind
+from knowledge.history.findings_apart import ENGINE_APART
+from knowledge.model import State
 from knowledge.work import Access
 
 
@@ -24,14 +26,33 @@ def open_for_bearings(case: Case) -> frozenset[Access]:
 
 
 def is_apart(case: Case) -> bool:
-    """Whether bearings were measured one by one, and nothing was read or reported to run since."""
-    measured = [
-        b.entry.no
-        for table in (case.bearings.found, case.bearings.fitted)
-        for b in table.values()
-        if b.entry is not None
-    ]
-    return bool(open_for_bearings(case)) and max(measured) > max(_ran(case), default=0)
+    """Whether it is said to be apart or bearings were measured, and nothing was read since.
+
+    What was reported to run counts as read.
+    """
+    known = [*_said(case), *_measured(case)]
+    return max(known, default=0) > max(_ran(case), default=0)
+
+
+def is_out(case: Case) -> bool:
+    """Whether the engine is out of its place: somebody says so, and it has not run since."""
+    return max(_said(case), default=0) > max(_ran(case), default=0)
+
+
+def _said(case: Case) -> Iterator[int]:
+    """The number of each entry that says the engine is out or apart."""
+    for record in case.finding_records:
+        there = record.observation is not None and record.observation.state is State.PRESENT
+        if record.finding is ENGINE_APART and there:
+            yield record.entry.no
+
+
+def _measured(case: Case) -> Iterator[int]:
+    """The number of each entry that measured one bearing."""
+    if not open_for_bearings(case):
+        return
+    for table in (case.bearings.found, case.bearings.fitted):
+        yield from (b.entry.no for b in table.values() if b.entry is not None)
 
 
 def _ran(case: Case) -> Iterator[int]:

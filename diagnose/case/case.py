@@ -186,6 +186,7 @@ class Case:
     behaviours: tuple[BehaviourRecord, ...] = ()
     trials: tuple[TrialRecord, ...] = ()
     earlier: tuple[EarlierRecord, ...] = ()
+    repairs: tuple[EarlierRecord, ...] = ()  #: work of this repair: no evidence
     bearings: BearingTable = field(default_factory=BearingTable)
     closed: Closing | None = None  #: the last word; None: the job is open
     expect: Expect | None = None

@@ -96,6 +96,9 @@ class Resolver:
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         bearings = bearing_table(entries.bearings, self.faults)
         sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card, bearings)
+        worked = [
+            e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
+        ]
         case = Case(
             path=path,
             job=job,
@@ -125,9 +128,8 @@ class Resolver:
                 ),
                 *(reports.tried_in_vain(each, kind) for each, kind in retired),
             ),
-            earlier=tuple(
-                e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
-            ),
+            earlier=tuple(e for e in worked if e.entry.at is None),
+            repairs=tuple(e for e in worked if e.entry.at is not None),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,

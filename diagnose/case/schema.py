@@ -186,12 +186,13 @@ class TrialEntry(Entry):
 
 
 class EarlierEntry(Entry):
-    """``[[earlier]]``: what was worked on before the trouble began, and how long before."""
+    """``[[earlier]]``: what was worked on before the trouble began, or is done in its repair."""
 
     what: Id
     done: Word | None = None
     before: Text | None = None
     hands: Word | None = None
+    at: Literal["repair"] | None = None  #: part of this repair: it began nothing
     state: Literal["withdrawn"] | None = None
 
 

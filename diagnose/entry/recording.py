@@ -26,6 +26,7 @@ from diagnose.entry.new_entry import (
     spoken_entry,
 )
 from diagnose.entry.readings import parse_reading
+from diagnose.entry.repair_work import REPAIR
 from diagnose.entry.sheets import READING, FilledBlank
 from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resolve
 from diagnose.entry.standing import kind_of, repeated, stands
@@ -171,6 +172,11 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
     return found.entries
 
 
+def _is_of_the_repair(fact: Fact) -> bool:
+    """Whether a fact is work of this repair, or a reading after it."""
+    return is_of_the_repaired(fact) or fact.fields.get("at") == REPAIR
+
+
 @dataclass(frozen=True, slots=True)
 class _Made:
     """The entries to write, the faults of a sheet's lines, how many lines stand already."""
@@ -190,7 +196,7 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     wrong_details = given.details.faults()
     details = given.details if not wrong_details else Details(where=given.details.where)
     faults = [*understood.faults, *wrong_details, *_replaces_faults(given, spoken, case)]
-    if given.repaired and not (given.readings or any(map(is_of_the_repaired, _facts(spoken)))):
+    if given.repaired and not (given.readings or any(map(_is_of_the_repair, _facts(spoken)))):
         faults.append(f"{to(Way.REPAIRED)}: no pressure in it; give one, like '28 psi at hot idle'")
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),

@@ -1,13 +1,15 @@
 """Work reported in words once the engine goes together again: tasks of its sign-off, no history.
 
-Imported by ``spoken``.
+Imported by ``spoken``, ``recording`` and ``output.documents``.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
+from diagnose.case.apart import is_apart
 from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.lookup.finder import finder_of
@@ -18,11 +20,13 @@ from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.facts import Fact, Span, Understanding
 from diagnose.understanding.reader import states, values_in
 from knowledge.book import Book
+from knowledge.history.areas import NOTHING
 from knowledge.lexicon.stance import NEGATION
 from knowledge.reassembly import priming
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Phase, Task
 
+REPAIR = "repair"  #: where work of this repair was done
 NAMED = 0.6  #: how well a task must fit the words to be taken as done
 AHEAD = 0.08  #: by how much it must fit better than any other
 LEAST_WORDS = 2  #: of a part of a list that names a task by itself
@@ -38,8 +42,9 @@ _EARLIER = frozenset(["ago", "before", "began", "earlier", "last", "previous", "
 
 
 def repair_has_begun(case: Case) -> bool:
-    """Whether new parts were measured as fitted, a task was recorded, or the engine ran again."""
-    return bool(case.bearings.fitted or case.task_records or case.start_readings)
+    """Whether the engine is apart, new parts were fitted, a task was recorded, or it ran again."""
+    done = case.bearings.fitted or case.task_records or case.start_readings
+    return bool(done) or is_apart(case)
 
 
 def may_be_the_repair(understanding: Understanding, case: Case, book: Book) -> bool:
@@ -155,6 +160,17 @@ def _of_a_list(text: str, sheet: frozenset[Task], book: Book) -> tuple[Fact, ...
     for task, span in found:
         spans.setdefault(task, []).append(span)
     return tuple(_done(task, (of[0][0], of[-1][1])) for task, of in spans.items())
+
+
+def of_this_repair(understanding: Understanding) -> Understanding:
+    """The same, with work of no stated age as part of this repair."""
+
+    def made(fact: Fact) -> Fact:
+        if fact.table != "earlier" or fact.fields.get("before") or fact.name == NOTHING.id:
+            return fact
+        return replace(fact, fields={**fact.fields, "at": REPAIR})
+
+    return replace(understanding, facts=tuple(made(f) for f in understanding.facts))
 
 
 def tasks_meant(text: str, case: Case, book: Book, most: int) -> tuple[Task, ...]:

@@ -17,6 +17,7 @@ from diagnose.entry.repair_work import (
     as_done,
     done_in_words,
     may_be_the_repair,
+    of_this_repair,
     tasks_meant,
 )
 from diagnose.errors import UsageError, plain
@@ -145,10 +146,13 @@ def _phrase(
     understanding = read(text, book)
     if case is not None:
         understanding = of_the_repaired(understanding, case, book, repaired)
+        if repaired:
+            understanding = of_this_repair(understanding)
         if may_be_the_repair(understanding, case, book):
             if done := done_in_words(understanding, case, book):
                 return _of_tasks(text, done)
-            if offered := tasks_meant(text, case, book, MOST):
+            understanding = of_this_repair(understanding)
+            if not understanding.facts and (offered := tasks_meant(text, case, book, MOST)):
                 return _chosen_task(text, offered, choose)
     facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
     layout = next((f for f in understanding.facts if f.table == "layout"), None)

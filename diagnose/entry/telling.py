@@ -28,6 +28,7 @@ from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
 from knowledge.book import Book
+from knowledge.history.findings_apart import ENGINE_APART
 
 _NOTHING: Mapping[str, str] = {}
 _NO_ENTRY = ("layout", "oil", "limit")  #: tables of facts that are written once, into no entry
@@ -88,8 +89,15 @@ def understand(path: Path, text: str, book: Book) -> Account:
 
 
 def _entries_first(understanding: Understanding) -> Understanding:
-    """The same, with what becomes no entry last: so facts have the numbers of their entries."""
-    facts = sorted(understanding.facts, key=lambda f: f.table in _NO_ENTRY)
+    """The same, with what becomes no entry last: so facts have the numbers of their entries.
+
+    That the engine is apart now comes behind how it ran before.
+    """
+
+    def order(fact: Fact) -> tuple[bool, bool]:
+        return fact.table in _NO_ENTRY, fact.name == ENGINE_APART.id
+
+    facts = sorted(understanding.facts, key=order)
     return replace(understanding, facts=tuple(facts))
 
 

@@ -88,10 +88,10 @@ class AccessTree:
 
     def may_do(self, inspection: Inspection, opened: Collection[Access]) -> bool:
         """Whether nothing is open that the check needs closed."""
+        if self.pace.on_stand and (inspection.needs_running or inspection.in_place):
+            return False
         if not inspection.needs_running:
             return True
-        if self.pace.on_stand:
-            return False
         return not (set(opened) & ENDS_RUNNING) - self.closure(inspection.access)
 
     def after(self, inspection: Inspection, opened: frozenset[Access]) -> frozenset[Access]:

@@ -8,11 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.found_faults import SURE
 from knowledge.contents_reuse import USED_PARTS
 from knowledge.model import Finding, State
 from knowledge.reuse import Fate, UsedPart
+from knowledge.stations.bearings.reuse import SHELLS
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +35,10 @@ def part_fates(diagnosis: Diagnosis) -> tuple[PartFate, ...]:
 def _judged(diagnosis: Diagnosis) -> Iterator[PartFate]:
     present, absent = diagnosis.found.present, _absent(diagnosis)
     measured = {m.measure for m in diagnosis.case.measurements}
+    renewed = _renewed(diagnosis.case)
     for part in USED_PARTS:
+        if part in renewed:
+            continue
         found = [
             (rule, tuple(f for f in rule.when if f in present))
             for rule in sorted(part.rules, key=lambda r: list(Fate).index(r.fate))
@@ -48,6 +53,15 @@ def _judged(diagnosis: Diagnosis) -> Iterator[PartFate]:
             yield PartFate(part, Fate.REUSE, sound or denied, part.reuse)
         else:
             yield PartFate(part, None, (), part.look)
+
+
+def _renewed(case: Case) -> tuple[UsedPart, ...]:
+    """Parts of which new ones are in hand: nobody puts the old ones back.
+
+    Of shells: some were measured as fitted, or the wall of new ones.
+    """
+    new = case.bearings.fitted or any(g.new_shell for g in case.bearings.groups.values())
+    return (SHELLS,) if new else ()
 
 
 def _absent(diagnosis: Diagnosis) -> frozenset[Finding]:

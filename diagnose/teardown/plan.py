@@ -6,11 +6,12 @@ Turns the planner's tree into what a sheet shows.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 
+from diagnose.case.apart import is_out
 from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import Pace
 from diagnose.planning.choosing import SURE, Chooser
@@ -123,7 +124,10 @@ class Plan:
         """The chooser of the checks."""
         request = self.request
         return self.answer.planner.chooser(
-            request.pace, request.until, request.minutes, self.settled
+            replace(request.pace, on_stand=is_on_stand(self)),
+            request.until,
+            request.minutes,
+            self.settled,
         )
 
     @property
@@ -279,3 +283,8 @@ def worth_it(line: tuple[PlannedCheck, ...], chooser: Chooser) -> tuple[PlannedC
         if chooser.tree.opening_minutes(line[number].choice.option.way) >= COSTLY:
             kept = number
     return line[:kept]
+
+
+def is_on_stand(plan: Plan) -> bool:
+    """Whether the engine is out of its place, as asked or as the case says."""
+    return plan.request.on_stand or is_out(plan.answer.case)

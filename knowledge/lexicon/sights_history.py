@@ -4,8 +4,20 @@ from __future__ import annotations
 
 _WORN = "broke|broken|failed|failure|snapped|shattered|blew|dropped|disintegrated|let-go|exploded|scattered|shed"
 _SOMETIME = "before|earlier|previously|once|ago|last|already"
+_ENGINE = "engine|motor|lump|block"
+_STAND = "stand|bench|workbench"
 #: the finding, by what is said when it is there
 SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
+    "engine_apart": (
+        f"{_ENGINE} is|now|already|=out|sat|sitting|mounted|bolted now|already|out|up|here? on the|a|an|my|its? engine|work? {_STAND}",
+        "it|its|shes|she is|now|out|up? on the|an|my engine stand",
+        f"{_ENGINE} is|now|already now|already|right? =out of the|my car|boat|van|truck|tractor|frame|chassis|hull|bike",
+        f"{_ENGINE}|bottom-end|everything is|are|now|all|lies|completely|currently all|now|completely|partly|half? =apart|=stripped|=dismantled",
+        f"{_ENGINE} is|lies|now|all all|now? in pieces|bits",
+        "bottom end is|all|now? =apart|=stripped|=dismantled",
+        "crank|crankshaft is|now|already? out of|from the|its? block|case|cases|engine",
+        "crank|crankshaft is|now|already? out? on the|a|my? bench",
+    ),
     "high_mileage": (
         "high|higher mileage|miles|hours|kms|hour|milage",
         "@highmiles on|the|it|clock|engine|miles|now?",

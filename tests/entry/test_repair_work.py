@@ -15,6 +15,7 @@ from diagnose.planning.choosing import SURE
 from diagnose.signoff.judging import EngineFigures, Verdict, judged
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
+from knowledge.model import Stage
 from knowledge.work import Access
 from tests.support.command_line import call
 
@@ -36,6 +37,8 @@ what = "main 3"
 inside = "76.08 mm"
 journal = "75.93 mm"
 """
+CLOSED = OPENED.partition("[[bearing]]")[0]
+APART = '[[finding]]\nno = 4\nwhat = "engine_apart"\nstate = "present"\n'
 FITTED = """[[bearing]]
 no = 3
 what = "main 3"
@@ -128,7 +131,7 @@ def test_the_caps_of_mains_and_rods_do_not_replace_each_other(tmp_path: Path) ->
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        (OPENED, "oil cooler new"),
+        (CLOSED, "oil cooler new"),
         (OPENED + FITTED, "oil pump renewed 2 weeks before"),
         (OPENED + FITTED, "sump was washed before it began"),
     ],
@@ -142,12 +145,34 @@ def test_work_before_the_trouble_stays_history(text: str, words: str, tmp_path: 
     assert all(w.value for w in after.task_records), "the clearance as fitted alone"
 
 
-@pytest.mark.parametrize("words", ["sump not washed yet", "new filter fitted"])
-def test_what_names_no_task_for_sure_ticks_none(words: str, tmp_path: Path) -> None:
+def test_what_names_no_task_for_sure_ticks_none(tmp_path: Path) -> None:
     path = saved(tmp_path, OPENED + FITTED)
     with pytest.raises(UsageError, match="it may mean"):
-        record(path, BOOK, Input(facts=[words]))
+        record(path, BOOK, Input(facts=["sump not washed yet"]))
     assert path.read_text("utf-8") == OPENED + FITTED
+
+
+@pytest.mark.parametrize("begun", [APART, OPENED[len(CLOSED) :], FITTED])
+@pytest.mark.parametrize("words", ["new oil pump", "timing chain slack, replaced"])
+def test_work_on_an_engine_that_is_apart_began_nothing(
+    begun: str, words: str, tmp_path: Path
+) -> None:
+    """It is kept as done in this repair, whether or not a task of the sign-off names it."""
+    path = saved(tmp_path, CLOSED + begun)
+    shown = " ".join(call("record", path, words).out.split())
+    after = load(path, BOOK)
+    assert [r.work.area.id for r in after.repairs] in (["oil_pump"], ["timing"])
+    assert not after.earlier
+    assert not after.up_to(Stage.OPENED).facts().earlier
+    assert "in this repair" in shown
+    assert "If it was before it: diagnose record" in shown
+    assert "which may have caused it" not in shown
+
+
+def test_work_after_the_repair_is_of_the_repair(tmp_path: Path) -> None:
+    path = saved(tmp_path, CLOSED)
+    record(path, BOOK, Input(facts=["new oil pump fitted"], repaired=True))
+    assert [r.work.area.id for r in load(path, BOOK).repairs] == ["oil_pump"]
 
 
 def test_a_new_sight_and_a_reading_are_still_read(tmp_path: Path) -> None:

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
+from diagnose.case.apart import is_apart
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.telling import understand, write
 from diagnose.output.documents.owners_page import owners_page
 from diagnose.output.documents.ranking import ranked_causes
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review_brief import review_brief
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
+from diagnose.teardown.plan import Plan, PlanRequest, is_on_stand
 from knowledge.book import the_book
 from knowledge.model import Severity
 from knowledge.work import Access
@@ -39,6 +44,7 @@ MAIN = f'[[bearing]]\nno = 4\nwhat = "main 1"\n{SIZES}'
 BUILT = f'[[bearing]]\nno = 5\nwhat = "main 1"\nat = "build"\n{SIZES}'
 STRIP = '[[bearing]]\nno = 4\nwhat = "rod 1"\nstrip = "0.05 mm"\n'
 IN_WORDS = '[[finding]]\nno = 4\nwhat = "main_clearance"\nvalue = "0.16 mm"\n'
+OUT = '[[finding]]\nno = 4\nwhat = "engine_apart"\nstate = "present"\n'
 RAN = '[[reading]]\nno = 6\npressure = "0.3 bar"\nrpm = "idle"\noil = "hot"\n'
 
 
@@ -50,7 +56,7 @@ def said(*parts: str) -> str:
     return " ".join(a.says for a in of(*parts).alarms)
 
 
-@pytest.mark.parametrize("measured", [MAIN, MAIN + BUILT, STRIP])
+@pytest.mark.parametrize("measured", [MAIN, MAIN + BUILT, STRIP, OUT])
 def test_an_engine_that_is_apart_is_not_to_be_shut_down(measured: str) -> None:
     answer = of(measured)
     assert [a.severity for a in answer.alarms] == [Severity.DO_NOT_RUN]
@@ -73,7 +79,7 @@ def test_what_holds_of_a_standing_engine_stays() -> None:
     assert "oil smells of fuel: no flame" in said(MAIN, SMELL)
 
 
-@pytest.mark.parametrize("parts", [(), (IN_WORDS,), (MAIN, RAN)], ids=["whole", "words", "ran"])
+@pytest.mark.parametrize("parts", [(), (IN_WORDS,), (MAIN, RAN), (OUT, RAN)])
 def test_an_engine_that_may_be_running_is_to_be_stopped(parts: tuple[str, ...]) -> None:
     """A clearance that someone speaks of may be of an earlier rebuild."""
     assert of(*parts).alarms[0].severity is Severity.STOP
@@ -86,3 +92,37 @@ def test_what_was_open_to_measure_is_open() -> None:
     assert Access.CAP_OFF in strip
     assert Access.CRANK_OUT not in strip
     assert not of().planner.opened
+
+
+def test_an_engine_on_a_stand_is_not_looked_at_as_in_its_place() -> None:
+    """No stick is read and nothing runs; what is behind covers costs the minutes of the stand."""
+    here, out = of(), of(OUT)
+    assert Access.ENGINE_EASED in out.planner.opened
+    minutes = [a.planner.tree.minutes(Access.SUMP_OFF) for a in (here, out)]
+    assert minutes[1] < minutes[0]
+    assert is_on_stand(Plan(out))
+    assert not is_on_stand(Plan(here))
+    for plan in (Plan(out), Plan(here, PlanRequest(on_stand=True))):
+        checks = [s.choice.inspection for s in plan.line]
+        assert checks
+        assert not any(c.needs_running or c.in_place for c in checks)
+    option = out.next_check
+    assert option is not None
+    assert not option.inspection.in_place
+
+
+@pytest.mark.parametrize(
+    ("words", "apart"),
+    [
+        ("the engine is out on the stand now, 0.3 bar at hot idle", True),
+        ("sump off, bottom end apart", True),
+        ("had the engine on the bench last winter", False),
+        ("the engine is not out of the boat yet", False),
+    ],
+)
+def test_that_it_is_apart_is_read_and_comes_behind_its_readings(
+    words: str, apart: bool, tmp_path: Path
+) -> None:
+    case = write(understand(tmp_path / "new.toml", f"{words}, knocking at idle", BOOK), BOOK)
+    assert is_apart(case) is apart
+    assert Diagnosis(BOOK, case).alarms[0].says.startswith("the engine is apart") is apart

@@ -19,6 +19,9 @@ BOOK = the_book()
 HEAD = 'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
 
 
+FITTED = 'what = "main 1"\nat = "build"\nstrip = "0.05 mm"'
+
+
 def fates(*entries: str) -> dict[str, Fate | None]:
     """The fate of each part, by id; an entry: "finding=present" or "measure=0.1 mm"."""
     text = HEAD
@@ -101,3 +104,14 @@ def test_what_to_do_with_a_used_part_is_not_cut_off(monkeypatch: pytest.MonkeyPa
     at = next(i for i, line in enumerate(lines) if line.startswith("renew  "))
     order = " ".join(line.strip() for line in lines[at : at + 2])
     assert "bearing shells: measure the journals, then renew the whole set of that kind" in order
+
+
+@pytest.mark.parametrize("new", ['what = "mains"\nnew_shell = "1.8 mm"', FITTED])
+def test_old_shells_go_nowhere_once_new_ones_are_in_hand(new: str) -> None:
+    """Their clearance was within limits: still nobody refits them."""
+    assert fates("main_clearance=0.06 mm")["used_shells"] is Fate.REUSE
+    text = HEAD + '[[finding]]\nno = 1\nwhat = "main_clearance"\nvalue = "0.06 mm"\n'
+    case = from_text(f"{text}[[bearing]]\nno = 2\n{new}\n", None, BOOK)
+    parts = {f.part.id for f in part_fates(Diagnosis(BOOK, case))}
+    assert "used_shells" not in parts
+    assert "used_crank" in parts

@@ -13,6 +13,7 @@ from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause
+from diagnose.output.documents.reported import earlier_sentence
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
@@ -148,6 +149,7 @@ def _done(sheet: Signoff) -> Iterator[str]:
     if closed is not None:
         yield from map(_sentence, _remedies(closed, sheet.answer.case, sheet.answer.book))
     elif not (works_again(sheet.answer.case) or nothing_wrong(sheet.answer)):
+        yield from (f"Done: {earlier_sentence(e.work)}" for e in sheet.answer.case.repairs)
         yield from (f"To do: {c.remedy}" for c in sheet.causes)
     count = Counter(i.judged.verdict for i in sheet.items)
     passed = count[Verdict.PASSED]
@@ -166,7 +168,7 @@ def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
     called_for = [f"Not written down; called for: {'; '.join(of_the_book)}"] if of_the_book else []
     if closed.entry.remedy not in ("", "; ".join(of_the_book)):
         return [closed.entry.remedy]
-    said: list[str] = []
+    said = [earlier_sentence(e.work) for e in case.repairs]
     for read in case.start_readings:
         note = read.entry.note.strip()
         new = not any(note in before for before in said)

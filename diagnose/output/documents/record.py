@@ -14,6 +14,7 @@ from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.after_repair import START
 from diagnose.entry.engine_said import EngineChange
+from diagnose.entry.repair_work import REPAIR
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
@@ -44,6 +45,7 @@ class RecordDocument:
     alarms: tuple[AlarmNotice, ...]
     repaired: tuple[int, ...]  #: readings kept as those of the repaired engine
     before_it: tuple[int, ...]  #: entries of work taken as before the trouble, by its age unknown
+    of_repair: tuple[int, ...]  #: entries of work taken as part of this repair
     engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
@@ -68,7 +70,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
     return RecordDocument(
         path=str(path),
         entries={
-            number: f"{entry.kind}: {sentences[number]}"
+            number: f"{_kind(entry)}: {sentences[number]}"
             if number in sentences
             else entry_text(entry.kind, entry.fields)
             for number, entry in enumerate(saved.entries, saved.first_number)
@@ -95,6 +97,11 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             if entry.fields.get("at") == START
         ),
         before_it=_work_before(saved, book),
+        of_repair=tuple(
+            number
+            for number, entry in enumerate(saved.entries, saved.first_number)
+            if entry.fields.get("at") == REPAIR
+        ),
         engine="" if was is None else engine_sentence(EngineChange(was, saved.after.layout)),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,
@@ -108,7 +115,7 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
         for number, entry in enumerate(saved.entries, saved.first_number)
         if entry.fields.get("state") != WITHDRAWN
     ]
-    work = [n for n, e in numbered if e.kind == "earlier" and _may_be_new(e.fields.get("before"))]
+    work = [n for n, e in numbered if _kind(e) == "earlier" and _may_be_new(e.fields.get("before"))]
     if not work or not saved.before.readings:
         return ()
     said = [
@@ -120,6 +127,11 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
         and finding.stage is Stage.KNOWN
     ]
     return tuple(sorted({*work, *said}))
+
+
+def _kind(entry: NewEntry) -> str:
+    """The kind of an entry: work of this repair is none of before the trouble."""
+    return "done" if entry.fields.get("at") == REPAIR else entry.kind
 
 
 def _may_be_new(before: object) -> bool:

@@ -71,6 +71,7 @@ def reported_sentences(case: Case) -> dict[int, str]:
     said = [(b.entry.no, behaviour_sentence(b.behaviour)) for b in case.behaviours]
     said += [(t.entry.no, trial_sentence(t.made)) for t in case.trials if t.made]
     said += [(e.entry.no, earlier_sentence(e.work)) for e in case.earlier]
+    said += [(e.entry.no, f"{earlier_sentence(e.work)}, in this repair") for e in case.repairs]
     return dict(sorted(said))
 
 

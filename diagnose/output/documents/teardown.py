@@ -24,7 +24,7 @@ from diagnose.planning.simulation import PlanEstimate
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
-from diagnose.teardown.plan import NotPlanned, Plan
+from diagnose.teardown.plan import NotPlanned, Plan, is_on_stand
 from knowledge.work import Access
 
 LIKELY = 3  #: causes named in short
@@ -173,7 +173,7 @@ def hands_on(estimate: PlanEstimate) -> str:
 
 def _pace(plan: Plan) -> str:
     request = plan.request
-    where = "on a stand" if request.on_stand else "in its place"
+    where = "on a stand" if is_on_stand(plan) else "in its place"
     hand = "somebody doing it for the first time" if request.first_time else "a practised hand"
     space = ", little room" if request.crowded else ""
     closing = ", closed up again to test each time" if request.closed_up else ""

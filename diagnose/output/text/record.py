@@ -21,6 +21,8 @@ def record_text(document: RecordDocument) -> str:
         lines += wrapped(_of_the_repaired(document.repaired, name))
     if document.before_it:
         lines += wrapped(_before_the_trouble(document.before_it, name))
+    if document.of_repair:
+        lines += wrapped(_of_this_repair(document.of_repair, name))
     if document.engine:
         lines += wrapped(document.engine[:1].upper() + document.engine[1:])
     if document.not_read:
@@ -58,7 +60,16 @@ def _before_the_trouble(numbers: tuple[int, ...], name: str) -> str:
     undone = " ".join(f"--withdraw {number}" for number in numbers)
     return (
         "Taken as work before the trouble, which may have caused it. If it is the repair: diagnose "
-        f"record {name} {undone}; then record what the gauge shows, with --after-repair"
+        f"record {name} {undone}; then say it again with --after-repair"
+    )
+
+
+def _of_this_repair(numbers: tuple[int, ...], name: str) -> str:
+    """Say that work is no evidence, and what to do if it was done before the trouble."""
+    undone = " ".join(f"--withdraw {number}" for number in numbers)
+    return (
+        "Taken as work of this repair, no cause of the trouble. If it was before it: diagnose "
+        f"record {name} {undone}; then say it with its time, like 2 months before"
     )
 
 

@@ -241,6 +241,7 @@ TURN_THE_KEY_AND_LOOK = Inspection(
     ),
     minutes=2,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(
         LAMP_DEAD_WITH_KEY_ON,
         NEEDLE_OFF_ZERO_AT_REST,

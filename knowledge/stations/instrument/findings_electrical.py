@@ -45,6 +45,7 @@ SWING_THE_GAUGE_BY_ITS_LEAD = Inspection(
     ),
     minutes=10,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(
         NEEDLE_IGNORES_LEAD_TEST,
         LAMP_ON_WITH_WIRE_OFF,
@@ -105,6 +106,7 @@ MEASURE_THE_GAUGE_CIRCUIT = Inspection(
     ),
     minutes=15,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(FUSE_BLOWN, GAUGE_SUPPLY_WRONG, WIRE_OPEN_OR_SHORTED),
     source=sources.GAUGE_MAKER_SENDERS,
     tools=("multimeter", "wiring diagram"),

@@ -272,6 +272,7 @@ READ_THE_STICK = Inspection(
     ),
     minutes=3,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(
         DIPSTICK_LOW,
         DIPSTICK_DRY,

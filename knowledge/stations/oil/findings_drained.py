@@ -120,6 +120,7 @@ FILL_BY_MEASURE = Inspection(
     ),
     minutes=20,
     access=Access.DRAINED,
+    in_place=True,
     reveals=(STICK_MARKS_WRONG,),
     source=sources.STICK_VERIFICATION_2002,
     tools=("measuring jug", "the right oil"),

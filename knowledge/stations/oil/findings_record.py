@@ -186,6 +186,7 @@ WATCH_THE_LEVEL_STANDING = Inspection(
     steps=("read the stick, slide a card under the engine", "wait an hour and read it again"),
     minutes=5,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(LEVEL_FALLS_STANDING,),
     source=COMMON_PRACTICE,
     tools=("clean card", "stick"),

@@ -102,6 +102,7 @@ WATCH_THE_ROTOR_CRANKED = Inspection(
     ),
     minutes=5,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(ROTOR_STILL_WHEN_CRANKED, IGNITION_SCATTERS),
     source=COMMON_PRACTICE,
     tools=("screwdriver",),

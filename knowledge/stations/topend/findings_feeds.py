@@ -216,6 +216,7 @@ FLOW_TEST_THE_TURBO_FEED = Inspection(
     ),
     minutes=30,
     access=Access.OUTSIDE,
+    in_place=True,
     reveals=(TURBO_FEED_FOUND_BLOCKED, findings.RESTRICTOR_ABSENT),
     only_with=(features.TURBOCHARGED,),
     source=COMMON_PRACTICE,
