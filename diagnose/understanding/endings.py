@@ -13,6 +13,7 @@ from knowledge.lexicon.pressure_words import (
     COMES_BACK,
     FALLS,
     GOES,
+    PASSED,
     REVVED,
     SLOWLY,
     STEADIES,
@@ -63,7 +64,7 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
     gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
-    if head.value in _LAMPS and _is_out(line, head, mark):
+    if head.value in _LAMPS and (_is_out(line, head, mark) or _goes(words, mark)):
         return True
     if head.value in NOISES and _is_out(line, head, mark, _QUIET):
         return True
@@ -71,6 +72,11 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
     return bool(gone) or back or bool(set(words) & STEADIES)
+
+
+def _goes(words: list[str], mark: Mark[object]) -> bool:
+    """Whether it is said to go after a time: "lamp on at start, goes after 5 seconds"."""
+    return mark.value in PASSED and bool(words) and words[-1] in GOES
 
 
 def _is_out(

@@ -50,16 +50,29 @@ def within(b: Behaviour, *groups: frozenset[Circumstance]) -> bool:
 
 def is_momentary(b: Behaviour) -> bool:
     """Whether it shows in a manoeuvre, at a contact or at the start only; it says nothing else."""
-    return within(b, MANOEUVRES, CONTACTS, AT_FIRST)
+    return within(b, MANOEUVRES, CONTACTS, AT_FIRST) or at_first(b)
+
+
+def at_first(b: Behaviour) -> bool:
+    """Whether it shows at the start only; also with cold oil, where it is soon over."""
+    soon_over = b.lasts is not None or Course.RECOVERED in b.course
+    cold_start = bool(b.during & AT_FIRST) and within(b, AT_FIRST, frozenset({C.COLD}))
+    return within(b, AT_FIRST) or (cold_start and soon_over)
 
 
 def idle_not_speed(b: Behaviour) -> float:
     """How sure it is that it shows at idle and not at speed; 0 where that was not said."""
-    if C.IDLE not in b.during or b.during & ABOVE_IDLE or C.COLD in b.during:
+    if C.IDLE not in b.during or b.during & ABOVE_IDLE - LATE or C.COLD in b.during:
         return 0.0
+    hot = C.HOT in b.during or at_idle_late(b)
     if b.only or b.never & ABOVE_IDLE:
-        return PLAIN if C.HOT in b.during else MEANT
-    return LIKELY if C.HOT in b.during else 0.0
+        return PLAIN if hot else MEANT
+    return LIKELY if hot else 0.0
+
+
+def at_idle_late(b: Behaviour) -> bool:
+    """Whether it shows at idle after a hard run: hot oil at idle, not lost in the course of a run."""
+    return {C.IDLE, C.HARD_RUN} <= b.during
 
 
 def speed_not_idle(b: Behaviour) -> float:

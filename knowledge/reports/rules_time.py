@@ -13,6 +13,8 @@ from knowledge.reports.behaviours import (
     MEANT,
     PLAIN,
     WRONG,
+    at_first,
+    at_idle_late,
     from_the_start,
     is_momentary,
     losses,
@@ -124,6 +126,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
     matches=[
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.MINUTES}))]),
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.LATE, C.HOT}))]),
+        example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.IDLE, C.HARD_RUN}))]),
         example(
             behaviours=[Behaviour(Shows.LOST, frozenset({C.SPEED}), frozenset({C.AFTER_REST}))]
         ),
@@ -140,7 +143,7 @@ def later_in_a_run(known: Known) -> Conclusions:
         late = bool(b.during & LATE)
         if C.AFTER_REST in b.never and b.during & (FAST | LATE):
             yield is_present(behaviour.FADES_AT_SPEED_BACK_AFTER_REST, PLAIN)
-        elif late and b.during & {C.HOT, C.WARMING} and not b.during & FAST:
+        elif late and ((b.during & {C.HOT, C.WARMING} and not b.during & FAST) or at_idle_late(b)):
             yield is_present(behaviour.SAGS_AS_OIL_HEATS, MEANT)
         elif late and not is_one_event(b):
             yield is_present(course.GOES_AFTER_MINUTES, PLAIN)
@@ -176,9 +179,11 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.SLOW)]),
         example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.STANDING}), lasts=12.0)]),
         example(behaviours=[GONE_SOON_AFTER_STANDING]),
+        example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.START, C.COLD}), lasts=5.0)]),
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LAMP)]),
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.COLD}))]),
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.HOT}))]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.WORK)]),
         example(behaviours=[NONE_AT_FIRST_START]),
@@ -188,7 +193,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
     """Pressure slow to build at a start, and how slow."""
     for b in shown(known, Shows.SLOW, *LOSSES):
         stays = b.since in NEVER_SINCE and Course.RECOVERED not in b.course
-        if b.shows is not Shows.SLOW and (not within(b, AT_FIRST) or stays):
+        if b.shows is not Shows.SLOW and (not at_first(b) or stays):
             continue
         if b.lasts is not None and b.lasts >= TEN_SECONDS:
             yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)
