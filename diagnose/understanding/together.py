@@ -49,6 +49,7 @@ _NEGATION = frozenset(NEGATION)
         "the gasket does not cover the port": ["finding gasket_masks_port absent"],
         "my brother's gasket hid half of the port": [],
         "could the gasket hide the port?": [],
+        "did the front cover gasket and no oil pressure": [],
         "maybe the gasket hides the port": [],
         "going to check whether the gasket hides the port": [],
         "primed it with the drill and got maybe 15 psi": ["finding drill_gives_little present"],
@@ -71,6 +72,14 @@ def _near_each_other(line: Line) -> bool:
     """Whether two pressures of a sentence are as good as the same."""
     made = [v for k in range(len(line.tokens)) for v in pressures_at(line, k)]
     return len(made) > 1 and max(made) - min(made) < max(_APART * max(made), _LEAST_APART)
+
+
+def _denies_pressure(line: Line, found: Together, place: int) -> bool:
+    """Whether a "no" among its words is that of "no oil pressure", which is none of them."""
+    if line.word(place) not in _NEGATION:
+        return False
+    noun = place + 2 if line.word(place + 1) == "oil" else place + 1
+    return line.word(noun) == "pressure" and noun not in found.places
 
 
 def _fact(line: Line, found: Together) -> Fact | None:
@@ -106,6 +115,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if {line.word(k) for k in lead} & OF_ANOTHER.get(found.finding, frozenset()):
         return None  # "took the filler cap off"
     inside = finding.stage is Stage.OPENED
+    if inside and any(_denies_pressure(line, found, place) for place in found.places):
+        return None  # "did the front cover gasket, no oil pressure"
     if what_is_measured(line, found.finding):
         return None
     if found.finding in _PANELS and _near_each_other(line):
