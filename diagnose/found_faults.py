@@ -39,6 +39,14 @@ class Origin:
 
 
 @dataclass(frozen=True, slots=True)
+class CostAtSpeed:
+    """What a fault costs at a speed above idle."""
+
+    rpm: float
+    cost: Band  #: [Pa]
+
+
+@dataclass(frozen=True, slots=True)
 class FoundFault:
     """A fault that something seen or measured proves."""
 
@@ -47,7 +55,7 @@ class FoundFault:
     explains: tuple[Finding, ...]  #: what was reported and follows from it
     origins: tuple[Origin, ...]  #: likeliest first; empty where nothing in the graph leads to it
     cost: Band | None  #: pressure it costs at hot idle [Pa]; None where the budget cannot say
-    fast: tuple[float, Band] | None  #: what it costs at speed: the speed [rpm], and the same
+    fast: CostAtSpeed | None  #: what it costs at speed
     decides: str  #: the check that decides where it came from; empty where it was made
 
 
@@ -70,7 +78,7 @@ class FoundFaults:
                 explains=tuple(self.explained(fault)),
                 origins=tuple(self._origins(fault, proofs)),
                 cost=costs.get(fault),
-                fast=(rpm, fast[fault]) if fault in fast else None,
+                fast=CostAtSpeed(rpm, fast[fault]) if fault in fast else None,
                 decides="" if self._checked(fault) else fault.decides,
             )
             for fault, proofs in proved.items()

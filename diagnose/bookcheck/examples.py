@@ -27,6 +27,15 @@ from knowledge.rule_api import (
 RISEN = 1.01  #: factor from which a parent counts as more probable, or as less
 
 
+@dataclass(frozen=True, slots=True)
+class Followed:
+    """What follows from the facts of an example: conclusions, cause graph and network."""
+
+    conclusions: InferenceResult
+    graph: Graph
+    network: Network
+
+
 @dataclass
 class ExampleRunner:
     """Runs the rules on examples; builds each network once, since most examples share one."""
@@ -34,8 +43,8 @@ class ExampleRunner:
     book: Book
     _built: dict[object, tuple[Graph, Network]] = field(default_factory=dict)
 
-    def run(self, facts: Facts) -> tuple[InferenceResult, Graph, Network]:
-        """Return what follows from these facts, with cause graph and network."""
+    def run(self, facts: Facts) -> Followed:
+        """Return what follows from these facts."""
         conclusions = infer(self.book.statements, facts)
         key = (
             frozenset(conclusions.links),
@@ -46,7 +55,7 @@ class ExampleRunner:
         if key not in self._built:
             graph = causegraph.build(self.book.causes, conclusions)
             self._built[key] = graph, causegraph.as_network(graph)
-        return conclusions, *self._built[key]
+        return Followed(conclusions, *self._built[key])
 
 
 def examples(whole: Whole) -> Result:
@@ -171,11 +180,11 @@ def beliefs(
 ) -> tuple[dict[str, float], dict[str, float]]:
     """Before and after: P(parent) with no evidence and with the example's."""
     facts = facts_of(example)
-    conclusions, graph, network = runner.run(facts)
-    evidence = gather(facts.observations, conclusions, graph)
-    flat = {n: Likelihood(1.0, 1.0) for n in names if n in graph}
-    (before,) = posteriors(network, [flat], asked=names)
-    (after,) = posteriors(network, [{**flat, **evidence}], asked=names)
+    follows = runner.run(facts)
+    evidence = gather(facts.observations, follows.conclusions, follows.graph)
+    flat = {n: Likelihood(1.0, 1.0) for n in names if n in follows.graph}
+    (before,) = posteriors(follows.network, [flat], asked=names)
+    (after,) = posteriors(follows.network, [{**flat, **evidence}], asked=names)
     return before.marginal, after.marginal
 
 
@@ -193,9 +202,10 @@ def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:
 
 
 def _fired(facts: Facts, runner: ExampleRunner) -> Iterable[Statement]:
-    conclusions, graph, network = runner.run(facts)
+    follows = runner.run(facts)
+    conclusions, graph = follows.conclusions, follows.graph
     evidence = gather(facts.observations, conclusions, graph)
-    above = network.relevant(set(evidence))
+    above = follows.network.relevant(set(evidence))
     yield from (t.rule for t in conclusions.derived.values())
     yield from (rule for rule, _ in conclusions.shifts)
     yield from (t.rule for t in conclusions.excluded.values())

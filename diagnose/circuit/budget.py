@@ -66,6 +66,15 @@ class Account:
         return rest.mean < NEGLIGIBLE
 
 
+@dataclass(frozen=True, slots=True)
+class Remainder:
+    """What is left of an account: pressure that nothing found explains, and all that is missing [Pa]."""
+
+    account: Account
+    unexplained: Band
+    missing: Band
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Budget:
     """Findings, accounts at hot idle and at cruise, and what could not be used."""
@@ -76,17 +85,19 @@ class Budget:
     exact: bool  #: every coalition computed, not a sample of orders
 
     @property
-    def unexplained(self) -> tuple[Account, Band, Band] | None:
-        """The first account that does not close, what is unexplained and what is missing [Pa].
+    def unexplained(self) -> Remainder | None:
+        """What is left of the first account that does not close.
 
         One that surely does not goes before one whose band allows both. None where there is no
         reading to compare with.
         """
         rests = [
-            (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall
+            Remainder(a, a.unexplained, a.shortfall)
+            for a in self.accounts
+            if a.unexplained and a.shortfall
         ]
-        surely = [r for r in rests if r[0].closed is False]
-        perhaps = [r for r in rests if r[0].closed is None]
+        surely = [r for r in rests if r.account.closed is False]
+        perhaps = [r for r in rests if r.account.closed is None]
         return next(iter([*surely, *perhaps, *rests]), None)
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import erf, sqrt
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -68,12 +69,23 @@ class Predicted:
         return self.healthy if self.found is None else self.found
 
 
+class SeverityRange(NamedTuple):
+    """How bad a condition is, 0 to 1: the 16 %, 50 % and 84 % quantile."""
+
+    low: float
+    middle: float
+    high: float
+
+
+NO_SEVERITY = SeverityRange(0.0, 0.0, 0.0)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fit:
     """One hypothesis against the readings."""
 
     log_likelihood: float
-    severity: tuple[float, float, float]  #: 16 %, middle, 84 %
+    severity: SeverityRange
     engines: FloatArray  #: how much each engine counts at the fitted severity, sum one
 
 
@@ -262,7 +274,7 @@ def _fit_of(shows: FloatArray, data: Data, severity: FloatArray) -> Fit:
     engines = np.exp(at - at.max())
     return Fit(
         log_likelihood=float(_log_mean(of_severity)),
-        severity=(low, middle, high),
+        severity=SeverityRange(low, middle, high),
         engines=engines / engines.sum(),
     )
 
@@ -292,7 +304,7 @@ def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
     n = len(shows.healthy)
     within = data.log_within(guessed, every_error)
     chance = float(_log_mean(-0.5 * (miss**2).sum(0) - size + within))
-    return Fit(log_likelihood=chance, severity=(0.0, 0.0, 0.0), engines=np.full(n, 1 / n))
+    return Fit(log_likelihood=chance, severity=NO_SEVERITY, engines=np.full(n, 1 / n))
 
 
 def shares(

@@ -34,6 +34,15 @@ class Explanation:
     settles: bool  #: whether every reading then fits
 
 
+@dataclass(frozen=True, slots=True)
+class _Tried:
+    """A condition that was tried, and by how many errors the reading worst met is off then."""
+
+    off: float
+    id: str
+    says: str
+
+
 def explanations(forecast: Forecast) -> tuple[Explanation, ...]:
     """Return the conditions that explain the readings best, best first; none where none does."""
     fits = forecast.state.readings
@@ -47,10 +56,10 @@ def explanations(forecast: Forecast) -> tuple[Explanation, ...]:
         mean = pressures.reshape(-1, *pressures.shape[-2:]).mean(1)
         return float(np.min(np.max(np.abs(mean - read) / error, axis=-1)))
 
-    def with_each(engine: Engine) -> list[tuple[float, str, str]]:
+    def with_each(engine: Engine) -> list[_Tried]:
         steps = NODES[:, None, None]
         return [
-            (left(shown(f.apply(engine, steps), points)), f.condition.id, f.condition.says)
+            _Tried(left(shown(f.apply(engine, steps), points)), f.condition.id, f.condition.says)
             for f in FAULTS.values()
         ]
 
@@ -60,11 +69,10 @@ def explanations(forecast: Forecast) -> tuple[Explanation, ...]:
         (READS_LOW, READING_FALSE.id, READING_FALSE.says),
         (READS_HIGH, "gauge_reads_high", "the gauge reads more than there is"),
     ):
-        tried.append((left(shares * shown(bare, points)), id_, says))
-    best: dict[str, tuple[float, str]] = {}
-    for off, id_, says in tried:
-        best[id_] = min((off, says), best.get(id_, (np.inf, says)))
-    order = sorted((off, id_, says) for id_, (off, says) in best.items())
+        tried.append(_Tried(left(shares * shown(bare, points)), id_, says))
+    best: dict[str, _Tried] = {}
+    for each in sorted(tried, key=lambda t: (t.off, t.id)):
+        best.setdefault(each.id, each)
     return tuple(
-        Explanation(id_, says, off <= FITS) for off, id_, says in order if off < BETTER * wrong
+        Explanation(t.id, t.says, t.off <= FITS) for t in best.values() if t.off < BETTER * wrong
     )[:MOST]

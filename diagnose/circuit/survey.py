@@ -24,6 +24,7 @@ from diagnose.circuit.fitting import (
     NEITHER,
     Fit,
     GaugeError,
+    SeverityRange,
     apart,
     fits,
     predicted,
@@ -64,7 +65,7 @@ class Row:
     says: str
     share: float
     ratio: float  #: likelihood against the sound engine
-    severity: tuple[float, float, float]  #: 16 %, middle, 84 %; 0 to 1
+    severity: SeverityRange
     shown: str  #: the severity in workshop terms; empty where it has none
     measured: bool = False  #: ``shown`` is what was measured or seen of it
 
@@ -130,7 +131,10 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     )
     leaders = [
         Hypothesis(
-            id=r.id, share=r.share, severity=found[r.id].severity[1], engines=found[r.id].engines
+            id=r.id,
+            share=r.share,
+            severity=found[r.id].severity.middle,
+            engines=found[r.id].engines,
         )
         for r in rows
         if r.id != NEITHER
@@ -188,20 +192,21 @@ def _row(
         NEITHER: "none of these alone",
     }.get(name) or book.conditions[name].says
     ratio = exp(np.clip(fit.log_likelihood - found[HEALTHY].log_likelihood, -300, 300))
-    severity, measured = "", name in known.deviating and fit.severity[1] == 0.0
+    middle = fit.severity.middle
+    in_words, measured = "", name in known.deviating and middle == 0.0
     if measured:
-        severity = known.says(name)
+        in_words = known.says(name)
     elif name in FAULTS:
-        severity = FAULTS[name].show(engine, fit.severity[1], units)
+        in_words = FAULTS[name].show(engine, middle, units)
     elif name == FALSE:
-        severity = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
+        in_words = f"shows {100 - 95 * middle:.0f} % of the pressure"
     return Row(
         id=name,
         says=says,
         share=share,
         ratio=ratio,
         severity=fit.severity,
-        shown=severity,
+        shown=in_words,
         measured=measured,
     )
 

@@ -255,8 +255,8 @@ def _understood(given: Input, book: Book, case: Case | None) -> _Understood:
     """Tell what was typed by id from words, and read the words."""
     words = [text for text in given.facts if is_words(text, book)]
     typed = [text for text in given.facts if text not in words]
-    spoken, left_out, unclear = resolve(words, book, given.choose, case, given.repaired)
-    return _Understood(typed, spoken, left_out=left_out, unclear=unclear)
+    read = resolve(words, book, given.choose, case, given.repaired)
+    return _Understood(typed, read.spoken, left_out=read.left_out, unclear=read.unclear)
 
 
 def _nothing() -> str:

@@ -82,6 +82,15 @@ class Choice:
     values: tuple[str, ...] = ()  #: figures with a unit in it
 
 
+@dataclass(frozen=True, slots=True)
+class Resolved:
+    """What phrases come to."""
+
+    spoken: tuple[Spoken, ...]
+    left_out: tuple[str, ...]  #: a line for each phrase of which the person chose nothing
+    unclear: tuple[str, ...]  #: a line for each phrase that nothing can be recorded of
+
+
 class NotChosenError(UsageError):
     """The person wants none of what a phrase may mean."""
 
@@ -120,22 +129,20 @@ def resolve(
     choose: Choose | None = None,
     case: Case | None = None,
     repaired: bool = False,
-) -> tuple[tuple[Spoken, ...], tuple[str, ...], tuple[str, ...]]:
+) -> Resolved:
     """Read phrases; ``choose`` decides where one is ambiguous.
 
-    ``case``: what they are said of; ``repaired``: after the repair. Returns what was read, a line
-    for each phrase of which the person chose nothing, and one for each that nothing can be
-    recorded of.
+    ``case``: what they are said of; ``repaired``: after the repair.
     """
-    found, faults, left_out = [], [], []
+    found, unclear, left_out = [], [], []
     for text in texts:
         try:
             found.append(_phrase(text, book, choose, case, repaired))
         except NotChosenError as fault:
             left_out.append(str(fault))
         except UsageError as fault:
-            faults.append(str(fault))
-    return tuple(found), tuple(left_out), tuple(faults)
+            unclear.append(str(fault))
+    return Resolved(tuple(found), tuple(left_out), tuple(unclear))
 
 
 def _phrase(

@@ -8,7 +8,7 @@ from diagnose.case.case import Case
 from diagnose.case.mended import FAST, LIKELY, limits_at
 from diagnose.signoff.judging import OWN
 from knowledge.book import Book
-from knowledge.limits import Limit, Side
+from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Measure, Reading, Source
 from knowledge.pressure.gauge import cold_share, speed_share, wanted_hot
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, HOT_RUNNING_PRESSURE
@@ -40,27 +40,28 @@ class Bound:
         return self.limit.side is not Side.NOMINAL and self.beyond > _SLACK * abs(self.figure)
 
 
-def figures_of(limit: Limit, case: Case) -> list[tuple[float, str, Source]]:
+def figures_of(limit: Limit, case: Case) -> list[Figure]:
     """The engine's own figure alone; else that of its layout or size; else all for its kind, SI.
 
     Empty where every figure is of another kind of engine.
     """
     if limit in case.limits:
-        return [(case.limits[limit], "", OWN)]
+        return [Figure(case.limits[limit], "", OWN)]
     if usual := case.usual_limits.get(limit):
-        return [(usual.value, usual.says, usual.source)]
-    return [(p.value, p.of, p.source) for p in limit.printed(case.has)]
+        return [usual]
+    return [Figure(p.value, p.of, p.source) for p in limit.printed(case.has)]
 
 
 def held(limit: Limit, value: float, spread: float, case: Case) -> tuple[Bound, ...]:
     """A value (SI) beside each figure of one limit; ``spread``: its usual error, SI."""
     way = {Side.LEAST: -1.0, Side.MOST: 1.0, Side.NOMINAL: 1.0}[limit.side]
     found = []
-    for figure, of, source in figures_of(limit, case):
-        beyond = way * (value - figure)
+    for figure in figures_of(limit, case):
+        beyond = way * (value - figure.value)
         if limit.side is Side.NOMINAL:
             beyond = abs(beyond)
-        found.append(Bound(limit, figure, of, source, beyond, abs(value - figure) < spread))
+        near = abs(value - figure.value) < spread
+        found.append(Bound(limit, figure.value, figure.says, figure.source, beyond, near))
     return tuple(found)
 
 

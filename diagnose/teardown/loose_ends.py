@@ -60,7 +60,7 @@ class LooseEnds:
         """Whether what was found explains the missing pressure; None where that is not known."""
         if self.budget is None or self.budget.unexplained is None:
             return None
-        return self.budget.unexplained[0].closed
+        return self.budget.unexplained.account.closed
 
     @property
     def may_stop(self) -> bool:

@@ -92,7 +92,7 @@ def test_a_condition_is_found_with_its_severity(condition: str) -> None:
     ranked = [r for r in got.rows if r.id in FAULTS]
     row = next(r for r in ranked if r.id == condition)
     assert row in ranked[:2] or row.share > ranked[0].share / 4
-    assert row.severity[0] - 0.2 <= 0.6 <= row.severity[2] + 0.2
+    assert row.severity.low - 0.2 <= 0.6 <= row.severity.high + 0.2
     assert row.ratio > 5
     assert row.shown
     assert sum(r.share for r in got.rows) == pytest.approx(1.0)

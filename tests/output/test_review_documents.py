@@ -14,7 +14,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.inference.explain import Weight
 from diagnose.output.documents import next_checks as checks
 from diagnose.output.documents import review as review_module
-from diagnose.output.documents.contradictions import entries_behind
+from diagnose.output.documents.contradictions import Behind, behind_it
 from diagnose.output.documents.ranking import others
 from diagnose.output.documents.reasons import chain_in_words, evidence_items, in_short, is_settled
 from diagnose.output.documents.review import review_document
@@ -153,10 +153,8 @@ def test_everything_behind_a_contradiction_is_found() -> None:
     }
     result = SimpleNamespace(derived=derived, contradictions={})
     answer: Any = SimpleNamespace(inference=SimpleNamespace(result=result))
-    found, measures, read = entries_behind(answer, Contradiction((x, y), "both", x))
-    assert found == {x, y, z, w}
-    assert measures == {clearance, gap}
-    assert read
+    behind = behind_it(answer, Contradiction((x, y), "both", x))
+    assert behind == Behind(frozenset({x, y, z, w}), frozenset({clearance, gap}), readings=True)
 
 
 # ------------------------------------------------------------------------ the way to a check

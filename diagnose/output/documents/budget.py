@@ -134,24 +134,24 @@ def still_missing(budget: Budget, case: Case) -> str:
     rest = budget.unexplained
     if rest is None:
         return ""
-    account, missing, short = rest
+    account, left, missing = rest.account, rest.unexplained, rest.missing
     where, scale = account.point.name, scale_of(case)
     if account.closed:
         return f"What was found explains the pressure missing at {where}."
     sure = "not settled" if account.closed is False else "perhaps not settled"
     found = account.explained.mean
-    rest_of_it = f"{scale.one(missing.mean)} still missing: {sure}."
-    none = f"What was found explains none of the {scale.one(short.mean)} missing at {where}"
+    rest_of_it = f"{scale.one(left.mean)} still missing: {sure}."
+    none = f"What was found explains none of the {scale.one(missing.mean)} missing at {where}"
     if scale.figure(found) in (scale.figure(0.0), scale.figure(-0.0)):
         return f"{none}: {sure}."
     if found < 0.0:  # thicker oil, say
         return (
-            f"{none}: it adds {scale.one(-found)}, so {scale.one(missing.mean)} are lost "
+            f"{none}: it adds {scale.one(-found)}, so {scale.one(left.mean)} are lost "
             f"elsewhere, {sure}."
         )
     return (
         f"What was found explains {scale.figure(found)} of "
-        f"{scale.one(short.mean)} missing at {where}; {rest_of_it}{_most_of_it(budget, account)}"
+        f"{scale.one(missing.mean)} missing at {where}; {rest_of_it}{_most_of_it(budget, account)}"
     )
 
 

@@ -25,6 +25,15 @@ class ContradictionNotice:
     recheck_asks: str = field(metadata=NOT_IN_JSON)
 
 
+@dataclass(frozen=True)
+class Behind:
+    """What a contradiction comes from, also through derived findings."""
+
+    findings: frozenset[Finding]
+    measures: frozenset[Measure]
+    readings: bool  #: whether it comes from readings of the gauge
+
+
 def contradiction_notices(diagnosis: Diagnosis) -> tuple[ContradictionNotice, ...]:
     """The contradictions of a case."""
     return tuple(_notice(diagnosis, c) for c in diagnosis.contradictions)
@@ -49,22 +58,20 @@ def rests_on(diagnosis: Diagnosis, contradiction: Contradiction) -> dict[int, st
 
 def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tuple[int, str]]:
     case = diagnosis.case
-    findings, measures, read = entries_behind(diagnosis, contradiction)
+    behind = behind_it(diagnosis, contradiction)
     for seen in case.finding_records:
-        if seen.finding in findings and seen.observation is not None:
+        if seen.finding in behind.findings and seen.observation is not None:
             said = "yes" if seen.entry.state == "present" else "no"
             yield seen.entry.no, f"{seen.finding.id}={said}"
     for taken in case.measurements:
-        if taken.measure in measures:
+        if taken.measure in behind.measures:
             yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
-    for one in case.readings if read else ():
+    for one in case.readings if behind.readings else ():
         yield one.entry.no, as_given(one.entry)
 
 
-def entries_behind(
-    diagnosis: Diagnosis, contradiction: Contradiction
-) -> tuple[set[Finding], set[Measure], bool]:
-    """The findings, measures and readings it comes from, also through derived findings."""
+def behind_it(diagnosis: Diagnosis, contradiction: Contradiction) -> Behind:
+    """Return the findings, measures and readings that a contradiction comes from."""
     derived = diagnosis.inference.result.derived
     own = diagnosis.inference.result.contradictions.get(contradiction)
     waiting: list[Finding] = [*contradiction.findings, *(own.premises if own else ())]
@@ -78,5 +85,8 @@ def entries_behind(
         here = [t for d, t in derived.items() if d.finding is finding]
         traces += here
         waiting += [f for t in here for f in t.premises]
-    measures = {m for t in traces for m in t.measures}
-    return findings, measures, any(t.read for t in traces)
+    return Behind(
+        findings=frozenset(findings),
+        measures=frozenset(m for t in traces for m in t.measures),
+        readings=any(t.read for t in traces),
+    )

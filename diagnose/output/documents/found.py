@@ -139,8 +139,8 @@ def _costing(found: FoundFault, scale: Scale) -> str:
         return ""
     if _shows(found.cost):
         return f": costs {scale.range(found.cost)} at hot idle"
-    if found.fast and _shows(found.fast[1]):
-        rpm, cost = found.fast
+    if found.fast and _shows(found.fast.cost):
+        rpm, cost = found.fast.rpm, found.fast.cost
         return f": costs nothing at hot idle, {scale.range(cost)} at {rpm:.0f} rpm"
     return ": as it was found it costs almost nothing"
 
@@ -149,8 +149,8 @@ def _with_cost(found: FoundFault, scale: Scale) -> str:
     """A fault with about what it costs, where that shows."""
     if found.cost and _shows(found.cost):
         return f"{found.fault.says} (about {scale.one(found.cost.mean)} at hot idle)"
-    if found.fast and _shows(found.fast[1]):
-        rpm, cost = found.fast
+    if found.fast and _shows(found.fast.cost):
+        rpm, cost = found.fast.rpm, found.fast.cost
         return f"{found.fault.says} (about {scale.one(cost.mean)} at {rpm:.0f} rpm)"
     return found.fault.says
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from diagnose.case.case import Case
-from diagnose.circuit.fitting import HEALTHY, NEITHER
+from diagnose.circuit.fitting import HEALTHY, NEITHER, SeverityRange
 from diagnose.circuit.further_readings import Curves, Further, sound_band
 from diagnose.circuit.survey import Row, Survey
 from diagnose.output.as_json import NOT_IN_JSON
@@ -40,7 +40,7 @@ class SurveyCondition:
     id: str
     says: str
     share: float
-    severity: tuple[float, float, float]  #: 16 %, median, 84 %; 0 to 1
+    severity: SeverityRange
     means: str  #: the severity in workshop terms; empty where it has none
     measured: bool  #: ``means`` is what was measured or seen
     likelihood_ratio: float  #: against the sound engine
