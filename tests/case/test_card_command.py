@@ -162,3 +162,25 @@ def test_a_figure_without_a_unit_is_shown_with_the_cards(
     value = card_value(typed, BOOK.card_figures[figure], unit, "here", Faults())
     assert value is not None
     assert value.written == written
+
+
+@pytest.mark.parametrize(
+    ("words", "right"),
+    [
+        ("relief opens 3.8 bar", 'relief_setting="3.8 bar"'),
+        ("rod clearance 0.03 to 0.06 mm", 'rod_clearance="0.03 to 0.06 mm"'),
+        ("oil capacity 4.5 litres", 'oil_capacity="4.5 litres"'),
+        ("whatever 4.5 litres", "write name=figure"),
+        ("relief opens 20 mm", "write name=figure"),
+    ],
+)
+def test_words_are_offered_their_name_and_the_good_figures_are_written(
+    words: str, right: str, tmp_path: Path
+) -> None:
+    card = tmp_path / "four.toml"
+    for _ in range(2):  # a new card, and one that is there
+        done = call("card", card, words, "main_clearance=0.02 to 0.05 mm")
+        assert done.code == 65
+        assert right in done.err
+        assert 'main_clearance = "0.02 to 0.05 mm"' in card.read_text("utf-8")
+        assert words not in card.read_text("utf-8")

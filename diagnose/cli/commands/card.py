@@ -10,7 +10,7 @@ import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson
-from diagnose.errors import UsageError, plain
+from diagnose.errors import PartlySavedError, UsageError, plain
 
 if TYPE_CHECKING:
     from diagnose.case.card import Card
@@ -62,16 +62,23 @@ def card(
 
     named = name.suffix.lower() == ".toml" or not name.name or name.is_dir()
     path = name if named else name.with_name(f"{name.name}.toml")
-    given, sound = _given(figures or (), from_case)
+    typed, bad = _pairs(figures or ())
+    if bad and not typed:
+        raise UsageError("\n".join(bad))
+    given, sound = _given(typed, from_case)
     if layout:
         given["layout"] = layout
     started = not path.exists() and not path.is_symlink()
     found = _started(path, given, sound) if started else _with_figures(path, given, sound)
     document = card_document(found, the_book(), started=started)
     printing.document(document, lambda d: card_text(d, full=full), json=json)
+    if bad:
+        raise PartlySavedError("\n".join(bad))
 
 
-def _given(figures: Sequence[str], from_case: Path | None) -> tuple[dict[str, str], list[Sound]]:
+def _given(
+    pairs: Sequence[tuple[str, str]], from_case: Path | None
+) -> tuple[dict[str, str], list[Sound]]:
     """The figures to write by name, of a case and as typed, and pressures of the sound engine."""
     from diagnose.case.card import BASELINE
     from diagnose.case.card_writing import baseline_of, figures_of
@@ -80,7 +87,6 @@ def _given(figures: Sequence[str], from_case: Path | None) -> tuple[dict[str, st
     from knowledge.book import the_book
 
     case = load(from_case, the_book()) if from_case else None
-    pairs = [_pair(text) for text in figures]
     given = figures_of(case, the_book()) if case else {}
     given |= {name: figure for name, figure in pairs if name != BASELINE}
     typed = [parse_baseline(figure) for name, figure in pairs if name == BASELINE]
@@ -110,9 +116,26 @@ def _with_figures(path: Path, given: Mapping[str, str], sound: Sequence[Sound]) 
     return write_figures(path, the_book(), given, baseline=places)
 
 
-def _pair(text: str) -> tuple[str, str]:
-    """The name and figure of name=figure. Raises UsageError."""
-    name, equals, figure = (part.strip() for part in text.partition("="))
-    if not equals or not name or not figure:
-        raise UsageError(f"'{plain(text)}': write name=figure, like relief_setting=\"50 psi\"")
-    return name, figure
+def _pairs(figures: Sequence[str]) -> tuple[list[tuple[str, str]], list[str]]:
+    """The name and figure of each name=figure, and what is wrong with the others."""
+    good, bad = [], []
+    for text in figures:
+        name, equals, figure = (part.strip() for part in text.partition("="))
+        if equals and name and figure:
+            good.append((name, figure))
+        else:
+            bad.append(_no_pair(text))
+    return good, bad
+
+
+def _no_pair(text: str) -> str:
+    """What is wrong with a figure without its name, and the name that its words may mean."""
+    from diagnose.lookup.card_words import in_words
+    from knowledge.book import the_book
+
+    meant = in_words(text, the_book())
+    if meant is None:
+        return f"'{plain(text)}': write name=figure, like relief_setting=\"50 psi\""
+    figure, value = meant
+    right = f'{figure.id}="{plain(value, 40)}"'
+    return f"'{plain(text)}': not saved; if it is the {figure.says}, write {right}"
