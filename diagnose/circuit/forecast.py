@@ -206,6 +206,13 @@ def with_other_changes(
     )
 
 
+def without_readings(known: Forecast) -> Forecast:
+    """The same changes to engines of this kind with what was measured, whatever the gauge read."""
+    bare = replace(known.case, readings=(), start_readings=())
+    target = known.targets[0] if len(known.targets) == 1 else None
+    return forecast(bare, known.settings, target, plans=known.plans)
+
+
 LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)
 
 

@@ -13,8 +13,9 @@ from diagnose.circuit.as_read import FITS, KINDS
 from diagnose.circuit.budget import budget
 from diagnose.circuit.engine_model import Point, healthy, shown
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.forecast import forecast
+from diagnose.circuit.forecast import forecast, without_readings
 from diagnose.circuit.operating_points import hot_of, latest_readings
+from diagnose.entry.requests import parse_fixes
 from diagnose.hydraulics.circuit import solve
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.text.forecast_brief import forecast_brief
@@ -88,6 +89,30 @@ def test_the_misfit_in_words() -> None:
     assert "too much" in out
     assert "the gauge read 8 psi" in out
     assert "Next:" in out
+
+
+def test_a_misfit_still_says_what_the_repair_does_by_the_model_alone() -> None:
+    """With what was measured, whatever the gauge read: the pressure now and after it."""
+    wide, mains = {"main_clearance": "0.006 in"}, parse_fixes(["mains=0.0025 in"], a_case())
+    reads_high = ("700 rpm, 95 C, 60 psi", "2500 rpm, 95 C, 80 psi")
+    each = forecast(a_case(wide, reads_high), [], engines=16, plans=mains)
+    other = forecast(a_case(wide, ("700 rpm, 95 C, 70 psi",)), [], engines=16, plans=mains)
+    assert not each.fits
+    alone, again = without_readings(each), without_readings(other)
+    idle = [
+        float(np.mean(a.hot_pressure(p, 700.0)))
+        for a in (alone, again)
+        for p in (a.before, a.after)
+    ]
+    assert idle[:2] == pytest.approx(idle[2:]), "the gauge has no part in it"
+    assert idle[1] > 1.5 * idle[0]
+    document = forecast_document(each)
+    assert document.misfit is not None
+    heading, *rows = document.misfit.by_model
+    assert "not by this gauge" in heading
+    assert [r.partition(" rpm")[0] for r in rows] == [f"{t.rpm:.0f}" for t in each.targets]
+    assert all(", repaired " in r and ", wanted " in r for r in rows)
+    assert rows[0] in " ".join(forecast_brief(document).split())
 
 
 def test_a_gauge_that_reads_high_is_named_as_what_could_explain_it() -> None:

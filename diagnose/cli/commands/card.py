@@ -130,7 +130,7 @@ def _pairs(figures: Sequence[str]) -> tuple[list[tuple[str, str]], list[str]]:
 
 def _no_pair(text: str) -> str:
     """What is wrong with a figure without its name, and the name that its words may mean."""
-    from diagnose.lookup.card_words import in_words
+    from diagnose.entry.card_words import in_words
     from knowledge.book import the_book
 
     meant = in_words(text, the_book())

@@ -42,8 +42,8 @@ def forecast(
     repair treats a symptom. With --at: what the gauge should show there, learned from this
     engine's own readings.
 
-    Keys of --json: fits, misfit (says, readings, could_be, do_next), readings (entry, rpm, oil,
-    read, error, before, fits), found, unlisted, set (name, to), speeds (rpm, hot_before,
+    Keys of --json: fits, misfit (says, readings, could_be, by_model, do_next), readings (entry,
+    rpm, oil, read, error, before, fits), found, unlisted, set (name, to), speeds (rpm, hot_before,
     hot_after, cold_before, cold_after), targets (rpm, pressure, source, met_before, met_after,
     met_mended; enough and not_enough: fixes, change, from, to, way, symptom, assumed, met, after,
     parts, minutes, opens), buys, warnings, further (the reading worth most: rpm, oil, sound,

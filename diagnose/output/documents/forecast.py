@@ -7,14 +7,12 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
-from diagnose.circuit.as_read import FITS, ReadingFit
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.fixes import Planned, closed_by
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, Prediction
-from diagnose.circuit.misfit import explanations
-from diagnose.circuit.operating_points import COLD_START, is_hot
+from diagnose.circuit.operating_points import COLD_START
 from diagnose.circuit.repair_warnings import (
     MOST_COLD_SPEED,
     ReliefCost,
@@ -25,6 +23,12 @@ from diagnose.circuit.repair_warnings import (
 from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, key
+from diagnose.output.documents.forecast_misfit import (
+    ForecastReading,
+    Misfit,
+    misfit_of,
+    reading_beside,
+)
 from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
 from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.thicker_oil import in_words, planned_oil
@@ -35,7 +39,6 @@ from diagnose.signoff.fix_work import FixWork, fix_work
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
 from knowledge.circuit.fixes import Fix
-from knowledge.model import Gauge
 from knowledge.stations.relief.quantities import RELIEF_SHIM
 from knowledge.units import LENGTH
 
@@ -71,40 +74,6 @@ class ForecastSpeed:
     watts_before: float
     watts_after: float
     fit_for_cold: bool = field(metadata=NOT_IN_JSON)  #: cold oil may be run at this speed
-
-
-@dataclass(frozen=True, kw_only=True)
-class ForecastReading:
-    """A reading beside what the engine as found shows there [rpm, K, Pa]."""
-
-    entry: int
-    rpm: float
-    oil: float | None
-    read: float
-    error: float  #: one standard deviation
-    before: Band
-    fits: bool
-    hot: bool = field(metadata=NOT_IN_JSON)
-    says: str = field(metadata=NOT_IN_JSON)  #: what was read, and what the model shows
-
-
-@dataclass(frozen=True, kw_only=True)
-class CouldBe:
-    """What could explain readings that the model misses."""
-
-    id: str
-    says: str
-    settles: bool  #: with it every reading fits
-
-
-@dataclass(frozen=True, kw_only=True)
-class Misfit:
-    """The model does not fit the readings: which, by how much, what could explain it."""
-
-    says: str
-    readings: tuple[str, ...]  #: those that do not fit, a sentence each
-    could_be: tuple[CouldBe, ...]
-    do_next: str
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -176,8 +145,8 @@ def forecast_document(
         case=str(forecast.case.path) if forecast.case.path else None,
         unit="Pa",
         fits=fits,
-        readings=tuple(_reading(r, scale) for r in forecast.state.readings),
-        misfit=None if fits else _misfit(forecast, scale),
+        readings=tuple(reading_beside(r, scale) for r in forecast.state.readings),
+        misfit=None if fits else misfit_of(forecast, scale),
         repaired=forecast.repaired,
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
@@ -217,51 +186,6 @@ def _further(forecast: Forecast, scale: Scale, may_run: bool) -> FurtherReading 
     at = forecast.targets[worth.asked]
     then = "after repair" if forecast.settings or forecast.plans else "hot"
     return further_reading(worth, f"{at.rpm:.0f} rpm {then}", scale)
-
-
-def _reading(fit: ReadingFit, scale: Scale) -> ForecastReading:
-    reading = fit.read.reading
-    oil = reading.oil_temperature
-    heat = "oil not measured" if oil is None else scale.heat(oil)
-    bound = "at most " if reading.at_most else "at least " if reading.at_least else ""
-    return ForecastReading(
-        entry=fit.read.entry.no,
-        rpm=reading.rpm,
-        oil=oil,
-        read=reading.pressure,
-        error=fit.error,
-        before=fit.shows,
-        fits=fit.fits,
-        hot=is_hot(reading),
-        says=(
-            f"entry {fit.read.entry.no}, {reading.rpm:.0f} rpm, {heat}: the gauge read {bound}"
-            f"{scale.one(reading.pressure)}, the model shows {scale.range(fit.shows)}"
-        ),
-    )
-
-
-def _misfit(forecast: Forecast, scale: Scale) -> Misfit:
-    """Which readings the model misses, by how much, and what could explain it."""
-    missed = [r for r in forecast.state.readings if not r.fits]
-    said = tuple(
-        f"{_reading(r, scale).says}: {scale.one(abs(r.off))} too "
-        f"{'much' if r.off > 0 else 'little'}, and the reading is good to "
-        f"{scale.one(FITS * r.error)}"
-        for r in missed
-    )
-    could_be = tuple(
-        CouldBe(id=e.id, says=e.says, settles=e.settles) for e in explanations(forecast)
-    )
-    first = missed[0].read.reading
-    again = f"{first.rpm:.0f} rpm {'hot' if is_hot(first) else 'cold'}"
-    direct = "" if first.gauge is Gauge.DIRECT else " on a direct gauge"
-    measured = " and the values measured" if forecast.found else ""
-    return Misfit(
-        says="The model does not fit these readings, so it gives no figures.",
-        readings=said,
-        could_be=could_be,
-        do_next=f"Read it again at {again}{direct}; check speed, oil temperature{measured}.",
-    )
 
 
 def _finding(found: Deviation) -> ForecastFinding:

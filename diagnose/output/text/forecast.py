@@ -72,6 +72,8 @@ def misfit_lines(document: ForecastDocument) -> list[str]:
         lines += ["What could explain it"]
     for each in misfit.could_be:
         lines += wrapped(f"- {each.says}{'' if each.settles else ' (in part)'}", 2, 4)
+    for place, line in enumerate(misfit.by_model):
+        lines += wrapped(line if place else f"{line}:", 2 if place else 0, 4 if place else 2)
     return [*lines, *wrapped(f"Next: {misfit.do_next}", 0, 2)]
 
 
