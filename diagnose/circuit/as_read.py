@@ -1,16 +1,17 @@
 """Plausible engines of a case as they are now: with what was found, and showing what was read.
 
 Imported by ``forecast``, ``misfit``, ``bearings`` and ``output``. What no finding explains becomes
-a loss that nobody has found yet; its shape over speed and heat follows from the readings.
+a loss that nobody has found yet (``unlisted_loss``); its shape over speed and heat follows from the
+readings.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import reduce
 from math import hypot, sqrt
-from typing import Any, TypeAlias
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,17 +20,15 @@ from diagnose.case.case import Case, GaugeReading
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, evenly_drawn
 from diagnose.circuit.engine_model import Point, known_points, shown
-from diagnose.circuit.faults import throttling_begins
-from diagnose.circuit.operating_points import as_if_read, latest_readings, points_of
+from diagnose.circuit.operating_points import as_if_read, latest_readings
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.plausible_engines import MOST_RISE
 from diagnose.circuit.survey import COLD_MISS, WARM
+from diagnose.circuit.unlisted_loss import KINDS, Loss, expected_loss
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.oil import density, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from knowledge.circuit import conditions as c
-from knowledge.model import Condition, Reading
+from knowledge.model import Reading
 from knowledge.pressure.gauge import gauge_error
 from knowledge.units import PSI
 
@@ -37,7 +36,6 @@ LEAST_RISE = 0.1  #: K: of a bearing's film over the gallery
 ROUNDS = 4  #: steps towards the readings
 MISFIT = 0.03  #: error of the model, share of the pressure (judgement)
 FITS = 2.0  #: standard errors that the mean engine may be off a reading: 95 in 100 are not
-ORIFICE = 0.65  #: discharge coefficient a loss through a hole is scaled with (judgement)
 
 
 def _bearings(engine: Engine, **fields: Floats) -> Engine:
@@ -50,20 +48,28 @@ def _bearings(engine: Engine, **fields: Floats) -> Engine:
     )
 
 
-def _known(name: str) -> Coordinate:
+@dataclass(frozen=True, slots=True)
+class _Coordinate:
+    """Something that varies from one sound engine to the next; it is moved in the logarithm."""
+
+    read: Callable[[Engine], Floats]
+    put: Callable[[Engine, Floats], Engine]  #: the engine with another value
+
+
+def _of_circuit(name: str) -> _Coordinate:
+    """A parameter of the circuit by its name, kept within what is plausible."""
     parameter = CIRCUIT_PARAMETERS[name]
 
-    def made(engine: Engine, value: Floats) -> Engine:
+    def put(engine: Engine, value: Floats) -> Engine:
         return parameter.apply(engine, np.clip(value, *parameter.plausible))
 
-    return parameter.read, made
+    return _Coordinate(parameter.read, put)
 
 
-Coordinate: TypeAlias = tuple[Callable[[Engine], Floats], Callable[[Engine, Floats], Engine]]
-#: what can vary on a sound engine and how to read and set it, moved in the logarithm
-_VARIED: tuple[Coordinate, ...] = (
+#: what the readings can move on a sound engine
+_VARIED: tuple[_Coordinate, ...] = (
     *(
-        _known(name)
+        _of_circuit(name)
         for name in (
             "main_clearance",
             "rod_clearance",
@@ -76,72 +82,21 @@ _VARIED: tuple[Coordinate, ...] = (
             "viscosity_at_100c",
         )
     ),
-    (
+    _Coordinate(
         lambda e: e.mains[0].feed_share,
         lambda e, v: _bearings(e, feed_share=np.clip(v, 0.05, 1.0)),
     ),
-    (
+    _Coordinate(
         lambda e: np.maximum(e.film_rise, LEAST_RISE),
         lambda e, v: replace(e, film_rise=np.minimum(v, MOST_RISE)),
     ),
 )
 MOST_SCORE = 4.0  #: standard deviations that a score is kept within
-#: how a loss that nobody has found can act, and its size in the logarithm for each step beyond
-#: ``NONE_BELOW`` (judgement)
-WEEP, HOLE, WEAK_RELIEF, SLIP = "weep", "hole", "relief", "slip"
-LESS_OIL, SUCTION = "delivery", "suction"
-KINDS = {WEEP: 0.8, HOLE: 0.8, WEAK_RELIEF: 0.4, SLIP: 0.4, LESS_OIL: 0.5, SUCTION: 0.8}
-SHOWS = 0.1  #: size of a loss on the suction side at which it takes the pump to where it shows
-BEND = 0.25  #: how round the beginning of a loss is, for the slope
 FEW = 0.1  #: share of the engines that must be able to show the readings
 RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
 STEP = 0.2  #: standard deviations, for the slope
 LEAST_SD = 1e-3  #: of a coordinate
 SHORTER = np.array([1.0, 0.5, 0.2])  #: of a step, tried
-#: the conditions that act like each kind
-ACTS_LIKE: Mapping[str, tuple[Condition, ...]] = {
-    WEEP: (c.CLEARANCES_WIDE,),
-    HOLE: (c.RELIEF_BLEEDS, c.OPEN_LEAK_INSIDE),
-    WEAK_RELIEF: (c.RELIEF_CAPS_LOW,),
-    SLIP: (c.PUMP_SLIP,),
-    LESS_OIL: (c.DELIVERY_REDUCED,),
-    SUCTION: (c.SUCTION_THROTTLED,),
-}
-NONE_BELOW = 0.7  #: score up to which there is none: it is there in one engine of four
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Loss:
-    """A loss nobody has found yet, on each plausible engine; columns ``(n, 1)``."""
-
-    scores: FloatArray  #: standard normal before the readings, one column for each kind
-    conductance: Floats  #: of the sound engine's leaks together [m3]
-    area: Floats  #: of a hole that takes as much as they do at hot idle [m2]
-    screen: Floats  #: open share of the screen from which its blocking begins to show
-
-    def applied_to(
-        self, engine: Engine, without: Collection[str] = (), share: Floats = 1.0
-    ) -> Engine:
-        """Return the engine with that share of the loss, but for the kinds ``without``."""
-        by = {
-            kind: 0.0 * self.scores[..., :1]
-            if kind in without
-            else share * width * _size(self.scores[..., i : i + 1])
-            for i, (kind, width) in enumerate(KINDS.items())
-        }
-        return replace(
-            engine,
-            other_conductance=engine.other_conductance + self.conductance * np.expm1(by[WEEP]),
-            open_orifice_area=engine.open_orifice_area + self.area * np.expm1(by[HOLE]),
-            relief_setting=engine.relief_setting * np.exp(-by[WEAK_RELIEF]),
-            pump_tip_clearance=engine.pump_tip_clearance * np.exp(by[SLIP]),
-            pump_end_clearance=engine.pump_end_clearance * np.exp(by[SLIP]),
-            pump_displacement=engine.pump_displacement * np.exp(-by[LESS_OIL]),
-            screen_open_share=np.minimum(
-                engine.screen_open_share,
-                self.screen ** -np.expm1(-by[SUCTION] / SHOWS) * np.exp(-by[SUCTION]),
-            ),
-        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -213,11 +168,6 @@ class AsRead:
         return Band.of(whole - left)
 
 
-def kinds_of(conditions: Collection[Condition]) -> frozenset[str]:
-    """Return the kinds of loss that act like any of these conditions."""
-    return frozenset(k for k, like in ACTS_LIKE.items() if not set(like).isdisjoint(conditions))
-
-
 def as_read(
     case: Case, sound: Engine, found: Sequence[Deviation], rng: np.random.Generator
 ) -> AsRead:
@@ -237,7 +187,9 @@ def as_read(
     points = known_points(case, [replace(r, error=_gauge(r)) for r in taken])
     known, errors = (np.array([getattr(p, x) for p in points]) for x in ("pressure", "error"))
     counts = np.array([not r.reading.at_least for r in read])
-    prior = AsRead(sound=sound, found=tuple(found), loss=_loss(case, sound, rng), readings=())
+    prior = AsRead(
+        sound=sound, found=tuple(found), loss=expected_loss(case, sound, rng), readings=()
+    )
     state = prior
     if counts.any():
         x = _coordinates(prior)
@@ -338,11 +290,6 @@ def _closest(
     return at, least
 
 
-def _size(score: FloatArray) -> FloatArray:
-    """How far a loss has grown: next to nothing up to ``NONE_BELOW``, then as the score does."""
-    return np.asarray(BEND * np.logaddexp(0.0, (score - NONE_BELOW) / BEND))
-
-
 def _is_sweeping(reading: Reading) -> bool:
     return reading.at_all_speeds or reading.at_all_heats
 
@@ -353,26 +300,10 @@ def _gauge(reading: Reading) -> float:
     return hypot(gauge_error(reading), cold, MISFIT * reading.pressure)
 
 
-def _loss(case: Case, sound: Engine, rng: np.random.Generator) -> Loss:
-    """A loss as large as may be expected before the readings, scaled to the engine's own leaks."""
-    idle = points_of(case)[0]
-    state = solve(sound, idle.rpm, idle.temperature)
-    pressure = np.maximum(state.gallery_pressure, PSI)
-    flow = np.asarray(state.flows.engine)
-    oil = density(idle.temperature, np.asarray(sound.oil.rho15))
-    n = len(pressure)
-    return Loss(
-        scores=np.hstack([evenly_drawn(n, rng) for _ in KINDS]),
-        conductance=flow * dynamic_viscosity(sound.oil, idle.temperature) / pressure,
-        area=flow / (ORIFICE * np.sqrt(2 * pressure / oil)),
-        screen=throttling_begins(sound),
-    )
-
-
 def _coordinates(state: AsRead) -> FloatArray:
     """What the readings can move, one row for each engine."""
     n = len(state.loss.scores) if state.loss else 0
-    sound = [np.asarray(read(state.sound)) * np.ones((n, 1)) for read, _ in _VARIED]
+    sound = [np.asarray(v.read(state.sound)) * np.ones((n, 1)) for v in _VARIED]
     scores = [d.score for d in state.found]
     return np.hstack([*map(np.log, sound), *scores, *([state.loss.scores] if state.loss else [])])
 
@@ -381,8 +312,8 @@ def _moved(state: AsRead, x: FloatArray) -> AsRead:
     """The state with other coordinates, within what can be real."""
     columns = [x[..., i : i + 1] for i in range(x.shape[-1])]
     sound = state.sound
-    for (_, made), log in zip(_VARIED, columns, strict=False):
-        sound = made(sound, np.exp(log))
+    for varied, log in zip(_VARIED, columns, strict=False):
+        sound = varied.put(sound, np.exp(log))
     first = len(_VARIED)
     found = tuple(
         replace(d, score=np.clip(c, -MOST_SCORE, MOST_SCORE))

@@ -13,10 +13,11 @@ from types import MappingProxyType
 
 import numpy as np
 
-from diagnose.circuit.as_read import SUCTION, AsRead, kinds_of
+from diagnose.circuit.as_read import AsRead
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
 from diagnose.circuit.settings import Setting, setting, value_of
+from diagnose.circuit.unlisted_loss import SUCTION, kinds_of
 from diagnose.errors import UsageError, nearest_word, plain
 from diagnose.hydraulics.engine import Engine
 from knowledge.circuit.fixes import FIX_NAMES, OIL, PUMP, SHIM, Fix

@@ -14,12 +14,12 @@ from typing import TypeVar
 
 import numpy as np
 
-from diagnose.circuit.as_read import KINDS
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.fixes import closed_by, rights_of, wrong
 from diagnose.circuit.forecast import Forecast, Target
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, CircuitParameter
+from diagnose.circuit.unlisted_loss import KINDS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil

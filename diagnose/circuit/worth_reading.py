@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from diagnose.case.case import Case
-from diagnose.circuit.as_read import KINDS, MISFIT, AsRead, as_read
+from diagnose.circuit.as_read import MISFIT, AsRead, as_read
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, sound_engines
 from diagnose.circuit.engine_model import Point, baseline_points, shown
@@ -26,6 +26,7 @@ from diagnose.circuit.operating_points import (
     points_of,
 )
 from diagnose.circuit.pressure_law import CANDIDATE_ERROR
+from diagnose.circuit.unlisted_loss import KINDS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.engines.features import DIESEL

@@ -9,12 +9,13 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.circuit.as_read import FITS, KINDS
+from diagnose.circuit.as_read import FITS
 from diagnose.circuit.budget import budget
 from diagnose.circuit.engine_model import Point, healthy, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.forecast import forecast, without_readings
 from diagnose.circuit.operating_points import hot_of, latest_readings
+from diagnose.circuit.unlisted_loss import KINDS
 from diagnose.entry.requests import parse_fixes
 from diagnose.hydraulics.circuit import solve
 from diagnose.output.documents.forecast import forecast_document
