@@ -38,11 +38,11 @@ class CheckPlanner:
 
     inference: CaseInference
     may_run: bool  #: whether checks may run the engine
+    gauge_next: bool = False  #: whether it may be started to read a trusted gauge
     #: the outcomes worked out so far, by findings and how many of them: each takes a sweep of its own
     _supposed: dict[tuple[tuple[Finding, ...], int], tuple[Outcome, ...]] = field(
         default_factory=dict, init=False, repr=False, compare=False
     )
-    gauge_next: bool = False  #: whether it may be started to read a trusted gauge
 
     @cached_property
     def single_cause_model(self) -> SingleCauseModel:

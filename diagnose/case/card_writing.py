@@ -154,19 +154,20 @@ def places_of(card: Card, sound: Sequence[Sound], book: Book) -> dict[int, Sound
     count = len(card.baseline)
     found: dict[int, Sound] = {}
     for i, fields in enumerate(sound):
-        read = next(on_card([_without_empty(fields)], card.speeds(book), Faults()), None)
+        read = next(on_card([_in_order(fields)], card.speeds(book), Faults()), None)
         at = place_of(read.reading, card.baseline) if read else count
         found[at if at < count else count + i] = fields
     return found
 
 
-def _without_empty(fields: Sound) -> dict[str, Any]:
+def _in_order(fields: Sound) -> dict[str, Any]:
+    """The fields that are filled in, in the order they are written."""
     return {k: fields[k] for k in SOUND_FIELDS if fields.get(k)}
 
 
 def _with_sound(text: str, place: int, fields: Sound) -> str:
     """The text of a card with one [[baseline]] set, added, or taken out where it has no fields."""
-    return with_block(text, BASELINE, place, _without_empty(fields))
+    return with_block(text, BASELINE, place, _in_order(fields))
 
 
 def how_to_write(figure: CardFigure, unit: str | None = None) -> str:

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from diagnose.case.files import is_toml
 from diagnose.case.loading import named
 from diagnose.errors import CannotWriteError, UsageError
 
@@ -139,7 +140,7 @@ def write_plain(path: Path, text: str, case: Path) -> None:
 def refuse_a_case(path: Path, case: Path) -> None:
     """Raise UsageError where the file, or what it is a link to, is named as a case is."""
     target = os.path.realpath(path)
-    if target == os.path.realpath(case) or target.lower().endswith(".toml"):
+    if target == os.path.realpath(case) or is_toml(target):
         raise UsageError(f"{named(path)}: is the name of a case; name another file")
 
 

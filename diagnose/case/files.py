@@ -57,6 +57,11 @@ def read_text(path: Path, sort: str = "case") -> str:
         raise NoCaseError(named(path), ["no such file name"]) from None
 
 
+def is_toml(name: str) -> bool:
+    """Whether a file is named as a case or card is."""
+    return name.lower().endswith(".toml")
+
+
 def _no_such(path: Path, sort: str) -> str:
     """Why there is no file of that name, and the nearest name."""
     if path.is_dir():

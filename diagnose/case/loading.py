@@ -11,7 +11,7 @@ from typing import Any
 from diagnose.case.card import Card, is_card, load_card
 from diagnose.case.case import Case
 from diagnose.case.faults import Faults, TooManyFaultsError
-from diagnose.case.files import LARGEST, named, parsed, read_text
+from diagnose.case.files import LARGEST, is_toml, named, parsed, read_text
 from diagnose.case.resolving import Resolver
 from diagnose.case.tables import EntryNames, TableReader
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest
@@ -98,7 +98,7 @@ def _card_named(
     if not isinstance(name, str) or not name.strip():
         return None  # other faults of the field are found with its table
     name = name.strip()
-    file = name if name.lower().endswith(".toml") else f"{name}.toml"
+    file = name if is_toml(name) else f"{name}.toml"
     try:
         return load_card((path.parent if path else Path()) / file, book)
     except (BadCaseError, NoCaseError) as error:

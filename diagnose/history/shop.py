@@ -15,6 +15,7 @@ from pathlib import Path
 
 from diagnose.case.card import holds_card
 from diagnose.case.case import Case, Closing
+from diagnose.case.files import is_toml
 from diagnose.case.loading import load, named
 from diagnose.errors import BadCaseError, FileError, NoCaseError, OutOfScopeError, plain
 from knowledge.book import Book
@@ -121,7 +122,7 @@ def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
 
 def _files(folder: Path) -> list[Path]:
     try:
-        names = [n for n in os.listdir(folder) if n.endswith(".toml")]
+        names = [n for n in os.listdir(folder) if is_toml(n)]
     except FileNotFoundError:
         raise NoCaseError(named(folder), ["there is no such folder"]) from None
     except NotADirectoryError:
@@ -151,7 +152,7 @@ def _first_fault(error: FileError) -> str:
 def _job(path: Path, case: Case, closed: Closing, book: Book, planned: bool) -> ClosedJob:
     when = closed.entry.when
     earlier = closed.entry.comeback.strip().replace("\\", "/").rpartition("/")[2]
-    if earlier and not earlier.endswith(".toml"):
+    if earlier and not is_toml(earlier):
         earlier += ".toml"
     return ClosedJob(
         path=path,

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from diagnose.case.card import holds_card, load_card
 from diagnose.case.case import Case
+from diagnose.case.files import is_toml
 from diagnose.errors import FileError, UsageError
 from diagnose.serve.folder import as_file_name
 from knowledge.book import Book
@@ -34,7 +35,7 @@ def cards_in(root: Path, book: Book) -> list[CardLine]:
         names = sorted(os.listdir(folder)) if is_within(root, folder) and folder.is_dir() else []
         for name in names[:MOST_LISTED]:
             path = folder / name
-            if name.lower().endswith(".toml") and is_within(root, path) and holds_card(path):
+            if is_toml(name) and is_within(root, path) and holds_card(path):
                 try:
                     card = load_card(path, book)
                 except FileError:

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from diagnose.case.card import is_card
+from diagnose.case.files import is_toml
 from diagnose.case.loading import parsed, read_text
 from diagnose.entry.interview import new_case_path
 from diagnose.entry.titles import first_words
@@ -50,7 +51,7 @@ class JobFolder:
 
     def path(self, name: str) -> Path:
         """The case file of that name. Raises NotHereError where the folder has none."""
-        if not _is_plain(name) or not name.lower().endswith(".toml"):
+        if not _is_plain(name) or not is_toml(name):
             raise NotHereError("There is no such job here.")
         path = self.root / name
         if Path(os.path.realpath(path)).parent != self.root or not path.is_file():

@@ -30,7 +30,6 @@ from knowledge.pressure.gauge import (
     same_gauge,
     same_heat,
     same_moment,
-    setting_here,
     speed_share,
     sure_above,
     sure_below,
@@ -40,21 +39,15 @@ from knowledge.pressure.gauge import (
     wanted_cold,
     wanted_hot,
 )
+from knowledge.pressure.own_figures import relief_setting
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.instrument import quantities as instrument_quantities
-from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
 LITTLE_MORE = 0.5  #: of the rise in proportion to speed (judgement)
 CEILING = 0.8  #: how far "never above" a figure is taken for a ceiling (judgement)
-
-
-def relief_setting(known: Known) -> float:
-    """This engine's relief setting [Pa], or the usual pressure where that is higher."""
-    figure = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    return setting_here(figure, known.readings())
 
 
 def running(known: Known) -> list[Reading]:

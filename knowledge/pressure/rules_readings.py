@@ -27,7 +27,6 @@ from knowledge.pressure.gauge import (
     runs,
     said_alike,
     same_moment,
-    setting_here,
     speed_share,
     sure_above,
     sure_below,
@@ -37,6 +36,7 @@ from knowledge.pressure.gauge import (
     wanted_cold,
     wanted_hot,
 )
+from knowledge.pressure.own_figures import relief_setting
 from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import findings as instrument_findings
@@ -59,12 +59,6 @@ def _panels_agree(known: Known, limit: float) -> bool:
         for a, b in product(panel, panel)
         if same_moment(a, b) or said_alike(a, b)
     )
-
-
-def relief_setting(known: Known) -> float:
-    """This engine's relief setting [Pa], or the usual pressure where that is higher."""
-    figure = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    return setting_here(figure, known.readings())
 
 
 def wanted(known: Known, reading: Reading) -> float:

@@ -16,8 +16,10 @@ from typing import Any
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.history.shop import read_shop
 from diagnose.output.documents import folder as folder_documents
 from diagnose.output.documents.glance import Glance, unread_document
+from knowledge.book import the_book
 from tests.support.command_line import ROOT, Done, call, environment, in_eighty_columns, run
 from tests.support.examples import one_in
 
@@ -114,6 +116,14 @@ def expecting(folder: Path, name: str, first: str) -> None:
     path = folder / f"{name}.toml"
     text = path.read_text("utf-8").split("[expect]")[0]
     path.write_text(text + (f'[expect]\nfirst = ["{first}"]\n' if first else ""), "utf-8")
+
+
+def test_a_case_in_capitals_is_a_case_in_every_list(tmp_path: Path) -> None:
+    path = tmp_path / "PETREL.TOML"
+    path.write_text(SMALL, "utf-8")
+    assert folder_documents.case_files(tmp_path) == [path]
+    assert folder_documents.toml_files(tmp_path) == [path]
+    assert read_shop(tmp_path, the_book()).open == 1
 
 
 def test_expectations_are_checked(folder: Path) -> None:

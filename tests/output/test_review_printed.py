@@ -11,7 +11,8 @@ from diagnose.output.documents.alarms import AlarmNotice
 from diagnose.output.documents.contradictions import ContradictionNotice
 from diagnose.output.documents.found import FoundFaultEntry
 from diagnose.output.documents.named import Named
-from diagnose.output.documents.next_checks import CheckOption, CheckOutcome, OpeningStep
+from diagnose.output.documents.next_checks import CheckOption, CheckOutcome
+from diagnose.output.documents.opening_step import OpeningStep
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.reasons import EvidenceItem
 from diagnose.output.documents.review import CauseSet, Damage, ReviewDocument

@@ -10,8 +10,8 @@ from diagnose.case.units import units_of as units_written
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.cautions import cautions
 from diagnose.output.documents.limits import limits_of, source_title
+from diagnose.output.documents.opening_step import OpeningStep, opening_step
 from diagnose.output.lines import duration
-from knowledge.access import Opening
 from knowledge.model import Finding, Kind, Measure, State
 from knowledge.units import DIMENSIONS, LENGTH, METRIC_LENGTHS, Dimension, unit_named
 from knowledge.work import Inspection
@@ -43,22 +43,13 @@ class ValueAsked:
 
 
 @dataclass(frozen=True, kw_only=True)
-class PlaceToOpen:
-    """A place to open on the way; ``keep``: what to record first, may be empty."""
-
-    says: str
-    minutes: float
-    keep: str
-
-
-@dataclass(frozen=True, kw_only=True)
 class CheckSheet:
     """One check as it is done; texts may be empty."""
 
     inspection: str
     says: str
     minutes: float  #: hands-on, without what must be opened
-    opens: tuple[PlaceToOpen, ...]
+    opens: tuple[OpeningStep, ...]
     keep: str  #: what to record before it is disturbed
     destroys: str
     waits: str
@@ -90,7 +81,7 @@ def check_sheet(
         inspection=inspection.id,
         says=inspection.says,
         minutes=inspection.minutes,
-        opens=tuple(_opening(o, tree.minutes(o.access)) for o in way),
+        opens=tuple(opening_step(o, tree.minutes(o.access)) for o in way),
         keep=inspection.keep,
         destroys=inspection.destroys,
         waits=duration(inspection.waits_minutes) if inspection.waits_minutes else "",
@@ -103,10 +94,6 @@ def check_sheet(
         takes_readings=inspection.takes_readings,
         source=source_title(inspection.source),
     )
-
-
-def _opening(opening: Opening, minutes: float) -> PlaceToOpen:
-    return PlaceToOpen(says=opening.says, minutes=minutes, keep=opening.keep)
 
 
 def _findings(

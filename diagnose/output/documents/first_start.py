@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from diagnose.case.case import Case, GaugeReading
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.signoff_items import SignoffItem, signoff_item
@@ -15,7 +15,7 @@ from diagnose.output.documents.start_table import StartTable, reading_head, star
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
-from diagnose.signoff.start import FirstStart, stopped_by
+from diagnose.signoff.start import Compared, FirstStart, stopped_by
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 from knowledge.units import PSI
 from knowledge.work import Caution, Phase
@@ -35,7 +35,7 @@ class PredictedPressure:
     rpm: float
     oil_kelvin: float
     low: float
-    mean: float = field(metadata={"key": "middle"})
+    mean: float = field(metadata=key("middle"))
     high: float
 
 
@@ -83,9 +83,8 @@ class FirstStartDocument:
     care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in a few words each
     watch: tuple[SignoffItem, ...] = field(metadata=NOT_IN_JSON)  #: limits of the first start
     look_at: str = field(metadata=NOT_IN_JSON)  #: next check where it is reopened; may be empty
-    example: str = field(
-        metadata=NOT_IN_JSON
-    )  #: an oil temperature and a pressure such as one writes down
+    #: an oil temperature and a pressure such as one writes down
+    example: str = field(metadata=NOT_IN_JSON)
 
 
 def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) -> FirstStartDocument:
@@ -111,7 +110,7 @@ def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) ->
         ),
         fitted=start.fitted if start else (),
         left=start.left if start else (),
-        read=tuple(_compared(start) if start else _read_alone(case)),
+        read=tuple(_readings(start, case)),
         reopened=_reopened(again),
         title=case.job.title,
         path=path,
@@ -135,35 +134,26 @@ def _when(read: GaugeReading) -> str:
     return words or f"{read.reading.rpm:.0f} rpm"
 
 
-def _compared(start: FirstStart) -> Iterator[StartReading]:
-    for one in start.compared:
-        yield StartReading(
-            no=one.read.entry.no,
-            says=_when(one.read),
-            rpm=one.read.reading.rpm,
-            pressure=one.read.reading.pressure,
-            low=one.predicted.low,
-            high=one.predicted.high,
-            below=one.below,
-            above=one.above,
-            stop=one.stop,
-        )
+def _reading(read: GaugeReading, stop: str, compared: Compared | None = None) -> StartReading:
+    """A reading; ``compared``: with what was predicted, None where nothing is."""
+    return StartReading(
+        no=read.entry.no,
+        says=_when(read),
+        rpm=read.reading.rpm,
+        pressure=read.reading.pressure,
+        low=compared.predicted.low if compared else None,
+        high=compared.predicted.high if compared else None,
+        below=bool(compared and compared.below),
+        above=bool(compared and compared.above),
+        stop=stop,
+    )
 
 
-def _read_alone(case: Case) -> Iterator[StartReading]:
-    """The readings of an engine of which nothing is predicted."""
-    for read in case.start_readings:
-        yield StartReading(
-            no=read.entry.no,
-            says=_when(read),
-            rpm=read.reading.rpm,
-            pressure=read.reading.pressure,
-            low=None,
-            high=None,
-            below=False,
-            above=False,
-            stop=stopped_by(case, read),
-        )
+def _readings(start: FirstStart | None, case: Case) -> Iterator[StartReading]:
+    if start is None:
+        yield from (_reading(read, stopped_by(case, read)) for read in case.start_readings)
+    else:
+        yield from (_reading(one.read, one.stop, one) for one in start.compared)
 
 
 def _alone_in_words(case: Case, scale: Scale) -> Iterator[str]:

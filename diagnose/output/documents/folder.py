@@ -14,6 +14,7 @@ from concurrent.futures import Future, ProcessPoolExecutor
 from pathlib import Path
 
 from diagnose.case.card import holds_card
+from diagnose.case.files import is_toml
 from diagnose.case.loading import load, named
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import NoCaseError, UserError, plain
@@ -37,7 +38,7 @@ def case_files(folder: Path) -> list[Path]:
     """
     try:
         with os.scandir(folder) as entries:
-            names = sorted(e.name for e in entries if not e.is_dir() and _is_toml(e.name))
+            names = sorted(e.name for e in entries if not e.is_dir() and is_toml(e.name))
     except OSError as error:
         raise NoCaseError(named(folder), [error.strerror or str(error)]) from None
     paths = [path for path in (folder / name for name in names) if not holds_card(path)]
@@ -52,7 +53,7 @@ def toml_files(folder: Path) -> list[Path]:
     Raises NoCaseError.
     """
     try:
-        paths = sorted(folder / name for name in os.listdir(folder) if name.endswith(".toml"))
+        paths = sorted(folder / name for name in os.listdir(folder) if is_toml(name))
         return [path for path in paths if not holds_card(path)]
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "no such name"
@@ -96,10 +97,6 @@ def review_file(path: Path, check: bool) -> Glance:
         fault = plain(f"{type(error).__name__}: {error}", 200)
         fault = f"{named(path)}: a fault of diagnose itself, {fault}; please report it"
         return UnreadDocument(case=str(path), faults=(fault,), first_fault=fault)
-
-
-def _is_toml(name: str) -> bool:
-    return name.lower().endswith(".toml")
 
 
 def _collect_soon() -> None:

@@ -11,11 +11,11 @@ from diagnose.found_faults import EXPLAINS
 from diagnose.inference.outcomes import Outcome
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
+from diagnose.output.documents.opening_step import OpeningStep, opening_step
 from diagnose.output.documents.reasons import is_confirmed, is_settled
 from diagnose.planning.options import Option
 from diagnose.planning.single_cause import gain
 from diagnose.seen_on_engine import SETTLED
-from knowledge.access import Opening
 from knowledge.model import State
 from knowledge.questions.afterwards import AFTERWARDS
 from knowledge.work import Access, Caution
@@ -38,15 +38,6 @@ class CheckOutcome:
     def found_says(self) -> str:
         """The proved fault, to stand before what leads; may be empty."""
         return f"{self.proves}; then " if self.proves else ""
-
-
-@dataclass(frozen=True, kw_only=True)
-class OpeningStep:
-    """Something to open on the way to a check."""
-
-    says: str
-    minutes: float
-    keep: str  #: what to record before it is disturbed; may be empty
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -146,15 +137,11 @@ def _check(diagnosis: Diagnosis, option: Option) -> CheckOption:
         findings=tuple(f.id for f in option.findings),
         cautions=check.cautions,
         opening_minutes=tree.opening_minutes(option.way),
-        openings=tuple(_opening(o, tree.minutes(o.access)) for o in way),
+        openings=tuple(opening_step(o, tree.minutes(o.access)) for o in way),
         keep=check.keep,
         warnings=tuple(cautions(kinds, diagnosis)),
         care=tuple(short_cautions(kinds, diagnosis)),
     )
-
-
-def _opening(opening: Opening, minutes: float) -> OpeningStep:
-    return OpeningStep(says=opening.says, minutes=minutes, keep=opening.keep)
 
 
 def _outcome(diagnosis: Diagnosis, outcome: Outcome) -> CheckOutcome:
