@@ -17,6 +17,8 @@ from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
+from diagnose.understanding.froth import without_frothy_drinks
+from diagnose.understanding.hose_ends import without_ends_of_hoses
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_cured, without_mended
@@ -103,11 +105,11 @@ def read(text: str, book: Book) -> Understanding:
     paragraph = _paragraph(text, book)
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
-    found = without_upstream(found, paragraph)
+    found = without_upstream(without_ends_of_hoses(found, paragraph), paragraph)
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
-    found = silent_alarms(found, paragraph)
+    found = silent_alarms(without_frothy_drinks(found, paragraph), paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     found = began_with_work(found, paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from diagnose.understanding.ages import AGE, bare_ages
 from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.holes import BROKEN_OPEN, known_hole
 from diagnose.understanding.joining import acted, by_hand, opened_case
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import (
@@ -19,10 +20,9 @@ from diagnose.understanding.paragraph import (
 )
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import UNTRUE, Stance
-from diagnose.understanding.text import Token
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.joints import EXCEPT
-from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
+from knowledge.lexicon.plain import DEGREES, PERCEIVED
 from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR, PRIMING
 from knowledge.lexicon.sights_kinds import (
     AT_ANOTHER_TIME,
@@ -37,7 +37,6 @@ from knowledge.lexicon.sights_kinds import (
     NOT_DONE,
     NOT_INSIDE,
     OF_OTHERS,
-    OF_SERVICE,
     REPORTED,
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
@@ -54,12 +53,8 @@ _BEARINGS = frozenset(["bearing", "bearings", "shell", "shells", "journal", "jou
 _NOT_OF_THE_CRANK = frozenset(
     ["cam", "camshaft", "wheel", "turbo", "alternator", "balance", "pump"]
 )
-_AN_AGE = (
-    10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)
-)
-_AGE = "high_mileage"
 #: of these only what stands in the same clause may be another thing: "new sender, oil level ok"
-_BY_CLAUSE = frozenset([_AGE, "level_correct"])
+_BY_CLAUSE = frozenset([AGE, "level_correct"])
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
@@ -114,6 +109,10 @@ class _Sight:
         "bearings were all fine except the last": [],
         "20 minutes for cam break in": ["finding freshly_rebuilt present"],
         "took the oil pump out": [],
+        "knocked a hole in the block": ["finding rod_through_block present"],
+        "its oil hole lines up with the hole in the block": [],
+        "the hole in the block for the gallery": [],
+        "there is a hole in the block where the dowel sits": [],
         "made sure the old filter gasket came off": [],
         "drive shaft had come up out of the pump": ["finding drive_not_engaged present"],
         "had the shaft out of the pump": [],
@@ -165,7 +164,7 @@ def _found(line: Line) -> list[_Sight]:
         for m in _by_the_book(line)
         if not any(o.overlaps(m) for o in taken) and not _goes_on(line, m)
     ]
-    old, young = _bare_ages(line)
+    old, young = bare_ages(line)
     return [
         *(_Sight(m) for m in (*own, *longest(also), *old)),
         *(_Sight(m, there=False) for m in (*absent, *young)),
@@ -178,51 +177,10 @@ def _takes_back(line: Line, well: Mark[bool], mark: Mark[str]) -> bool:
     return not _within(well, mark) or line.word(well.last - 1) == "out"
 
 
-def _bare_ages(line: Line) -> tuple[list[Mark[str]], list[Mark[str]]]:
-    """A mileage or hours that stand alone in a sentence, or first in a list: of an old or a young engine."""
-    tokens = line.tokens
-    figures = [i for i, t in enumerate(tokens) if t.is_figure]
-    words = {t.word for t in tokens if not t.is_mark and not t.is_figure}
-    if len(figures) != 1 or not words <= AGE_WORDS:
-        figures = _listed_age(line)
-    if not figures:
-        return [], []
-    kinds = tokens[figures[0]].kinds
-    mark = Mark(_AGE, figures[0], figures[0] + 1)
-    old = bool(kinds & {"highmiles"} or ("hours" in kinds and "manyhours" in kinds))
-    young = bool(kinds & {"lowmiles"} or ("hours" in kinds and kinds & {"fewhours"}))
-    return [mark] * old, [mark] * (young and not old)
-
-
 def _is_reported(line: Line, mark: Mark[str]) -> bool:
     """Whether somebody says that he saw it, not that it may be so: "the dealer said it was low"."""
     said = {line.word(k) for k in range(line.clause(mark.first).first, mark.last)}
     return bool(said & REPORTED) and not said & MAY_BE
-
-
-def _listed_age(line: Line) -> list[int]:
-    """Where a long distance is a clause of a list: "32,000 miles, serviced on time"."""
-    if {t.word for t in line.tokens} & OF_SERVICE:
-        return []  # "last service a year ago, about 12k"
-    for clause in line.sentence.clauses:
-        places = range(clause.first, clause.last)
-        figures = [i for i in places if line.tokens[i].is_figure]
-        words = {line.word(i) for i in places if not line.tokens[i].is_mark} - {
-            line.word(i) for i in figures
-        }
-        whole = clause.first == 0 and clause.last == len(line.tokens)
-        long = len(figures) == 1 and _says_age(line.tokens[figures[0]])
-        if long and words <= AGE_WORDS and not whole:
-            return figures
-    return []
-
-
-def _says_age(token: Token) -> bool:
-    """Whether a distance is so long that it is an engine's age, not what it ran since something."""
-    if "distance" not in token.kinds:
-        return False
-    number = float(re.sub(r"[^\d.]", "", token.word).rstrip(".") or 0)
-    return number * (1000 if re.search(r"\d\s*k\b|thousand", token.word) else 1) >= _AN_AGE
 
 
 def _within(mark: Mark[object], other: Mark[object]) -> bool:
@@ -295,6 +253,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         near = max(near, line.clause(mark.first).first)  # "the oil is milky, 42,000 miles"
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
+        return None
+    if mark.value in BROKEN_OPEN and known_hole(line, mark):
         return None
     if mark.value == "engine_ran_hot" and _is_of_the_oil(line, mark):
         return None

@@ -18,14 +18,31 @@ _TICKOVER = re.compile(
     r"(?! (?:about |around )?\d{4})",
     re.I,
 )
+#: who wrote a passage of a thread: "> by dave_66:", "turbo_nut wrote:", "thanks @diesel_dan"
+_WROTE = re.compile(
+    r"^[>\s]*(?:by|(?:posted|written|post|quote) (?:by|from)):? "
+    r"(?!(?:the|a|an|my|our|his|her|hand|ear|eye|feel|drill|starter|itself|myself|mistake|design)\b)"
+    r"[^\s:,]+(?: [^\s:,]+)?(?:\s*[:»]|,? on [a-z]{3,9},? \d[\d ,:]*(?:am|pm)?:?)"
+    r"|^[>\s]*[^\s:,]+(?: [^\s:,]+)? wrote:"
+    r"|(?:\b(?:thanks|thankyou|thank you|cheers|hi|hello|hey|ta|regards),? )@?\w+_\w+\b"
+    r"|(?<!\w)@[A-Za-z]\w+",
+    re.I | re.M,
+)
+#: a name somebody goes by, which says nothing of an engine: "turbo_nut reckons", "dieseldave66"
+_HANDLE = re.compile(r"(?<=[^\W\d_])_(?=\w)|(?<=\w)_(?=[^\W\d_])")
 
 
 def written_out(text: str) -> str:
-    """The text with short forms written out, each character in its place.
+    """The text with short forms written out and names of writers left out, each character in its place.
 
     >>> written_out("No. 4 main, mech. gauge 15 at tick over")
     'nr  4 main, mech  gauge 15 at tickover '
+    >>> written_out("by turbo_nut: low oil").strip(), written_out("as turbo_nut says")
+    ('low oil', 'as turboxnut says')
     """
+    text = _WROTE.sub(lambda m: re.sub(r"[^\n]", " ", m[0]), text)
+    if len(text.split()) > 1:
+        text = _HANDLE.sub("x", text)
     text = _NUMBERED.sub(lambda m: "nr" + " " * (len(m[0]) - 2), text)
     text = _SHORTENED.sub(lambda m: m[1] + " ", text)
     return _TICKOVER.sub(lambda m: m[1] + "tickover ", text)

@@ -76,7 +76,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "rod|rods|conrod|con-rod|leg is|has|have|had|was? gone|come|came|went|poked|punched out|straight|clean? through|out|of the|my|a? side? of? the? block|crankcase|side",
         "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",
         "rod|conrod|con-rod|leg .. through|out|exited|hanging|poked .. block|side|crankcase|sump|pan",
-        "hole in|through the? side|of|the? block|crankcase",
+        "hole in|through the? side? of? the? block|crankcase",
         "windowed|ventilated|holed .. block|crankcase",
         "put a leg|rod out|through .. bed|side|block",
     ),

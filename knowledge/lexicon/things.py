@@ -28,6 +28,7 @@ OTHER = Thing(
         "belt|fan|drive|accessory|serpentine? idler|tensioner pulley|wheel bush|bushing|bushes|bearing",
         "belt|fan|drive|accessory|serpentine idler|tensioner bush|bushing|bushes|bearing?",
         "vvt|ocv|solenoid|phaser solenoid? screen|filter|strainer|gauze",
+        "scavenge|scavenging line|lines|hose|hoses|pipe|pipes|tube|side|fitting|fittings",
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",
         "ground run|runs|check|speed|idle",

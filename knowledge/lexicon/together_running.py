@@ -85,7 +85,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     ),
     "raced_or_heeled": (
         "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally_car|rally_stage|forest_rally|special_stage|rallied|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
-        "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
+        "competition|race_meeting|enduro|karting|grand_prix|oval_track|oval_race|oval_racing|dirt_oval|short_oval|on_the_oval|round_the_oval|=ovals + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
         "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
         "port_tack|starboard_tack|hard_pressed|well_heeled|rail_under|heeled|close_hauled|aerobatic|aerobatics|inverted|knife_edge + on|boat|yacht|in|during|display|flight|sailing|was|while|hard - teeth|tooth|gear|gears",

@@ -20,7 +20,7 @@ ROD_THROUGH_BLOCK = Finding(
     also=(
         "threw a rod",
         "rod out the side",
-        "hole in the block",
+        "hole knocked in the block",
         "windowed block",
     ),
 )
