@@ -99,6 +99,19 @@ def split_retired(
     return current, retired
 
 
+def trials(
+    entries: Iterable[Checked[TrialEntry]],
+    retired: Iterable[tuple[Checked[FindingEntry], TrialKind]],
+    book: Book,
+    faults: Faults,
+) -> Iterator[TrialRecord]:
+    """What was tried, and what came of it; ``retired``: as findings of an earlier book said it."""
+    for each in entries:
+        yield from trial(each, book, faults)
+    for finding, kind in retired:
+        yield tried_in_vain(finding, kind)
+
+
 def tried_in_vain(each: Checked[FindingEntry], kind: TrialKind) -> TrialRecord:
     """A finding of an earlier book, "tried, and made no difference", as the trial it means.
 

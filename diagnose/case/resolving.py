@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from itertools import chain
 from pathlib import Path
 from typing import TypeVar
 
@@ -77,39 +76,36 @@ class Resolver:
         engine = with_card(_engine(self.tables), self.card)
         expect = self._expect() if "expect" in self.tables.raw else None
         entries = self.tables.entries()
-        layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
-        features = self._features(engine)
+        stated = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
+        layout = stated or UNKNOWN
+        own_features = self._features(engine)
         current, retired = reports.split_retired(entries.findings, self.book)
         finding_records, measured = self._finding_records(current)
         for each, kind in retired:
             self._check_state(each, kind.cured)
-        on_card = self.card.stated_features(self.book)
-        every = {**(_features_of(layout) if layout else {}), **on_card, **features}
-        idle_stated = _idle_stated(engine, self.card)
-        speeds = speeds_of(idle_stated, every.get(DIESEL) is State.PRESENT)
-        idle_read = _idle_read(entries.readings, speeds)
-        if idle_read is not None and not idle_stated:
-            speeds = replace(speeds, idle=idle_read)
+        features = {
+            **_features_of(layout),
+            **self.card.stated_features(self.book),
+            **own_features,
+        }
+        idle_read, speeds = _speeds(engine, self.card, features, entries.readings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         sound = [b for e in entries.baseline for b in healthy_reading(e, self.faults, speeds)]
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         bearings = bearing_table(entries.bearings, self.faults)
-        sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card, bearings)
-        worked = [
-            e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
-        ]
+        sizes = _sizes(engine, layout, profile, dimensions, self.card, bearings)
         case = Case(
             path=path,
             job=job,
             engine=engine,
-            layout=layout or UNKNOWN,
+            layout=layout,
             finding_records=tuple(finding_records),
             measurements=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
             limits={**self.card.limits, **limits},
-            usual_limits=self._usual_limits(layout or UNKNOWN, sizes),
+            usual_limits=self._usual_limits(layout, sizes),
             sizes=sizes,
             idle_read=idle_read,
             card=None if self.card is NO_CARD else self.card,
@@ -117,19 +113,15 @@ class Resolver:
             profile=profile,
             dimensions=dimensions,
             baseline=with_those_on_card(sound, self.card.baseline),
-            features=every,
+            features=features,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),
             behaviours=tuple(
                 b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
             ),
-            trials=(
-                *chain.from_iterable(
-                    reports.trial(e, self.book, self.faults) for e in entries.trials
-                ),
-                *(reports.tried_in_vain(each, kind) for each, kind in retired),
+            trials=tuple(reports.trials(entries.trials, retired, self.book, self.faults)),
+            earlier=tuple(
+                e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
             ),
-            earlier=tuple(e for e in worked if e.entry.at is None),
-            repairs=tuple(e for e in worked if e.entry.at is not None),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,
@@ -357,6 +349,19 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
         **dict.fromkeys(layout.has, State.PRESENT),
         **dict.fromkeys(layout.lacks, State.ABSENT),
     }
+
+
+def _speeds(
+    engine: Engine,
+    card: Card,
+    features: Mapping[Finding, State],
+    readings: Sequence[Checked[ReadingEntry]],
+) -> tuple[float | None, Speeds]:
+    """The idle speed that readings show [rpm], and the speeds of the engine by it."""
+    stated = _idle_stated(engine, card)
+    speeds = speeds_of(stated, features.get(DIESEL) is State.PRESENT)
+    read = _idle_read(readings, speeds)
+    return read, speeds if read is None or stated else replace(speeds, idle=read)
 
 
 def _idle_stated(engine: Engine, card: Card) -> float | None:

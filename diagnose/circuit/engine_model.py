@@ -92,6 +92,8 @@ def healthy(case: Case) -> Engine:
 def engine_of(n: Mapping[str, float], oil: Oil) -> Engine:
     """Return the engine of these dimensions (names of ``knowledge.engines.dimensions``, SI).
 
+    Raises UsageError for a dimension that is missing, with the nearest there is.
+
     >>> from knowledge.engines.profiles import DISTRIBUTOR_V8
     >>> engine = engine_of({k: v for k, (v, _) in DISTRIBUTOR_V8.numbers.items()}, Oil.of_grade("30"))
     >>> len(engine.mains), int(engine.mains[0].count)
@@ -104,59 +106,14 @@ def engine_of(n: Mapping[str, float], oil: Oil) -> Engine:
 
 
 def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
+    """Put the parts together; the relief valve is fed by a drilling that grows with its port."""
     return Engine(
         oil=oil,
-        mains=(
-            Main(
-                count=n["main_count"],
-                diameter=n["main_diameter"],
-                length=n["main_length"],
-                groove_width=n["main_groove"],
-                clearance_diametral=max(n["main_clearance"], LEAST_FILM),
-                eccentricity=n["main_eccentricity"],
-                feed_share=n["main_feed"],
-            ),
-        ),
-        rods=(
-            Rod(
-                count=n["rod_count"],
-                diameter=n["rod_diameter"],
-                length=n["rod_length"],
-                hole_diameter=n["rod_hole"],
-                clearance_diametral=max(n["rod_clearance"], LEAST_FILM),
-                eccentricity=n["rod_eccentricity"],
-                feed_share=n["rod_feed"],
-                entry_radius=n["crank_entry_radius"],
-                exit_radius=n["crank_exit_radius"],
-            ),
-        ),
-        cams=(
-            Cam(
-                count=n["cam_count"],
-                diameter=n["cam_diameter"],
-                length=n["cam_length"],
-                hole_diameter=n["cam_hole"],
-                clearance_diametral=max(n["cam_bearing_clearance"], LEAST_FILM),
-                eccentricity=0.5,
-                feed_share=0.5,
-            ),
-        ),
-        lifters=(
-            Lifter(
-                count=n["lifter_count"],
-                diameter=n["lifter_diameter"],
-                land=n["lifter_land"],
-                clearance_diametral=max(n["lifter_clearance"], LEAST_FILM),
-            ),
-        ),
-        jets=(
-            Jet(
-                count=n["jet_count"],
-                diameter=n["jet_diameter"],
-                opening_pressure=n["jet_opens"],
-                bores=JET_BORES,
-            ),
-        ),
+        mains=(_main(n),),
+        rods=(_rod(n),),
+        cams=(_cam(n),),
+        lifters=(_lifter(n),),
+        jets=(_jet(n),),
         pump_displacement=n["pump_displacement"],
         pump_drive_ratio=n["pump_drive_ratio"],
         pump_gear_diameter=n["pump_gear_diameter"],
@@ -180,6 +137,62 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
         film_rise=n["film_rise"],
         film_own_heat=OWN_HEAT,
         other_conductance=n["other_leak"] * OTHER_AT,
+    )
+
+
+def _main(n: Mapping[str, float]) -> Main:
+    return Main(
+        count=n["main_count"],
+        diameter=n["main_diameter"],
+        length=n["main_length"],
+        groove_width=n["main_groove"],
+        clearance_diametral=max(n["main_clearance"], LEAST_FILM),
+        eccentricity=n["main_eccentricity"],
+        feed_share=n["main_feed"],
+    )
+
+
+def _rod(n: Mapping[str, float]) -> Rod:
+    return Rod(
+        count=n["rod_count"],
+        diameter=n["rod_diameter"],
+        length=n["rod_length"],
+        hole_diameter=n["rod_hole"],
+        clearance_diametral=max(n["rod_clearance"], LEAST_FILM),
+        eccentricity=n["rod_eccentricity"],
+        feed_share=n["rod_feed"],
+        entry_radius=n["crank_entry_radius"],
+        exit_radius=n["crank_exit_radius"],
+    )
+
+
+def _cam(n: Mapping[str, float]) -> Cam:
+    return Cam(
+        count=n["cam_count"],
+        diameter=n["cam_diameter"],
+        length=n["cam_length"],
+        hole_diameter=n["cam_hole"],
+        clearance_diametral=max(n["cam_bearing_clearance"], LEAST_FILM),
+        eccentricity=0.5,
+        feed_share=0.5,
+    )
+
+
+def _lifter(n: Mapping[str, float]) -> Lifter:
+    return Lifter(
+        count=n["lifter_count"],
+        diameter=n["lifter_diameter"],
+        land=n["lifter_land"],
+        clearance_diametral=max(n["lifter_clearance"], LEAST_FILM),
+    )
+
+
+def _jet(n: Mapping[str, float]) -> Jet:
+    return Jet(
+        count=n["jet_count"],
+        diameter=n["jet_diameter"],
+        opening_pressure=n["jet_opens"],
+        bores=JET_BORES,
     )
 
 
