@@ -19,6 +19,7 @@ from knowledge.lexicon.results_words import (
     ELSEWHERE_READ,
     ENOUGH,
     PLENTY,
+    WAS,
 )
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
@@ -71,6 +72,26 @@ def pressure_after(
     if value is None or value is Result.WORSE:
         return None
     return Mark(Result.NO_DIFFERENCE if instrument else value, at, at + 1)
+
+
+def was_and_now(line: Line, job: Job) -> Mark[Result] | None:
+    """What two pressures say on both sides of work: "had 20, changed the sender, now I have 5"."""
+    if job.line is not line or job.begins_it or _is_old(job):
+        return None
+    places = [k for k in range(len(line.tokens)) if pressures_at(line, k)]
+    before = [k for k in places if k < job.first]
+    behind = [k for k in places if job.last <= k < job.last + _FAR]
+    if not (before and behind) or any(line.stances.of[k] & UNTRUE for k in (before[-1], behind[0])):
+        return None
+    was = {line.word(k) for k in range(before[-1] - _NEAR, before[-1])}
+    now = {line.word(k) for k in range(job.last, behind[0])}
+    if not (was & (WAS | {"reading"}) and "now" in now and not now & CAME_NOT):
+        return None
+    said = {line.word(k) for at in (before[-1], behind[0]) for k in range(at - _NEAR, at + _NEAR)}
+    if said & ELSEWHERE_READ:
+        return None
+    value = result_between(pressures_at(line, before[-1])[-1], pressures_at(line, behind[0])[0])
+    return Mark(value, behind[0], behind[0] + 1)
 
 
 def _is_old(job: Job) -> bool:

@@ -272,6 +272,8 @@ def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
 def names_another(line: Line, mark: Mark[object]) -> bool:
     """Whether the next word makes it another thing: "oil pressure", "to switch off"."""
     after = line.word(mark.last)
+    if line.word(mark.first) in ("picked", "picks", "picking"):
+        return True  # "picked up 10 psi"
     if line.tokens[mark.first].stem == "top" and after in NOT_OIL:
         return True  # "topping up coolant"
     return after in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())

@@ -136,8 +136,9 @@ def _ends_its_clause(line: Line, mark: Mark[Result]) -> bool:
 
 def brought(line: Line, job: Job) -> Mark[Result] | None:
     """What is set off behind the work: "fitted a new pump (up to 14)", "swapped the gauge: zero"."""
-    set_off = line.word(job.last) in SETS_OFF and not _is_list(line)
-    found = _behind(line, job.last, ()) if set_off else None
+    at = job.last - 1 if line.word(job.last - 1) in SETS_OFF else job.last
+    set_off = line.word(at) in SETS_OFF and not _is_list(line)
+    found = _behind(line, at, ()) if set_off else None
     return found[0] if found is not None else None
 
 

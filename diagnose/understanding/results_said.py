@@ -42,11 +42,13 @@ from knowledge.lexicon.results_words import (
     THEIRS,
     TRAILS,
     WENT_AGAIN,
+    WHOLLY,
 )
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 _GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
+_HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
@@ -93,10 +95,15 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "one and five not so bad"
         if words <= ALONE and not _begins_clause(line, mark):
             continue
-        if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
-            continue  # "thinking that was it"
+        if words == {"but", line.word(mark.last - 1)} and not _ends_clause(line, mark):
+            continue  # "but no pump"
+        if mark.value is Result.HELPED and _only_cold(line, mark):
+            continue
+        if _led_by(line, mark, HOPED) and not (better and relapse(line, mark.last) is not None):
+            continue  # "thinking that was it", unless "but it came back" follows
         found.append(_judged(line, mark))
     found = [Mark(Result.HELPED, m.first, m.last) if _in_part(line, m, found) else m for m in found]
+    found = [m for m in found if not _less_than_cured(line, m, found)]
     of_pressure = [m for m in found if not _of_another_trouble(line, m)]
     return of_pressure or found  # "noise gone but pressure still low"
 
@@ -106,6 +113,20 @@ def _in_part(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> b
     behind = [m for m in found if m.value is Result.NO_DIFFERENCE and m.first >= mark.last]
     said = {line.word(k) for m in behind for k in range(m.first, m.last)}
     return mark.value is Result.CURED and "still" in said and bool(said & GOES_ON)
+
+
+def _less_than_cured(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> bool:
+    """Whether it only says that the cure was not whole: "not cured but better", "helped, not fixed"."""
+    said = {line.word(k) for k in range(mark.first, mark.last)}
+    if mark.value is not Result.NO_DIFFERENCE or not said & WHOLLY:
+        return False
+    behind = {line.word(mark.last), line.word(mark.last + 1), line.word(mark.last + 2)}
+    return any(
+        m.value is Result.HELPED
+        and 0 < m.first - mark.last <= _HELPED_BEHIND
+        and bool(behind & {"but", "though", "although", "just"})
+        for m in found
+    )
 
 
 def _says_where(line: Line, mark: Mark[Result]) -> bool:

@@ -41,9 +41,12 @@ from knowledge.lexicon.stance import (
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
+    CURES_IT,
     ENDS_HEARSAY,
+    HAS_DONE,
     JUDGES,
     NONE_ARE,
+    NOT_YET,
     SUBJECTS,
     WHAT_WAS,
     WORK_ENDS,
@@ -67,6 +70,7 @@ UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
 _OF_NOUNS = frozenset(["no", "none", "without", "zero"])
 _REACH, _LONG = 8, 20  #: words that a negation reaches in a clause longer than this
+_HEAD = 7  #: words from "what" to the colon before a list
 _SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
 _JOINS = frozenset(["and", "with", "plus", "&", "also", "then", ","])
@@ -184,12 +188,15 @@ def _past_colon(sentence: Sentence, at: int) -> int:
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
     """Set what a condition says, where the sentence goes on with what would be or with a question."""
     _suppose_in_general(sentence, of)
-    plans = any(t.word == "ill" for t in sentence.tokens)  # "if it gives 40 I'll be happy"
-    if not (plans or any(s & Stance.SUPPOSED for s in of)):
-        return
+    words = {t.word for t in sentence.tokens}
+    plans = "ill" in words  # "if it gives 40 I'll be happy"
+    plans = plans or any(s & Stance.SUPPOSED for s in of)
     for i, token in enumerate(sentence.tokens):
         if token.word == "if":
-            _set(of, i, _end(sentence.clauses, i), Stance.SUPPOSED)
+            last = _end(sentence.clauses, i)
+            said = [t.word for t in sentence.tokens[i:last]]
+            if plans or any(a in NOT_YET and b in CURES_IT for a, b in pairwise(said)):
+                _set(of, i, last, Stance.SUPPOSED)  # "if a new pump doesn't fix it"
 
 
 def _suppose_in_general(sentence: Sentence, of: list[Stance]) -> None:
@@ -242,10 +249,12 @@ def _judged_from(tokens: Sequence[Token], asks: int) -> int:
 
 
 def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
-    """Whether "what" begins what was, in a sentence that asks nothing: "what used to be 40 is 20"."""
+    """Whether "what" begins what was: "what used to be 40 is 20", "what I've done so far: ..."."""
     after = sentence.tokens[mark.first + 1 : mark.first + 2]
     what = sentence.tokens[mark.first].word == "what"
-    return what and not sentence.asks and any(t.word in WHAT_WAS for t in after)
+    heads_a_list = any(t.word == ":" for t in sentence.tokens[mark.first : mark.first + _HEAD])
+    was = any(t.word in WHAT_WAS or (heads_a_list and t.word in HAS_DONE) for t in after)
+    return what and not sentence.asks and was
 
 
 def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:

@@ -67,6 +67,8 @@ def _opens(stretch: Sequence[Piece], i: int) -> bool:
         return False  # "the o-ring on the pickup was cut"
     if before.word == "good" and stretch[i - 2].word == "known":
         return False  # "a known good gauge off my other engine"
+    if before.word in words.PRAISING and stretch[i - 2].word in words.HAVING:
+        return False  # "had good oil pressure right away"
     if word in words.POINTING:
         return behind in words.STATING
     if word in words.ADDING:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from diagnose.understanding.before_work import as_low_before, came_after
-from diagnose.understanding.came_to import made_pressure, pressure_after
+from diagnose.understanding.came_to import made_pressure, pressure_after, was_and_now
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, names_a_grade
@@ -15,6 +15,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.primed import is_step
 from diagnose.understanding.readings import unit_of
 from diagnose.understanding.recaps import brought, even_with, recaps
+from diagnose.understanding.result_of import result_of, until
 from diagnose.understanding.results_said import (
     RELAPSE,
     read_by_a_gauge,
@@ -24,28 +25,21 @@ from diagnose.understanding.results_said import (
 )
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
-from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.results_words import (
     BEGAN,
     BETTER,
     ENOUGH,
     FIRED,
-    IS_NAMED,
-    JOINS_AHEAD,
-    LATER,
     LEADS_TO_IT,
     REST,
     SAYS_STILL,
 )
 from knowledge.reports.words import Result, Shows
 
-#: of several results of one trial these count, else the first
-_FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
 _OF_A_GRADE = 3  #: words between a grade of oil and what it did
-_AHEAD = 6  #: words between a result and the trial behind it
 
 
 @reader(
@@ -193,7 +187,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 if not any(o.trial == job.trial for o in own):
                     yield job, rest, line
                 continue
-            mark = _result_of(job, results, line, own)
+            mark = result_of(job, results, line, own)
             of_own = of_own or (mark is not None and job.line is line)
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             trouble = trouble or as_low_before(job) is not None
@@ -201,11 +195,11 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if names_a_grade(job) and (not trouble or (far and job.line is line)):
                 continue  # "20w50, lamp goes out at once": no more than which oil is in it
             if mark is None and job.line is line:
-                mark = even_with(line, job, own, trouble) or _until(line, job)
+                mark = even_with(line, job, own, trouble) or until(line, job)
                 mark = mark or brought(line, job) or as_low_before(job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
-            mark = mark or made_pressure(line, job)
+            mark = mark or was_and_now(line, job) or made_pressure(line, job)
             if trouble and job.trial not in _ONLY_SHOWS and _only_a_gain(line, mark):
                 mark = pressure_after(paragraph, line, job, own, unit) or mark
             if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
@@ -316,74 +310,6 @@ def _twice(job: Job) -> bool:
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:
     """The result of "the rest did nothing": of all work that the sentence names not again."""
     return next((r for r in results if line.word(r.first - 1) in REST), None)
-
-
-def _result_of(
-    job: Job, results: list[Mark[Result]], line: Line, own: list[Job]
-) -> Mark[Result] | None:
-    """The result that belongs to a trial: behind it, else just before it."""
-    if job.begins_it and job.area == "whole_engine":
-        return None  # what follows a rebuild is the trouble, not the result of a trial
-    if job.begins_it and job.line is line:
-        after = [r for r in results if 0 <= r.first - job.last <= _AHEAD and r.value in BETTER]
-        return _counting([*(r for r in results if _ends_at(line, r, job)), *after])
-    if job.begins_it:
-        return None
-    if job.line is not line:
-        first = line.sentence.clauses[0]
-        early = [r for r in results if r.first < first.last + 4]
-        early = [r for r in early if not any(j.first < r.first for j in own)]
-        return _after_a_while(line, _counting(early))
-    behind = [r for r in results if r.first >= job.last]
-    if behind and not any(r.last == job.first for r in results):
-        start = behind[0].first
-        later = [j for j in own if j.first >= job.last and j.last <= start]
-        gap = [line.word(k) for k in range(job.last, start)]
-        if later or len(gap) <= 12:
-            clause = line.clause(start)
-            return _counting([r for r in behind if r.first < clause.last])
-    ahead = [r for r in results if r.last <= job.first and job.first - r.last <= _AHEAD]
-    ahead = [
-        r
-        for r in ahead
-        if JOINS_AHEAD & {line.word(k) for k in range(r.last, job.first + 1)}
-        or line.word(r.last - 1) in IS_NAMED
-    ]
-    return _counting(ahead)
-
-
-def _after_a_while(line: Line, result: Mark[Result] | None) -> Mark[Result] | None:
-    """A result, "cured for a while" where "a week later" leads to the trouble that is back."""
-    if result is None or result.value is not Result.NO_DIFFERENCE:
-        return result
-    lead = [line.word(k) for k in range(result.first)]
-    said = {*lead, *(line.word(k) for k in range(result.first, line.clause(result.first).last))}
-    timed = any("time" in line.tokens[k].kinds for k in range(result.first))
-    timed = timed or any(w in LATER for w in lead)
-    if timed and said & {"again", "back"} and not said & SAYS_STILL - {"zero", "nothing", "little"}:
-        return Mark(Result.FOR_A_WHILE, result.first, result.last)
-    return result
-
-
-def _until(line: Line, job: Job) -> Mark[Result] | None:
-    """The "until" between a trouble and what ended it: "no pressure until I primed the pump"."""
-    at = next((k for k in job.before_it if line.word(k) in UNTIL), None)
-    if at is None:
-        return None
-    return Mark(Result.CURED, at, at + 1) if job.ended_it else None
-
-
-def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
-    """Whether a result is that of "no change after the new pump", "after a new pump still low"."""
-    lead = job.lead[0].first
-    if result.last <= lead:
-        return lead - result.last <= 1
-    between = [line.word(k) for k in range(job.last, result.first)]
-    return result.value is Result.NO_DIFFERENCE and len(between) <= _AHEAD and "," not in between
-
-
-def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:
-    return min(results, key=lambda r: (_FIRST.get(r.value, 2), r.first), default=None)
 
 
 def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:

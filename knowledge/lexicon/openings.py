@@ -135,3 +135,8 @@ BEFORE_ON = _words(
     "come comes came coming go goes went is was be been stay stays stayed staying still light lights lamp "
     "key ignition back turned switched put bolted kept keeps always not right buzzer alarm carried later"
 )
+#: between these and a noun they are of the noun: "had full oil pressure", "got good pressure"
+HAVING = _words(
+    "had has have having got get gets getting makes made gives gave with saw see of a building"
+)
+PRAISING = _words("good full normal fine steady ok okay better zero right proper clean")

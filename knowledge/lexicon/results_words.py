@@ -194,3 +194,7 @@ CAME_IF = _set(
 )
 #: behind "on" or "for": what came of work is of another engine
 THEIRS = _set("his hers theirs him her them others another someone somebody")
+#: in "not cured": behind it "but better" may say that it helped all the same
+WHOLLY = _set(
+    "cure cured fix fixed solve solved sort sorted gone right perfect completely fully entirely"
+)

@@ -179,6 +179,11 @@ PASSERS_BY = _set(
 HANDS = _set("hand hands finger fingers")
 #: behind "what", in a sentence that asks nothing: what was, or what was seen
 WHAT_WAS = _set("used was came ran drained poured looked looks dripped fell")
+#: behind the "what" that heads a list of what was done: "what I've tried so far: ..."
+HAS_DONE = _set("i ive we weve he hes they theyve has was")
+#: behind "if", one before the other: it is not known yet, "if a new pump doesn't fix it"
+NOT_YET = _set("doesnt dont wont isnt fails")
+CURES_IT = _set("fix help cure do work solve change sort make bring get cut show to it the")
 #: before one of the auxiliaries: a statement begins
 SUBJECTS = _set("it i we she they he")
 #: behind "none": what is denied; else it ends what was said

@@ -87,6 +87,7 @@ WAS_WELL = (
 AS_LOW_BEFORE = (
     "same|as|equally|already|exactly as? low|bad|poor|same? oil? pressure|reading|readings? before|prior to?",
     "same|identical oil? pressure|reading|readings|problem|trouble|issue|figures|thing before|prior to?",
+    "same|identical|unchanged|as|no-different|no-better as|from|to|than|low|bad|poor? as? what|how? it? was|were|had|did|read|been before|prior to?",
     "already low|bad|poor|dropping|flickering before|prior to?",
 )
 #: it was low before, where "too" or "and still does" follows
