@@ -216,6 +216,7 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
             if is_trial and mark.value == "right_oil":
                 area = "oil_change"
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
+    found = [j for j in found if not _comes_with(j, found)]
     found += [_and_filter(j) for j in found if j.area == "oil_change" and _names_filter(j)]
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
 
@@ -231,6 +232,13 @@ def _names_filter(job: Job) -> bool:
     inside = range(job.first + 1, min(job.last + _AND_FILTER, len(job.line.tokens)))
     at = next((k for k in inside if job.line.word(k) in ("filter", "filters")), None)
     return at is not None and bool({job.line.word(k) for k in range(at - 3, at)} & _AND)
+
+
+def _comes_with(job: Job, found: list[Job]) -> bool:
+    """Whether a gasket only went in with a part that was refitted: "put it back with a new gasket"."""
+    if job.trial != "seals_renewed" or not {job.line.word(job.first - k) for k in (1, 2)} & WITH:
+        return False
+    return any(j is not job and j.last <= job.first <= j.last + _SOON for j in found)
 
 
 def _and_filter(job: Job) -> Job:
@@ -310,6 +318,8 @@ def _states(job: Job) -> bool:
         return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill
+    if job.trial == "pump_primed" and "drill" in inside and words & {"distributor", "dizzy"}:
+        return False  # the drill showed what the pump makes
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
         return False  # "new sender is on the way"
     if job.line.word(mark.first) == "spare" and _KEEPS & {

@@ -20,6 +20,7 @@ from knowledge.lexicon.stance_words import (
     KNOWN_WHY,
     LOOKED_FOR,
     MOVES_SO,
+    OF_OIL,
     REASONS,
     REFUSES,
     REFUSING,
@@ -88,6 +89,9 @@ def is_neglect(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
 
 def as_it_should(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     """Whether "should" only says that it is right: "the pressure is where it should be"."""
+    behind = tokens[mark.last].word if mark.last < len(tokens) else ""
+    if tokens[mark.first].word == "recommended" and behind in OF_OIL:
+        return True  # "went back to the recommended oil"
     if len(mark) > 1 or tokens[mark.first].word not in SHOULD_BE or mark.first < 2:
         return False
     lead, who = (tokens[k].word for k in (mark.first - 2, mark.first - 1))

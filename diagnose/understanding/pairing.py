@@ -8,6 +8,7 @@ from typing import NamedTuple
 from diagnose.understanding.joining import untouched
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.put_on import COPULA, PUT, put_in, says_where_to, taken_off
 from diagnose.understanding.which_part import did_so_itself, is_a_place, is_a_tool, same_pump
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
@@ -50,11 +51,6 @@ _NEW = frozenset(
         "repro",
     ]
 )
-#: a part was so, and what leads to that
-_OFF = frozenset(["off", "out", "apart", "down"])
-_HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
-_OFF_FOR = frozenset(["last", "in", "over", "to", "for", "because", "again", "two", "a", "while"])
-_PUT = frozenset(["put", "stuck", "threw", "popped", "bunged", "slapped"])
 _ONTO = frozenset(
     [
         "across",
@@ -77,7 +73,6 @@ _CHECKS = frozenset(
 _PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 _ALL = frozenset(["all", "both", "also", "brand"])
-_COPULA = frozenset(["was", "is", "were", "are"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
@@ -137,7 +132,9 @@ def paired(
         and not untouched(line, p)
     ]
     parts = [same_pump(line, p, parts, pump) for p in parts]
-    done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
+    done = [
+        _action_of(line, p, actions, parts) or taken_off(line, p) or put_in(line, p) for p in parts
+    ]
     done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
     for k in range(1, len(parts)):
         if line.word(parts[k].last) in SAYS_OF_IT:
@@ -153,7 +150,7 @@ def paired(
         worked = part.value
         trial = worked.trials.get(action.value)
         area = worked.area if worked.area_if in (None, action.value) else None
-        if trial in _SHOWS_ONLY and (line.word(action.first) in _PUT or _for_a_test(line, part)):
+        if trial in _SHOWS_ONLY and (line.word(action.first) in PUT or _for_a_test(line, part)):
             area = None  # "put a gauge on it"
         if trial is None and area is None:
             continue
@@ -206,7 +203,7 @@ def _named_before(
         elif _of_the_last(line, action, parts) or (
             any(line.word(k) in _NAMED for k in range(action.first, action.last))
             or (ahead in _NAMED and line.word(action.first - 2) in _LET)
-            or (ahead in _COPULA and line.word(action.first - 2) in _NAMED)
+            or (ahead in COPULA and line.word(action.first - 2) in _NAMED)
             or _goes_on(line, action, parts)
         ):
             end = action.last
@@ -235,7 +232,7 @@ def _of_a_spare(line: Line, action: Mark[Done], end: int) -> bool:
     return (
         line.word(action.first - 1) in ("the", "than", "a")
         and (line.word(action.first - 2) in ("than", "as", "to", "like", "and", "of"))
-    ) or line.word(end) in _COPULA | {"reads", "measures", "has", "was"}
+    ) or line.word(end) in COPULA | {"reads", "measures", "has", "was"}
 
 
 def _goes_on(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
@@ -244,7 +241,7 @@ def _goes_on(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) 
     own = any(clause.first <= p.first < action.last and p.last > clause.first for p in parts)
     near = {line.word(action.first - 2), line.word(action.first - 3)}
     return (
-        line.word(action.first - 1) in _COPULA
+        line.word(action.first - 1) in COPULA
         and "and" in near
         and not (own and line.word(action.first - 2) != "and")
     )
@@ -282,23 +279,6 @@ def names_another(line: Line, mark: Mark[object]) -> bool:
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
     """The parts that "it" may mean: not the oil that leaks from one."""
     return [p for p in parts if p.value.area != "oil_change"] or parts
-
-
-def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
-    """The words that a part was off or went in: "had the head off", "the new pump went in"."""
-    at = part.last
-    while line.word(at) in _COPULA | {"been", "came", "had"}:
-        at += 1
-    if line.word(at) == "went" and line.word(at + 1) in ("in", "on", "back"):
-        back = line.word(at + 1) == "back"
-        last = at + 2 + (back and line.word(at + 2) in ("in", "on"))
-        goes_on = last < len(line.tokens) and line.word(last).endswith("ing")
-        return None if goes_on else Mark(Done.REFITTED if back else Done.RENEWED, at, last)
-    if line.word(at) not in _OFF:
-        return None
-    led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD
-    said = at > part.last or line.word(at + 1) in _OFF_FOR
-    return Mark(Done.REFITTED, at, at + 1) if led or said else None
 
 
 def _of_the_engine(
@@ -350,6 +330,8 @@ def _action_of(
             continue
         if any(p is not part and p.first in between for p in parts):
             continue
+        if says_where_to(line, action, part, parts):
+            continue
         limit = _FAR if action.first < part.first else _PASSIVE
         if len(between) > limit:
             continue
@@ -359,7 +341,7 @@ def _action_of(
         if action.first > part.first and line.word(action.first) in _NEW:
             ends = action.last in (line.clause(part.first).last, len(line.tokens))
             ends = ends or line.tokens[action.last].is_mark
-            if not words & _COPULA and not (ends and words <= _ALL):
+            if not words & COPULA and not (ends and words <= _ALL):
                 continue
         if _relative(line, action, words) and not _has_object(line, action, parts):
             words -= _RELATIVE
@@ -385,7 +367,7 @@ def _action_of(
             continue
         if _of_the_engine(line, action, part, words):
             continue  # "since the rebuild gauge reads high"
-        if line.word(action.first) in _PUT and action.first < part.first and words & _ONTO:
+        if line.word(action.first) in PUT and action.first < part.first and words & _ONTO:
             continue  # "put a straightedge across the pump"
         if line.word(action.first) in _NEW and _of_a_check(line, action):
             continue

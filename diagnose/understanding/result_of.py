@@ -83,7 +83,10 @@ def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
     if result.first < lead and result.last <= lead + 1:
         return lead - result.last <= 1  # "worse after" ends with the word that leads to it
     between = [line.word(k) for k in range(job.last, result.first)]
-    return result.value is Result.NO_DIFFERENCE and len(between) <= _AHEAD and "," not in between
+    if result.value is not Result.NO_DIFFERENCE or len(between) > _AHEAD:
+        return False
+    said = {line.word(k) for k in range(result.first, result.last)}
+    return "," not in between or bool(said & SAYS_STILL)  # "after cleaning it, no change"
 
 
 def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:

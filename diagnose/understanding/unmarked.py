@@ -67,6 +67,10 @@ def _opens(stretch: Sequence[Piece], i: int) -> bool:
         return False  # "the o-ring on the pickup was cut"
     if before.word == "good" and stretch[i - 2].word == "known":
         return False  # "a known good gauge off my other engine"
+    if before.word in words.DESCRIBING and stretch[i - 2].word in ("a", "an"):
+        return False  # "fixed a broken wire"
+    if before.word in ("light", "lamp", "warning") and word in words.OF_A_LAMP:
+        return False  # "the oil light switch did not help"
     if before.word in words.PRAISING and stretch[i - 2].word in words.HAVING:
         return False  # "had good oil pressure right away"
     if word in words.POINTING:

@@ -140,3 +140,9 @@ HAVING = _words(
     "had has have having got get gets getting makes made gives gave with saw see of a building"
 )
 PRAISING = _words("good full normal fine steady ok okay better zero right proper clean")
+#: behind "light" these are of the lamp: "oil light switch"
+OF_A_LAMP = _words("switch sender sensor bulb wire fuse unit")
+#: between "a" and a noun they are of the noun: "a broken wire"
+DESCRIBING = _words(
+    "broken loose worn cracked dirty tight clean better good cold hot standard stock original plastic"
+)

@@ -19,6 +19,8 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? pressure? transducer|oilstat|sender-unit|sending-unit",
             "oil? pressure? sender|sensor|switch unit",
             "oil pressure unit",
+            "=ops",
+            "oil|pressure|warning|idiot|low oil? pressure? warning? light|lamp switch|sender",
         ),
         trials={_R: "new_sender"},
         area="instrument",
@@ -29,6 +31,7 @@ PARTS: tuple[PartWorked, ...] = (
             "oil pressure gauge",
             "capillary oil? gauge",
             "instrument|gauge|dash cluster|panel|binnacle|pod",
+            "=cluster|binnacle",
             "oil? pressure clock",
         ),
         trials={_R: "other_gauge"},
@@ -38,8 +41,9 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "gauge? wiring|wire|terminal|loom|harness",
             "sender|sensor|switch wire|wiring|lead|cable",
-            "wire|wiring|lead|cable to|for|on|off|from the? oil? pressure? sender|sensor|switch|gauge|sending-unit",
+            "wire|wiring|lead|cable|harness|loom to|for|on|off|from|at|near the? oil? pressure? sender|sensor|switch|gauge|sending-unit",
             "=earths|=grounds",
+            "=pigtail|=harness",
             "strap|straps|braid from|between|to|on|off the? gearbox|chassis|engine|block|body|frame|bellhousing|firewall|bulkhead",
             "earth|ground|engine strap|straps|strap|connection|connections|lead|cable",
         ),
@@ -47,7 +51,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="instrument",
     ),
     PartWorked(
-        names=("connector|plug-on-sender", "sender plug"),
+        names=(
+            "connector|plug-on-sender",
+            "sender|sensor|switch plug",
+            "contacts|pins|spade|plug on|of|in|at the? oil? pressure? sender|sensor|switch",
+        ),
         trials={_C: "connector_refitted", _F: "connector_refitted", _R: "wiring_repaired"},
     ),
     PartWorked(
@@ -82,6 +90,7 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "oil? pump",
+            "engine|lube|lubricating|lubrication|main oil? pump",
             "pump",
             "pressure|main pump? section|stage of|in|on? the? dry-sump|drysump|sump? pump?",
         ),
@@ -91,8 +100,9 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "high-volume|hv oil? pump",
-            "high|hi volume|vol|pressure oil? pump",
-            "bigger oil? pump",
+            "high|hi volume|vol|pressure|capacity oil? pump",
+            "hivol|hi-vol|high-capacity|high-pressure oil? pump",
+            "bigger|larger|uprated|wider oil? pump",
         ),
         trials={_R: "high_volume_pump"},
         area="oil_pump",
@@ -107,7 +117,9 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_pump",
     ),
     PartWorked(
-        names=("standard|stock|original oil? pump",), trials={_R: "standard_pump"}, area="oil_pump"
+        names=("standard|stock|original|factory volume|pressure? oil? pump",),
+        trials={_R: "standard_pump", _F: "standard_pump"},
+        area="oil_pump",
     ),
     PartWorked(
         names=(
@@ -135,7 +147,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "oil? pressure? relief|regulator|pressure adjuster|screw|adjusting-screw|adjustment",
+            "oil? pressure? relief|regulator|pressure valve? adjuster|screw|adjusting-screw|adjustment",
             "pressure|relief adjusting screw",
             "=adjuster",
         ),
@@ -145,7 +157,9 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "relief valve? spring",
-            "stiffer|stronger|heavier relief? spring",
+            "stiffer|stronger|heavier|longer|tighter|uprated|high-pressure relief|regulator? valve? spring",
+            "high|higher pressure|rate|tension relief? spring",
+            "@pressure|@number relief? spring",
             "regulator spring",
             "spring|springs of|in|on|from|for the? oil? pressure? relief|regulator valve?",
         ),
@@ -154,7 +168,8 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "pickup|pick-up tube|pipe|screen?",
+            "oil? pump? pickup|pick-up tube|pipe|screen|strainer?",
+            "oil pump screen|strainer|gauze|sieve",
             "pick up tube|pipe|screen?",
             "pickup|strainer|screen|gauze",
             "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
@@ -167,11 +182,12 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "pickup|pick-up|suction o-ring|oring|gasket|seal",
+            "oil? pump? pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal|o-rings",
+            "oil? pump? pickup|pick-up|suction|strainer tube|pipe? o ring",
             "pick up o-ring|oring|gasket|seal",
             "pickup o ring",
-            "o-ring|oring|seal|gasket between|on|at|of|for the? pickup|pick-up|suction|strainer tube|pipe?",
-            "o ring between|on|at|of|for the? pickup|pick-up|suction|strainer tube|pipe?",
+            "o-ring|oring|seal|gasket between|on|at|of|for|in|to the? oil? pickup|pick-up|suction|strainer tube|pipe?",
+            "o ring between|on|at|of|for|in|to the? oil? pickup|pick-up|suction|strainer tube|pipe?",
         ),
         trials={_R: "pickup_seal_renewed"},
         area="pickup",
@@ -189,12 +205,14 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_R: "other_sump", _B: "other_sump", _C: "pickup_cleaned"},
         area="sump",
     ),
-    PartWorked(names=("pan|sump gasket",), area="sump"),
+    PartWorked(names=("oil? pan|sump gasket",), trials={_R: "seals_renewed"}, area="sump"),
     PartWorked(names=("drain|catch|drip|drainer|waste|draining pan|tray|tub|bowl|bucket",)),
     PartWorked(
         names=(
             "crank? bearings|bearing|shells",
-            "main|rod|big-end and|& rod|main|big-end bearings|shells",
+            "main|rod|big-end|mains and|&|+ rod|main|big-end bearings|shells",
+            "main|mains and|&|+ big end bearings|shells",
+            "big end and|&|+ main bearings|shells",
             "bearing|bottom-end|crank shells|set",
             "rods|rod and|& mains|main bearings?",
             "mains and|&|+|plus|, rods|big-ends",
@@ -210,7 +228,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "rod|big-end|conrod bearings|shells",
+            "rod|big-end|conrod|connecting-rod bearings|shells",
             "big end bearings|shells?",
             "big ends",
             "=rods",
@@ -239,7 +257,11 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_R: "new_cam_bearings"},
         area="camshaft",
     ),
-    PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
+    PartWorked(
+        names=("lifters|lifter|tappets|hlas", "hydraulic? lash adjusters|adjuster"),
+        trials={_R: "new_lifters"},
+        area="camshaft",
+    ),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
     PartWorked(
         names=("rockers|rocker shaft|gear?",),
@@ -277,24 +299,33 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "cam|camshaft? phaser|phasers|vvt|vanos",
-            "vvt|vct|vanos|cam actuator|solenoid|unit|valve|gear|adjuster",
+            "vvt|vct|vanos|cam|valve-timing oil? control? actuator|solenoid|unit|valve|gear|adjuster",
+            "variable valve? timing oil? control? solenoid|valve|actuator",
+            "oil control valve|solenoid",
+            "ocv",
         ),
         trials={_R: "cam_phaser_renewed", _C: "cam_phaser_renewed"},
         area="timing",
     ),
     PartWorked(
-        names=("piston|cooling|oil? squirters|squirter|jets", "piston oil|cooling jets|jet"),
+        names=(
+            "piston|cooling|oil? squirters|squirter|jets",
+            "piston oil|cooling? jets|jet|squirter",
+        ),
         trials={_R: "piston_jets_renewed"},
         area="pistons",
     ),
     PartWorked(names=("oil|head|cam? restrictors|restrictor",), trials={_R: "restrictor_fitted"}),
     PartWorked(names=("idle|tickover|idling speed?",), trials={_A: "idle_raised"}),
-    PartWorked(names=("fuse|fuses|relay",), trials={_R: "fuse_renewed"}),
+    PartWorked(
+        names=("gauge|instrument|dash|panel|cluster|ignition? fuse|fuses|relay",),
+        trials={_R: "fuse_renewed"},
+    ),
     PartWorked(
         names=("=rings|pistons|piston|liners|cylinder|cylinders|barrels|jugs",), area="pistons"
     ),
     PartWorked(
-        names=("pump drive shaft?", "intermediate|drive shaft"),
+        names=("oil? pump drive shaft?", "intermediate|drive shaft", "hex|oil drive"),
         trials={_R: "pump_drive_renewed"},
         area="pump_drive",
     ),
@@ -308,13 +339,15 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? cooler|cooler-lines",
             "oil? cooler hose|hoses|line|lines|pipe|pipes|core|fitting|mounts",
             "oil? heat exchanger",
+            "engine oil cooler",
         ),
         trials=dict.fromkeys((_R, _C, _B), "cooler_cleaned"),
         area="oil_cooler_or_lines",
     ),
     PartWorked(
         names=(
-            "oil line|lines|hose|hoses|pipe",
+            "external? oil line|lines|hose|hoses|pipe",
+            "remote oil? filter? hoses|hose|lines|line|pipes|pipe",
             "oil|feed|turbo|cooler? banjo bolt|union|fitting?",
             "oil|feed|cooler|line|pipe|hose union|unions",
         ),
@@ -322,15 +355,24 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_cooler_or_lines",
     ),
     PartWorked(
-        names=("turbo|turbocharger", "turbo unit|cartridge|feed|pipe"),
+        names=("turbo|turbocharger", "turbo oil? feed? unit|cartridge|feed|pipe|line|hose"),
         trials={_R: "new_turbo", _B: "new_turbo"},
         area="turbo",
     ),
     PartWorked(
-        names=("pcv valve?", "breather"), trials={_R: "breather_cleaned", _C: "breather_cleaned"}
+        names=(
+            "pcv valve?",
+            "crankcase? breather hose|pipe|pipes|tube|filter|valve|system?",
+            "crankcase ventilation valve|hose?",
+        ),
+        trials={_R: "breather_cleaned", _C: "breather_cleaned"},
     ),
     PartWorked(
-        names=("galleries|gallery|oilways", "oil passages|ways|galleries|galleys"),
+        names=(
+            "galleries|gallery|oilways",
+            "oil passages|passageways|ways|galleries|galleys",
+            "passages|passageways",
+        ),
         trials={_C: "galleries_cleaned"},
     ),
     PartWorked(names=("gallery|galley|oil plugs|plug",), trials={_R: "gallery_plugs_fitted"}),
@@ -340,45 +382,5 @@ PARTS: tuple[PartWorked, ...] = (
         area="clutch_or_gearbox",
     ),
     PartWorked(names=("seals|gaskets",), trials={_R: "seals_renewed"}),
-    PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
-    PartWorked(
-        names=("fuel|lift|injection|hp pump", "injectors|injector|carb|carburettor|carburetor"),
-        area="fuel_system",
-    ),
-    PartWorked(
-        names=(
-            "battery|alternator|points|coil",
-            "points plugs|plug",
-            "plugs and|& points|leads|coil",
-        ),
-        area="ignition_or_electrics",
-    ),
-    PartWorked(
-        names=("voltage|alternator|charging|fuel|fuel-pressure|gas|dynamo regulator",),
-        area="ignition_or_electrics",
-    ),
-    PartWorked(names=("spark plugs|plug",), area="ignition_or_electrics", area_if=Done.RENEWED),
-    PartWorked(
-        names=("radiator|thermostat|heat-exchanger", "raw? water pump"), area="cooling_system"
-    ),
-    PartWorked(
-        names=(
-            "engine|motor|block|whole-thing",
-            "bottom end",
-            "short block|engine",
-            "two|three|four|six|eight|twin|single|@number cylinder|cyl|pot engine|motor|diesel?",
-            "straight|inline|flat|vee six|four|eight|twin|five engine|motor|diesel?",
-            "v8|v6|v4|flathead|bigblock|smallblock|big-block|small-block|twincam|twin-cam engine|motor?",
-        ),
-        trials={_B: "engine_rebuilt"},
-        area="whole_engine",
-        area_if=Done.REBUILT,
-    ),
-    PartWorked(
-        names=("engine|motor|lube? oil",),
-        trials={_R: "right_oil"},
-        area="oil_change",
-        area_if=Done.RENEWED,
-    ),
     *PARTS_RARE,
 )

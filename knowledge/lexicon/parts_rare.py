@@ -1,4 +1,4 @@
-"""Parts that are seldom worked on to cure low pressure; the shape and the common ones are in ``parts``."""
+"""More parts that are worked on; the shape and the common ones are in ``parts``."""
 
 from __future__ import annotations
 
@@ -7,6 +7,46 @@ from knowledge.reports.words import Done
 
 _R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
 PARTS_RARE: tuple[PartWorked, ...] = (
+    PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
+    PartWorked(
+        names=("fuel|lift|injection|hp pump", "injectors|injector|carb|carburettor|carburetor"),
+        area="fuel_system",
+    ),
+    PartWorked(
+        names=(
+            "battery|alternator|points|coil",
+            "points plugs|plug",
+            "plugs and|& points|leads|coil",
+        ),
+        area="ignition_or_electrics",
+    ),
+    PartWorked(
+        names=("voltage|alternator|charging|fuel|fuel-pressure|gas|dynamo regulator",),
+        area="ignition_or_electrics",
+    ),
+    PartWorked(names=("spark plugs|plug",), area="ignition_or_electrics", area_if=Done.RENEWED),
+    PartWorked(
+        names=("radiator|thermostat|heat-exchanger", "raw? water pump"), area="cooling_system"
+    ),
+    PartWorked(
+        names=(
+            "engine|motor|whole-thing",
+            "bottom end",
+            "short block|engine",
+            "two|three|four|six|eight|twin|single|@number cylinder|cyl|pot engine|motor|diesel?",
+            "straight|inline|flat|vee six|four|eight|twin|five engine|motor|diesel?",
+            "v8|v6|v4|flathead|bigblock|smallblock|big-block|small-block|twincam|twin-cam engine|motor?",
+        ),
+        trials={_B: "engine_rebuilt"},
+        area="whole_engine",
+        area_if=Done.REBUILT,
+    ),
+    PartWorked(
+        names=("engine|motor|lube? oil",),
+        trials={_R: "right_oil"},
+        area="oil_change",
+        area_if=Done.RENEWED,
+    ),
     PartWorked(
         names=(
             "main|mains|rod|rods|bearing|big-end|crankcase|conrod cap|caps? bolts|bolt|nuts|nut|studs",
@@ -100,15 +140,17 @@ PARTS_RARE: tuple[PartWorked, ...] = (
             "jackshaft|auxiliary|aux bearings|bushes|bushings",
             "auxiliary|intermediate|jack shaft bearings|bushes|bushings",
             "timing? idler gear? bush|bushing|hub|bearing",
+            "timing? idler gear|gears",
+            "balance|balancer shaft|shafts assembly|unit?",
         ),
         trials=dict.fromkeys((_R, _B), "new_shaft_bearings"),
     ),
     PartWorked(
         names=("=block|crankcase|cylinder-block", "cracked|bare engine? block"),
-        trials={_R: "block_replaced"},
+        trials={_R: "block_replaced", _B: "engine_rebuilt"},
     ),
     PartWorked(
-        names=("scavenge pump|belt|stage|section", "dry-sump|drysump belt"),
+        names=("scavenge pump|belt|stage|section belt?", "dry-sump|drysump belt", "dry sump belt"),
         trials=dict.fromkeys((_R, _B, _C, _A), "scavenge_mended"),
     ),
     PartWorked(
@@ -140,18 +182,22 @@ PARTS_RARE: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "screen|filter|gauze|restrictor|strainer under|below|behind|beneath the? oil? pressure? sender|switch|sensor|gauge|it",
+            "little|small|tiny|filter|mesh? screen|filter|gauze|restrictor|strainer under|below|behind|beneath the? oil? pressure? sender|switch|sensor|gauge|it",
         ),
         trials=dict.fromkeys((_R, _C, _F), "gauge_line_renewed"),
         area="instrument",
     ),
     PartWorked(
         names=(
-            "oil? pump rotors|gears|internals|vanes|innards",
+            "oil? pump rotors|=gears|internals|vanes|innards",
+            "rotors|gears|vanes|internals|innards in|into|for|to|on the? oil? pump",
+            "oil? pump rebuild|repair|overhaul|service kit",
+            "oil? pump end float|clearance",
+            "oil? pump cover|end-plate|endplate|backplate|back-plate|end plate?",
             "=rotors",
             "rotor set",
         ),
-        trials=dict.fromkeys((_R, _B, _C), "pump_rebuilt"),
+        trials=dict.fromkeys((_R, _B, _C, _A), "pump_rebuilt"),
         area="oil_pump",
     ),
     PartWorked(
@@ -161,6 +207,45 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         ),
         trials=dict.fromkeys((_R, _B, _A, _F), "oil_line_renewed"),
         area="oil_cooler_or_lines",
+    ),
+    PartWorked(
+        names=(
+            "windage|scraper tray?",
+            "crank? scraper and|& windage? tray?",
+            "sump|pan|trap-door? baffle|baffles|baffling plate?",
+            "baffle|baffles|trap-door|trap-doors|tray in|into|for|to the? oil? sump|pan",
+            "baffled|baffle sump|pan|oil-pan",
+            "trap door|doors in|to|into? the? sump|pan?",
+        ),
+        trials=dict.fromkeys((_R, _B, _F), "sump_baffled"),
+        area="sump",
+    ),
+    PartWorked(
+        names=("hose|pipe|line from|between the? oil? tank to|and the? oil? pump",),
+        trials=dict.fromkeys((_R, _A, _B), "suction_hose_renewed"),
+        area="pickup",
+    ),
+    PartWorked(
+        names=(
+            "extra|separate|additional|dedicated|new ground|earth wire|lead|cable to|from|on|off the? sender|sensor|switch body|case|casing?",
+            "ground|earth wire|lead|cable to|from|on|off the? sender|sensor|switch body|case|casing",
+        ),
+        trials={_R: "ground_wire_added"},
+        area="instrument",
+    ),
+    PartWorked(
+        names=("oil? filter gasket|seal|o-ring|oring|ring",),
+        trials=dict.fromkeys((_R, _F), "filter_tightened"),
+        area="filter_change",
+    ),
+    PartWorked(
+        names=("drain|sump|oil-drain plug", "plug in|on|of the? sump|pan"),
+        trials=dict.fromkeys((_R, _A, _F), "drain_plug_tightened"),
+    ),
+    PartWorked(
+        names=("liftpump|fuelpump",),
+        trials=dict.fromkeys((_R, _B), "fuel_leak_mended"),
+        area="fuel_system",
     ),
     PartWorked(
         names=("banjo|hollow bolt|bolts|union?",),

@@ -210,3 +210,5 @@ OWN_READING = _set(
 )
 #: beside a figure that a book gives
 ASKED = _set("wants asks calls min minimum required book's")
+#: behind "recommended": nobody recommends now, it is the oil the book names
+OF_OIL = _set("oil grade weight viscosity filter")

@@ -11,6 +11,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped|substituted|substituting|interchanged",
         "changed|changing|change",
         "put|rolled in|on a? set? of?",
+        "put|rolled a|another|the =set of",
         "threw a",
         "put|fitted|swapped|bolted the|my? original|old|previous",
         "brand? new|another|different|second|third|fourth|2nd|3rd|4th|fresh|replacement|spare|borrowed|reproduction|repro",
@@ -29,15 +30,17 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     ),
     Done.REBUILT: (
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
-        "recon|refreshed|remanufactured|reman",
+        "recon|refreshed|remanufactured|reman|regrinding|rebushed|rebushing|rebushes",
         "=freshened|=freshening|=freshen =up?",
         "=repaired|=mended|=taped|=spliced|=insulated|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
-        "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
+        "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed|=freeing|=unblocking|=rodding|=brushed|=brushing|=soaked|=unclogged|=unclogging",
+        "=ive|=have|=has|=was|=were|=been|=had =blown",
         "off|out|apart|down to =clean",
         "blew|blown|blow it|them|that|the? out|through",
-        "=blew|=blasted|=poked",
+        "=blew|=blasted|=poked|=blowing|=blasting|=poking",
+        "=lapping|=polishing|=honing|=facing|=resurfacing|=resurfaced|=skimming",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
@@ -48,9 +51,10 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
         "=spun|screwed|nipped|did it|them|up|the? up|on|tighter",
         "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down",
-        "screwed|wound|backed|turned|cranked it|them? in|up|down|out",
+        "screwed|wound|backed|turned|=cranked it|them? in|up|down|out",
         "turned in|up|down",  # not "it turned out"
-        "=screwed|=wound",
+        "=screwed|=wound|=winding|=screwing",
+        "=winding|=screwing|=turning|=backing|=cranking|=bumping|=raising|=setting it|them up|in|to|out|down",
         "topped|topping",
     ),
     Done.REFITTED: (
@@ -58,6 +62,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "taken|took off|out",
         "re-stabbed|restabbed|restab|unseated",
         "dropped|put|popped it|them back in|on",
+        "re-gasketed|regasketed",
     ),
     Done.OPENED: ("opened|inspected|stripped", "took apart", "taken apart", "tore down"),
 }
@@ -71,7 +76,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "bottle|bottles|tin|can|dose of? thickener|additive|treatment",
         "bottle|bottles|tin|can|dose of? .. thickener|additive|treatment",
         "put|threw|chucked|poured|dumped|tipped|tried|added|bunged|stuck|ran in? .. thickener|additive|treatment|honey|stop-smoke",
-        "thicker|heavier oil|grade",
+        "thicker|heavier weight|grade|viscosity? oil|grade|weight",
+        "put|threw|poured|added|tried|used|dumped|putting|adding? a|an|some? bottle|can|tin|dose of? oil? stabilizer|stabiliser|thickener|treatment|additive|improver|honey",
+        "@thick was|were|been|got? =put|=poured|=added|=tried|=used in?",
+        "went|gone|going|moved|stepped|bumped|moving up? a? grade? up to @grade",
         "put|ran|run|tried|poured|threw some|in? thick|heavy oil in?",
         "switched|switch|switching|went|going|changed|changing|tried|trying|moved|stepped|bumped|used|put|run|running|ran .. to? @thick",
         "oil|viscosity|thickening thickener|additive|improver",
@@ -80,7 +88,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "changed|changing|swapped|swapping|switched|switching .. oil to|for @thick",
         "on|with|using @thick ,? it|its|the|now|instead|pressure|hot|idle|oil|in",
     ),
-    "thinner_oil": ("thinner|lighter oil|grade", "@thin"),
+    "thinner_oil": ("thinner|lighter weight|grade|viscosity? oil|grade|weight", "@thin"),
     "right_oil": (
         "fresh|new|clean @grade|@thin|@thick oil? in|and|&|put?",
         "drained|dropped|dumped it|that|the-oil|oil|her|all-of-it|the-lot? ,|and|&|then? .. fresh|new @grade|oil|@thin|@thick",
@@ -90,6 +98,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "back to|on @grade|@thick|@thin",
         "oil and|& filter? change",
         "oil change",
+        "back to the|its|a? recommended|specified|right|correct|proper|original|factory|maker's? oil|grade|weight|viscosity",
+        "put|poured|filled|putting|with|using clean|fresh|the-right|the-correct|the-proper|the-recommended oil|grade in|it?",
     ),
     "pump_primed": (
         "=primed|=priming|=reprimed",
@@ -100,6 +110,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "prime|primed with a? drill",
         "oil .. spun by|with drill",
         "spun .. drill",
+        "spun|turned|ran|drove|spinning|turning|running|span|driven|rotated the? oil? pump shaft|drive? with|by|using|on an|a? cordless|electric|power|battery? drill",
+        "=prelubed|=prelubing|=pre-lubed the|my? engine|motor|system?",
         "pump =filled|=charged|=loaded|=flooded by|with|through hand|oil|syringe",
     ),
     "oil_poured_in": (
@@ -115,7 +127,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "topped_up": (
         "topped|topping .. up|oil|off",
-        "filled|brought|made it|oil|the|level? up|back? to|up the? mark|full|max|line|top",
+        "filled|brought|made|bringing|filling it|the|her? oil? level? back? up? to the? full? mark|full|max|line|top",
+        "put|poured|chucked|tipped|added|threw|adding|putting some|a|a-bit-of|bit|more|drop more? of? more? oil in|to|into?",
         "added|adding|add .. oil|quart|qt|litre|liter|pint|quarts",
         "top up",
         "topped|top it up|off",
@@ -124,7 +137,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@volume of? oil? added|poured|put|topped in|up?",
         "put in half? @volume",
         "put @volume in|of",
-        "gave it another|a|an|@volume quart|litre|pint|drop|@volume?",
+        "gave it @volume",
+        "gave it another|a|an quart|litre|pint|drop|top-up|topup",
         "added|adding|poured|chucked|threw|tipped|dumped|stuck|bunged in|another|about|nearly|almost|the|best-part-of? @volume",
         "oil was? added",
         "@volume|quart|pint|litre|bit|little|gallon down|low|short ,|and|so he|i|we|they? filled|topped it|her|him|up?",
@@ -143,7 +157,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "standard_pump": (
         "put|fitted|went|gone .. standard|stock|original oil? pump back?",
         "replaced|swapped|changed|exchanged the|my|that? hv|high-volume|hi-vol|high-pressure|bigger|big|uprated oil? pump .. by|for|with a|the|an? stock|standard|original|factory|normal|regular one|pump|item?",
-        "back to|on the|a? stock|standard|original oil? pump",
+        "back to|on the|a? stock|standard|original|factory volume|pressure? oil? pump",
         "from hv|high-volume to|back standard|stock",
     ),
     "new_pickup": (
@@ -156,6 +170,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "drained|sucked it|that oil? down|out|back|off to? full|the? mark|level|full|right?",
         "took some|excess|surplus|oil oil? down|out|back|off to? full|the? mark|level|full|right?",
         "let some oil out",
+        "drained|sucked|pumped|drew|let|removed|removing|draining|sucking|took|taking off|out? the|some|all|that? excess|extra|surplus|overfill oil|quart|litre|pint? out|off|down?",
         "drained|draining|sucked|let|ran a|the|half|about? @volume|quart|pint|litre|excess of? oil? out|off|down?",
         "took a|the|half|about? @volume|quart|pint|litre|excess of? oil? =out|=off|=down",
         "drained|draining|sucked|ran it|them|oil|some? down? to|below the|full? mark|level|line",
@@ -164,20 +179,20 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "engine flush",
         "flush|flushed .. engine|it",
         "bottle|can|dose|tin|litre|quart of? engine? flush",
+        "put|added|used|adding|ran? a|some? flushing oil",
+        "ran|run|running|put|used a|some|little|bit? of? diesel|kerosene|atf|transmission-fluid|cleaner through|in|with it|the|engine|oil|motor? oil|engine|motor?",
         "ran|run a flush",
         "flushed",
         "diesel-flush",
     ),
     "stiffer_spring": (
-        "shimmed|stretched|shim|stretch .. relief|spring|regulator",
+        "shimmed|stretched|shim|stretch .. relief|spring|regulator valve|plunger|spring?",
+        "put|added|stuck|fitted|placed|adding|putting .. washer|washers|shim|shims behind|under|on|in|below the|my? oil? pressure? bypass|pressure|ball|valve? spring",
         "put|added|stuck|fitted|placed|popped|slipped a|an|one|two|three|@number|some|couple-of? washer|washers|shim|shims|nut|coin|"
         "packing|spacer behind|under|on|in|to|below the|my? pressure? relief|regulator? valve? spring|relief|regulator",
         "stiffer|stronger relief? spring",
         "packed|packing|pack the|up|out? relief|valve|pressure? spring",
         "shimmed|packed|stretched it|the|up with? washers|shims|a-washer|coins",
-    ),
-    "ground_wire_added": (
-        "ran|added|add|run|put|fitted|made|rigged a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
     ),
     "wiring_repaired": (
         "fixed|repaired|mended|soldered|cleaned|rewired .. wire|wiring|terminal|terminals|ground|earth|connection",
@@ -186,7 +201,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "rewired",
     ),
     "connector_refitted": (
-        "unplugged|reseated|cleaned|pushed .. plug|connector",
+        "unplugged|reseated|cleaned|pushed|wiggled|jiggled .. plug|connector",
+        "plugged|plugging the|my? oil? pressure? sender|sensor|switch =back in|on?",
         "connector|plug .. unplugged|reseated|cleaned|refitted",
         "unplugged|disconnected|pulled and|& replugged|reconnected|replaced|refitted|cleaned .. sender|sensor|switch|plug",
         "replugged|reconnected the? sender|sensor|switch|plug|connector|wire",
@@ -197,27 +213,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
         "idle|tickover was|is? turned|raised|bumped|=upped|set|brought|put|wound up?",
     ),
-    "tank_tap_opened": (
-        "turned|opened|switched the? oil? tank? tap|valve|cock|stopcock on|open?",
-        "opened the? oil? tap|valve",
-    ),
-    "fuse_renewed": (
-        "new|another|replaced|changed|renewed|swapped|fresh the|a|ignition|gauge? fuse|fuses|relay",
-        "fuse|fuses|relay was|were? renewed|replaced|changed|swapped",
-    ),
-    "sump_baffled": (
-        "fitted|made|added|welded|installed|put .. baffle|baffles|baffled|trapdoor|trap-door|tray",
-        "baffled|baffle sump|pan|tray|plate was? fitted|installed|made|added",
-        "baffled the? sump|pan",
-    ),
     "other_sump": ("fitted|put .. deeper|bigger|different|another|new|deep sump|pan",),
-    "gallery_plugs_fitted": (
-        "plugged|sealed|fitted .. gallery|galley|oil hole|plug",
-        "new|fitted|replaced|renewed gallery|galley|oil plug|plugs",
-        "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked .. gallery|galley|oilway plug|plugs|cup",
-        "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked a|an|the|new|missing|correct? new|missing|proper? "
-        "gallery|galley|oil? plug|plugs|cup back|in|into|to .. gallery|galley|block|oilway|hole",
-    ),
     "fuel_leak_mended": (
         "new|replaced|changed|renewed|rebuilt .. fuel|lift pump|diaphragm|injector|injectors|float",
         "fuel|lift pump was? changed|replaced|renewed|rebuilt again?",
@@ -225,7 +221,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "other_filter": (
         "put|fitted|used the|a correct|right|proper one|filter on?",
         "different|other|another brand|make of? filter",
-        "oem|genuine filter",
+        "oem|genuine|factory|dealer|name-brand|brand-name filter",
+        "name|quality|better brand|quality oil? filter",
+        "switched|switching|changed filter|oil-filter brands|makes",
+        "bigger|larger|longer|taller oil? filter",
         "went|going|gone|back .. to .. original|genuine|old|oem|previous|proper filter",
         "swapped|changed|switched|went|gone back? to|for a|an|the|my? proper|genuine|oem|original|different|another|better|quality|"
         "decent brand|make|type|kind|of? of? filter?",
@@ -237,7 +236,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "two|three|four|five|six|several|@number new? oil? pressure? senders|sensors|switches|sending-units",
         "oil? pressure? switch|sender|sensor was|were|has|had|been? changed|replaced|renewed|swapped twice|again?",
     ),
-    "high_volume_pump": ("high volume pump",),
+    "high_volume_pump": ("high|hi volume|vol oil? pump",),
     "other_gauge": (
         "second|another|different|new|master|known-good|borrowed oil? pressure? gauge",
         "borrowed|lent|loaned .. gauge",

@@ -40,9 +40,12 @@ BY_DRILL = _set("drill priming preoiling preoiler prelubed prelubing preluber pr
 #: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
 NAMES_ANOTHER = {
     "oil": _set(
-        "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal fitting"
+        "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal fitting "
+        "pump cooler gallery galleries passages jets squirters control drain tank gauge sender sensor switch leak leaks"
     ),
     "switch": _set("off to back over from"),
+    "sump": _set("plug bolt bolts bolted guard washer magnet"),
+    "pan": _set("bolt bolts guard washer magnet"),
     "rebuild": _set("kit kits manual shop"),
     "ball": _set("bearing bearings joint joints valve hone race game"),
 }
