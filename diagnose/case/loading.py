@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import contextlib
-import re
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from diagnose.case.aircraft import speaks_of_aircraft
 from diagnose.case.card import Card, is_card, load_card
 from diagnose.case.case import Case
 from diagnose.case.faults import Faults, TooManyFaultsError
@@ -22,14 +22,6 @@ from knowledge.cautions import AIRCRAFT
 __all__ = ["LARGEST", "from_tables", "from_text", "load", "named", "nearest", "parsed", "read_text"]
 
 MOST_SHOWN = 40  #: faults shown of one file
-#: words of a person that point to an aircraft engine, for which nothing may be advised unless
-#: the case says ``aircraft = false``; a hydroplane is a boat
-_AIRCRAFT = re.compile(
-    r"\b(aircraft|(aero|air|sea|float|bi|tri|mono|sail|gyro)[- ]?planes?|(light|war) ?planes?|"
-    r"(motor[- ]?)?gliders?|helicopters?|rotorcraft|auto[- ]?g[iy]ros?|gyrocopters?|"
-    r"aero[- ]?engines?|airships?|microlights?|ultra-?lights?|paramotors?)\b",
-    re.IGNORECASE,
-)
 
 
 def load(path: Path, book: Book, last: int | None = None) -> Case:
@@ -112,7 +104,7 @@ def _is_aircraft(case: Case) -> bool:
     if case.engine.aircraft is not None:
         return case.engine.aircraft
     texts = (case.job.title, case.job.complaint, case.job.note, case.engine.name, case.engine.note)
-    return any(_AIRCRAFT.search(text) for text in texts)
+    return any(speaks_of_aircraft(text) for text in texts)
 
 
 def _shown(faults: list[str], complete: bool) -> list[str]:

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.case.aircraft import speaks_of_aircraft
 from diagnose.case.loading import from_text, load
 from diagnose.errors import OutOfScopeError
 from knowledge.book import the_book
@@ -69,6 +70,39 @@ def test_every_command_refuses_an_aircraft(
     refused(call(command, path, *more, answers="y\ny\ny\n"), str(path))
     assert path.read_text("utf-8") == SPEAKS[where]
     assert [p.name for p in tmp_path.iterdir()] == ["a.toml"]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "oil pressure in flight drops to 40",
+        "my plane's oil pressure is low",
+        "O-320 oil pressure 20 psi after overhaul",
+        "IO-540, low hot",
+        "crop duster, low at idle",
+        "paramotor engine low pressure",
+        "flying home the needle fell",
+    ],
+)
+def test_words_of_flying_are_out_of_scope(words: str) -> None:
+    assert speaks_of_aircraft(words)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "low once the boat is on the plane",
+        "takes off well, then the pressure drops",
+        "aircraft carrier model boat engine low pressure",
+        "hydroplane V8, low in bends",
+        "the o-ring of the pickup, 0-60 psi gauge",
+        "flew home to fetch a gauge",
+        "glow plugs and a flight of steps",
+        "thrust plane of the crank is scored",
+    ],
+)
+def test_words_of_the_ground_are_not(words: str) -> None:
+    assert not speaks_of_aircraft(words)
 
 
 @pytest.mark.parametrize("words", ["Light aircraft, low", "Flat four, low in the helicopter"])
