@@ -6,7 +6,14 @@ from knowledge import sources
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import broken_limits, looked, psi, seen
-from knowledge.pressure.gauge import is_cold, is_hot, possible, wanted_cold
+from knowledge.pressure.gauge import (
+    NEAR_SETTING,
+    PSI_PER_1000,
+    is_cold,
+    is_hot,
+    possible,
+    wanted_cold,
+)
 from knowledge.pressure.refuted import FAST, is_refuted, running, share_below
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
@@ -17,6 +24,9 @@ rule = rules_of(Station.INSTRUMENT)
 
 IDLES_BELOW = 1100.0  #: rpm: a reading below this is one at idle (judgement)
 LIKELY_BELOW = 0.5  #: of what a reading may mean
+HIGH_REVS = 2500.0  #: rpm: from here on the limit at 2000 rpm says too little (judgement)
+FAR_SHORT = 2 / 3  #: of what the revs need (judgement)
+AS_USUAL = 0.85  #: of its usual pressure: as it always was (judgement)
 HALF = 0.5  #: of the usual pressure: the limit of a fall
 
 
@@ -209,5 +219,39 @@ def little_when_cold(known: Known) -> Conclusions:
                 Severity.CARE,
                 f"{looked(r)}, cold oil should make at least {psi(min(wanted))}, and hot oil makes "
                 "less: run it only to read a gauge, without load, until you find the cause",
+                low=True,
+            )
+
+
+@rule(
+    source=idea_from(sources.TEN_PSI_RULE_2009),
+    matches=[
+        example(readings=[_trusted(23, 4000)]),
+        example(readings=[seen(25, 5000)]),
+    ],
+    non_matches=[
+        example(readings=[_trusted(30, 4000)]),
+        example(readings=[_trusted(23, 2000)]),
+        example(readings=[replace(_trusted(23, 4000), usual=25 * PSI)]),
+        example(readings=[seen(23, 4000), _trusted(45, 4000)]),
+        example(readings=[seen(25, 5000, 20)]),
+    ],
+)
+def far_short_at_speed(known: Known) -> Conclusions:
+    """Far less at high revs than the revs need: above the stop limit, yet no engine to load."""
+    each_thousand = min(PSI_PER_1000, known.limit(quantities.HOT_RUNNING_PRESSURE) / 2)
+    setting = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    for r in running(known):
+        if is_cold(r) or min(one.rpm for one in possible(r)) < HIGH_REVS:
+            continue
+        wanted = min(each_thousand * r.rpm / 1000.0, NEAR_SETTING * setting)
+        limit = FAR_SHORT * wanted
+        as_usual = r.usual is not None and r.pressure >= AS_USUAL * r.usual
+        refuted = is_refuted(known, r, limit)
+        if share_below(r, limit) >= LIKELY_BELOW and not (as_usual or refuted):
+            yield Alarm(
+                Severity.CARE,
+                f"{looked(r)}, its revs need about {psi(wanted)}: light load and low revs only, "
+                "until you find the cause",
                 low=True,
             )
