@@ -7,14 +7,19 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from diagnose.case.case import Case
+from diagnose.case.mended import FAST, LIKELY
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.measured import below_rule, reading_bounds
 from knowledge.model import Cause, State
 from knowledge.pressure.course import LONG_UNCHANGED
-from knowledge.pressure.gauge import SAY_SO, sure_fallen
+from knowledge.pressure.gauge import NEAR_SETTING, SAY_SO, is_hot, speed_share, sure_fallen
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.stations.relief.quantities import USUAL_RELIEF_SETTING
 
 READ = frozenset({HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE})  #: limits that were put to the test
+SURELY_SLOW = 0.05  #: share of what a reading may mean that is at speed (judgement)
+RISES = 1.15  #: times its hot idle pressure that an engine makes at least at speed (judgement)
 SUSPECT = 0.05  #: a fault as likely is looked for, however good the readings are (judgement)
 SUSPECT_OF_OLD = 0.2  #: the same where it has read so for years (judgement)
 
@@ -44,10 +49,24 @@ def readings_are_good(diagnosis: Diagnosis) -> bool:
     held = {b.limit for b in bounds}
     if any(b.broken for b in bounds) or not held.issuperset(READ):
         return False
+    if is_flat(case):
+        return False
     return all(
         sure_fallen(one.reading) < SAY_SO and below_rule(one.reading, case) is None
         for one in case.readings
     )
+
+
+def is_flat(case: Case) -> bool:
+    """Whether hot oil gives next to no more at speed than at idle, well below the relief setting.
+
+    A sound engine rises with its revs until the relief valve opens.
+    """
+    hot = [one.reading for one in case.readings if is_hot(one.reading)]
+    fast = [r.pressure for r in hot if speed_share(r, FAST) >= LIKELY]
+    idle = [r.pressure for r in hot if speed_share(r, FAST) <= SURELY_SLOW]
+    setting = NEAR_SETTING * case.limit(USUAL_RELIEF_SETTING)
+    return bool(fast and idle) and max(fast) < min(RISES * max(idle), setting)
 
 
 def of_no_fault(causes: Iterable[Cause]) -> bool:

@@ -43,6 +43,8 @@ KNOCKS = HEALTHY.replace('"absent"', '"present"')
 LOW = HEALTHY.replace("16 psi", "4 psi")
 NOT_READ = HEALTHY.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "idle"')
 NO_SPEED = HEALTHY.replace('rpm = "2000 rpm"\noil = "hot"', 'rpm = "idle"\noil = "cold"')
+FLAT = HEALTHY.replace("16 psi", "22 psi").replace("45 psi", "23 psi")
+FLAT_AT_THE_VALVE = HEALTHY.replace("16 psi", "50 psi").replace("45 psi", "52 psi")
 FALLEN = HEALTHY.replace('pressure = "45 psi"', 'pressure = "45 psi"\nusual = "80 psi"')
 
 ALWAYS_SO = (
@@ -66,6 +68,8 @@ def answer(text: str) -> Diagnosis:
         (NOT_READ, False),
         (NO_SPEED, False),
         (FALLEN, False),
+        (FLAT, False),
+        (FLAT_AT_THE_VALVE, True),
     ],
 )
 def test_nothing_is_wrong_only_where_hot_idle_was_read_and_all_is_good(
