@@ -87,8 +87,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "rpm",
-        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=turned up to )|(?<=raised to )|(?<=idle set to ))"
+        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=turned up to )|(?<=raised to )|(?<=idle set to )"
+        r"|(?<=\brev it to )|(?<=\brev it up to )|(?<=\brevved to )|(?<=\brevved up to )|(?<=\brev to )|(?<=\brevs to )|(?<=\bhold it at )|(?<=\bheld at ))"
         r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)\b(?!\s*(?:psi|kpa|miles|km|hours|hrs|mi|rpm))",
+    ),
+    (  # "2000 rpm 40 psi, 3000 55 psi"
+        "rpm",
+        r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)(?=\s+\d{1,3}(?:\.\d+)?\s*(?:psi|lbs?|bar)\b)",
     ),
     (
         "mph",
