@@ -168,7 +168,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "oil + sheen|specks|sparkle|sparkles|glints|metal_flake|flecks|shimmer + silver|silvery|shiny|metallic|gold|metal|bright|drained|oil - water|outside|bilge|no|not|rainbow",
     ),
     "oil_smells_burnt": (
-        "smells|smelt|smelled|smell|stinks|stank|reeks + burnt|burned|burning|cooked|scorched & oil|stick|dipstick - exhaust|cabin|smoke|manifold|dripping|"
+        "smells|smelt|smelled|smell|stinks|stank|reeks + burnt|burned|burning|cooked|scorched & oil|stick|dipstick - exhaust|cabin|smoke|manifold|dripping|thrown|sprayed|everywhere|doors|outside|"
         "leak|drips|cab|bonnet|hood|no|not|fuel|clutch|coolant",
         "burnt|burned|scorched|cooked + smell|smells|smelt|stinks + oil|stick|dipstick - smoke|cabin|clutch|exhaust|bay|petrol",
     ),

@@ -12,11 +12,20 @@ LEFT_OF = {
         when=("level_correct", "dipstick_low", "dipstick_dry", "level_high"),
     ),
 }
+#: oil that leaves as fast: filling and running it only throws out more
+POURS_OUT = ("oil_loss_fast", "drops_fall_while_watched", "oil_sprayed", "filter_seat_leaks")
 FIRST_STEPS = (
+    FirstStep(
+        "engine off, let it cool; find where the oil runs out and stop that before you fill it",
+        when=POURS_OUT,
+    ),
     FirstStep(
         "fill to the full mark, then run it and read the pressure again",
         when=("dipstick_dry", "dipstick_low"),
-        unless=("top_up_cures_for_a_while", "falls_in_a_manoeuvre", "bearing_knock"),
+        unless=(
+            *("top_up_cures_for_a_while", "falls_in_a_manoeuvre", "bearing_knock"),
+            *POURS_OUT,
+        ),
     ),
     FirstStep(
         "fill to the full mark on level ground, then repeat the bend, braking or slope",

@@ -38,16 +38,20 @@ def jet_of_oil_means_stop(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(findings.DROPS_FALL_WHILE_WATCHED, oil_heat.BURNING_OIL_SMOKE)],
+    matches=[
+        example(findings.DROPS_FALL_WHILE_WATCHED, oil_heat.BURNING_OIL_SMOKE),
+        example(findings.OIL_SEEN_OUTSIDE, oil_heat.BURNING_OIL_SMOKE),
+    ],
     non_matches=[example(oil_heat.BURNING_OIL_SMOKE), example(findings.DROPS_FALL_WHILE_WATCHED)],
 )
 def leaking_oil_on_hot_parts(known: Known) -> Conclusions:
     """Leaking oil that reaches hot parts may burn: stop and watch for fire."""
-    if known.has(oil_heat.BURNING_OIL_SMOKE) and known.has(findings.DROPS_FALL_WHILE_WATCHED):
+    outside = (findings.DROPS_FALL_WHILE_WATCHED, findings.OIL_SEEN_OUTSIDE)
+    if known.has(oil_heat.BURNING_OIL_SMOKE) and any(known.has(f) for f in outside):
         yield Alarm(
             Severity.STOP,
-            "oil drips and smokes on hot parts; none may reach the exhaust: stop, watch for fire "
-            "until it is cold",
+            "oil outside, and it smells or smokes on hot parts; none may reach the exhaust: stop, "
+            "extinguisher at hand, watch for fire until it is cold",
         )
 
 
