@@ -31,7 +31,8 @@ def shapley(worth: FloatArray) -> FloatArray:
 
     ``phi_i = sum over S without i of |S|! (n-|S|-1)! / n! (v(S + i) - v(S))``, exactly.
 
-    ``worth``: ``(2**players, ...)`` in the order of ``coalitions``.
+    ``worth``: ``(2**players, ...)`` in the order of ``coalitions``. Raises ValueError for another
+    length.
 
     Two that only work together share alike, and nothing is lost:
 

@@ -142,10 +142,10 @@ class CaseBuilder:
         return self._add_fact(what, result, TrialInput, "", details)
 
     def reading(self, text: str, **details: Unpack[EntryDetails]) -> int:
-        """Add a gauge reading, as ``"700 rpm 95 C 8 psi direct"``.
+        """Add a gauge reading: ``"700 rpm 95 C 8 psi direct"``, or ``"5 psi at hot idle"``.
 
-        or in words, as ``"5 psi at hot idle"``; only the pressure is needed. ``direct``: a trusted
-        test gauge, else the panel's; ``start``: a reading of the first start after the repair.
+        Only the pressure is needed. ``direct``: a trusted test gauge, else the panel's; ``start``:
+        a reading of the first start after the repair.
         """
         return self._add("reading", parse_reading(text).fields(), details)
 
@@ -162,9 +162,14 @@ class CaseBuilder:
         return self._add("earlier", parse_earlier(text, self.book).fields(), details)
 
     def withdraw(self, number: int) -> int:
-        """Take an entry back; the withdrawal is an entry of its own."""
+        """Take an entry back; the withdrawal is an entry of its own.
+
+        Raises UsageError where there is no entry of that number.
+        """
         if not 1 <= number <= len(self._entries):
-            raise UsageError(f"no entry {number} in this case")
+            last = len(self._entries)
+            has = f"they go from 1 to {last}" if last else "it has none yet"
+            raise UsageError(f"no entry {number} in this case; {has}")
         kind, old = self._entries[number - 1]
         named = {"what": old["what"]} if "what" in old else {}
         return self._add(kind, {**named, "state": "withdrawn"}, {"replaces": number})

@@ -71,6 +71,25 @@ class Hit:
     score: float
 
 
+@dataclass(frozen=True, slots=True)
+class _Phrase:
+    """One phrase for a word: its stems, and how far it is trusted to mean the word, 0 to 1."""
+
+    word: Word
+    stems: frozenset[str]
+    trust: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    """A part of what is looked for: its words by place, their weight, how far its score counts."""
+
+    first: int
+    end: int
+    weight: float
+    share: float
+
+
 @dataclass(frozen=True)
 class Finder:
     """An index over every phrase of the book."""
@@ -87,20 +106,19 @@ class Finder:
         return frozenset(token for _, text, _ in self._tokenised for token in text)
 
     @cached_property
-    def _phrases(self) -> list[tuple[Word, frozenset[str], float]]:
-        out = []
-        for word, text, trust in self._tokenised:
-            found = frozenset(joined(text, self.known))
-            if found:
-                out.append((word, found, trust))
-        return out
+    def _phrases(self) -> list[_Phrase]:
+        phrases = (
+            _Phrase(word, frozenset(joined(text, self.known)), trust)
+            for word, text, trust in self._tokenised
+        )
+        return [phrase for phrase in phrases if phrase.stems]
 
     @cached_property
     def _places(self) -> dict[str, list[int]]:
         """Numbers of the phrases that contain each stem."""
         places: dict[str, list[int]] = {}
-        for number, (_, found, _) in enumerate(self._phrases):
-            for token in found:
+        for number, phrase in enumerate(self._phrases):
+            for token in phrase.stems:
                 places.setdefault(token, []).append(number)
         return places
 
@@ -108,11 +126,11 @@ class Finder:
     def _weight(self) -> dict[str, float]:
         """Weights of stems; rare stems weigh more."""
         seen: Counter[str] = Counter()
-        counted = [found for word, found, _ in self._phrases if not isinstance(word, Fault)]
+        counted = [p.stems for p in self._phrases if not isinstance(p.word, Fault)]
         for found in counted:
             seen.update(found)
-        for _, found, _ in self._phrases:
-            seen.update([t for t in found if t not in seen])  # stems that only a fault has
+        for phrase in self._phrases:
+            seen.update([t for t in phrase.stems if t not in seen])  # that only a fault has
         total = len(counted)
         faint = {stem(word) for word in FAINT}
         return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}
@@ -164,7 +182,8 @@ class Finder:
         best: dict[int, Hit] = {}
         alike = {w for t in asked for w in close[t]}
         for number in sorted({n for w in alike for n in self._places[w]}):
-            word, found, trust = self._phrases[number]
+            phrase = self._phrases[number]
+            word, found = phrase.word, phrase.stems
             if kinds and not isinstance(word, kinds):
                 continue
             matches = [
@@ -172,11 +191,12 @@ class Finder:
                 for t in asked
             ]
             total_weight = sum(self._weight[w] for w in found)
-            for first, last, total, share in parts:
-                here = [(worth[k], m) for k, m in enumerate(matches[first:last], first) if m]
+            for part in parts:
+                inside = enumerate(matches[part.first : part.end], part.first)
+                here = [(worth[k], m) for k, m in inside if m]
                 got = sum(value * m[0] for value, m in here)
                 covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / total_weight
-                score = trust * share * (got / total) * (0.55 + 0.45 * covers)
+                score = phrase.trust * part.share * (got / part.weight) * (0.55 + 0.45 * covers)
                 old = best.get(id(word))
                 if score and (old is None or score > old.score):
                     best[id(word)] = Hit(word, score)
@@ -197,14 +217,13 @@ def _raise(close: dict[str, float], word: str, likeness: float) -> None:
     close[word] = max(close.get(word, 0.0), likeness)
 
 
-def _stretches(worth: list[float]) -> list[tuple[int, int, float, float]]:
-    """The whole text and, of a long one, every few words in a row: from, to, weight, trust."""
+def _stretches(worth: list[float]) -> list[_Stretch]:
+    """The whole text and, of a long one, every few words in a row; ``worth``: of each word."""
     count = len(worth)
-    found = [(0, count, sum(worth), 1.0)]
-    if count > STRETCH:
-        found += [
-            (k, k + STRETCH, sum(worth[k : k + STRETCH]), PART) for k in range(count - STRETCH + 1)
-        ]
+    found = [_Stretch(0, count, sum(worth), 1.0)]
+    for first in range(count - STRETCH + 1) if count > STRETCH else ():
+        end = first + STRETCH
+        found.append(_Stretch(first, end, sum(worth[first:end]), PART))
     return found
 
 

@@ -29,6 +29,14 @@ class Pace:
     closing: float = 0.0  #: closing time as a share of the opening time; 0 where it is not counted
 
 
+@dataclass(frozen=True, slots=True)
+class Cover:
+    """How an unopened place is reached: the place it lies behind, and the minutes from there."""
+
+    place: Access | None  #: None: it lies behind nothing that is still shut
+    minutes: float
+
+
 @dataclass(frozen=True)
 class AccessTree:
     """What must be open before what. The graph raises CyclicAccessError when it is first used."""
@@ -38,7 +46,10 @@ class AccessTree:
 
     @cached_property
     def graph(self) -> nx.DiGraph[Access]:
-        """Arrows run from what must be open to what it lets be opened; nodes carry minutes."""
+        """Arrows run from what must be open to what it lets be opened; nodes carry minutes.
+
+        Raises CyclicAccessError for places that need each other, or one that this engine lacks.
+        """
         graph: nx.DiGraph[Access] = nx.DiGraph()
         for place, opening in self.openings.items():
             graph.add_node(place, opening=opening, minutes=self.minutes(place))
@@ -99,8 +110,8 @@ class AccessTree:
         opened |= self.closure(inspection.access)
         return opened - CLOSED_TO_RUN if inspection.needs_running else opened
 
-    def covers(self, opened: Collection[Access]) -> dict[Access, tuple[Access | None, float]]:
-        """For every unopened place the cover it lies behind, and the minutes to open it then.
+    def covers(self, opened: Collection[Access]) -> dict[Access, Cover]:
+        """For every unopened place the cover it lies behind.
 
         Where several must be open, the one of most minutes is its cover and the others count as
         the place's own minutes: the total is right, and the graph becomes a tree.
@@ -111,13 +122,11 @@ class AccessTree:
         return self._covers[key]
 
     @cached_property
-    def _covers(self) -> dict[frozenset[Access], dict[Access, tuple[Access | None, float]]]:
+    def _covers(self) -> dict[frozenset[Access], dict[Access, Cover]]:
         return {}
 
-    def _covers_behind(
-        self, opened: frozenset[Access]
-    ) -> dict[Access, tuple[Access | None, float]]:
-        found: dict[Access, tuple[Access | None, float]] = {}
+    def _covers_behind(self, opened: frozenset[Access]) -> dict[Access, Cover]:
+        found: dict[Access, Cover] = {}
         ways = {a: frozenset(self._needs[a]) - set(opened) for a in self.places}
         minutes = {a: self.minutes(a) * (1.0 + self.pace.closing) for a in self.places}
         total = {a: sum(minutes[b] for b in self.places if b in way) for a, way in ways.items()}
@@ -127,5 +136,6 @@ class AccessTree:
             needs = [n for n in self.openings[place].needs if n not in opened]
             cover = max(needs, key=lambda n: total[n], default=None)
             behind = ways[cover] if cover else frozenset()
-            found[place] = cover, sum(minutes[b] for b in self.places if b in ways[place] - behind)
+            own = sum(minutes[b] for b in self.places if b in ways[place] - behind)
+            found[place] = Cover(cover, own)
         return found

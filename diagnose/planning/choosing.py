@@ -13,7 +13,7 @@ from functools import cached_property
 
 import numpy as np
 
-from diagnose.planning.access_tree import AccessTree
+from diagnose.planning.access_tree import AccessTree, Cover
 from diagnose.planning.covers import Block, Job, blocks
 from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTable, OutcomeTables, StackedTables
@@ -32,6 +32,14 @@ WANTED = 0.5  #: evidence that would be destroyed comes first if worth this shar
 
 #: a check by its place among the options, or the cover of a place
 JobId = int | Access
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """What is still to open on the way to a place, and the minutes that takes."""
+
+    openings: tuple[Opening, ...]
+    minutes: float
 
 
 @dataclass(frozen=True, eq=False)
@@ -66,7 +74,7 @@ class Chooser:
 
     def _found(self, plan_state: PlanState) -> list[Option]:
         """What may be done now within the minutes there are."""
-        ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
+        ways: dict[Access, _Way | None] = {}
         options = (
             self._option(inspection, plan_state, ways)
             for inspection in self.inspections
@@ -93,23 +101,24 @@ class Chooser:
         self,
         inspection: Inspection,
         plan_state: PlanState,
-        ways: dict[Access, tuple[tuple[Opening, ...] | None, float]],
+        ways: dict[Access, _Way | None],
     ) -> Option | None:
         """A check with the way to it; None where there is none, or it shows nothing new.
 
-        ``ways``: those looked up already, by place, with the minutes of opening.
+        ``ways``: those looked up already, by place.
         """
         if inspection.access not in ways:
-            way = self.tree.way(inspection.access, plan_state.opened)
-            ways[inspection.access] = way, self.tree.opening_minutes(way or ())
-        way, opening = ways[inspection.access]
+            openings = self.tree.way(inspection.access, plan_state.opened)
+            minutes = self.tree.opening_minutes(openings or ())
+            ways[inspection.access] = None if openings is None else _Way(openings, minutes)
+        way = ways[inspection.access]
         if way is None:
             return None
         view = self.outcome_tables.view(inspection, plan_state.answered)
         if view is None:
             return None
         own = self.tree.check_minutes(inspection)
-        return Option(view, way, opening + own, own)
+        return Option(view, way.openings, way.minutes + own, own)
 
     def choose(self, plan_state: PlanState, deep: bool = True) -> Choice | None:
         """Return the best check now; None where no check that may be done is informative.
@@ -173,7 +182,7 @@ class Chooser:
         missed: dict[Access | None, Array] = {None: np.ones_like(doubt)}
         behind: dict[Access, list[Job[JobId]]] = {}
         for place in self.tree.places:
-            left = missed[covers[place][0] if place in covers else None]
+            left = missed[covers[place].place if place in covers else None]
             if place not in by_place:
                 missed[place] = left
                 continue
@@ -265,7 +274,7 @@ class Chooser:
 
 def _with_covers(
     behind: Mapping[Access, Sequence[Job[JobId]]],
-    covers: Mapping[Access, tuple[Access | None, float]],
+    covers: Mapping[Access, Cover],
     places: Sequence[Access],
 ) -> list[Job[JobId]]:
     """The jobs of each place after its cover; covers with nothing behind them are left out."""
@@ -274,12 +283,12 @@ def _with_covers(
         way: Access | None = place
         while way is not None and way in covers and way not in wanted:
             wanted.add(way)
-            way = covers[way][0]
+            way = covers[way].place
     jobs: list[Job[JobId]] = []
     for place in places:
         if place in wanted:
-            cover, minutes = covers[place]
-            jobs.append(Job(place, 0.0, minutes, cover))
+            cover = covers[place]
+            jobs.append(Job(place, 0.0, cover.minutes, cover.place))
         jobs.extend(behind.get(place, ()))
     return jobs
 

@@ -88,7 +88,10 @@ def _jpeg(data: bytes) -> bytes:
 
 
 def segments(data: bytes) -> Iterator[tuple[int, bytes]]:
-    """Every marker with its bytes, scans with their data, up to the end of the picture."""
+    """Every marker with its bytes, scans with their data, up to the end of the picture.
+
+    Raises NoPhotoError for what is no marker; IndexError or struct.error where the data ends early.
+    """
     at = 2
     while True:
         if data[at] != 0xFF:

@@ -301,5 +301,5 @@ def test_closing_up_takes_four_fifths_of_opening() -> None:
     plain = sum(o.minutes_in_place for o in way)
     assert tree.opening_minutes(way) == pytest.approx(plain)
     assert closed.opening_minutes(way) == pytest.approx(1.8 * plain)
-    cover = closed.covers(frozenset())[Access.SUMP_OFF][1]
-    assert cover == pytest.approx(1.8 * tree.covers(frozenset())[Access.SUMP_OFF][1])
+    cover = closed.covers(frozenset())[Access.SUMP_OFF].minutes
+    assert cover == pytest.approx(1.8 * tree.covers(frozenset())[Access.SUMP_OFF].minutes)

@@ -79,11 +79,11 @@ def test_covers_are_a_tree_with_the_right_minutes(layout: Layout) -> None:
         way = tree.way(place) or ()
         total, at = 0.0, place
         while True:
-            cover, minutes = covers[at]
-            total += minutes
-            if cover is None:
+            cover = covers[at]
+            total += cover.minutes
+            if cover.place is None:
                 break
-            at = cover
+            at = cover.place
         assert total == pytest.approx(tree.opening_minutes(way))
 
 

@@ -99,7 +99,10 @@ def show_budget(site: Site, asked: Asked) -> Answer:
 
 
 def draw_budget(site: Site, asked: Asked) -> Answer:
-    """One account of the budget, from the sound engine down to the gauge."""
+    """One account of the budget, from the sound engine down to the gauge.
+
+    Raises NotHereError where the budget has no such account.
+    """
     from diagnose.output.html.charts import ON_A_PHONE, waterfall
     from diagnose.output.html.report_figures import bars_of
 

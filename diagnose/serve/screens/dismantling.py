@@ -8,7 +8,7 @@ from diagnose.output.html.teardown_page import teardown_html
 from diagnose.planning.choosing import SURE
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError, address
-from diagnose.serve.screens.shared import kept
+from diagnose.serve.screens.shared import first_saved, kept
 from diagnose.serve.site import Site, job_screen
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan, PlanRequest
@@ -31,15 +31,14 @@ def document_of(known: Known) -> TeardownDocument:
 
 def show(site: Site, asked: Asked) -> Answer:
     """The stages, what each opens, and when to stop."""
-    saved = asked.query.get("saved", "")
+    since = first_saved(asked)
     with site.job(asked) as known:
-        since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
         new = () if since is None else entry_lines(known.case, the_book(), since)
         return job_screen("teardown.html", asked, known, plan=document_of(known), new=new)
 
 
 def show_stage(site: Site, asked: Asked) -> Answer:
-    """One stage: record first, open, then each check."""
+    """One stage: record first, open, then each check. Raises NotHereError for another number."""
     number = asked.parts["stage"]
     with site.job(asked) as known:
         plan = document_of(known)

@@ -21,7 +21,7 @@ def _content(name: str) -> bytes:
 
 
 def show(site: Site, asked: Asked) -> Answer:
-    """One file of the server's own."""
+    """One file of the server's own. Raises NotHereError for any other name."""
     name = asked.parts["file"]
     if name not in KINDS:
         raise NotHereError("There is no such page.")

@@ -112,7 +112,7 @@ def show(site: Site, asked: Asked) -> Answer:
 
 
 def draw(site: Site, asked: Asked) -> Answer:
-    """The curve before and after."""
+    """The curve before and after. Raises NotHereError where the readings do not fit the circuit."""
     from diagnose.output.html.charts import ON_A_PHONE, curves
 
     with site.job(asked) as known:
