@@ -177,7 +177,8 @@ class CheckPlanner:
         """The best next check; None where no remaining check can change anything.
 
         Where the answer is nearly certain, a check whose every outcome leaves it as certain is
-        passed over; where it was never seen on the engine, what shows it comes next instead.
+        passed over; where it was never seen on the engine, what shows it comes next instead, and
+        goes before a check that has no bearing on it.
         """
         chooser, plan_state = self.chooser(), self.plan_state
         choice = chooser.choose(plan_state)
@@ -186,12 +187,14 @@ class CheckPlanner:
             plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
             choice = chooser.choose(plan_state)
             passed += 1
+        first = self.inference.ranking[0]
+        to_be_seen = first.probability >= SURE and not (
+            seen_for(self.inference, first.cause) and not places_to_look(self.inference)
+        )
         if passed == PASSED_OVER or choice is None:
-            first = self.inference.ranking[0]
-            seen = seen_for(self.inference, first.cause) and not places_to_look(self.inference)
-            if first.probability < SURE or seen:
-                return None
-            return self.chooser(to_see=True).choose(self.plan_state)
+            return self.chooser(to_see=True).choose(self.plan_state) if to_be_seen else None
+        if to_be_seen and not self._direct_signs.view(choice.inspection, plan_state.answered):
+            choice = self.chooser(to_see=True).choose(self.plan_state) or choice
         called_for = self.gauge_next and not self.may_run
         options = chooser.options(plan_state) if called_for else ()
         return with_gauge(choice, options, self.inference)

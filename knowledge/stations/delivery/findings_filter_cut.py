@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
+from knowledge.engines import features
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -277,4 +278,23 @@ LOOP_THE_COOLER_OUT = Inspection(
     cautions=(*RUNNING, Caution.PRESSURE, Caution.EYES),
     needs_running=True,
     also=("bypass oil cooler", "check cooler lines"),
+)
+LOOK_THROUGH_THE_COOLER_LINES = Inspection(
+    id="look_through_the_cooler_lines",
+    station=Station.DELIVERY,
+    says="cooler lines off, engine stopped: look and blow through",
+    steps=(
+        "cold engine, a tray below: take both lines off the cooler; mark which is which",
+        "look through each hose with a light: a loose liner, a fold, a kink, debris",
+        "blow gently through cooler and each line, then the other way; some flaps close one way",
+        "watch what comes out; refit with new seals and look for leaks when it runs",
+    ),
+    minutes=30,
+    access=Access.OUTSIDE,
+    reveals=(COOLER_FOUND_BLOCKED,),
+    source=COMMON_PRACTICE,
+    tools=("line wrenches", "light", "low-pressure air", "tray"),
+    cautions=(Caution.HOT, Caution.PRESSURE, Caution.EYES, Caution.WASTE),
+    only_with=(features.OIL_COOLER,),
+    also=("look into the cooler", "cooler hoses off"),
 )
