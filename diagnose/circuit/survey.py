@@ -129,16 +129,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
             key=lambda r: (-r.share, r.id),
         )
     )
-    leaders = [
-        Hypothesis(
-            id=r.id,
-            share=r.share,
-            severity=found[r.id].severity.middle,
-            engines=found[r.id].engines,
-        )
-        for r in rows
-        if r.id != NEITHER
-    ][:SHOWN_CURVES]
+    leaders = _leaders(rows, found)
     assert case.profile is not None  # ``healthy`` refuses that
     return Survey(
         profile=case.profile,
@@ -152,6 +143,20 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         baseline_missed=_missed(sound, good),
         sound=sound,
     )
+
+
+def _leaders(rows: Sequence[Row], found: Mapping[str, Fit]) -> list[Hypothesis]:
+    """The likeliest single hypotheses, of which curves are shown."""
+    single = [row for row in rows if row.id != NEITHER][:SHOWN_CURVES]
+    return [
+        Hypothesis(
+            id=row.id,
+            share=row.share,
+            severity=found[row.id].severity.middle,
+            engines=found[row.id].engines,
+        )
+        for row in single
+    ]
 
 
 def gauge_of(reading: Reading) -> GaugeError:

@@ -9,7 +9,7 @@ from functools import partial
 
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, TaskRecord
-from diagnose.signoff.as_read import read_in, shown_as_read
+from diagnose.signoff.limits_in_unit import read_in, shown_as_read
 from knowledge.card import Form
 from knowledge.figures import EITHER_SIDE
 from knowledge.limits import Figure, Limit, Side
