@@ -83,9 +83,11 @@ def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
     if result.first < lead and result.last <= lead + 1:
         return lead - result.last <= 1  # "worse after" ends with the word that leads to it
     between = [line.word(k) for k in range(job.last, result.first)]
+    said = {line.word(k) for k in range(result.first, result.last)}
+    if result.value is Result.WORSE and said & {"worse", "lower"}:
+        return len(between) <= _AHEAD  # "since I changed it it's even worse"
     if result.value is not Result.NO_DIFFERENCE or len(between) > _AHEAD:
         return False
-    said = {line.word(k) for k in range(result.first, result.last)}
     return "," not in between or bool(said & SAYS_STILL)  # "after cleaning it, no change"
 
 

@@ -17,6 +17,17 @@ _QUIET = (
 )
 RESULTS_MORE: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
+        "didnt|not|did-not|doesnt do|done jack|squat|diddly|a-thing|beans|much-of-anything",
+        "same old|same? same? old|story|thing",
+        "turned|turns|proved|found out? it? @not to? be? the|it? cause|culprit|problem|answer|fault?",
+        "warning|alarm|buzzer|chime|message|beep is|was|keeps|kept still? =still|=coming|=there|=going on|off?",
+        "still|keeps coming|going|beeping|flashing|lighting|popping on|off|up",
+        "low|poor|bad oil? pressure remains|persists|continues|stayed|remained|is-still-there",
+        f"{_P} @not =come|=came|=go|=went|=rise|=rose|=climb|=improve|=build up|back|higher?",
+        "still only|just? getting|showing|making|reading|seeing|got|get about|around|maybe|only|just? @pressure|@number",
+        "but nope|nah|no-dice|no-joy|no-luck|alas",
+        f"{_P}|it|its is|was|reads|does|remains just|exactly|still? the? same|unchanged|identical thing|it? with",
+        "does|did it with",
         "got|gets|getting|getting us|me? nowhere|nowhere-fast",
         "got|gets us|me? no further",
         "but no|nope|nah|alas",
@@ -67,6 +78,13 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? stayed|stays|remained|remains|still put|on|with|at|in|low the|that|its? same|low|port|starboard|bad|original? side|engine|motor|one|low?",
     ),
     Result.CURED: (
+        "made|makes the|my|this? problem|issue|light|fault|trouble|flicker|flickering|it go|going away",
+        "got|gets rid of it|the|my|that problem|issue|light|fault|trouble|flicker|flickering|low?",
+        "was|is|were the|my answer|cure|fix|solution|remedy|ticket",
+        "now no oil? warning? light|lamp|flicker|warning|alarm|buzzer|drop",
+        "@distance|@time|miles|months|weeks|days|years later|on|since and|it|its|is? still|all|going? good|fine|perfect|ok|strong|great|steady|solid|holding",
+        "that|this|it|which was|is the end of it|that|the|my",
+        "never had|have|got|saw|seen the|that|this|a|any problem|issue|trouble|fault|light|warning again|since",
         "=took|=takes care of it|that|things|the? problem|issue|light|trouble?",
         "it|that|light|lamp|problem|issue|fault|noise|everything|things|all =cleared up|itself|right-up|away",
         "=cleared it|that|things|the? problem|issue|fault|light? right? up|away",
@@ -156,6 +174,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "problem|fault|trouble|low|reading|it|issue one|reading|side|pressure? has|also|then? followed|follows|moved|moves|went|goes|travelled with|across-with|to|along-with? the? sender|sensor|gauge|other|filter|unit|switch",
     ),
     Result.HELPED: (
+        "takes longer for|until|before the? light|lamp|pressure|it|needle|gauge|warning",
+        "any difference and|but|though @not much|a-lot|enough",
         "partial|partly|incomplete|half|half-a fix|cure|success|improvement|solution",
         "better|improved|higher|healthier than it|i|we|they was|were|had|has|used|did|been",
         "better|improved|higher|healthier than before|ever|previously",
@@ -190,6 +210,9 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "got|gives|gained|have|gets|made @pressure|@number more|extra|higher|better",
     ),
     Result.FOR_A_WHILE: (
+        f"{_TROUBLE}|{_SHOWN}|it|they went|gone|goes|stayed|was away|out|off for about|maybe|nearly|almost|roughly|only|just|a|some|the? few|couple|first? of? @distance|@time|while|bit|week|day|month|days|weeks|months|miles|hours",
+        "=held|=lasted|=worked|=stayed up? for|about a|the|one|two|three|maybe? fortnight|day|week|month|while|few|couple|@time|@distance",
+        "=good|=fine|=ok|=worked|=works|=helped|=cured|=fixed|=perfect but only|just for? a|about|one|two|the?",
         "temporary|short-term|shortterm|short-lived|brief|stopgap fix|cure|relief|improvement|reprieve|solution|result|success",
         "bought|gave|got|gained me|us? only|just|about|maybe|another|a|an|the|few|couple|two|three? few|couple|another? of? @time|@distance|day|week|month|year|days|weeks|months|years|miles",
         "=worked|=ran|=fine|=good|=great|=ok|=perfect|=well|=normal|=right|=held|=gone|=fixed|=cured|=stopped great|fine|well|good|ok|perfectly|perfect|up|it? for about|maybe|nearly|almost|roughly|only|just|a|some? few|couple|another? of? @distance|@time|week|month|day|days|weeks|months|miles|hours and|,|but? then|before|until|till|but",
@@ -209,6 +232,10 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "only|just a temporary|short-lived|brief fix|cure|relief|improvement",
     ),
     Result.WORSE: (
+        "now|and ,? the? oil? warning? light|lamp|buzzer|alarm|warning is|stays|comes on|going all the|of time|constantly|permanently|even|way",
+        "all that|it|this did|does|done was|is make|made it|things|matters worse",
+        f"if anything ,? the? oil? {_P} has? went|gone|is|was|dropped|came|goes down|lower|worse|even",
+        "since .. it|its|pressure|things is|are|has|was|been|got|gotten? even|much|a-lot|far|still? worse|lower",
         "got|gotten|went|gone|become|became|made even? worse|lower since|after|when|once|with|as-soon-as",
         "off a|the cliff",
         f"{_P}? dropped|lost|fell|down|shed another|a-further|even @pressure|@number|more|lower",

@@ -199,6 +199,7 @@ CAME_THEN = _set(
 HEARSAY = (
     "forum|forums|internet|web|net|online|videos|group|groups say|says|said|reckon|reckons|claim|claims|think|thinks|tell|tells|swear|swears",
     "read|reading|saw|heard on|in the|a? forum|forums|internet|web|net|online that?",
+    "some|others|many|lots|most|folks|people people|folks|guys|owners? say|swear|claim|reckon|recommend|suggest|insist",
     "everyone|everybody|people on|in the|a? forum|forums|internet|group|online says|say|said|reckons|think",
 )
 ENDS_HEARSAY = frozenset(["so", "but", "i", "we", "ive"])

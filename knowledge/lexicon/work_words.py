@@ -31,6 +31,20 @@ SAYS_OF_IT = frozenset(
         "sits",
         "drops",
         "dropped",
+        "works",
+        "worked",
+        "working",
+        "jumped",
+        "rose",
+        "climbed",
+        "moved",
+        "sat",
+        "stayed",
+        "behaves",
+        "steadied",
+        "showed",
+        "said",
+        "quit",
     ]
 )
 #: the pump was turned without the engine
