@@ -12,6 +12,7 @@ from knowledge.debris import findings as debris_findings
 from knowledge.debris import links as debris_links
 from knowledge.debris import rules as debris_rules
 from knowledge.history import areas as history_areas
+from knowledge.history import areas_cam as history_areas_cam
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
@@ -276,6 +277,7 @@ MODULES = (
     history_rules_work,
     history_circumstances,
     history_areas_inside,
+    history_areas_cam,
     history_areas,
     instrument_quantities,
     instrument_findings,

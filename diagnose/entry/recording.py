@@ -198,6 +198,7 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     faults = [*understood.faults, *wrong_details, *_replaces_faults(given, spoken, case)]
     if given.repaired and not (given.readings or any(map(_is_of_the_repair, _facts(spoken)))):
         faults.append(f"{to(Way.REPAIRED)}: no pressure in it; give one, like '28 psi at hot idle'")
+    gone = (*given.withdraw, *(no for each in spoken for no in each.withdraws))
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
         *((partial(_typed_reading, text, details, given.repaired), "") for text in given.readings),
@@ -209,7 +210,7 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
             for fact, words in zip(each.facts, each.words, strict=True)
         ),
         *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
-        *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
+        *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(gone)),
     ]
     entries, refused = _attempted(attempts, faults)
     if faults or not entries:

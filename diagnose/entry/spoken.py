@@ -7,7 +7,7 @@ are candidates for the person to choose from; none of them is ever taken unasked
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from diagnose.case.case import Case
 from diagnose.case.schema import LONGEST
@@ -20,6 +20,7 @@ from diagnose.entry.repair_work import (
     of_this_repair,
     tasks_meant,
 )
+from diagnose.entry.taken_back import entries_taken_back
 from diagnose.errors import UsageError, plain
 from diagnose.ids import normal_id
 from diagnose.lookup.finder import finder_of
@@ -56,6 +57,7 @@ class Spoken:
     left: tuple[str, ...] = ()
     layout: Fact | None = None  #: how the engine is built, which no entry holds
     layout_words: str = ""
+    withdraws: tuple[int, ...] = ()  #: the entries that the words take back
 
     @property
     def of_the_engine(self) -> tuple[Fact, ...]:
@@ -168,8 +170,11 @@ def _phrase(
             raise UsageError(_of_the_engine(text, fact, book))
         if fact.table == "limit":
             raise UsageError(_of_the_book(text, fact, book))
+    gone = entries_taken_back(text, case, book) if case is not None else ()
     if facts:
-        return _of_facts(text, facts, layout, understanding, book)
+        return replace(_of_facts(text, facts, layout, understanding, book), withdraws=gone)
+    if gone:
+        return Spoken(text, (), (), withdraws=gone)
     if named := _by_id(text, book):
         return named
     if layout is not None:

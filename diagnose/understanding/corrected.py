@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from diagnose.understanding.facts import Span, Understanding
+from diagnose.understanding.facts import Fact, Span, Understanding
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.phrases import Phrases
-from diagnose.understanding.reader import LONGEST, lexicon_of
+from diagnose.understanding.reader import LONGEST, lexicon_of, read
+from diagnose.understanding.taken_back import taken_back
 from knowledge.book import Book
-from knowledge.lexicon.corrections import CORRECTIONS, FILLERS
+from knowledge.lexicon.corrections import CORRECTIONS, FILLERS, STRUCK
 
 _BACK: Phrases[bool] = Phrases({True: CORRECTIONS})
 
@@ -28,6 +29,27 @@ def corrects(text: str, book: Book) -> tuple[Span, ...]:
     for line in Paragraph(text[:LONGEST], lexicon_of(book)).lines:
         for mark in line.stated(_BACK):
             found.append((line.tokens[mark.first].start, line.tokens[mark.last - 1].end))
+        for first, last, _ in taken_back(line.sentence):
+            found.append((line.tokens[first].start, line.tokens[last - 1].end))
+    return tuple(sorted(found))
+
+
+def facts_taken_back(text: str, book: Book) -> tuple[Fact, ...]:
+    """What a text says was wrong, as it was said at first.
+
+    >>> from knowledge.book import the_book
+    >>> [f.short for f in facts_taken_back("the 2 psi cold was wrong", the_book())]
+    ['reading 2 psi cold']
+    >>> facts_taken_back("the sender was wrong", the_book())
+    ()
+    """
+    found: list[Fact] = []
+    for line in Paragraph(text[:LONGEST], lexicon_of(book)).lines:
+        for first, _, last in taken_back(line.sentence):
+            begin = first + (line.word(first) in STRUCK)
+            if begin < last:
+                said = text[line.tokens[begin].start : line.tokens[last - 1].end]
+                found += read(said, book).facts
     return tuple(found)
 
 

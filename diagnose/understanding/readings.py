@@ -18,22 +18,20 @@ from diagnose.understanding.gauges_compared import (
 )
 from diagnose.understanding.idle_speed import of_an_idle
 from diagnose.understanding.nearness import nearness, of_none
-from diagnose.understanding.paragraph import Line, Paragraph, heat_at
+from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
+from diagnose.understanding.reading_fields import DIRECT, field_of
 from diagnose.understanding.stance import UNTRUE, Stance
-from diagnose.understanding.stations_named import StationName, beside_each_other, station_of
-from diagnose.understanding.text import Token
+from diagnose.understanding.stations_named import beside_each_other, station_of
 from diagnose.understanding.then_now import is_a_step, left_behind
 from diagnose.understanding.usual_pressures import is_heat, of_another_run, partners
 from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
-from knowledge.lexicon.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
-_DIRECT = "direct"  #: a gauge on an oil line of its own
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
@@ -115,6 +113,11 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         "my 2.0 petrol estate has a low oil pressure light": [],
         "wheel loader: 44 psi high idle": ["reading 44 psi full speed"],
         "pickup: 44 psi high idle": ["reading 44 psi fast idle"],
+        "test gauge, 80c oil 0.4 bar at 850 rpm": ["reading 0.4 bar 80 C, 850 rpm"],
+        "hot idle 0.9 bar was 2.0, at 1400rpm 2.6 was 4.5": [
+            "reading 2.6 bar hot, 1400 rpm",
+            "reading 0.9 bar hot, idle",
+        ],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
         "1.7 bar at hot idle 750 rpm": ["reading 1.7 bar hot, 750 rpm"],
         "15 psi is hot idle 700 rpm, 40 at 2000": [
@@ -323,7 +326,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
     near = sorted(pressure.near, key=lambda m: _how_near(line, pressure.mark, m))
     during: list[str] = []
     for mark in near:
-        key, word = _field(mark, line)
+        key, word = field_of(mark, line)
         if key == "during" and word not in during:
             during.append(word)
         elif key and key != "during" and (key not in fields or of_an_idle(mark.value, fields)):
@@ -345,7 +348,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
     if usual is not None and not pressure.near and usual.line is line:
         fields |= _when(usual)  # "used to show 55 on the highway, now 30"
     if pressure.direct and not pressure.usual:
-        fields.setdefault("gauge", _DIRECT)
+        fields.setdefault("gauge", DIRECT)
     if fields.get("gauge") == PANEL:
         del fields["gauge"]  # what a reading is of unless it says otherwise
     fields = {"pressure": pressure.mark.value, **fields}
@@ -367,27 +370,5 @@ def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, boo
 
 def _when(pressure: Pressure) -> dict[str, Value]:
     """The speed and heat of a pressure, where they are fields of their own."""
-    said = (_field(m, pressure.line) for m in pressure.near)
+    said = (field_of(m, pressure.line) for m in pressure.near)
     return {key: word for key, word in said if key in ("rpm", "oil", "coolant")}
-
-
-def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
-    """The field of a reading that a mark fills, and its word; empty where it fills none."""
-    value = mark.value
-    match value:
-        case Speed():
-            return "rpm", value.value
-        case Circumstance():
-            return ("oil", heat_at(line, mark)) if value in HEAT else ("during", value.value)
-        case Token():
-            if "rpm" in value.kinds:
-                return "rpm", value.value
-            words = [line.word(k) for k in range(mark.first - 5, mark.first)]
-            return ("oil" if "oil" in words else "coolant"), value.value
-        case True:
-            return ("gauge", _DIRECT) if mark in direct_named(line) else ("oil", Heat.ANY.value)
-        case str():
-            return "gauge", value
-        case StationName():
-            return "station", value.says
-    return "", ""

@@ -23,6 +23,7 @@ from diagnose.understanding.manner import (
 from diagnose.understanding.other_systems import of_other_systems
 from diagnose.understanding.others import of_others
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.taken_back import taken_back
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from diagnose.understanding.usual import usual_spans
 from knowledge.lexicon.stance import (
@@ -167,6 +168,8 @@ def stances(
         _set(of, first, last, Stance.ELSEWHERE)
     for first, last in of_other_systems(sentence):
         _set(of, first, last, Stance.ELSEWHERE)
+    for first, last, _ in taken_back(sentence):
+        _set(of, first, last, Stance.SUPPOSED)
     return Stances(tuple(of), tuple(sure))
 
 

@@ -121,9 +121,17 @@ def _was_beside(tokens: Sequence[Token], clause: Clause) -> int | None:
         if tokens[k].word != "was" or not _may_be_read(tokens[k + 1]):
             continue
         before = tokens[max(clause.first, k - _BESIDE) : k]
-        if any("pressure" in t.kinds for t in before):
+        if any("pressure" in t.kinds for t in before) or _two_pressures(
+            tokens[k - 1], tokens[k + 1]
+        ):
             return k
     return None
+
+
+def _two_pressures(now: Token, then: Token) -> bool:
+    """Whether the figures on both sides of "was" may be pressures: "at 1400 rpm 2.6 was 4.5"."""
+    bare = all(t.kinds <= {"number", "pressure", "range"} and t.is_figure for t in (now, then))
+    return bare and not any(t.word.startswith((".", "0.0")) for t in (now, then))
 
 
 def _was_then(sentence: Sentence, clause: Clause) -> int | None:

@@ -34,3 +34,57 @@ FILLERS = frozenset(
         "i",
     ]
 )
+#: behind a figure and "was": it is taken back
+WAS = frozenset(["was", "is", "were", "are", "turned"])
+BESIDE_WRONG = frozenset(
+    ["a", "my", "just", "simply", "all", "plain", "completely", "totally", "out"]
+)
+WRONG = frozenset(
+    [
+        "wrong",
+        "wrongly",
+        "incorrect",
+        "mistaken",
+        "misread",
+        "mistyped",
+        "typo",
+        "mistake",
+        "error",
+        "rubbish",
+        "nonsense",
+        "false",
+        "slip",
+        "untrue",
+    ]
+)
+#: before a figure: it is taken back
+STRUCK = frozenset(
+    ["ignore", "forget", "scratch", "strike", "delete", "remove", "withdraw", "disregard", "cancel"]
+)
+#: behind "the knock was": it came from no part of the engine
+OTHER_NOISE_MAKERS = frozenset(
+    [
+        "compressor",
+        "alternator",
+        "exhaust",
+        "gearbox",
+        "transmission",
+        "clutch",
+        "starter",
+        "fan",
+        "door",
+        "trailer",
+        "wheel",
+        "suspension",
+        "propshaft",
+        "driveshaft",
+        "water pump",
+        "fuel pump",
+        "vacuum pump",
+        "steering pump",
+        "heat shield",
+        "engine mount",
+        "fan belt",
+    ]
+)
+NOT_THE_ENGINE = frozenset(["not the engine", "not the motor", "not my engine", "not this engine"])

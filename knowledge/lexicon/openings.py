@@ -146,3 +146,5 @@ OF_A_LAMP = _words("switch sender sensor bulb wire fuse unit")
 DESCRIBING = _words(
     "broken loose worn cracked dirty tight clean better good cold hot standard stock original plastic"
 )
+#: before a number: the number is that of a part
+NUMBERED = _words("main mains rod bearing journal cap cylinder lifter bore nr")

@@ -253,9 +253,9 @@ PARTS: tuple[PartWorked, ...] = (
         ),
     ),
     PartWorked(
-        names=("cam|camshaft bearings|bushes|bushings|bush",),
+        names=("cam|camshaft bearings|bearing|bushes|bushings|bush",),
         trials={_R: "new_cam_bearings"},
-        area="camshaft",
+        area="cam_bearings",
     ),
     PartWorked(
         names=("lifters|lifter|tappets|hlas", "hydraulic? lash adjusters|adjuster"),

@@ -31,6 +31,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
     "lamp_dead_with_key_on": _set("off"),
     "clatters_only_at_high_revs": _set("in within after quickly fast slowly straight fine ok"),
     "camshaft_broken": _set("in"),
+    "panel_reads_too_low": _set("place spot position quality one brand make fit seal thread"),
     "level_correct": _set("at of to up coming over around through down up"),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "

@@ -316,7 +316,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "optical|photo|laser|strobe|handheld|hand-held|another|borrowed one|tach|tacho|counter .. says|reads|shows|showed|read|got|its|it's|on .. @rpm|@number",
     ),
     "panel_reads_too_low": (
-        f"{_TEST} gauge .. higher|more|{_GOOD}|above .. than|dash|panel|stock|factory|but|psi?",
+        f"{_TEST} gauge .. higher|more|{_GOOD} .. than|dash|panel|stock|factory|but|psi?",
+        f"{_TEST} gauge .. above .. dash|panel|stock|factory|cluster",
         f"{_PANEL} gauge? .. low|lower|less|below|under .. {_TEST}",
         f"{_TEST} gauge|gauges|oil|it? shows|showed|shows|reads|read|said|gave|confirmed|says {_GOOD} pressure?",
         f"{_TEST} gauge .. cold to hot .. spec|specification|normal",

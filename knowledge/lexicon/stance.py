@@ -182,7 +182,7 @@ SUPPOSED = (
     "if so|not",
     "in case",
     "havent|hasnt|havnt|not|didnt|yet been|yet|even|actually? "
-    "tried|checked|replaced|changed|looked|tested|touched|pulled|dropped|opened|done|had|measured|cut|taken",
+    "tried|checked|replaced|changed|looked|tested|touched|=pulled|=dropped|=opened|done|had|measured|cut|taken",
     "not yet",
     "wanted|want|wanting|trying|try|make|making|just|be|double to? be? sure|certain",
     "instead of",
@@ -364,6 +364,8 @@ USUALLY = (
     "prior to the|this|that|my",
     "before this|that|then it|gauge|pressure|needle was|read|showed|ran|had|held|sat",
     "before it|this|that was|read|showed|ran|had|held|would|made|always",
+    "before|pre =rebuild|=overhaul|=rebuilding|=overhauling|=stripdown|=rebuilt|=reassembly",
+    "=prerebuild|=preoverhaul",
     "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil|=stripped|=pulled|=opened",
     "was|had|ran @number|@pressure|@range last|before|previously",
     "had|was|ran|showed|held|read|made @number|@pressure|@range all my|its|her|his life|days",

@@ -305,6 +305,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",
     ),
     "relief_plunger_sticks": (
+        "relief_piston|relief_plunger|regulator_piston|regulator_plunger|pressure_piston|valve_piston|valve_plunger & sticks|sticky|=sticking|hangs|binds|reluctant|@not_drop|@not_fall|@not_slide|@not_move|needs_a_tap|had_to_tap - rings|cylinder|engine|filter|@not_stick|@not_sticky|@not_sticking|bypass|stick_it",
         "plunger|piston|relief + @not_fall|@not_drop|@not_slide|drag|hangs|sticky|catches|tight + bore|weight|own|freely|oiled|its - rings|cylinder|engine|filter",
     ),
 }

@@ -101,6 +101,10 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "block|cylinders|crank bored|ground|blasted and|& bored|honed|ground|polished|balanced|decked",
         f"plugs fitted|driven|put|knocked by|at|in the|a? {_SHOP}",
     ),
+    "cam_bearings": (
+        "pressed|pressing|drove|driven|knocked|pulled in? the|a|my|set|of? new|full|set|of? cam|camshaft bearings|bushes in?",
+        "cam|camshaft bearings|bushes were|was|are|got|had|been? =pressed|=driven|=knocked|=installed in?",
+    ),
     "camshaft": (
         "did|set|adjusted|reset|shimmed|doing|setting|done the|my|its? valve|tappet|rocker clearances|clearance|lash|gaps|shims",
     ),

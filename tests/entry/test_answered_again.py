@@ -77,6 +77,27 @@ def test_record_takes_back_what_is_answered_again(
     assert not there or found[there] is State.PRESENT
 
 
+def test_what_is_called_wrong_is_withdrawn(tmp_path: Path) -> None:
+    """Words that strike out a reading or a noise withdraw its entry, and enter nothing again."""
+    path = tmp_path / "job.toml"
+    path.write_text(
+        'schema = 1\n[[reading]]\nno = 1\npressure = "2 psi"\noil = "cold"\n'
+        '[[behaviour]]\nno = 2\nshows = "knock"\n[[reading]]\nno = 3\npressure = "40 psi"\n',
+        encoding="utf-8",
+    )
+    assert "entry 1 withdrawn" in call("record", str(path), "the 2 psi cold was wrong").out
+    said = "the knock was the air compressor, not the engine"
+    assert "entry 2 withdrawn" in call("record", str(path), said).out
+    assert list(load(path, BOOK).standing) == [3]
+    shown = call("record", str(path), "the 40 psi was a typo, it was 45 psi").out
+    assert "reading: 45 psi" in shown
+    assert "entry 3 withdrawn" in shown
+    assert "Not understood" not in shown
+    refused = call("record", str(path), "the 7 psi was wrong")
+    assert refused.code
+    assert "no entry says what this takes back" in refused.err
+
+
 def test_tell_takes_it_back_too(tmp_path: Path) -> None:
     """A story put into a job corrects as a sentence recorded does."""
     path = tmp_path / "job.toml"

@@ -9,6 +9,16 @@ from tests.support.stated_facts import in_tables
 
 #: texts with all that is read in each
 FOUND: dict[str, list[str]] = {
+    "plunger does not drop freely through its bore": [
+        "finding: relief_plunger_sticks (state present)",
+    ],
+    "relief piston out, it sticks and wont drop by itself": [
+        "finding: relief_plunger_sticks (state present)",
+    ],
+    "the relief plunger is reluctant to slide": [
+        "finding: relief_plunger_sticks (state present)",
+    ],
+    "relief piston out, it does not stick": [],
     "dipstick half way": [
         "finding: level_correct (state present)",
     ],

@@ -29,6 +29,7 @@ VALUES = {
     'rear main .0045"': ["main_clearance 0.0045 in rear main"],
     "third main 4 thou": ["main_clearance 4 thou main 3"],
     "rods 3 thou": ["rod_clearance 3 thou"],
+    "main 4 clearance is 0.08 mm not 0.25": ["main_clearance 0.08 mm main 4"],
     "mains and rods 3 thou": ["main_clearance 3 thou", "rod_clearance 3 thou"],
     "mains 4 thou and rods 3 thou": ["main_clearance 4 thou", "rod_clearance 3 thou"],
     "big ends 0.08 mm": ["rod_clearance 0.08 mm"],
