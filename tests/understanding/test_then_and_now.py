@@ -113,6 +113,7 @@ def test_hearsay_is_no_sight(text: str) -> None:
     ("text", "reading"),
     [
         ("60 down the hwy now 40", "reading 40 psi cruise"),
+        ("8 psi hot idle. before rebuild it had 20 hot idle", "reading 8 psi hot, idle"),
         ("60 psi at idle now 40", "reading 40 psi idle"),
         ("is 15 psi at hot idle too low?", "reading 15 psi hot, idle"),
         (
@@ -156,6 +157,7 @@ def test_a_needle_with_three_readings_is_not_stuck() -> None:
         ("loosened the feed line at the tank to bleed it", "finding suction_union_loose present"),
         ("pulled valve cover, leak off rail cracked", "finding oil_seen_outside present"),
         ("lift pump dry", "finding pump_dry_inside present"),
+        ("no good pressure before the overhaul", "earlier whole_engine rebuilt straight before"),
         ("both gauges read the same", "finding direct_gauge_low present"),
         ("gets worse slowly over half an hour", "finding grows_worse present"),
         ("dry sump, crank shells new", "earlier sump renewed"),
