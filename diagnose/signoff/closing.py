@@ -59,7 +59,10 @@ def open_points(
         found.append(Obstacle(f"sign-off not finished: {_some(held)}"))
     if sheet.asks:
         parts = "; ".join(f.says for f in sheet.asks)
-        found.append(Obstacle(f"not said which of these the engine has: {parts}"))
+        which = (
+            "whether the engine has" if len(sheet.asks) == 1 else "which of these the engine has:"
+        )
+        found.append(Obstacle(f"not said {which} {parts}"))
     failed = [i.task for i in sheet.items if i.judged.verdict is Verdict.FAILED]
     failed = [task for task in failed if task not in held]
     if failed:

@@ -100,3 +100,22 @@ def test_the_page_asks_once_and_saves_every_answer(tmp_path: Path) -> None:
     states = load(path, BOOK).known_features
     assert states[BOOK.findings["turbocharged"]] is State.PRESENT
     assert states[BOOK.findings["oil_cooler"]] is State.ABSENT
+
+
+@pytest.mark.parametrize("how", [(), ("--all",), ("--markdown",)])
+def test_a_single_part_is_asked_for_as_one(tmp_path: Path, how: tuple[str, ...]) -> None:
+    """Once every other part is answered."""
+    first, *others = sheet().asks
+    path = tmp_path / "job.toml"
+    path.write_text(DEBRIS + "".join(NO.format(20 + n, f.id) for n, f in enumerate(others)))
+    out = " ".join(call("signoff", path, *how).out.split())
+    assert "of these" not in out.partition("Phase")[0]
+    asked = f"Say whether it has {first.says}, yes or no" if not how else f"Has it {first.says} ["
+    assert asked in out
+    page = browser(tmp_path).get("/job/job.toml/signoff").words
+    assert "Has it this part?" in page
+    assert "Is there any of these?" not in page
+    said = [
+        p.says for p in open_points(Signoff(Diagnosis(BOOK, load(path, BOOK)), SURE).answer, SURE)
+    ]
+    assert f"not said whether the engine has {first.says}" in said

@@ -175,7 +175,8 @@ def _asked(sheet: Signoff) -> tuple[Named, ...]:
     if not sheet.asked_before_start:
         return ()
     parts = "; ".join(part.says for part in sheet.asks)
-    return (Named(id="parts_it_has", says=f"say which of these it has: {parts}"),)
+    which = "whether it has" if len(sheet.asks) == 1 else "which of these it has:"
+    return (Named(id="parts_it_has", says=f"say {which} {parts}"),)
 
 
 def _holds(item: Item) -> bool:

@@ -108,6 +108,8 @@ class SignoffDocument:
         if not self.asks:
             return ""
         names = "; ".join(f"{a.says} [{a.id}]" for a in self.asks)
+        if len(self.asks) == 1:
+            return f"Has it {names}? Say yes or no; yes adds its tasks"
         return f"Is there any of these? Say yes or no; yes adds its tasks: {names}"
 
     def phases(self, *, open_only: bool = False) -> Iterator[SignoffPhase]:

@@ -22,8 +22,8 @@ from diagnose.signoff.judging import (
     figures,
 )
 from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
-from knowledge.units import DIMENSIONS, unit_in
-from knowledge.work import Hold, Phase, Task
+from knowledge.units import DIMENSIONS, LENGTH, PRESSURE, TORQUE, show, unit_in
+from knowledge.work import Band, Hold, Phase
 
 MARKS = {
     Verdict.OPEN: " ",
@@ -197,8 +197,8 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         deciding=limits[0].brief if limits else "",
         measured=bool(task.dimension),
         unit=usual_units(task.dimension) if task.dimension else "",
-        blank=_what_to_write(task),
-        example=f'"{_spellings(task)[0]}"' if task.dimension else "done",
+        blank=_what_to_write(item, case),
+        example=f'"{_spellings(item, case)[0]}"' if task.dimension else "done",
         source=source_title(task.source),
         mark=MARKS[item.judged.verdict],
         stands=verdict_in_words(item),
@@ -216,6 +216,7 @@ def _unit_used(item: Item, case: Case) -> str | None:
     return units_of(case).of(DIMENSIONS[item.task.dimension])
 
 
+INSIDE, DIGITS = 0.8, 2  #: of an example: its share of the limit, its significant digits
 _ANGLE = "deg"  #: in a torque that ends with a turn by angle
 
 
@@ -262,16 +263,31 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
         )
 
 
-def _what_to_write(task: Task) -> str:
+def _what_to_write(item: Item, case: Case) -> str:
+    task = item.task
     if not task.dimension:
         return "done, failed, or skipped with a note"
-    examples = " or ".join(f"'{s}'" for s in _spellings(task)[:2])
+    examples = " or ".join(f"'{s}'" for s in _spellings(item, case)[:2])
     return f"{task.value} with its unit, like {examples}"
 
 
-def _spellings(task: Task) -> tuple[str, ...]:
-    """Figures of a measured task as people write them."""
-    return task.like or DIMENSIONS[task.dimension].spellings
+def _spellings(item: Item, case: Case) -> tuple[str, ...]:
+    """Figures of a measured task as people write them: what fits, in the job's unit first."""
+    task, dimension = item.task, DIMENSIONS[item.task.dimension]
+    fitting = next(filter(None, map(_within, bands_of(task, EngineFigures.of(case))[0])), None)
+    if task.like or fitting is None or dimension not in (LENGTH, PRESSURE, TORQUE):
+        return task.like or dimension.spellings
+    used = _unit_used(item, case)
+    usual = [unit_in(text, dimension) for text in dimension.spellings]
+    units = dict.fromkeys(u for u in (used, *usual) if u)
+    return tuple(show(fitting, dimension, unit, DIGITS) for unit in units)
+
+
+def _within(band: Band) -> float | None:
+    """A value that fits well inside what a source accepts, SI; None where no figure tells."""
+    if band.low and band.high:
+        return (band.low + band.high) / 2
+    return band.high * INSIDE if band.high else band.low / INSIDE if band.low else None
 
 
 def verdict_in_words(item: Item) -> str:

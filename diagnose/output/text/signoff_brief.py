@@ -108,6 +108,8 @@ def _question(document: SignoffDocument) -> list[str]:
     more = len(document.asks) - PARTS
     names += f"; {more} more (--all)" if more > 0 else ""
     said = f"diagnose record {as_typed(document.path)} {document.asks[0].id}=no"
+    if len(document.asks) == 1:
+        return wrapped(f"Say whether it has {names}, yes or no: {said}", 0, 2, [said])
     return wrapped(f"Say which of these it has: {names}: {said}", 0, 2, [said])
 
 
