@@ -85,3 +85,22 @@ def test_pressure_shown_since_ends_the_stop_of_a_dead_needle_only() -> None:
     since = finding(3, "pressure_shown_since")
     assert Severity.STOP not in severities(reading(1, 0, "", ""), since)
     assert Severity.STOP in severities(reading(1, 4, "idle", "hot"), since)
+
+
+@pytest.mark.parametrize("oil", ["hot", ""])
+@pytest.mark.parametrize(
+    ("rpm", "ends"),
+    [("1500 rpm", False), ("2500 rpm", False), ("720 rpm", True), ("idle", True), ("", True)],
+)
+def test_pressure_at_speed_ends_no_stop_at_idle(rpm: str, ends: bool, oil: str) -> None:
+    """Read after the zero: it counts where it was as slow, or where nobody said how fast."""
+    later = reading(9, 60, rpm, oil, "direct")
+    none = '[[behaviour]]\nno = 3\nshows = "none"\nduring = ["idle"]\n'
+    for fall in (ZERO, none):
+        stopped = bool({Severity.STOP, Severity.DO_NOT_RUN} & set(severities(fall, later)))
+        assert stopped is not ends
+
+
+def test_a_zero_at_no_certain_speed_ends_with_any() -> None:
+    shown = (finding(2, "gauge_reads_zero"), reading(9, 60, "1500 rpm", "hot", "direct"))
+    assert Severity.STOP not in severities(*shown)
