@@ -81,6 +81,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "no more than 10 psi"
         if words == {"a", "better"} and not _ends_clause(line, mark):
             continue  # "a better filter"
+        if better and _lamp_is_dead(line, mark):
+            continue  # "now no light with the key on"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
         if line.word(mark.last) in ("on", "for") and line.word(mark.last + 1) in THEIRS:
@@ -155,6 +157,13 @@ def read_by_a_gauge(line: Line, mark: Mark[Result]) -> bool:
     put = bool({"gauge", "gage"} & set(before)) and bool(PUT_ON & set(before))
     figure = any(line.tokens[k].is_figure for k in range(mark.first, mark.last))
     return put and mark.value in BETTER and figure
+
+
+def _lamp_is_dead(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it says that the lamp stays dark where it ought to light, with the key on."""
+    lamp = {line.word(k) for k in range(mark.first, mark.last)} & {"light", "lamp", "warning"}
+    behind = {line.word(k) for k in range(mark.last, mark.last + _HELPED_BEHIND)}
+    return bool(lamp) and bool(behind & {"key", "ignition", "bulb", "position"})
 
 
 def _is_a_trip(line: Line, mark: Mark[Result]) -> bool:

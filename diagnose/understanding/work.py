@@ -214,7 +214,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if mark is not None and job.line is not line and read_by_a_gauge(line, mark):
                 continue  # "new oil. Put a gauge on and got 20"
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
-            if later and not trouble and _names_a_figure(line, mark):
+            if later and not (trouble or job.tried) and _names_a_figure(line, mark):
                 continue  # "new pump and lifters. At idle it's got 60 psi"
             shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
             if mark is not None and not trouble:

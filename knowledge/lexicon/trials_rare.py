@@ -126,6 +126,9 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         f"{_TIGHT} .. pickup|pick-up|suction|strainer",
         "sealed|resealed|bedded .. pickup|pick-up|suction tube|pipe|joint|strainer?",
     ),
+    "galleries_cleaned": (
+        "=blow|=blowing|=blew the|my|all? oil? galleries|gallery|oilways|passages|passageways out|through|clear|down?",
+    ),
     "crank_reground": (
         "=crank|=crankshaft was|were|been|is? =ground|=polished|=linished|=turned at|by|down|to|,|and",
         "had|have|having|got the|my? =crank|=crankshaft =ground|=turned|=polished|=machined|=linished",
