@@ -16,6 +16,7 @@ from knowledge.model import Cause
 from knowledge.stations.oil.causes_condition import OIL_HOT_NORMAL
 
 LIKELY = 0.5  #: from here on the leading no fault is the one meant
+SEVERAL = 2  #: words that name a cause where they stand in one alone
 LEADERS = 3  #: causes listed, of those that are near the words or likeliest
 _CLEAR, _AHEAD = 0.6, 0.25  #: how well words fit the one cause that is meant, and how far ahead
 
@@ -37,8 +38,7 @@ def confirmed_causes(texts: Sequence[str], answer: Diagnosis) -> list[str]:
 
 def _no_fault(text: str, answer: Diagnosis) -> list[str]:
     """The likeliest cause that is no fault, if the words say that nothing is wrong."""
-    words = " ".join("".join(c if c.isalnum() else " " for c in text.lower()).split())
-    if words not in NO_FAULT:
+    if _plain(text) not in NO_FAULT:
         return []
     first = answer.ranking[0]
     if first.cause.no_fault and first.probability >= LIKELY:
@@ -51,6 +51,8 @@ def _meant(text: str, book: Book) -> list[str]:
     ids = list(each_id([text]))
     if all(id_ in book.causes for id_ in ids):
         return ids
+    if word_for_word := _word_for_word(text, book):
+        return [word_for_word.id]
     hits = finder_of(book).find(text, (Cause,), LEADERS)
     if " " in text.strip() and _is_clear(hits):
         return [hits[0].word.id]
@@ -60,6 +62,24 @@ def _meant(text: str, book: Book) -> list[str]:
         f"{to(Way.CAUSE)}: no cause '{plain(text, 40)}'.{meant}"
         "where the book has none: not_in_the_book"
     )
+
+
+def _word_for_word(text: str, book: Book) -> Cause | None:
+    """The one cause in whose words a text of several words stands; None where none or more do."""
+    wanted = _plain(text)
+    if len(wanted.split()) < SEVERAL:
+        return None
+    holds = [
+        c
+        for c in book.causes.values()
+        if any(f" {wanted} " in f" {_plain(said)} " for said in (c.says, *c.also))
+    ]
+    return holds[0] if len(holds) == 1 else None
+
+
+def _plain(text: str) -> str:
+    """The words of a text with single blanks between them."""
+    return " ".join("".join(c if c.isalnum() else " " for c in text.lower()).split())
 
 
 def _is_clear(hits: Sequence[Hit]) -> bool:

@@ -67,7 +67,15 @@ def came_after(job: Job) -> bool:
 def _is_plain(line: Line, mark: Mark[bool], near: range) -> bool:
     """Whether it is said of this engine, and of before the work only: no "before and after"."""
     ahead = line.word(mark.first - 1), line.word(mark.first - 2)
-    if line.stances.at(mark) & UNTRUE or {"not", "no", "never", "as", "isnt", "wasnt", "without"} & set(ahead):
+    if line.stances.at(mark) & UNTRUE or {
+        "not",
+        "no",
+        "never",
+        "as",
+        "isnt",
+        "wasnt",
+        "without",
+    } & set(ahead):
         return False
     split = [k for k in near if line.tokens[k].is_mark and k != mark.last]  # none was typed there
     return not split and not any(line.word(k) in ("after", "and") for k in near)
