@@ -11,6 +11,7 @@ from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import RUN_IN, ran_well
+from diagnose.understanding.since_then import there_since
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.work_words import APART_FROM, CARRIED_OUT, LOOKS, MENDS, REUSED
@@ -84,6 +85,16 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "his engine was rebuilt last year, my brother says": [],
         "it was fine before the rebuild": ["earlier whole_engine rebuilt straight before"],
         "no trouble prior to the oil change": ["earlier oil_change renewed straight before"],
+        "overhaul done 3 weeks ago, since then only 0.9 bar at hot idle": [
+            "earlier whole_engine rebuilt straight before"
+        ],
+        "rebuilt 2 years ago. Ever since then the pressure is low when hot": [
+            "earlier whole_engine rebuilt straight before"
+        ],
+        "rebuilt 3 weeks ago, since that all good until today, now low pressure": [
+            "earlier whole_engine rebuilt 3 weeks"
+        ],
+        "rebuilt 3 weeks ago, since then it ran fine": ["earlier whole_engine rebuilt 3 weeks"],
         "dry sump, crank shells new": ["earlier bearings renewed"],
     }
 )
@@ -106,12 +117,15 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if well is not None:
                 words = (*words, well)
                 before = before or "straight before"
+            then = there_since(job, behind) if before and not ran else None
+            if then is not None:
+                words, before = (*words, then), "straight before"
             hands = _hands(line, job)
             if not job.area or _ran_on(job, before) or _not_carried_out(job):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
-            then = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
-            if job.trial in as_trials and (not before or then or job.begins_it):
+            lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
+            if job.trial in as_trials and (not before or lately or job.begins_it):
                 continue
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
             opened = opened and job.line.word(job.first) not in REUSED

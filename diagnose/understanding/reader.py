@@ -24,6 +24,7 @@ from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
+from diagnose.understanding.old_oil import without_old_oil
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.printed import printed_pressures
 from diagnose.understanding.readings import readings
@@ -109,7 +110,9 @@ def read(text: str, book: Book) -> Understanding:
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
-    found = silent_alarms(without_frothy_drinks(found, paragraph), paragraph)
+    found = silent_alarms(
+        without_frothy_drinks(without_old_oil(found, paragraph), paragraph), paragraph
+    )
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     found = began_with_work(found, paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))

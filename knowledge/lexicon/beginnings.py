@@ -121,3 +121,16 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "never been|had|read|shown|seen any|much? better|higher|good|right|different",
     ),
 }
+#: behind work: what follows is there since it was done
+SINCE_THEN = frozenset(
+    [
+        ("since", "then"),
+        ("ever", "since"),
+        ("since", "that"),
+        ("since", "it"),
+        ("from", "then"),
+        ("then", "on"),
+        ("after", "that"),
+        ("afterwards", "only"),
+    ]
+)

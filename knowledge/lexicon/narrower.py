@@ -47,7 +47,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "gallery_seal_found_bad",
     ),
     "lifter_bore_pours": _OUT,
-    "cam_bearing_found_bad": ("shell_hole_mismatch",),
+    "shell_hole_mismatch": ("gallery_found_blocked",),
     "cam_bearing_pours": _OUT,
     "distributor_bore_pours": _OUT,
     "rockers_flooded": (

@@ -88,7 +88,6 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "shells_worn_evenly": _set("cam camshaft rotor gear gears pump"),
     "shells_wiped": _set("cam camshaft"),
     "shells_scratched": _set("cam camshaft"),
-    "shell_hole_mismatch": _set("cam camshaft"),
     "ran_on_without_pressure": _set("into in mode limp-mode"),
     "sender_wrong_on_air": _set("tyre tire fuel temp temperature coolant water crank cam speed"),
     "filler_cap_found_off": _set("take took taking pull pulled pulling"),

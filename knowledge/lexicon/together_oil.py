@@ -212,7 +212,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "lobe|lobes|cam + wiped|flat|rounded|gone|worn|wearing + cam|lobe|lobes|off|two|one|flat - bearing|bearings|journal|thrust|cover|not|no|gear|sensor|chain|timing",
     ),
     "cam_bearing_found_bad": (
-        "cam_bearing|cam_bearings|camshaft_bearing|camshaft_bearings|cam_bush|cam_bushes|cam + spun|worn|walked|loose|turned|wiped|out|copper|gone|moved|covered|bad + bearing|bearings|bush|bushes|cam_bearing|cam_bearings - rod|main|not|no|new|ok|think|big|i_think|told",
+        "cam_bearing|cam_bearings|camshaft_bearing|camshaft_bearings|cam_bush|cam_bushes|cam + spun|worn|walked|loose|turned|wiped|out|copper|gone|moved|bad + bearing|bearings|bush|bushes|cam_bearing|cam_bearings - rod|main|not|no|new|ok|think|big|i_think|told",
     ),
     "lifter_out_of_bore": (
         f"{_LIFTER} + jumped|popped|out|come|came|fell|dropped|spat|left|climbed|above + bore|guide|block|hole|out|gallery - noise|noisy|ticking|not|no|worn|pumped|pump|quietens|rattle|clatter|taken|took|pulled|bled",
