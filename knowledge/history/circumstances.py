@@ -185,11 +185,12 @@ def worked_hard_for_long(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.EARLIER_BREAKAGE]), example(findings.HIGH_MILEAGE)],
 )
 def pieces_left_from_before(known: Known) -> Conclusions:
-    """Pieces from an earlier breakage can jam the relief valve or a lifter, or wear the pump."""
+    """Pieces from an earlier breakage jam the relief valve or a lifter, wear the pump, or cover the screen."""
     if known.has(findings.EARLIER_BREAKAGE):
         for cause in (
             relief_causes.RELIEF_DEBRIS,
             pump_causes.PUMP_GEAR_WEAR,
+            suction_causes.PICKUP_SCREEN_BLOCKED,
             topend_causes.LIFTER_BORE_LEAK,
         ):
             yield more_common(cause)

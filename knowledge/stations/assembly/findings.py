@@ -1,7 +1,7 @@
 """Findings at the assembly, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, OCCASIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_sights as bearings_sights
@@ -80,7 +80,7 @@ CAPS_MIXED = Finding(
     denies="the caps are in their places",
     stage=Stage.OPENED,
     normal="numbers in order, arrows one way, tangs together",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("caps swapped", "main caps out of order", "cap on backwards", "rod caps mixed"),
 )
 LOOK_UP_AT_THE_BOTTOM_END = Inspection(

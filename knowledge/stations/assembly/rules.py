@@ -51,6 +51,20 @@ def family_known_for_plastic_teeth(known: Known) -> Conclusions:
 
 
 @rule(
+    source=sources.CLUB_BLOCKED_SCREENS,
+    matches=[example(features.PLASTIC_TIMING_GEAR, history.EARLIER_BREAKAGE)],
+    non_matches=[
+        example(features.PLASTIC_TIMING_GEAR),
+        example(history.EARLIER_BREAKAGE),
+    ],
+)
+def teeth_that_broke_before(known: Known) -> Conclusions:
+    """If plastic teeth broke before, crumbs from then may still lie in the sump."""
+    if known.has(features.PLASTIC_TIMING_GEAR) and known.has(history.EARLIER_BREAKAGE):
+        yield more_common(causes.TIMING_GEAR_SHEDDING, Shift.STRONG_UP)
+
+
+@rule(
     source=COMMON_PRACTICE,
     matches=[example(findings.CAP_BOLTS_SLACK), example(bearings_shell_map.WRONG_SHELLS_FITTED)],
     non_matches=[example(findings.FASTENER_FOUND_LOOSE)],

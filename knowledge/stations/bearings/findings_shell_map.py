@@ -1,7 +1,7 @@
 """All shells laid out: patterns of wear and damage, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
@@ -181,7 +181,7 @@ WRONG_SHELLS_FITTED = Finding(
     denies="the shells are the right size",
     stage=Stage.OPENED,
     normal="the same undersize mark on all, to suit the crank",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "standard bearings on ground crank",
         "undersize mark wrong",

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import direct_gauge
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -244,7 +244,7 @@ FILTER_MISFITTED = Finding(
     stage=Stage.OPENED,
     normal="one gasket on a clean face; thread and stem as listed",
     why="two gaskets hold until the first cold start, then one is pushed out",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "double gasket",
         "old gasket stuck on the block",

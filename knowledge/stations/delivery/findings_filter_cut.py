@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features
-from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
@@ -152,7 +152,7 @@ FILTER_BYPASS_STUCK_OPEN = Finding(
     denies="the bypass valve sits on its seat",
     stage=Stage.OPENED,
     normal="shut on its seat, moves under a finger",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("bypass jammed open", "broken bypass spring", "filter bypass not sealing"),
 )
 FILTER_BYPASS_STUCK_SHUT = Finding(
@@ -164,7 +164,7 @@ FILTER_BYPASS_STUCK_SHUT = Finding(
     denies="the bypass valve opens when pushed",
     stage=Stage.OPENED,
     normal="lifts when pushed, springs back",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("bypass seized", "filter bypass blocked off", "bypass plugged"),
 )
 BYPASS_VALVE_MISFITTED = Finding(
@@ -258,7 +258,7 @@ COOLER_FOUND_BLOCKED = Finding(
     denies="cooler and lines are clear",
     stage=Stage.OPENED,
     normal="oil or air passes freely",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cooler plugged up", "hose liner collapsed", "kinked oil line", "cooler full of metal"),
 )
 LOOP_THE_COOLER_OUT = Inspection(

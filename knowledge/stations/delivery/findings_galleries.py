@@ -1,7 +1,7 @@
 """Galleries, plugs and seals, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import COMMON, EXCEPTIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import COMMON, EXCEPTIONAL, HARDLY_EVER, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter_cut
 from knowledge.stations.topend import findings as topend_findings
@@ -36,7 +36,7 @@ GALLERY_PLUG_FOUND_TOO_DEEP = Finding(
     denies="no plug masks a feed",
     stage=Stage.OPENED,
     normal="flush or at the depth the drawing gives",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("plug driven in too far", "plug covers oil hole", "plug blocking main feed"),
 )
 GALLERY_PLUG_IN_WRONG_PASSAGE = Finding(
@@ -48,7 +48,7 @@ GALLERY_PLUG_IN_WRONG_PASSAGE = Finding(
     denies="no plug sits in a wrong passage",
     stage=Stage.OPENED,
     normal="plugs only where the drawing shows them",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("plug in the wrong hole", "plugged the oil feed", "blocked off passage by mistake"),
 )
 PLUG_FINDINGS = (
@@ -65,7 +65,7 @@ GALLERY_SEAL_FOUND_BAD = Finding(
     denies="gallery seals are whole and seated",
     stage=Stage.OPENED,
     normal="whole, soft, in its groove",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("o-ring missing in front cover", "o-ring pinched", "gasket blown between ports"),
 )
 COUNT_PLUGS_AT_THE_FRONT = Inspection(
@@ -171,7 +171,7 @@ OIL_STREAMS_FROM_OPEN_HOLE = Finding(
     stage=Stage.OPENED,
     normal="small bleeds only; some builders drill one of 0.030 in on purpose",
     why="it shows the leak itself, whatever the gauge reads",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "oil pouring from behind timing gear",
         "oil gushing in the valley",
@@ -188,7 +188,7 @@ OIL_WASH_AT_GALLERY_SEAL = Finding(
     denies="gallery seals and tubes are dry while priming",
     stage=Stage.OPENED,
     normal="dry",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil spraying behind front cover", "feed tube leaking", "leak between cover and block"),
 )
 PRIME_AND_WATCH_THE_FRONT = Inspection(
@@ -329,7 +329,7 @@ GALLERY_WALL_WEEPS = Finding(
     denies="the gallery walls are tight",
     stage=Stage.OPENED,
     normal="tight",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("crack in oil passage", "porous block", "bubbles from the casting"),
 )
 SOAP_THE_GALLERY_WALLS = Inspection(

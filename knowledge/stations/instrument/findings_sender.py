@@ -26,7 +26,7 @@ NO_SENDER_FITTED = Finding(
     stage=Stage.OUTSIDE,
     normal="a sender in the maker's port",
     why="a gauge without a signal shows nothing, whatever the oil does",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("no sender", "port plugged", "sender was never fitted", "no oil pressure sensor"),
 )
 SENDER_WIRE_OFF = Finding(

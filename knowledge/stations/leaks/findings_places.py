@@ -19,7 +19,7 @@ FILTER_FOUND_LOOSE = Finding(
     denies="the oil filter is tight",
     stage=Stage.OUTSIDE,
     normal="hand tight and a little more, seal evenly squeezed",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("filter finger loose", "oil filter fell off", "filter spun off", "loose oil filter"),
 )
 FEEL_THE_FILTER = Inspection(

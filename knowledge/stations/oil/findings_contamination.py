@@ -1,7 +1,7 @@
 """Fuel, coolant, water and sludge in the oil, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings, findings_heat
 from knowledge.work import Access, Caution, Inspection
@@ -80,7 +80,7 @@ COOLANT_GETS_IN = Finding(
     denies="no way in for water was found",
     stage=Stage.OPENED,
     normal="every seal between water and oil tight",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "oil cooler leaking inside",
         "head gasket blown to an oilway",

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features
-from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import COMMON, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -178,7 +178,7 @@ TANK_EMPTIES_RUNNING = Finding(
     denies="the tank keeps its level while running",
     stage=Stage.OUTSIDE,
     normal="a steady stream back into the tank",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("dry sump tank goes empty", "oil piles up in the crankcase"),
 )
 NO_RETURN_TO_TANK = Finding(

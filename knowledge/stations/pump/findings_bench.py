@@ -49,7 +49,7 @@ COVER_SCREWS_LOOSE = Finding(
     denies="the pump cover screws are tight",
     stage=Stage.OPENED,
     normal="tight to torque and locked",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump back plate screws loose", "pump cover bolts backed out"),
 )
 PIECE_IN_PUMP = Finding(
@@ -62,7 +62,7 @@ PIECE_IN_PUMP = Finding(
     stage=Stage.OPENED,
     normal="nothing but oil",
     why="it stopped the pump or broke its drive; find out where it came from",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("chunk of metal in oil pump", "bolt in the pump", "valve seal in pump gears"),
 )
 IDLER_PIN_OUT = Finding(
@@ -249,7 +249,7 @@ COVER_WARPED = Finding(
     stage=Stage.OPENED,
     normal="stiff, flat, closing all round",
     why="a thin cover bows under pressure and lets oil past",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("pump cover bent", "gaps at pump cover", "cover flexes", "stamped cover bowed"),
 )
 PUMP_COVER_HOLLOW = Measure(

@@ -1,7 +1,7 @@
 """The pump's drive, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Kind, Stage, Station
+from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Kind, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
@@ -112,7 +112,7 @@ DRIVE_NOT_ENGAGED = Finding(
     denies="the pump's drive engages fully at both ends",
     stage=Stage.OPENED,
     normal="fully engaged at both ends",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("shaft left out", "forgot the oil pump shaft", "shaft too short", "shaft dropped down"),
 )
 DRIVE_GEAR_STRIPPED = Finding(
@@ -211,7 +211,7 @@ NO_DRIVE_END_FLOAT = Finding(
     denies="the pump's drive has end float and turns freely",
     stage=Stage.OPENED,
     normal="0.003 to 0.007 in on a skew gear, 0.024 to 0.035 in on some distributors",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("shaft binds when tightened", "no end play", "pump tight when bolted down"),
 )
 TOO_MUCH_DRIVE_FLOAT = Finding(
@@ -325,7 +325,7 @@ DRIVE_SHAFT_TOO_LONG = Finding(
     denies="the pump's drive shaft has the right length",
     stage=Stage.OPENED,
     normal="the listed length",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump rod too long", "wrong length drive shaft"),
 )
 COMPARE_THE_DRIVE_SHAFT = Inspection(

@@ -1,7 +1,7 @@
 """The pump off the engine: joint, oil bath, part number, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_drive
 from knowledge.work import Access, Caution, Inspection
@@ -16,7 +16,7 @@ MOUNT_GASKET_BLOWN = Finding(
     stage=Stage.OPENED,
     normal="whole, with an even imprint",
     why="this gasket holds the full pump pressure",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("pump gasket blew out", "torn oil pump gasket", "pump o-ring cut"),
 )
 MOUNT_GASKET_MISSING = Finding(
@@ -52,7 +52,7 @@ GASKET_MASKS_PORT = Finding(
     denies="every port is open through its gasket",
     stage=Stage.OPENED,
     normal="every port open through the gasket",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("gasket blocking the oil hole", "gasket upside down", "wrong gasket on oil pump"),
 )
 LOOK_AT_THE_PUMP_JOINT = Inspection(
@@ -137,7 +137,7 @@ WRONG_PUMP_FITTED = Finding(
     denies="the pump is the one listed for this engine",
     stage=Stage.OPENED,
     normal="part number and ratio as listed",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("wrong part number pump", "pump for a different engine", "pump from another model"),
 )
 READ_THE_PUMP_NUMBER = Inspection(

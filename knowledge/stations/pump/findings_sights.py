@@ -1,7 +1,7 @@
 """Further sights at the pump and its drive, and a check of the scavenge pump."""
 
 from knowledge.engines import features
-from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
@@ -14,7 +14,7 @@ GEAR_SLIPS_ON_SHAFT = Finding(
     denies="every gear is fast on its shaft",
     stage=Stage.OPENED,
     normal="pressed, keyed or pinned fast",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "gear turns on its shaft",
         "gear slipping on the shaft",
@@ -31,7 +31,7 @@ DRIVE_FLATS_WORN = Finding(
     denies="flats, key and splines are square",
     stage=Stage.OPENED,
     normal="square, close fit",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "flats worn on crank",
         "rounded drive flats",

@@ -1,7 +1,7 @@
 """Wear, scores and cracks in the opened pump, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import (
     findings_bench,
@@ -94,7 +94,7 @@ ROTOR_WRONG_WAY_ROUND = Finding(
     denies="rotor chamfer and marks are as the drawing shows",
     stage=Stage.OPENED,
     normal="as in the drawing; reversed costs 40 to 60 % of the flow",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("rotor in backwards", "dots don't line up", "outer rotor flipped"),
 )
 PUMP_BACKLASH = Measure(
@@ -186,7 +186,7 @@ PUMP_CASTING_CRACKED = Finding(
     denies="no crack in the pump's casting",
     stage=Stage.OPENED,
     normal="no crack; a casting line is not a crack",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("hairline crack in pump", "cracked pump body", "split pump outlet"),
 )
 FIND_CRACKS_IN_THE_PUMP = Inspection(
@@ -216,7 +216,7 @@ AIR_AT_PUMP_COVER = Finding(
     denies="the joint between pump cover and body is tight",
     stage=Stage.OPENED,
     normal="tight",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("air leak at the pump cover", "pump sucking air at the cover"),
 )
 TRY_THE_COVER_JOINT_FOR_AIR = Inspection(

@@ -19,7 +19,7 @@ from knowledge.model import (
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
-from knowledge.stations.relief import findings
+from knowledge.stations.relief import findings, findings_sights
 
 RELIEF_DEBRIS = Cause(
     id="relief_debris",
@@ -130,6 +130,7 @@ WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
         # oil creeps through a narrow gap past a worn plunger: the flow goes with one over viscosity
         patterns_speed.GOOD_COLD_LOW_HOT: (OFTEN, PHYSICS),
         findings.RELIEF_SEAT_SCORED: (ALWAYS, COMMON_PRACTICE),
+        findings_sights.RELIEF_PISTON_LOOSE: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, findings.RELIEF_SEAT_SCORED)],
     non_matches=[
@@ -330,6 +331,7 @@ FLUTTER_AT_THE_SETTING = LinkGroup(
         patterns_speed.FLICKERS_ONLY_AT_SPEED: (MOSTLY, COMMON_PRACTICE),
         conditions.PRESSURE_UNSTEADY: (OFTEN, COMMON_PRACTICE),
         findings.RELIEF_SEAT_SCORED: (SOMETIMES, JUDGEMENT),
+        findings_sights.RELIEF_PISTON_LOOSE: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.FLICKERS_ONLY_AT_SPEED)],
     non_matches=[example(patterns.NEEDLE_FLICKERS, lacks=[patterns_speed.FLICKERS_ONLY_AT_SPEED])],

@@ -58,7 +58,7 @@ RELIEF_VALVE_STAYED_OPEN = Finding(
     denies="the plunger followed its spring",
     stage=Stage.OPENED,
     normal="the plunger follows the spring",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("relief valve stuck open", "plunger stuck off its seat"),
 )
 RELIEF_VALVE_STAYED_SHUT = Finding(
@@ -70,7 +70,7 @@ RELIEF_VALVE_STAYED_SHUT = Finding(
     denies="the plunger was not seized shut",
     stage=Stage.OPENED,
     normal="the plunger moves against its spring",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("relief valve stuck closed", "relief piston jammed shut"),
 )
 RELIEF_PARTS_NOT_STANDARD = Finding(

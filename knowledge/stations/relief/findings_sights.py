@@ -1,6 +1,6 @@
 """Further sights at the relief valve."""
 
-from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 RELIEF_PISTON_LOOSE = Finding(
@@ -12,7 +12,7 @@ RELIEF_PISTON_LOOSE = Finding(
     denies="the relief plunger fits its bore",
     stage=Stage.OPENED,
     normal="a close sliding fit",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "relief piston sloppy",
         "relief valve loose in bore",

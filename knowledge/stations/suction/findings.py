@@ -3,7 +3,17 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features, features_build
-from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Kind, Stage, Station
+from knowledge.model import (
+    COMMON,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Kind,
+    Stage,
+    Station,
+)
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import findings as pump_findings
@@ -92,7 +102,7 @@ SUCTION_HOSE_FLATTENS = Finding(
     denies="the suction hose stays round",
     stage=Stage.OUTSIDE,
     normal="round at every speed",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("hose collapses", "oil line sucked flat", "kinked feed hose", "hose liner came loose"),
 )
 SUCTION_UNION_LOOSE = Finding(

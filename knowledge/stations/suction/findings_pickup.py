@@ -25,7 +25,7 @@ PICKUP_TUBE_ROCKS = Finding(
     stage=Stage.OPENED,
     normal="tight press fit, or tight bolts",
     why="a tube that moves lets air in above the oil",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("loose pickup tube", "pickup wiggles", "pickup spins in the pump", "press fit lost"),
 )
 PICKUP_FIXING_LOOSE = Finding(
@@ -295,7 +295,7 @@ PICKUP_TUBE_CRACK_SEEN = Finding(
     denies="the pickup tube is sound",
     stage=Stage.OPENED,
     normal="sound; dye or solvent shows nothing",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cracked pickup tube", "hole in the suction pipe", "split pickup", "bad braze joint"),
 )
 SUCTION_SEAL_CUT_OR_MISSING = Finding(
@@ -308,7 +308,7 @@ SUCTION_SEAL_CUT_OR_MISSING = Finding(
     stage=Stage.OPENED,
     normal="one seal, supple, whole, oiled",
     why="here the pump draws air before it draws oil",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "pinched o-ring",
         "pickup o ring torn",
@@ -326,7 +326,7 @@ BUBBLES_IN_JOINT_TEST = Finding(
     denies="no bubbles in the solvent test",
     stage=Stage.OPENED,
     normal="no bubbles",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("pickup leaks air on test", "bubbles at the joint", "failed leak test"),
 )
 BUBBLE_TEST_THE_SUCTION = Inspection(

@@ -2,7 +2,16 @@
 
 from knowledge import sources
 from knowledge.debris import findings as debris_findings
-from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings as bearings_findings
@@ -73,7 +82,7 @@ CLOTH_ON_SCREEN = Finding(
     denies="no rag, paper or cloth at the screen",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "rag in the oil pan",
         "shop towel on the pickup",
@@ -90,7 +99,7 @@ ICE_AT_SCREEN = Finding(
     denies="no ice at the pickup",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "frozen water in the sump",
         "ice on the oil pickup",
@@ -254,7 +263,7 @@ SCREEN_TORN = Finding(
     denies="the pickup screen is whole",
     stage=Stage.OPENED,
     normal="whole mesh, tight in its frame",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("hole in the strainer", "mesh broken", "pickup screen missing", "ripped gauze"),
 )
 SCREEN_BYPASS_OPEN = Finding(
@@ -266,7 +275,7 @@ SCREEN_BYPASS_OPEN = Finding(
     denies="the screen's bypass is shut on its seat",
     stage=Stage.OPENED,
     normal="seated against its strap",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("screen flap stuck open", "grommet off its seat", "strainer bypass not closing"),
 )
 SLUDGE_ON_SCREEN = Finding(
@@ -332,7 +341,7 @@ PASTE_ON_SCREEN = Finding(
     denies="no grease or paste on the screen",
     stage=Stage.OPENED,
     normal="a trace of assembly lube at most",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("assembly lube on pickup", "petroleum jelly in screen", "grease plugged the strainer"),
 )
 METAL_PAST_THE_SCREEN = Finding(

@@ -6,6 +6,8 @@ from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.judging import beyond_limit
 from knowledge.model import SELDOM, SOMETIMES, Shift, Station
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import LOSSES, Circumstance, Shows
 from knowledge.rule_api import (
     Conclusions,
     Contradiction,
@@ -31,6 +33,8 @@ from knowledge.stations.suction import (
 )
 
 rule = rules_of(Station.SUCTION)
+LEANING = frozenset({Circumstance.SLOPE, Circumstance.SEAWAY})
+LOST_OR_UNSTEADY = LOSSES | {Shows.UNSTEADY}
 
 
 @rule(
@@ -135,6 +139,23 @@ def press_fit_does_not_last(known: Known) -> Conclusions:
 def engine_that_leans(known: Known) -> Conclusions:
     """In an engine on a slant, heeling or on slopes, the pickup comes out of the oil sooner."""
     if known.has(features.TILTS):
+        yield more_common(causes_sump.ATTITUDE_UNCOVERS_PICKUP)
+
+
+@rule(
+    source=sources.SUMP_TILT_TEST,
+    matches=[
+        example(behaviours=[Behaviour(Shows.LAMP, frozenset({Circumstance.SLOPE}))]),
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({Circumstance.SEAWAY}))]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({Circumstance.BENDS}))]),
+        example(behaviours=[Behaviour(Shows.KNOCK, frozenset({Circumstance.SLOPE}))]),
+    ],
+)
+def leans_where_it_fails(known: Known) -> Conclusions:
+    """Pressure lost on a slope or in a seaway: the engine is used at angles that move the oil."""
+    if any(b.shows in LOST_OR_UNSTEADY and b.during & LEANING for b in known.behaviours()):
         yield more_common(causes_sump.ATTITUDE_UNCOVERS_PICKUP)
 
 

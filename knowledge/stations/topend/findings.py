@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import (
     COMMON,
+    EXCEPTIONAL,
     HARDLY_EVER,
     OCCASIONAL,
     RARE,
@@ -24,7 +25,7 @@ TENSIONER_FLOODS = Finding(
     denies="the tensioners do not pour oil",
     stage=Stage.OPENED,
     normal="its jet only",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil pouring from tensioner", "oil gushing at timing chain", "tensioner leaks oil"),
 )
 LIFTER_BORE_POURS = Finding(
@@ -36,7 +37,7 @@ LIFTER_BORE_POURS = Finding(
     denies="the lifter bores only seep",
     stage=Stage.OPENED,
     normal="a seep",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil gushing past lifter", "oil pours around the lifter", "lifter bore leak"),
 )
 CAM_BEARING_POURS = Finding(
@@ -48,7 +49,7 @@ CAM_BEARING_POURS = Finding(
     denies="the cam bearings only drip",
     stage=Stage.OPENED,
     normal="a drip",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil pouring from cam bearing", "oil flooding off the cam", "cam bearing leak"),
 )
 LIFTERS_CLATTER = Finding(

@@ -1,7 +1,16 @@
 """Tensioners, lifters and cam bearings, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.topend import findings, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -15,7 +24,7 @@ TENSIONER_SEAL_ABSENT = Finding(
     denies="tensioner seals are in place and tight",
     stage=Stage.OPENED,
     normal="new seal, bolts to torque",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("tensioner gasket left out", "tensioner o-ring missing", "chain oiler missing"),
 )
 TENSIONER_SLACK = Finding(
@@ -60,7 +69,7 @@ LIFTER_OUT_OF_BORE = Finding(
     stage=Stage.OPENED,
     normal="all in their bores, feed hole covered",
     why="one open bore leaks more oil than a worn bearing",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("lifter popped out", "lifter came out", "lifter in the valley", "tappet jumped out"),
 )
 LIFTERS_LOOSE_IN_BORES = Finding(
@@ -72,7 +81,7 @@ LIFTERS_LOOSE_IN_BORES = Finding(
     denies="the lifters fit their bores",
     stage=Stage.OPENED,
     normal="slide freely, no rock felt",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("worn lifter bores", "sloppy lifters", "wrong lifters", "lifter bore worn oval"),
 )
 CAM_LOBES_WIPED = Finding(
@@ -133,7 +142,7 @@ CAM_CLEARANCE_WIDE = Finding(
     normal=(
         "at most 0.008 to 0.009 in on some diesels, 0.004 to 0.006 in on some single overhead cams"
     ),
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cam bearing clearance too big", "camshaft loose in bearings", "sloppy cam bearings"),
 )
 CAM_JOURNALS_WORN = Finding(

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings
@@ -17,7 +17,7 @@ JETS_RUN_AT_LOW_PRESSURE = Finding(
     denies="the piston jets stay shut at low pressure",
     stage=Stage.OPENED,
     normal="shut at idle pressure; some makers fit jets without valves",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("squirters running at idle", "oil jets dribbling", "piston coolers open"),
 )
 DISTRIBUTOR_BORE_POURS = Finding(
@@ -29,7 +29,7 @@ DISTRIBUTOR_BORE_POURS = Finding(
     denies="the distributor bore only seeps",
     stage=Stage.OPENED,
     normal="a seep, or a drive-gear bleed by design",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "oil pouring down by distributor",
         "distributor housing leaks inside",
@@ -56,7 +56,7 @@ PISTON_JET_FOUND_BROKEN = Finding(
     denies="all piston jets are fitted and whole",
     stage=Stage.OPENED,
     normal="all fitted, tight, aimed",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("squirter broken off", "oil squirter missing", "jet fell out"),
 )
 LOOK_AT_THE_PISTON_JETS = Inspection(
@@ -173,7 +173,7 @@ TURBO_LINE_LEAKS = Finding(
     stage=Stage.OUTSIDE,
     normal="dry and clipped",
     why="oil under pressure, beside the hottest part of the engine",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("turbo oil line burst", "oil on the turbo", "turbo feed pipe leaking"),
 )
 FOLLOW_THE_TURBO_LINES = Inspection(
@@ -202,7 +202,7 @@ TURBO_FEED_FOUND_BLOCKED = Finding(
     denies="the turbo feed is clear",
     stage=Stage.OPENED,
     normal="a full stream into the can",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("coked oil line", "carbon in turbo feed", "wrong turbo gasket", "banjo screen blocked"),
 )
 FLOW_TEST_THE_TURBO_FEED = Inspection(
