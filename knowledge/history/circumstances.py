@@ -41,7 +41,7 @@ rule = rules_of(Station.ASSEMBLY)
 AFTER_WORK: dict[Finding, dict[Cause, Shift]] = {
     findings.SUMP_OR_PUMP_SWAPPED: {
         suction_causes_sump.BAFFLE_MISSING: Shift.UP,
-        suction_causes_sump.PICKUP_CLEARANCE_TIGHT: Shift.UP,
+        suction_causes_sump.PICKUP_CLEARANCE_TIGHT: Shift.STRONG_UP,
         suction_causes_sump.PICKUP_CLEARANCE_WIDE: Shift.STRONG_UP,
         oil_causes_condition.OIL_DEGRADED: Shift.DOWN,
     },

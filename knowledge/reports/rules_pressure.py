@@ -4,6 +4,7 @@ from knowledge.model import Gauge, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.reports.behaviours import (
     CONTACTS,
+    FAST,
     LIKELY,
     MANOEUVRES,
     MEANT,
@@ -153,6 +154,25 @@ def less_at_idle_than_at_speed(known: Known) -> Conclusions:
 @rule(
     source=COMMON_PRACTICE,
     matches=[
+        example(behaviours=[seen(Shows.LOW, C.IDLE, C.SPEED)]),
+        example(behaviours=[seen(Shows.LAMP, C.LOAD)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW, C.IDLE)]),
+        example(behaviours=[seen(Shows.LOW, C.ACCELERATING, only=True)]),
+        example(behaviours=[seen(Shows.LOW, C.HOT, C.COLD, C.IDLE, C.SPEED)]),
+    ],
+)
+def low_at_speed_too(known: Known) -> Conclusions:
+    """What is low at speed is not good there; what is low everywhere is a pattern of its own."""
+    low = [b for b in losses(known) if not is_momentary(b)]
+    if any(b.during & (FAST - MANOEUVRES) and not everywhere(b) for b in low):
+        yield is_absent(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
         example(behaviours=[seen(Shows.FALLING, C.SPEED, only=True)]),
         example(behaviours=[seen(Shows.LOW, C.SPEED), seen(Shows.NORMAL, C.IDLE)]),
     ],
@@ -194,6 +214,28 @@ def unsteady_in_one_range(known: Known) -> Conclusions:
         yield is_present(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE, sure)
     if sure := surest(speed_not_idle(b) for b in unsteady):
         yield is_present(patterns_speed.FLICKERS_ONLY_AT_SPEED, sure)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.UNSTEADY, C.IDLE)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.SPEED)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.IDLE, C.SPEED, gauge=Gauge.DIRECT)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.UNSTEADY)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.SLOWING)]),
+        example(behaviours=[IN_BENDS_ONLY]),
+    ],
+)
+def unsteady_in_that_range_too(known: Known) -> Conclusions:
+    """What wavers at idle does not waver at speed only, and the other way round."""
+    unsteady = [b for b in shown(known, Shows.UNSTEADY) if not is_momentary(b)]
+    if any(C.IDLE in b.during for b in unsteady):
+        yield is_absent(patterns_speed.FLICKERS_ONLY_AT_SPEED, PLAIN)
+    if any(b.during & FAST for b in unsteady):
+        yield is_absent(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE, PLAIN)
 
 
 @rule(

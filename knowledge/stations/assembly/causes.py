@@ -193,6 +193,8 @@ SEALER_GOES_WHERE_THE_OIL_GOES = LinkGroup(
     parent=SEALANT_DEBRIS,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
+        # crumbs drop off the screen once the suction rests
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, COMMON_PRACTICE),
         conditions.RELIEF_HELD_OPEN: (SOMETIMES, COMMON_PRACTICE),
         conditions.FLOW_RESTRICTED: (SELDOM, JUDGEMENT),
         conditions.BRANCH_DRY: (SOMETIMES, sources.TURBO_MAKER_STARVATION),
@@ -283,6 +285,7 @@ CRUMBS_LEFT_FROM_AN_OLD_REPAIR = LinkGroup(
     parent=TIMING_GEAR_SHEDDING,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, COMMON_PRACTICE),
         conditions.RELIEF_HELD_OPEN: (SOMETIMES, JUDGEMENT),
     },
     matches=[

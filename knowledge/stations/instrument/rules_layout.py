@@ -31,6 +31,31 @@ rule = rules_of(Station.INSTRUMENT)
 
 @rule(
     source=COMMON_PRACTICE,
+    matches=[
+        example(patterns.GAUGE_READS_ZERO, patterns.LAMP_COMES_ON),
+        example(patterns.GAUGE_READS_LOW, patterns.LAMP_COMES_ON),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_ZERO),
+        example(patterns.GAUGE_READS_LOW, lacks=[patterns.LAMP_COMES_ON]),
+        example(patterns.LAMP_COMES_ON),
+    ],
+)
+def lamp_and_gauge_agree(known: Known) -> Conclusions:
+    """Two instruments that agree are seldom both wrong: panel gauge and lamp say the same.
+
+    Misleads where one sender serves both, so the sender stays likelier than the gauge.
+    """
+    gauge = known.has(patterns.GAUGE_READS_ZERO) or known.has(patterns.GAUGE_READS_LOW)
+    if gauge and known.has(patterns.LAMP_COMES_ON):
+        yield less_common(causes.SENDER_FAULTY)
+        yield less_common(causes.GAUGE_FAULTY, Shift.STRONG_DOWN)
+        yield less_common(causes.SENDER_MISMATCH, Shift.STRONG_DOWN)
+        yield less_common(causes_line.GAUGE_LINE_BLOCKED, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
     matches=[example(features.DIRECT_GAUGE, lacks=[features.ELECTRIC_GAUGE])],
     non_matches=[example(features.DIRECT_GAUGE), example(features.ELECTRIC_GAUGE)],
 )
