@@ -164,9 +164,13 @@ def less_at_idle_than_at_speed(known: Known) -> Conclusions:
     ],
 )
 def low_at_speed_too(known: Known) -> Conclusions:
-    """What is low at speed is not good there; what is low everywhere is a pattern of its own."""
+    """What is low at speed is not good there.
+
+    What is low everywhere, or at speed only, is a pattern of its own.
+    """
     low = [b for b in losses(known) if not is_momentary(b)]
-    if any(b.during & (FAST - MANOEUVRES) and not everywhere(b) for b in low):
+    in_both = (b for b in low if not everywhere(b) and not speed_not_idle(b))
+    if any(b.during & (FAST - MANOEUVRES) for b in in_both):
         yield is_absent(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, PLAIN)
 
 
@@ -226,16 +230,24 @@ def unsteady_in_one_range(known: Known) -> Conclusions:
     non_matches=[
         example(behaviours=[seen(Shows.UNSTEADY)]),
         example(behaviours=[seen(Shows.UNSTEADY, C.SLOWING)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.HOT, C.IDLE)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.SPEED, only=True)]),
         example(behaviours=[IN_BENDS_ONLY]),
     ],
 )
 def unsteady_in_that_range_too(known: Known) -> Conclusions:
-    """What wavers at idle does not waver at speed only, and the other way round."""
+    """What wavers at idle does not waver at speed only, and the other way round.
+
+    What wavers in one range only is a pattern of its own.
+    """
     unsteady = [b for b in shown(known, Shows.UNSTEADY) if not is_momentary(b)]
-    if any(C.IDLE in b.during for b in unsteady):
-        yield is_absent(patterns_speed.FLICKERS_ONLY_AT_SPEED, PLAIN)
-    if any(b.during & FAST for b in unsteady):
-        yield is_absent(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE, PLAIN)
+    for b in unsteady:
+        if idle_not_speed(b) or speed_not_idle(b):
+            continue
+        if C.IDLE in b.during:
+            yield is_absent(patterns_speed.FLICKERS_ONLY_AT_SPEED, PLAIN)
+        if b.during & FAST:
+            yield is_absent(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE, PLAIN)
 
 
 @rule(
