@@ -217,9 +217,9 @@ DRAINS_BACK = Condition(
 BRANCH_DRY = Condition(
     id="branch_dry",
     station=S.TOPEND,
-    says="the valve gear or turbo gets no oil although the gauge looks good",
+    says="the valve gear gets no oil although the gauge looks good",
     mechanism="the gauge reads the gallery, not the branch",
-    source=sources.TURBO_MAKER_STARVATION,
+    source=sources.CAM_BEARING_HOLES_BLOG,
 )
 JOURNAL_DRY = Condition(
     id="journal_dry",

@@ -74,11 +74,19 @@ FILTER_PACKED_BY_WHAT_CAME_BEFORE = LinkGroup(
             conditions.METAL_SHED,
             {
                 findings_filter_cut.FILTER_BYPASS_WITNESS: (SELDOM, JUDGEMENT),
+                findings_filter.FILTER_DROP_HIGH: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+        *effects_of(
+            conditions.OIL_SLUDGED,
+            {
+                findings_filter.FILTER_DROP_HIGH: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
         *effects_of(
             conditions.DIRT_IN_OIL,
             {
+                findings_filter.FILTER_DROP_HIGH: (SELDOM, COMMON_PRACTICE),
                 findings_filter_cut.FILTER_PACKED: (SOMETIMES, COMMON_PRACTICE),
             },
         ),

@@ -17,7 +17,7 @@ from knowledge.model import (
     Shifts,
     Station,
 )
-from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
@@ -223,7 +223,8 @@ TURBO_STARVES_WHILE_THE_GAUGE_IS_RIGHT = LinkGroup(
     note="A few seconds without oil hurt a turbo as much as minutes hurt the engine.",
     parent=TURBO_FEED_RESTRICTED,
     effects={
-        conditions.BRANCH_DRY: (ALWAYS, sources.TURBO_MAKER_STARVATION),
+        direct_gauge.NOTHING_WARNED: (OFTEN, sources.TURBO_MAKER_STARVATION),
+        patterns.ENGINE_RUNS_NORMALLY: (SELDOM, JUDGEMENT),
         findings.TURBO_SHRIEKS: (OFTEN, COMMON_PRACTICE),
         findings_feeds.TURBO_FAILED: (OFTEN, sources.TURBO_MAKER_STARVATION),
         findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED: (MOSTLY, COMMON_PRACTICE),

@@ -137,7 +137,7 @@ TOP_END_DRY_THOUGH_THE_GALLERY_IS_FULL = LinkGroup(
     ),
     child=findings.NO_OIL_AT_ROCKERS,
     origins={
-        conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
+        conditions.BRANCH_DRY: (MOSTLY, COMMON_PRACTICE),
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (OFTEN, sources.CAM_BEARING_HOLES_BLOG),
     },
     matches=[example(findings.NO_OIL_AT_ROCKERS)],
