@@ -22,6 +22,7 @@ from diagnose.inference.elimination import (
 )
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
+from diagnose.proved import proved_faults, shown_causes, surely_present
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,
@@ -29,7 +30,8 @@ from knowledge.circuit.conditions import (
     PRESSURE_LOW,
     PRESSURE_UNSTEADY,
 )
-from knowledge.model import Cause, Stage, State
+from knowledge.faults import Fault
+from knowledge.model import Cause, Finding, Stage, State
 from knowledge.pressure.direct_gauge import PRESSURE_SHOWN_SINCE
 from knowledge.pressure.proof_of_loss import PROOF_OF_LOSS
 
@@ -56,6 +58,7 @@ class Ranked:
     probability: float
     prior: float
     began: float
+    shown: bool = False  #: a found fault shows it, whatever else the evidence says
 
 
 class Solution(NamedTuple):
@@ -184,17 +187,23 @@ class CaseInference:
 
         Where the loss of pressure is real, causes that only make the gauge wrong do not explain
         it: they keep their probability and come after all others. A cause at which it surely began
-        comes before the state it brought about, however sure that is.
+        comes before the state it brought about, however sure that is. What a found fault shows
+        comes before what nobody has found; beside a found fault, that nothing is wrong comes last.
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
         priors = prior_marginals(self.network)
-        rows = (_ranked(self, self.book.causes[c], prior) for c, prior in priors.items())
+        proved = proved_in(self)
+        shown = shown_causes(proved, self.graph, self.posterior.marginal)
+        rows = [_ranked(self, self.book.causes[c], p, c in shown) for c, p in priors.items()]
+        found = any(not fault.damage for fault in proved)
         return tuple(
             sorted(
                 rows,
                 key=lambda r: (
                     r.cause.id in harmless,
+                    found and r.cause.no_fault,
                     r.began < BEGAN,
+                    not r.shown,
                     -r.probability,
                     r.cause.id,
                 ),
@@ -248,13 +257,18 @@ def _affordable(network: Network, evidence: Evidence) -> bool:
         return False
 
 
-def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:
+def proved_in(known: CaseInference) -> dict[Fault, tuple[Finding, ...]]:
+    """The faults that something seen or measured proves, with what does, in the book's order."""
+    return proved_faults(known.book.faults.values(), surely_present(known.facts, known.result))
+
+
+def _ranked(known: CaseInference, cause: Cause, prior: float, shown: bool) -> Ranked:
     """A cause with its probability and that without evidence; of a found fault, of the fault."""
     node, began = known.node_of(cause.id), known.posterior.marginal[cause.id]
     if node == cause.id:
-        return Ranked(cause, began, prior, began)
+        return Ranked(cause, began, prior, began, shown)
     before = posterior(known.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
-    return Ranked(cause, known.belief(node), before, began)
+    return Ranked(cause, known.belief(node), before, began, shown)
 
 
 def _busiest(network: Network, evidence: Evidence) -> str:

@@ -18,7 +18,7 @@ from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables
 from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
-from diagnose.seen_on_engine import places_to_look, seen_for
+from diagnose.seen_on_engine import is_seen, places_to_look, seen_for, taken_together
 from diagnose.trusted_gauge import needless, with_gauge
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
@@ -181,6 +181,8 @@ class CheckPlanner:
         goes before a check that has no bearing on it.
         """
         chooser, plan_state = self.chooser(), self.plan_state
+        if self._several_settled:
+            return None
         choice = chooser.choose(plan_state)
         passed = 0
         while choice is not None and passed < PASSED_OVER and changes_nothing(self, choice.option):
@@ -198,6 +200,13 @@ class CheckPlanner:
         called_for = self.gauge_next and not self.may_run
         options = chooser.options(plan_state) if called_for else ()
         return with_gauge(choice, options, self.inference)
+
+    @cached_property
+    def _several_settled(self) -> bool:
+        """Whether it is one of several causes that one repair puts right, and that was seen."""
+        known = self.inference
+        several = len(taken_together(known)) > 1
+        return several and is_seen(known, SURE) and not places_to_look(known)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""

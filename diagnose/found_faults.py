@@ -11,12 +11,13 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from diagnose.case_inference import CaseInference
+from diagnose.case_inference import CaseInference, proved_in
 from diagnose.inference import causegraph
+from diagnose.proved import surely_present
 from knowledge.applying import applies, surely_applies
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.faults import Fault
-from knowledge.model import Cause, Condition, Finding, Stage, State
+from knowledge.model import Cause, Condition, Finding, Stage
 from knowledge.pressure.patterns import ENGINE_RUNS_NORMALLY
 from knowledge.reassembly.what_was_found import HARD, PIECES
 from knowledge.work import Access
@@ -25,7 +26,6 @@ if TYPE_CHECKING:
     from diagnose.circuit.band import Band
     from diagnose.circuit.budget import Budget
 
-SURE = 0.8  #: certainty from which a sight or measurement proves a fault (judgement)
 LEAST_SHARE = 0.05  #: of an origin that is worth naming
 EXPLAINS = 0.2  #: least strength of the path from a fault to what it explains (judgement)
 
@@ -88,7 +88,7 @@ class FoundFaults:
     @cached_property
     def proved(self) -> Mapping[Fault, tuple[Finding, ...]]:
         """The found faults with what proves each, in the order of the book."""
-        return {f: p for f in self.inference.book.faults.values() if (p := self._proofs(f))}
+        return proved_in(self.inference)
 
     @cached_property
     def budget(self) -> Budget | None:
@@ -125,27 +125,12 @@ class FoundFaults:
     @cached_property
     def present(self) -> frozenset[Finding]:
         """Findings that are there, observed or derived, with enough certainty to prove a fault."""
-        facts = self.inference.facts.observations
-        seen = {f for f, o in facts.items() if o.state is State.PRESENT and o.sure >= SURE}
-        derived = {
-            d.finding
-            for d in self.inference.result.derived
-            if d.state is State.PRESENT and d.sure >= SURE and d.finding not in facts
-        }
-        return frozenset(seen | derived)
+        return surely_present(self.inference.facts, self.inference.result)
 
     def _checked(self, fault: Fault) -> bool:
         """Whether the check that decides where it came from was made."""
         seen = self.inference.facts.observations
         return any(f in seen for f in fault.decided_by if f not in fault.proofs)
-
-    def _proofs(self, fault: Fault) -> tuple[Finding, ...]:
-        """What proves it; not what another thing that was found has brought about."""
-        return tuple(
-            f
-            for f in fault.proofs
-            if f in self.present and self.present.isdisjoint(fault.explained.get(f, ()))
-        )
 
     def _costs(self, faults: tuple[Fault, ...], at: int) -> Mapping[Fault, Band]:
         """The cost of each fault at one account; a quantity counts for the first that names it."""

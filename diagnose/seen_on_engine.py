@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from diagnose.case.mended import works_again
 from diagnose.case_inference import CaseInference
+from diagnose.inference.elimination import posteriors
+from diagnose.inference.network import SEEN_NOT_THERE
 from knowledge.circuit.conditions import LODGED
+from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State, Station
 
 SEVERAL = 2  #: places in which pieces can lodge: which one it is must be looked at
@@ -18,9 +22,52 @@ def is_found(known: CaseInference) -> bool:
 
     Pieces that were shed, without the place where they sit, are half the answer.
     """
+    return is_seen(known, SETTLED) and not places_to_look(known)
+
+
+def is_seen(known: CaseInference, until: float) -> bool:
+    """Whether it began as surely as asked at the likeliest cause, or those like it, and was seen."""
+    return is_sure(known, until) and all(seen_for(known, c) for c in taken_together(known))
+
+
+def is_sure(known: CaseInference, until: float) -> bool:
+    """Whether it began as surely as asked at the likeliest cause, or at one of those like it."""
+    return known.ranking[0].began >= until or chance_together(known) >= until
+
+
+def taken_together(known: CaseInference) -> tuple[Cause, ...]:
+    """The likeliest cause, and those that one thing which was seen shows as well as it.
+
+    One repair puts them right, so that which of them it was need not be settled.
+    """
     first = known.ranking[0]
-    sure = first.began >= SETTLED and seen_for(known, first.cause)
-    return sure and not places_to_look(known)
+    if first.began >= SETTLED:
+        return (first.cause,)
+    for fault in known.book.faults.values():
+        if first.cause in fault.alike and _proved(known, fault):
+            others = (r.cause for r in known.ranking if r.cause in fault.alike)
+            return tuple(c for c in others if seen_for(known, c))
+    return (first.cause,)
+
+
+def chance_together(known: CaseInference) -> float:
+    """The probability that it began at one of the causes taken together."""
+    together = taken_together(known)
+    if len(together) == 1:
+        return known.ranking[0].began
+    none = {**known.evidence, **{c.id: SEEN_NOT_THERE for c in together}}
+    (without,) = posteriors(known.network, [none], asked=())
+    return 1.0 - math.exp(without.log_evidence - known.posterior.log_evidence)
+
+
+def _proved(known: CaseInference, fault: Fault) -> bool:
+    """Whether one of its proofs was seen, and shows each of the causes that are alike."""
+    edge = known.graph.has_edge
+    return any(
+        all(edge(c.id, seen.id) for c in fault.alike if c.id in known.graph)
+        for seen in _seen(known)
+        if seen in fault.proofs
+    )
 
 
 def places_to_look(known: CaseInference) -> tuple[Condition, ...]:

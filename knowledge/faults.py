@@ -26,6 +26,8 @@ class Fault:
     proofs: tuple[Finding, ...]  #: any one of these, seen or measured, proves it
     origins: tuple[Cause | Condition, ...]  #: what it can have come from; a condition: of damage
     source: Source
+    #: origins that one repair puts right, so that which of them it was may stay open
+    alike: tuple[Cause, ...] = ()
     states: tuple[Condition, ...] = ()  #: the states of the circuit it is, which explain the gauge
     costs: tuple[Quantity, ...] = ()  #: by which it costs pressure
     damage: bool = False  #: as a rule it followed

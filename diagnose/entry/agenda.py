@@ -34,9 +34,20 @@ from diagnose.planning.questions import (
     by_value,
     most_telling,
 )
+from knowledge.engines.features import DRY_SUMP
 from knowledge.model import Finding, Gauge, Kind, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
-from knowledge.questions.essentials import ESSENTIALS, GAUGE, GRADE, HEARD, NOISE, SINCE, ZERO
+from knowledge.questions.essentials import (
+    ESSENTIALS,
+    GAUGE,
+    GRADE,
+    HEARD,
+    LEVEL,
+    LEVEL_IN_TANK,
+    NOISE,
+    SINCE,
+    ZERO,
+)
 from knowledge.questions.groups import GROUPS
 from knowledge.questions.premises import PART_OF_A_REBUILD, REBUILT
 from knowledge.questions.shapes import EngineKind, Menu
@@ -200,8 +211,10 @@ def _sensible(question: Question, diagnosis: Diagnosis) -> Question | None:
 
 
 def as_known(menu: Menu, diagnosis: Diagnosis) -> Menu:
-    """The menu as it is asked: of an oil whose grade was said, only how it compares."""
-    oil = diagnosis.case.engine.oil
+    """The menu as it is asked: of an oil whose grade was said, only how it compares; of a tank."""
+    oil, built = diagnosis.case.engine.oil, diagnosis.case.known_features
+    if menu is LEVEL and built.get(DRY_SUMP) is State.PRESENT:
+        return LEVEL_IN_TANK
     return (
         replace(menu, asks=f"Is {oil} the grade the manual asks for?")
         if menu is GRADE and oil

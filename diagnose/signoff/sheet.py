@@ -11,6 +11,7 @@ from functools import cached_property
 
 from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
+from diagnose.seen_on_engine import is_sure, taken_together
 from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.signoff.since_repair import measured_since
@@ -64,7 +65,9 @@ class Signoff:
         closed = self.answer.case.closed
         if closed is not None:
             return closed.causes
-        return tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
+        likely = tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
+        known = self.answer.inference
+        return likely or (taken_together(known) if is_sure(known, self.until) else ())
 
     @property
     def items(self) -> tuple[Item, ...]:

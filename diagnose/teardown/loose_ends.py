@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.network import Network
-from diagnose.seen_on_engine import places_to_look, seen_for
+from diagnose.seen_on_engine import is_seen, places_to_look, taken_together
 from knowledge.applying import applies
 from knowledge.model import Cause, Condition, Finding, State
 from knowledge.work import Phase, Task
@@ -43,6 +43,7 @@ class LooseEnds:
     """What must be settled between finding the cause and reassembly."""
 
     causes: tuple[Cause, ...]  #: taken as true
+    alike: bool  #: it is one of them, and one repair puts it right whichever it is
     confirmed: bool  #: likely enough, and seen on the engine
     unexplained: tuple[Finding, ...]
     follow: tuple[DueTask, ...]
@@ -73,12 +74,13 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
 
     ``until``: probability from which a cause is taken as true.
     """
-    chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
-        answer.ranking[0].cause
-    ]
-    confirmed = answer.ranking[0].began >= until and seen_for(answer.inference, chosen[0])
+    confirmed = is_seen(answer.inference, until)
+    together = taken_together(answer.inference) if confirmed else ()
+    likely = [r.cause for r in answer.ranking if r.probability >= until]
+    chosen = likely or together or [answer.ranking[0].cause]
     return LooseEnds(
         causes=tuple(chosen),
+        alike=not likely and len(chosen) > 1,
         confirmed=confirmed,
         unexplained=_not_brought(answer, {c.id for c in chosen}),
         follow=follow_up(answer),

@@ -18,7 +18,7 @@ from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.sequence import Outcome, PlannedCheck, planned_sequence
 from diagnose.planning.simulation import PlanEstimate, simulate
-from diagnose.seen_on_engine import seen_for
+from diagnose.seen_on_engine import is_seen, is_sure
 from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.faults import Fault
 from knowledge.model import Cause, Finding
@@ -133,12 +133,12 @@ class Plan:
     @property
     def settled(self) -> bool:
         """Whether the cause is as likely as asked already."""
-        return self.answer.ranking[0].began >= self.request.until
+        return is_sure(self.answer.inference, self.request.until)
 
     @cached_property
     def confirmed(self) -> bool:
         """Whether it has been seen on the engine as well."""
-        return self.settled and seen_for(self.answer.inference, self.answer.ranking[0].cause)
+        return is_seen(self.answer.inference, self.request.until)
 
     @cached_property
     def plan_state(self) -> PlanState:

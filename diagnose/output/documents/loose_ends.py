@@ -61,7 +61,7 @@ def loose_ends_notice(answer: Diagnosis, ends: LooseEnds) -> LooseEndsNotice:
         pressure_closed=ends.pressure_closed,
         follow=tuple(_follow_up(d) for d in ends.follow),
         confirmed=ends.confirmed,
-        causes=" and ".join(c.says for c in ends.causes),
+        causes=("; or " if ends.alike else " and ").join(c.says for c in ends.causes),
         remedy="; ".join(c.remedy for c in ends.causes),
         pressure=pressure_in_words(answer, ends),
         damage=damages(answer),

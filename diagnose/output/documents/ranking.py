@@ -29,6 +29,9 @@ class RankedCause:
     chain: str = field(metadata=NOT_IN_JSON)  #: how it leads to the evidence; may be empty
     remedy: str = field(metadata=NOT_IN_JSON)
     follows: str = field(metadata=NOT_IN_JSON)  #: what happens if it is left; may be empty
+    as_found: bool = field(
+        default=False, metadata=NOT_IN_JSON
+    )  #: before likelier ones, as it was found
 
 
 def ranked_causes(diagnosis: Diagnosis) -> tuple[RankedCause, ...]:
@@ -57,7 +60,13 @@ def _cause(diagnosis: Diagnosis, ranked: Ranked, weights: Sequence[Weight]) -> R
         chain=chain_in_words(diagnosis, weights),
         remedy=cause.remedy,
         follows=cause.follows,
+        as_found=ranked.shown and _likelier_after(diagnosis, ranked),
     )
+
+
+def _likelier_after(diagnosis: Diagnosis, ranked: Ranked) -> bool:
+    after = diagnosis.ranking[diagnosis.ranking.index(ranked) :]
+    return any(r.probability > ranked.probability and not r.cause.no_fault for r in after)
 
 
 def others(causes: Sequence[RankedCause], shown: int, *, loss_is_real: bool) -> str:

@@ -11,7 +11,7 @@ from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import percent
-from diagnose.seen_on_engine import SETTLED, is_found
+from diagnose.seen_on_engine import SETTLED, chance_together, is_found, is_sure, taken_together
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Finding
 
@@ -35,7 +35,7 @@ class EvidenceItem:
 
 def is_settled(diagnosis: Diagnosis) -> bool:
     """Whether the most probable cause is nearly certain, and nothing else has brought it about."""
-    return diagnosis.ranking[0].began >= SETTLED
+    return is_sure(diagnosis.inference, SETTLED)
 
 
 def is_confirmed(diagnosis: Diagnosis) -> bool:
@@ -49,7 +49,10 @@ def in_short(diagnosis: Diagnosis) -> str:
         return ""
     if nothing_wrong(diagnosis):
         return "nothing wrong found: every reading is within its limits"
-    first = diagnosis.ranking[0]
+    first, together = diagnosis.ranking[0], taken_together(diagnosis.inference)
+    if len(together) > 1 and is_settled(diagnosis):
+        chance = percent(chance_together(diagnosis.inference))
+        return f"almost certainly {'; or '.join(c.says for c in together)} ({chance} likely)"
     lead = f"{first.cause.says} ({percent(first.probability)} likely)"
     if first.probability < LEADS:
         return f"not clear yet; best guess: {lead}"

@@ -48,6 +48,7 @@ from diagnose.output.documents.stages import StageSummary, stage_summaries
 from diagnose.output.documents.start_table import StartTable, start_table
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.output.lines import percent
+from diagnose.seen_on_engine import chance_together, taken_together
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import first_start
@@ -219,9 +220,11 @@ def _survey(diagnosis: Diagnosis) -> SurveyDocument | None:
 def _stop(plan: Plan) -> str:
     if not is_settled(plan.answer):
         return ""
-    first = plan.answer.ranking[0]
+    known, first = plan.answer.inference, plan.answer.ranking[0]
+    together = taken_together(known)
+    chance = first.probability if len(together) == 1 else chance_together(known)
     seen = "and has been seen on the engine" if plan.confirmed else "but nobody has seen it yet"
-    return f"{first.cause.says} is {percent(first.probability)} likely {seen}."
+    return f"{'; or '.join(c.says for c in together)} is {percent(chance)} likely {seen}."
 
 
 def _repairs(sheet: Signoff, diagnosis: Diagnosis) -> tuple[Repair, ...]:

@@ -90,7 +90,9 @@ class ReviewDocument:
     settled: bool = field(
         metadata=NOT_IN_JSON
     )  #: that it began at the first cause is nearly certain
-    remedies: bool = field(metadata=NOT_IN_JSON)  #: the first cause is, wherever it began
+    remedies: bool = field(
+        metadata=NOT_IN_JSON
+    )  #: the first cause is, wherever it began, or was found
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
@@ -149,7 +151,7 @@ def review_document(
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),
-        remedies=diagnosis.ranking[0].probability >= SETTLED,
+        remedies=_remedies(diagnosis),
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json or works_again(case) else _still_missing(diagnosis),
@@ -157,6 +159,12 @@ def review_document(
         nothing_wrong=nothing_wrong(diagnosis),
         afterwards=() if closed else checks_afterwards(diagnosis),
     )
+
+
+def _remedies(diagnosis: Diagnosis) -> bool:
+    """Whether the first cause is to be put right whatever else is found: nearly certain, or found."""
+    first = diagnosis.ranking[0]
+    return is_settled(diagnosis) or first.probability >= SETTLED or first.shown
 
 
 def damages(diagnosis: Diagnosis) -> tuple[Damage, ...]:

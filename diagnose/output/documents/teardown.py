@@ -21,6 +21,7 @@ from diagnose.output.documents.stages import (
 )
 from diagnose.output.lines import duration, percent
 from diagnose.planning.simulation import PlanEstimate
+from diagnose.seen_on_engine import chance_together, taken_together
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
@@ -181,6 +182,19 @@ def _pace(plan: Plan) -> str:
     return f"Minutes are judgement, for {hand}, the engine {where}{space}{closing}{shop}."
 
 
+def _leader(plan: Plan) -> str:
+    """The likeliest cause, with those that the same found thing shows, and the probability."""
+    known = plan.answer.inference
+    together = taken_together(known)
+    top = plan.answer.ranking[0]
+    chance = top.probability if len(together) == 1 else chance_together(known)
+    names, ids = (
+        join.join(parts)
+        for join, parts in (("; or ", [c.says for c in together]), (", ", [c.id for c in together]))
+    )
+    return f"{names} ({percent(chance)}) [{ids}]"
+
+
 def _stop_here(plan: Plan, ends: LooseEnds) -> str:
     """Say that looking may end, or that no check tells more; empty where the plan goes on."""
     top = plan.answer.ranking[0]
@@ -188,7 +202,7 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
         nothing = "No opening or check is left that would tell the causes apart; "
         leads = f"{top.cause.says} leads with {percent(top.probability)}."
         return "" if plan.stages else nothing + leads
-    leader = f"{top.cause.says} ({percent(top.probability)}) [{top.cause.id}]"
+    leader = _leader(plan)
     if ends.may_stop:
         closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
         open_ = ends.pressure_closed is None and bool(plan.answer.case.readings)

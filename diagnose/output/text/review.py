@@ -124,6 +124,8 @@ def _cause(number: int, cause: RankedCause) -> list[str]:
     lines = ["", *headed(head, f"{cause.says} [{cause.id}]")]
     if cause.no_fault:
         lines += wrapped("(no fault: it would explain the reading)", 6)
+    if cause.as_found:
+        lines += wrapped("(named first because it was found)", 6)
     lines += _evidence("for", cause.pro) + _evidence("against", cause.con)
     if cause.chain:
         lines += labelled("how", cause.chain, 6, 16)

@@ -119,7 +119,7 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
             blocks += _why(cause)
             if document.remedies and not document.closed:
                 remedy = labelled("remedy", cause.remedy, 8, 17)
-                blocks.append(Block(remedy, spare=5, space=False))
+                blocks.append(Block(remedy, spare=1 if cause.as_found else 5, space=False))
     if document.stations and document.evidence and not document.closed:
         said = ", ".join(f"{s.says} {percent(s.probability)}" for s in document.stations)
         blocks.append(Block(labelled("by place", said, 0, 10), spare=8))
@@ -132,6 +132,8 @@ def _why(cause: RankedCause) -> list[Block]:
     for label, items, spare in (("for", cause.pro[:2], 1), ("against", cause.con[:1], 2)):
         said = "; ".join(item.says for item in items)
         blocks.append(Block(labelled(label, said, 8, 17) if said else [], spare, space=False))
+    if cause.as_found:
+        blocks.append(Block(wrapped("(named first because it was found)", 8), space=False))
     if cause.no_fault:
         lines = wrapped("(no fault: it would explain the reading)", 8)
         blocks.append(Block(lines, space=False))

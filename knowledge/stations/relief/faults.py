@@ -100,6 +100,7 @@ RELIEF_VALVE_GRIPPED = Fault(
         causes.RELIEF_DEBRIS,
     ),
     source=sources.RELIEF_FREE_FALL,
+    alike=(causes.RELIEF_STUCK_OPEN, causes.RELIEF_BORE_SCORED),
 )
 RELIEF_VALVE_BAD = Fault(
     id="relief_valve_bad",
@@ -166,6 +167,7 @@ RELIEF_SPRING_BAD = Fault(
         causes.RELIEF_SPRING_WRONG,
     ),
     source=COMMON_PRACTICE,
+    alike=(causes.RELIEF_SPRING_WEAK_BROKEN, causes.RELIEF_SPRING_WRONG),
     states=(conditions.RELIEF_CAPS_LOW,),
     costs=(quantities.RELIEF_SETTING,),
 )

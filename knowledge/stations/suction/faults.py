@@ -47,6 +47,7 @@ SUCTION_DRAWS_AIR = Fault(
         causes.PICKUP_TUBE_LOOSE,
     ),
     source=COMMON_PRACTICE,
+    alike=(causes.PICKUP_TUBE_CRACKED, causes.SUCTION_JOINT_AIR_LEAK),
     states=(conditions.AIR_IN_SUCTION,),
 )
 SCREEN_COVERED = Fault(

@@ -1,0 +1,67 @@
+"""Which faults something seen or measured proves, and the cause that each shows most plainly.
+
+Knows the facts and the graph of a case, nothing of its probabilities but what is passed in.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from diagnose.inference.causegraph import Graph
+from diagnose.inference.chaining import Facts, InferenceResult
+from knowledge.faults import Fault
+from knowledge.model import OFTEN, Cause, Finding, State
+
+SURE = 0.8  #: certainty from which a sight or measurement proves a fault (judgement)
+LEAST_SHOWN = 0.05  #: probability from which a found fault speaks for the cause that shows it best
+
+
+def surely_present(facts: Facts, result: InferenceResult) -> frozenset[Finding]:
+    """Findings that are there, observed or derived, with enough certainty to prove a fault."""
+    observed = facts.observations
+    seen = {f for f, o in observed.items() if o.state is State.PRESENT and o.sure >= SURE}
+    derived = {
+        d.finding
+        for d in result.derived
+        if d.state is State.PRESENT and d.sure >= SURE and d.finding not in observed
+    }
+    return frozenset(seen | derived)
+
+
+def proved_faults(
+    faults: Iterable[Fault], present: frozenset[Finding]
+) -> dict[Fault, tuple[Finding, ...]]:
+    """The faults with what proves each, in order; not what another found thing brought about."""
+    return {f: proofs for f in faults if (proofs := tuple(_proofs(f, present)))}
+
+
+def _proofs(fault: Fault, present: frozenset[Finding]) -> Iterator[Finding]:
+    for finding in fault.proofs:
+        if finding in present and present.isdisjoint(fault.explained.get(finding, ())):
+            yield finding
+
+
+def shown_causes(
+    proved: Mapping[Fault, tuple[Finding, ...]], graph: Graph, probability: Mapping[str, float]
+) -> frozenset[str]:
+    """Ids of the causes that found faults show: of each the likeliest that leads to its proof itself.
+
+    None of damage, which followed, and none that the rest of the evidence all but rules out.
+    """
+    shown = set()
+    for fault, proofs in proved.items():
+        if fault.damage:
+            continue
+        direct = [o.id for o in fault.origins if _leads(graph, o, proofs)]
+        best = max(direct, key=lambda o: (probability[o], o), default=None)
+        if best is not None and probability[best] >= LEAST_SHOWN:
+            shown.add(best)
+    return frozenset(shown)
+
+
+def _leads(graph: Graph, origin: object, proofs: Iterable[Finding]) -> bool:
+    """Whether a cause often brings about one of the proofs itself."""
+    return isinstance(origin, Cause) and any(
+        graph.has_edge(origin.id, f.id) and graph.edges[origin.id, f.id]["strength"] >= OFTEN.value
+        for f in proofs
+    )
