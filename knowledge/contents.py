@@ -79,8 +79,10 @@ from knowledge.stations.bearings import rules_poured as bearings_rules_poured
 from knowledge.stations.bearings import rules_shafts as bearings_rules_shafts
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_crank_feed as delivery_causes_crank_feed
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.delivery import faults as delivery_faults
+from knowledge.stations.delivery import findings_crank_feed as delivery_findings_crank_feed
 from knowledge.stations.delivery import findings_filter as delivery_findings_filter
 from knowledge.stations.delivery import findings_filter_cut as delivery_findings_filter_cut
 from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
@@ -146,6 +148,7 @@ from knowledge.stations.pump import findings_bench as pump_findings_bench
 from knowledge.stations.pump import findings_drive as pump_findings_drive
 from knowledge.stations.pump import findings_mount as pump_findings_mount
 from knowledge.stations.pump import findings_priming as pump_findings_priming
+from knowledge.stations.pump import findings_scavenge as pump_findings_scavenge
 from knowledge.stations.pump import findings_sights as pump_findings_sights
 from knowledge.stations.pump import findings_variable as pump_findings_variable
 from knowledge.stations.pump import findings_wear as pump_findings_wear
@@ -255,8 +258,10 @@ MODULES = (
     delivery_findings_filter,
     delivery_findings_filter_cut,
     delivery_findings_galleries,
+    delivery_findings_crank_feed,
     delivery_causes,
     delivery_causes_galleries,
+    delivery_causes_crank_feed,
     delivery_links,
     delivery_inhibitors,
     delivery_faults,
@@ -333,6 +338,7 @@ MODULES = (
     pump_findings_bench,
     pump_findings_wear,
     pump_findings_sights,
+    pump_findings_scavenge,
     pump_findings_variable,
     pump_causes,
     pump_causes_drive,

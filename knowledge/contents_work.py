@@ -29,6 +29,7 @@ from knowledge.stations.pump import tasks as pump_tasks
 from knowledge.stations.pump import tasks_cover as pump_tasks_cover
 from knowledge.stations.pump import tasks_distributor as pump_tasks_distributor
 from knowledge.stations.pump import tasks_drive as pump_tasks_drive
+from knowledge.stations.pump import tasks_variable as pump_tasks_variable
 from knowledge.stations.relief import parts as relief_parts
 from knowledge.stations.relief import tasks as relief_tasks
 from knowledge.stations.suction import parts as suction_parts
@@ -52,6 +53,7 @@ WORK = (
     topend_tasks,
     pump_tasks,
     pump_tasks_cover,
+    pump_tasks_variable,
     relief_tasks,
     pump_tasks_drive,
     pump_tasks_distributor,

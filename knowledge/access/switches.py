@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from knowledge.access.openings import OPENINGS, Opening
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.model import Finding
 from knowledge.work import Access, Caution
 
@@ -28,6 +28,8 @@ def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
         _set_known(tree, has)
     if known or has(features.OVERHEAD_CAM) or has(features.DIESEL):
         _set_valley(tree, has)
+    if has(features_build.SPLIT_CASE):
+        _set_split_case(tree)
     return tree
 
 
@@ -93,6 +95,45 @@ def _set_sump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> No
             180,
             240,
         )
+
+
+def _set_split_case(tree: dict[Access, Opening]) -> None:
+    """A crankcase of two halves: a strainer plate below; bearings, pickup and cam once it is split."""
+    _alter(tree, Access.SUMP_OFF, (Access.DRAINED,), 20, 15)
+    tree[Access.SUMP_OFF] = replace(
+        tree[Access.SUMP_OFF],
+        says="take the strainer plate and strainer off below the case",
+        destroys="how debris lay on the strainer",
+    )
+    _alter(tree, Access.FRONT_COVER_OFF, (Access.OUTSIDE,), 90, 30)
+    tree[Access.FRONT_COVER_OFF] = replace(
+        tree[Access.FRONT_COVER_OFF],
+        says="take crank pulley, its tin and fan housing off as needed",
+    )
+    _alter(tree, Access.ENGINE_EASED, tree[Access.ENGINE_EASED].needs, 120, 0)
+    tree[Access.ENGINE_EASED] = replace(
+        tree[Access.ENGINE_EASED],
+        says="take the engine out, on a trolley jack, fuel line clamped",
+    )
+    _alter(tree, Access.FLYWHEEL_OFF, (Access.ENGINE_EASED,), 40, 40)
+    tree[Access.FLYWHEEL_OFF] = replace(
+        tree[Access.FLYWHEEL_OFF], says="take clutch and flywheel off, engine out"
+    )
+    _alter(tree, Access.CAP_OFF, (Access.FLYWHEEL_OFF, Access.FRONT_COVER_OFF), 360, 300)
+    tree[Access.CAP_OFF] = replace(
+        tree[Access.CAP_OFF],
+        says="heads and cylinders off, then split the crankcase",
+        destroys="how the shells sat; joint and head seals",
+    )
+    _alter(tree, Access.TRAY_OFF, (Access.SUMP_OFF,), 0, 0)
+    _alter(tree, Access.PICKUP_OFF, (Access.CAP_OFF,), 10, 10)
+    _alter(tree, Access.CRANK_OUT, (Access.CAP_OFF,), 20, 20)
+    _alter(tree, Access.CAM_OUT, (Access.CAP_OFF,), 5, 5)
+    _alter(tree, Access.VALLEY_OPEN, (Access.CAP_OFF,), 10, 10)
+    tree[Access.VALLEY_OPEN] = replace(
+        tree[Access.VALLEY_OPEN],
+        says="lifters out of the split case, in order",
+    )
 
 
 def _set_trapped(

@@ -11,6 +11,7 @@ from knowledge.model import Source
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.delivery import findings_filter_cut as delivery_cut
 from knowledge.stations.relief import findings as relief_findings
+from knowledge.stations.topend import findings_feeds as topend_feeds
 from knowledge.work import Access, Inspection
 
 SHORT = 20.0  #: longest opening [min] that is done along with something else (judgement)
@@ -31,6 +32,12 @@ TOGETHER: tuple[Together, ...] = (
         opening=Access.FILTER_OFF,
         checks=(delivery_cut.CUT_THE_FILTER_OPEN, delivery_cut.SORT_WHAT_THE_FILTER_HELD),
         why="the filter is off: the metal it caught shows which part sheds",
+        source=COMMON_PRACTICE,
+    ),
+    Together(
+        opening=Access.SUMP_OFF,
+        checks=(topend_feeds.LOOK_AT_THE_PISTON_JETS,),
+        why="the sump is off: one look shows whether every piston jet is there",
         source=COMMON_PRACTICE,
     ),
     Together(

@@ -139,6 +139,11 @@ VARIABLE_PUMP = feature(
     says="an oil pump of variable delivery, with a control solenoid",
     asks="Is the oil pump's delivery controlled by a solenoid (two-stage or variable pump)?",
 )
+SPLIT_CASE = feature(
+    id="split_case",
+    says="a crankcase of two halves, with a strainer plate and no sump to take off",
+    asks="Does the crankcase split in halves, with no sump to take off?",
+)
 POURED_BEARINGS = feature(
     id="poured_bearings",
     says="crank bearings poured in place (babbitt), without shells",

@@ -186,6 +186,7 @@ HEAVY_DIESEL = Layout(
     id="heavy_diesel",
     says="heavy in-line truck or plant diesel, gear-driven pump, turbocharger and oil cooler",
     has=(
+        features.PISTON_JETS,
         features.PUMP_OUTSIDE,
         features.DIESEL,
         features.WATER_COOLED,

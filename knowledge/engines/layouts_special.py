@@ -187,6 +187,7 @@ AIR_COOLED_FLAT_FOUR = Layout(
         features.PUSHROD_ENGINE,
         features.RELIEF_OUTSIDE,
         features.OIL_COOLER,
+        features_build.SPLIT_CASE,
     ),
     lacks=(
         *drives_but(features.PUMP_ON_CAM_NOSE),

@@ -228,6 +228,12 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "too_much_drive_float": ("crank_end_float_over",),
     "pump_housing_burst": ("pump_casting_cracked",),
     "scavenge_pump_jammed": ("pump_jammed",),
+    "scavenge_side_takes_air": ("pump_casting_cracked", "air_at_pump_cover"),
+    "crank_feed_seal_bad": (
+        *("turbo_line_leaks", "seal_or_gasket_wet", "gasket_masks_port"),
+        *("crank_end_float_over", "gallery_seal_found_bad"),
+    ),
+    "crank_feed_seal_reused": ("gasket_masks_port", "crank_scored", "-crank_scored"),
     "cavitation_marks": ("pump_scored_seen",),
     "pump_shaft_play": ("drive_shaft_rounded",),
     "relief_return_blocked": ("returns_blocked",),

@@ -4,6 +4,12 @@ from __future__ import annotations
 
 #: the finding, by what is said when it is there
 SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
+    "crank_feed_seal_reused": (
+        "seal .. feeds|feed the? crank|crankshaft end? was|were|is|got? re-used|reused|kept",
+        "seal .. feeds|feed the? crank|crankshaft end? was|went|put|used? again|back|back-in",
+        "reused|re-used|kept the|its? old|original? crank|crankshaft|timing-cover end? oil? feed? seal",
+        "old|original crank|crankshaft end? oil? feed seal was|went|got? reused|re-used|back|again",
+    ),
     "filter_burst": (
         "filter burst|blew|exploded|split|blown|popped|bursts|blows",
         "blew .. filter",

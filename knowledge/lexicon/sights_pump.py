@@ -252,6 +252,17 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "distributor|dizzy sits|sat|sitting|stands|proud too|a|up|proud? high|proud|gap",
         "gap under the? distributor|dizzy",
     ),
+    "tank_foams": (
+        "oil? tank was|is|gets|got? all? foaming|foams|foamed|foamy|frothy|frothing|froths",
+        "oil|it in the? oil? tank was|is|gets|looks|goes|went? all? foaming|foams|foamed|foamy|frothy|frothing|froths|full-of-foam",
+        "oil? tank was|is? full of foam|froth|bubbles",
+        "foam|froth in|on|out the|of? oil? tank",
+        "tank breather|vent|filler? pukes|puking|puked|spits|spitting|throws|throwing|blows|blowing|spews|spewing|vents|pushes|dumps? oil|foam",
+    ),
+    "scavenge_side_takes_air": (
+        "scavenge|scavenging hose|line|pipe|pickup|side|pump|stage|stages? .. sucking|sucks|sucked|drawing|draws|pulling|pulls|taking|takes|took|getting air",
+        "air leak|leaks|getting|gets? in|into|at|on the? scavenge|scavenging hose|line|pipe|side|pickup|pump?",
+    ),
     "tank_empties_running": (
         "tank empties|emptying|emptied|drains|goes|runs empty|into|while|when|dry|running|the?",
         "no|little|poor oil? return|scavenge to|from the? tank|sump",

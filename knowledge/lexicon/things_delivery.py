@@ -256,12 +256,30 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "oil feed|transfer|supply tube? o-ring|oring|seal|gasket",
             "feed tube o-ring|oring|seal?",
             "quill seal|o-ring|oring",
-            "crank|crankshaft|crank-end end? feed|quill seal|o-ring",
         ),
         shows=dict.fromkeys(
             (State.TORN, State.HARD, State.ABSENT, State.CRUSHED, State.LEAKING),
             ("gallery_seal_found_bad",),
         ),
         rules_out={State.FINE: ("gallery_seal_found_bad",)},
+    ),
+    Thing(
+        family="gallery",
+        names=(
+            "crank|crankshaft|crank-end end? oil? feed|quill oil? seal|o-ring",
+            "oil? feed seal|o-ring to|for|of|at|on the? crank|crankshaft end?",
+            "end feed|fed seal|o-ring",
+            "crank|crankshaft end oil? seal lip?",
+            "oil? seal in the? timing cover that|which feeds|feeding? the? crank|crankshaft end?",
+            "timing cover oil? seal that|which feeds the? crank|crankshaft end?",
+        ),
+        shows=dict.fromkeys(
+            (
+                *(State.TORN, State.HARD, State.ABSENT, State.CRUSHED, State.LEAKING),
+                *(State.WORN, State.CUT, State.REVERSED, State.FAULTY, State.RUINED),
+            ),
+            ("crank_feed_seal_bad",),
+        ),
+        rules_out={State.FINE: ("crank_feed_seal_bad",)},
     ),
 )

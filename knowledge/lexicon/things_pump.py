@@ -259,4 +259,19 @@ THINGS_PUMP: tuple[Thing, ...] = (
         },
         rules_out={_S.FINE: ("mount_gasket_blown",)},
     ),
+    Thing(
+        family="scavenge",
+        names=(
+            "scavenge|scavenging hose|hoses|line|lines|pipe|pipes|union|unions|fitting|fittings|pickup|pickups",
+            "scavenge|scavenging pickup|hose seal|seals|o-ring|clip|clamp",
+        ),
+        shows=dict.fromkeys(
+            (
+                *(State.CRACKED, State.LOOSE, State.LEAKING, State.HOLED, State.TORN),
+                *(State.BROKEN, State.CUT, State.HARD, State.FAULTY, State.CAME_OFF),
+            ),
+            ("scavenge_side_takes_air",),
+        ),
+        rules_out=dict.fromkeys((State.FINE, State.TIGHT), ("scavenge_side_takes_air",)),
+    ),
 )

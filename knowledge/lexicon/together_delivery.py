@@ -11,6 +11,9 @@ _DRILL = "drill|drilling|priming|primed|prime|pre-lube|prelube|pre-oiler|spun|sp
 _GALLERY = "gallery|galley|galleries|oilway|oilways"
 _COLD = "cold|cool|never_warm|never_warms|never_hot|@not_warm|@not_get_warm|@not_get_hot|@not_hot|@not_heat|stone_cold"
 TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
+    "crank_feed_seal_reused": (
+        "seal + crank|crankshaft|quill + feeds|feed|end|fed|quill + re-used|reused|used_again|re_used|old_one_back - new|renewed|rear|front|main",
+    ),
     "screen_blocked": (
         f"{_SCREEN} + {_BLOCKED}|covered|packed|matted|caked|full_of|half_open|quarter_open|third_open - plug_hole|not|no|@not|clean|wire|fuel|isnt|filter_screen_under|sender",
     ),

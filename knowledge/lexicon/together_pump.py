@@ -12,6 +12,9 @@ _RELIEF = "relief|prv|oprv|regulator|pressure_valve|dump_valve"
 _PLUNGER = "plunger|piston|ball|poppet|valve"
 _BENCH = "bench|test_rig|rig|hand_pump|spring_tester"
 TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
+    "scavenge_side_takes_air": (
+        "scavenge|scavenging + hose|line|pipe|union|fitting + cracked|split|holed|chafed|perished|sucking|sucks|air_leak|takes_air - no|not|whole|sound|new_pump",
+    ),
     "pump_shaft_play": (
         f"pump + {_SHAFT} + play|slop|sloppy|wobble|wobbles|rock|rocks|loose_in|worn_bush|side_to_side - end_play|distributor",
         f"pump + bush|bushing|bore + worn|loose|sloppy|play + {_SHAFT} - cam|rocker",

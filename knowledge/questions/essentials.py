@@ -1,5 +1,7 @@
 """What is asked of everybody, as far as it is not known yet (common practice)."""
 
+from dataclasses import replace
+
 from knowledge.questions.shapes import Choice, Menu
 
 ZERO, KNOCK = "gauge_reads_zero", "bearing_knock"
@@ -92,6 +94,18 @@ LEVEL = Menu(
                 "high",
             ),
         ),
+    ),
+)
+#: the same of an engine that keeps its oil in a tank
+LEVEL_IN_TANK = Menu(
+    id="level",
+    asks="How high does the oil stand in the tank, straight after a run?",
+    why="A dry sump is read hot, at once: cold it may have drained down into the crankcase.",
+    choices=(
+        replace(LEVEL.choices[0], says="at its mark"),
+        replace(LEVEL.choices[1], says="below its mark"),
+        replace(LEVEL.choices[2], says="none to be seen in the tank"),
+        replace(LEVEL.choices[3], says="well over its mark"),
     ),
 )
 GRADE = Menu(
@@ -259,10 +273,21 @@ SEALS = Menu(
         Choice("all new", also=("new ones", "new seals")),
     ),
 )
+#: of diesels and turbocharged engines, where work inside may have left one out
+JETS = Menu(
+    id="jets",
+    asks="Has the engine piston cooling jets (oil squirters under the pistons)?",
+    why="One left out or stuck open after work takes the oil that the bearings need at idle.",
+    choices=(
+        Choice("yes", ("piston_jets",), also=("it has", "oil squirters", "cooling jets")),
+        Choice("no", also=("none", "it has none", "no jets")),
+    ),
+    changes=False,
+)
 #: noises said in other words: the question is answered then
 HEARD = (
     *("deep_knock_under_load", "rattle_of_unknown_place", "squeaking_noise", "turbo_shrieks"),
     *("clatters_only_at_high_revs", "noise_with_pressure_loss"),
 )
 #: besides the safety question and the readings, in this order
-ESSENTIALS = (LEVEL, GAUGE, STATIONS, SINCE, PLUGS, SEALS, NOISE, GRADE)
+ESSENTIALS = (LEVEL, GAUGE, STATIONS, SINCE, PLUGS, SEALS, JETS, NOISE, GRADE)

@@ -52,6 +52,7 @@ _BY_NEEDLE = Premise(unless=("lamp_only",))
 _BY_ELECTRIC_NEEDLE = Premise(unless=("lamp_only", "direct_gauge"))
 _WITH_TURBO = Premise((("turbocharged",),))
 _WITH_DRY_SUMP = Premise((("dry_sump",),))
+_WITH_JETS_PERHAPS = Premise((("diesel", "turbocharged"), (*REBUILT, "just_worked_on")))
 _ON_THE_ROAD = Premise((("in_a_vehicle",),))
 _IN_A_BOAT = Premise((("in_a_boat",),))
 _IN_FROST = Premise((("stood_in_frost",),))
@@ -59,6 +60,9 @@ _WATER_COOLED = Premise((("water_cooled",),))
 _NEVER = Premise(((),))  #: nobody knows it without having looked for it
 
 PREMISES: dict[str, Premise] = {
+    "piston_jets": _WITH_JETS_PERHAPS,
+    "tank_foams": _WITH_DRY_SUMP,
+    "crank_feed_seal_reused": Premise((("dry_sump",), (*REBUILT, "just_worked_on"))),
     "low_hot_idle_good_speed": Premise((LOW,), (*NEVER_GOOD, "low_at_all_speeds")),
     "rises_just_off_idle": Premise((LOW,), (*NEVER_GOOD, "low_at_all_speeds")),
     "good_cold_low_hot": Premise((LOW,), (*NEVER_GOOD, "low_even_cold", "low_at_all_speeds")),

@@ -5,6 +5,7 @@ from knowledge.engines import features
 from knowledge.figures import MICROMETER
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.delivery import causes_crank_feed as delivery_causes_crank_feed
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.topend import causes as topend_causes
@@ -193,6 +194,21 @@ TENSIONER_SEALED = Task(
     only_with=(features.CHAIN_TENSIONERS,),
     cautions=(Caution.SPRING, Caution.EYES),
     also=("timing chain tensioner gasket", "chain oil jet"),
+)
+CRANK_FEED_SEAL_NEW = Task(
+    id="crank_feed_seal_new",
+    phase=Phase.BEARINGS,
+    says="crank fed at its end: seal in the timing cover new, right way round, lip not folded",
+    how=(
+        "crank's end smooth where the lip runs; seal square to the stop, its clip in",
+        "oil the lip; push the cover straight on over the crank's end, best with a taper sleeve",
+        "take the cover off once more and look: the lip must not be folded",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="fit another seal; a grooved crank end: polish or sleeve it",
+    guards=(delivery_causes_crank_feed.CRANK_FEED_SEAL_LEAK,),
+    only_with=(features.DRY_SUMP,),
+    also=("crank end seal", "timing cover oil seal", "quill seal"),
 )
 PISTON_JETS_AIMED = Task(
     id="piston_jets_aimed",

@@ -14,6 +14,7 @@ from knowledge.stations.bearings import causes_geometry as bearings_causes_geome
 from knowledge.stations.bearings import causes_poured as bearings_causes_poured
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_crank_feed as delivery_causes_crank_feed
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.instrument import causes_line as instrument_causes_line
@@ -43,6 +44,7 @@ MODULES = (
     bearings_causes_shafts,
     delivery_causes,
     delivery_causes_galleries,
+    delivery_causes_crank_feed,
     instrument_causes,
     instrument_causes_line,
     leaks_causes,

@@ -7,12 +7,15 @@ from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import (
     causes,
+    causes_crank_feed,
     causes_galleries,
+    findings_crank_feed,
     findings_filter,
     findings_filter_cut,
     findings_galleries,
     quantities,
 )
+from knowledge.stations.leaks import causes as leaks_causes
 
 GALLERY_PLUG_OUT = Fault(
     id="gallery_plug_out",
@@ -43,6 +46,15 @@ GALLERY_SEAL_BAD = Fault(
         )
     },
     origins=(causes_galleries.GALLERY_SEAL_LEAK,),
+    source=COMMON_PRACTICE,
+    states=(conditions.OPEN_LEAK_INSIDE,),
+)
+CRANK_FEED_SEAL_LEAKS = Fault(
+    id="crank_feed_seal_leaks",
+    station=Station.DELIVERY,
+    says="the seal that feeds the crank's end leaks",
+    proofs=(findings_crank_feed.CRANK_FEED_SEAL_BAD,),
+    origins=(causes_crank_feed.CRANK_FEED_SEAL_LEAK,),
     source=COMMON_PRACTICE,
     states=(conditions.OPEN_LEAK_INSIDE,),
 )
@@ -119,5 +131,22 @@ FILTER_DRAINS_BACK = Fault(
         causes.FILTER_WRONG,
     ),
     source=COMMON_PRACTICE,
+    alike=(causes.FILTER_DRAINBACK, causes.FILTER_WRONG),
     states=(conditions.DRAINS_BACK,),
+)
+FILTER_FITTED_WRONG = Fault(
+    id="filter_fitted_wrong",
+    station=Station.DELIVERY,
+    says="the oil filter or its seal is the wrong one or is fitted wrongly",
+    proofs=(
+        findings_filter.FILTER_MISFITTED,
+        findings_filter.ADAPTER_GASKET_DISPLACED,
+    ),
+    origins=(
+        causes.FILTER_WRONG,
+        leaks_causes.FILTER_SEAL_LEAK,
+        causes.FILTER_BYPASS_STUCK,
+    ),
+    alike=(causes.FILTER_WRONG, leaks_causes.FILTER_SEAL_LEAK),
+    source=COMMON_PRACTICE,
 )

@@ -5,7 +5,7 @@ from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
-from knowledge.stations.delivery import causes, causes_galleries
+from knowledge.stations.delivery import causes, causes_crank_feed, causes_galleries
 from knowledge.work import Access, Part
 
 FILTER_BYPASS_VALVE = Part(
@@ -106,4 +106,12 @@ TESTED_CASTING = Part(
     source=COMMON_PRACTICE,
     measure_first="test the old one first; casting number, bores, deck height",
     for_causes=(causes_galleries.GALLERY_CRACK,),
+)
+CRANK_FEED_SEAL = Part(
+    id="crank_feed_seal",
+    says="oil seal of the crank's end in the timing cover, with its clip",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="crank end diameter and the wear on it; housing bore and depth",
+    for_causes=(causes_crank_feed.CRANK_FEED_SEAL_LEAK,),
 )

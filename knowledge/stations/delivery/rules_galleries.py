@@ -8,13 +8,20 @@ from knowledge.rule_api import (
     Conclusions,
     Contradiction,
     Known,
+    cannot_be,
     example,
     is_absent,
     less_common,
+    more_common,
     rules_of,
 )
 from knowledge.sources import JUDGEMENT
-from knowledge.stations.delivery import causes_galleries, findings_galleries
+from knowledge.stations.delivery import (
+    causes_crank_feed,
+    causes_galleries,
+    findings_crank_feed,
+    findings_galleries,
+)
 
 rule = rules_of(Station.DELIVERY)
 
@@ -142,3 +149,28 @@ def plug_count_does_not_add_up(known: Known) -> Conclusions:
                     "hidden ones too.",
                     findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,
                 )
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(lacks=[features.DRY_SUMP]),
+        example(features.DRY_SUMP, features.PUSHROD_ENGINE, lacks=[features.WATER_COOLED]),
+    ],
+    non_matches=[
+        example(features.DRY_SUMP),
+        example(features.DRY_SUMP, features.PUSHROD_ENGINE),
+        example(),
+    ],
+)
+def crank_fed_at_its_end(known: Known) -> Conclusions:
+    """Engines with their oil in the sump feed the crank through its mains; many old motorcycles do not."""
+    if known.lacks(features.DRY_SUMP):
+        yield cannot_be(causes_crank_feed.CRANK_FEED_SEAL_LEAK)
+        yield is_absent(findings_crank_feed.CRANK_FEED_SEAL_BAD)
+    if (
+        known.has(features.DRY_SUMP)
+        and known.has(features.PUSHROD_ENGINE)
+        and known.lacks(features.WATER_COOLED)
+    ):
+        yield more_common(causes_crank_feed.CRANK_FEED_SEAL_LEAK, Shift.STRONG_UP)

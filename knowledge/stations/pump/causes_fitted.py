@@ -26,6 +26,7 @@ from knowledge.stations.pump import (
     findings_drive,
     findings_mount,
     findings_priming,
+    findings_scavenge,
     findings_wear,
 )
 
@@ -214,12 +215,13 @@ CASTING_GIVES_WAY = LinkGroup(
 SCAVENGE_FAILURE = Cause(
     id="scavenge_failure",
     station=Station.PUMP,
-    says="dry-sump scavenge stage air-locked, or its belt off",
+    says="dry-sump scavenge side takes air, is air-locked, or its belt is off",
     mechanism="the crankcase fills and the tank empties: flicker first, then a fall",
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy=(
-        "put the scavenge stage and its drive right; check the tank level with the engine running"
+        "put the scavenge stage, its hoses and its drive right; check the tank level with the engine "
+        "running"
     ),
     source=sources.OIL_AERATION_ARTICLE,
     follows="starved bearings",
@@ -237,10 +239,14 @@ TANK_RUNS_EMPTY = LinkGroup(
         findings.TANK_EMPTIES_RUNNING: (MOSTLY, sources.OIL_AERATION_ARTICLE),
         findings_heat.BLUE_SMOKE: (OFTEN, COMMON_PRACTICE),  # the case fills with oil
         findings.PUMP_BELT_OFF: (SOMETIMES, COMMON_PRACTICE),
+        findings_scavenge.SCAVENGE_SIDE_TAKES_AIR: (OFTEN, COMMON_PRACTICE),
+        findings_scavenge.TANK_FOAMS: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.SANK_WHILE_RUNNING, findings.TANK_EMPTIES_RUNNING),
         example(findings.PUMP_BELT_OFF),
+        example(findings_scavenge.SCAVENGE_SIDE_TAKES_AIR),
+        example(patterns.GAUGE_READS_LOW, findings_scavenge.TANK_FOAMS),
     ],
     non_matches=[example(patterns.SANK_WHILE_RUNNING, lacks=[findings.TANK_EMPTIES_RUNNING])],
 )

@@ -16,6 +16,8 @@ from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
     findings_mount,
+    findings_scavenge,
+    findings_sights,
     findings_variable,
     findings_wear,
     quantities,
@@ -245,4 +247,18 @@ PUMP_WAS_DRY = Fault(
     origins=(causes_fitted.PUMP_NOT_PRIMED,),
     source=COMMON_PRACTICE,
     states=(conditions.PUMP_DRY,),
+)
+SCAVENGE_SIDE_FAILS = Fault(
+    id="scavenge_side_fails",
+    station=Station.PUMP,
+    says="the scavenge side does not bring the oil back to the tank",
+    proofs=(
+        findings_scavenge.SCAVENGE_SIDE_TAKES_AIR,
+        findings_sights.SCAVENGE_PUMP_JAMMED,
+    ),
+    origins=(
+        causes_fitted.SCAVENGE_FAILURE,
+        causes.PUMP_DEBRIS_LOCK,
+    ),
+    source=COMMON_PRACTICE,
 )

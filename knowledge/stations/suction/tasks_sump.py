@@ -202,7 +202,7 @@ SCAVENGE_SIDE_RIGHT = Task(
     phase=Phase.SUMP,
     says="scavenge side: pickups screened and sealed, stages wetted, belt or drive sound",
     how=(
-        "screen in every scavenge pickup; new seals, no air leak",
+        "screen in every scavenge pickup; new seals, no air leak; hoses whole, unions tight",
         "turn the pump by hand with oil at each inlet: every stage draws",
         "belt in line and tight, guard on",
     ),

@@ -5,7 +5,14 @@ from knowledge.faults import Fault
 from knowledge.model import Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.topend import causes, findings, findings_cam, quantities
+from knowledge.stations.topend import (
+    causes,
+    causes_feeds,
+    findings,
+    findings_cam,
+    findings_feeds,
+    quantities,
+)
 from knowledge.work import Access
 
 CAM_BEARINGS_BAD = Fault(
@@ -57,4 +64,16 @@ TENSIONER_LEAKS = Fault(
     ),
     origins=(causes.TENSIONER_SEAL_LEAK,),
     source=COMMON_PRACTICE,
+)
+PISTON_JET_NOT_RIGHT = Fault(
+    id="piston_jet_not_right",
+    station=Station.TOPEND,
+    says="a piston cooling jet is missing, broken or does not shut",
+    proofs=(
+        findings_feeds.PISTON_JET_FOUND_BROKEN,
+        findings_feeds.JETS_RUN_AT_LOW_PRESSURE,
+    ),
+    origins=(causes_feeds.PISTON_JET_OPEN,),
+    source=COMMON_PRACTICE,
+    states=(conditions.OPEN_LEAK_INSIDE,),
 )

@@ -69,6 +69,24 @@ def no_turbo_no_turbo_feed(known: Known) -> Conclusions:
 
 
 @rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_feeds.PISTON_JET_FOUND_BROKEN)],
+    non_matches=[
+        example(lacks=[findings_feeds.PISTON_JET_FOUND_BROKEN]),
+        example(findings_feeds.JETS_RUN_AT_LOW_PRESSURE),
+    ],
+)
+def piston_without_its_jet(known: Known) -> Conclusions:
+    """A piston without its jet overheats, and what came off lies loose under the crank."""
+    if known.has(findings_feeds.PISTON_JET_FOUND_BROKEN):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Piston cooling jet missing, broken or loose, every piston needs its own: do not run until "
+            "all are fitted and aimed and every loose piece is found.",
+        )
+
+
+@rule(
     source=JUDGEMENT,
     matches=[example(lacks=[features.PISTON_JETS])],
     non_matches=[example(features.PISTON_JETS), example()],
