@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult
 from knowledge.faults import Fault
-from knowledge.model import OFTEN, Cause, Finding, State
+from knowledge.model import OFTEN, Cause, Finding, Stage, State
 
 SURE = 0.8  #: certainty from which a sight or measurement proves a fault (judgement)
 LEAST_SHOWN = 0.05  #: probability from which a found fault speaks for the cause that shows it best
@@ -44,15 +44,16 @@ def _proofs(fault: Fault, present: frozenset[Finding]) -> Iterator[Finding]:
 def shown_causes(
     proved: Mapping[Fault, tuple[Finding, ...]], graph: Graph, probability: Mapping[str, float]
 ) -> frozenset[str]:
-    """Ids of the causes that found faults show: of each the likeliest that leads to its proof itself.
+    """Ids of the causes that faults found inside show: the likeliest that leads to the proof itself.
 
     None of damage, which followed, and none that the rest of the evidence all but rules out.
     """
     shown = set()
     for fault, proofs in proved.items():
-        if fault.damage:
+        inside = [f for f in proofs if f.stage is Stage.OPENED]
+        if fault.damage or not inside:
             continue
-        direct = [o.id for o in fault.origins if _leads(graph, o, proofs)]
+        direct = [o.id for o in fault.origins if _leads(graph, o, inside)]
         best = max(direct, key=lambda o: (probability[o], o), default=None)
         if best is not None and probability[best] >= LEAST_SHOWN:
             shown.add(best)

@@ -105,7 +105,7 @@ def _set_split_case(tree: dict[Access, Opening]) -> None:
         says="take the strainer plate and strainer off below the case",
         destroys="how debris lay on the strainer",
     )
-    _alter(tree, Access.FRONT_COVER_OFF, (Access.OUTSIDE,), 90, 30)
+    _alter(tree, Access.FRONT_COVER_OFF, (Access.DRAINED,), 90, 30)
     tree[Access.FRONT_COVER_OFF] = replace(
         tree[Access.FRONT_COVER_OFF],
         says="take crank pulley, its tin and fan housing off as needed",

@@ -105,3 +105,8 @@ def test_damage_that_followed_shows_no_cause() -> None:
     known = answer("shells_wiped", "crank_scored")
     assert {f.fault.damage for f in known.found_faults} == {True}
     assert not any(r.shown for r in known.ranking)
+
+
+def test_what_is_seen_from_outside_moves_no_cause() -> None:
+    """A low dipstick is found, and says little of why."""
+    assert not any(r.shown for r in answer("dipstick_low", "gauge_reads_low").ranking)

@@ -1,7 +1,7 @@
 """The seal through which a crank that is fed at its end gets its oil, and the check that shows it."""
 
 from knowledge.engines import features
-from knowledge.model import EXCEPTIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
@@ -14,7 +14,7 @@ CRANK_FEED_SEAL_BAD = Finding(
     denies="the crank's feed seal is soft, whole and the right way round",
     stage=Stage.OPENED,
     normal="soft lip that grips the crank's end all round, held by its clip",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "crank end feed seal",
         "crank oil feed seal",
@@ -39,8 +39,8 @@ LOOK_AT_THE_CRANK_FEED_SEAL = Inspection(
     station=Station.DELIVERY,
     says="timing cover off: the oil seal that feeds the crank's end",
     steps=(
-        "look at lip, spring and clip, and which way round it sits",
-        "push it on the crank's end by hand: it must grip all round",
+        "look at lip and clip, and which way round it sits",
+        "push it on the crank's end: the lip must grip all round",
         "feel the crank's end for a groove that the lip has worn",
     ),
     minutes=10,

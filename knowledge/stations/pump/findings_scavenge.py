@@ -46,7 +46,7 @@ LOOK_AT_THE_SCAVENGE_HOSES = Inspection(
     says="dry sump: scavenge hoses, unions and pickup seals",
     steps=(
         "bend each hose at its ends and look for cracks, soft and chafed places",
-        "try each union and clip for tightness; soap on the joints while it idles",
+        "try each union and clip for tightness; soap on the joints, each stage turned: bubbles go in",
         "turn the belt by hand: every stage must pull at its inlet",
     ),
     minutes=15,
@@ -55,6 +55,6 @@ LOOK_AT_THE_SCAVENGE_HOSES = Inspection(
     only_with=(features.DRY_SUMP,),
     source=COMMON_PRACTICE,
     tools=("lamp", "spanners", "soap water"),
-    cautions=(Caution.HOT, Caution.ROTATING),
+    cautions=(Caution.HOT, Caution.HAND_TURN, Caution.PRESSURE),
     also=("scavenge hoses", "dry sump hoses"),
 )

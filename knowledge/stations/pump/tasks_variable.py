@@ -1,6 +1,7 @@
 """What must be right about a variable pump: its control, and the pressure of both stages."""
 
 from knowledge import sources
+from knowledge.cautions import RUNNING
 from knowledge.engines import features_build
 from knowledge.figures import TRUSTED_GAUGE
 from knowledge.stations.pump import causes_variable
@@ -46,7 +47,7 @@ LOW_STAGE_READ = Task(
     remedy="stop: too little in the low stage is wear, air or a leak, not the control",
     guards=(causes_variable.PUMP_CONTROL_STUCK,),
     only_with=(features_build.VARIABLE_PUMP,),
-    cautions=(Caution.ROTATING, Caution.HOT),
+    cautions=(*RUNNING, Caution.FIRE),
     also=("low stage pressure",),
 )
 HIGH_STAGE_READ = Task(
@@ -73,6 +74,6 @@ HIGH_STAGE_READ = Task(
     why="idle pressure is right in the low stage: only this reading proves the repair",
     guards=(causes_variable.PUMP_CONTROL_STUCK,),
     only_with=(features_build.VARIABLE_PUMP,),
-    cautions=(Caution.ROTATING, Caution.HOT),
+    cautions=(*RUNNING, Caution.FIRE),
     also=("high stage pressure", "solenoid off pressure"),
 )
