@@ -25,7 +25,7 @@ from diagnose.understanding.reading_fields import DIRECT, field_of
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
 from diagnose.understanding.then_now import is_a_step, left_behind
-from diagnose.understanding.usual_pressures import is_heat, of_another_run, partners
+from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners
 from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
@@ -154,8 +154,9 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
                 then.remove(usual)
             made.append((each, usual))
         waiting = [] if now else waiting
-        if then and made and made[-1][1] is None and not of_another_run(made[-1][0], then[0]):
-            made[-1] = (made[-1][0], then[0])
+        before = nearest_made(made, then[0]) if then else -1
+        if then and made and made[-1][1] is None and before >= 0:
+            made[before] = (made[before][0], then[0])
         elif then and not made:
             waiting = then
     yield from said_once([_fact(now, usual) for now, usual in made])

@@ -26,6 +26,16 @@ def partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
     return found
 
 
+def nearest_made(made: list[tuple[Pressure, Pressure | None]], usual: Pressure) -> int:
+    """The place of the pressure read before that a later sentence's usual one is of; -1: of none.
+
+    The last, unless another is more alike: "8 at hot idle, 30 at 3000. Before it had 20 at hot idle".
+    """
+    able = [k for k, (_, old) in enumerate(made) if old is None]
+    able = [k for k in able if not of_another_run(made[k][0], usual)]
+    return min(able, key=lambda k: (_apart(made[k][0], usual)[0], -k), default=-1)
+
+
 def of_another_run(now: Pressure, usual: Pressure) -> bool:
     """Whether a usual pressure of a speed stands in another sentence than one read cold."""
     cold = any(m.value is Circumstance.COLD for m in now.near)

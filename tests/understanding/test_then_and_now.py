@@ -142,6 +142,15 @@ def test_figures_that_are_no_reading(text: str) -> None:
     assert not [s for s in shorts(text) if s.startswith("reading ")]
 
 
+def test_the_usual_pressure_is_of_the_like_reading() -> None:
+    """That of hot idle belongs to hot idle, though another reading was named last."""
+    text = "8 psi hot idle, 30 psi at 3000. before rebuild it had 20 hot idle"
+    found = {
+        f.value: f.fields.get("usual") for f in read(text, the_book()).facts if f.table == "reading"
+    }
+    assert found == {"8 psi": "20 psi", "30 psi": None}
+
+
 def test_a_needle_with_three_readings_is_not_stuck() -> None:
     """ "Sits at" is said of a reading."""
     text = "gauge sits at 15 psi when idling hot, at 2000 rpm its 45 and when cold 60"
