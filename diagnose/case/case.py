@@ -24,6 +24,7 @@ from diagnose.case.schema import (
     TrialEntry,
     WorkEntry,
 )
+from diagnose.case.usual import with_usual
 from diagnose.fits.bearing import Kind as BearingKind
 from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
@@ -217,7 +218,10 @@ class Case:
         for m in self.measurements:
             if _RANK[m.stage] <= _RANK[up_to]:
                 measures.setdefault(m.measure, []).append(m.value)
-        readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
+        readings = with_usual(
+            [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]],
+            [b.reading for b in self.baseline],
+        )
         earlier = tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to])
         behaviours = [b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]]
         built = any(just_rebuilt(work) for work in earlier)

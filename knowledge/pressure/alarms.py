@@ -86,7 +86,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
     matches=[
         example(patterns.GAUGE_READS_ZERO, direct_gauge.PRESSURE_SHOWN_SINCE),
         example(patterns.FELL_SUDDENLY, direct_gauge.PRESSURE_SHOWN_SINCE),
-        example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
+        example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_ZERO),
     ],
     non_matches=[
         example(patterns.GAUGE_READS_ZERO),
@@ -96,26 +96,35 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
             direct_gauge.DIRECT_GAUGE_LOW,
             lacks=[direct_gauge.PRESSURE_SHOWN_SINCE],
         ),
+        example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
     ],
 )
 def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
     """A trusted gauge has shown pressure since: run it only with that gauge on.
 
-    Stop where it is reported together with a trusted gauge that reads low or zero.
+    Stop where a trusted gauge reads low after the fall, or is recorded as zero as well.
     """
+    if not known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
+        return
+    low = known.has(direct_gauge.DIRECT_GAUGE_LOW)
     for fall in (patterns.GAUGE_READS_ZERO, patterns.FELL_SUDDENLY):
-        if known.has(fall) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
+        if known.has(fall) and low:
+            yield Alarm(
+                Severity.STOP,
+                f"{fall.says}, and a trusted gauge shows pressure since, but too little: shut "
+                "down, do not run until you find the cause",
+            )
+        elif known.has(fall):
             yield Alarm(
                 Severity.CARE,
                 f"{fall.says}, a trusted gauge has shown pressure since: run only with that gauge "
                 "on and watched; if it falls too, shut down at once",
             )
-    for low in (direct_gauge.DIRECT_GAUGE_LOW, direct_gauge.DIRECT_GAUGE_ZERO):
-        if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
-            yield Alarm(
-                Severity.STOP,
-                "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again",
-            )
+    if known.has(direct_gauge.DIRECT_GAUGE_ZERO):
+        yield Alarm(
+            Severity.STOP,
+            "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again",
+        )
 
 
 @rule(

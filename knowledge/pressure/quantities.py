@@ -125,6 +125,11 @@ USUAL_IDLE_SPEED = Limit(
     on_layouts={"side_valve": Figure(400.0, "side-valve tractors", sources.TRACTOR_IDLE_LIST)},
     others=(
         Printed(
+            value=600.0,
+            of="heavy diesels, and large petrol engines in gear",
+            source=COMMON_PRACTICE,
+        ),
+        Printed(
             value=475.0,
             of="petrol tractors of 1953 to 1964",
             source=sources.TRACTOR_IDLE_LIST,
