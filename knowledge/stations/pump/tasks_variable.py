@@ -2,11 +2,19 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.engines import features_build
+from knowledge.engines import features, features_build
 from knowledge.figures import TRUSTED_GAUGE
 from knowledge.stations.pump import causes_variable
 from knowledge.work import Band, Caution, Phase, Task
 
+#: where the pump is driven so, its delivery is not controlled
+PLAIN = (
+    features.PUMP_ON_DISTRIBUTOR_SHAFT,
+    features.PUMP_ON_SKEW_GEAR,
+    features.PUMP_ON_CAM_NOSE,
+    features.PUMP_OUTSIDE,
+    features.DRY_SUMP,
+)
 PUMP_CONTROL_WORKS = Task(
     id="pump_control_works",
     phase=Phase.PUMP,
@@ -21,6 +29,7 @@ PUMP_CONTROL_WORKS = Task(
     remedy="renew the solenoid or mend its wire; a slide that grips: free it or renew the pump",
     guards=(causes_variable.PUMP_CONTROL_STUCK,),
     only_with=(features_build.VARIABLE_PUMP,),
+    not_with=PLAIN,
     cautions=(Caution.BATTERY, Caution.SPRING),
     also=("pump solenoid", "oil pressure control valve", "pump slide"),
 )
@@ -47,6 +56,7 @@ LOW_STAGE_READ = Task(
     remedy="stop: too little in the low stage is wear, air or a leak, not the control",
     guards=(causes_variable.PUMP_CONTROL_STUCK,),
     only_with=(features_build.VARIABLE_PUMP,),
+    not_with=PLAIN,
     cautions=(*RUNNING, Caution.FIRE),
     also=("low stage pressure",),
 )
@@ -74,6 +84,7 @@ HIGH_STAGE_READ = Task(
     why="idle pressure is right in the low stage: only this reading proves the repair",
     guards=(causes_variable.PUMP_CONTROL_STUCK,),
     only_with=(features_build.VARIABLE_PUMP,),
+    not_with=PLAIN,
     cautions=(*RUNNING, Caution.FIRE),
     also=("high stage pressure", "solenoid off pressure"),
 )
