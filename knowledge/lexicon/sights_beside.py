@@ -117,7 +117,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "sender_connector_loose": _set("sump drain pan gallery core dents"),
     "engine_seized": _set(
         "pump valve plunger piston bearing bearings turbo shaft bolt lifter ring rings "
-        "screw cap spring relief ball rotor thermostat tensioner"
+        "screw cap spring relief ball rotor thermostat tensioner needle gauge pointer pressure"
     ),
     "stopped_with_loss_of_power": _set(
         "steering brakes light lamp gauge needle tach tachometer noise knock leak"

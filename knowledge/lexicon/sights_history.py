@@ -119,7 +119,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "poorly|badly maintained|serviced|looked",
         "@not been? maintained|serviced",
         "skipped|missed|stretched|extended|long oil? changes|services|service intervals|interval?",
-        "abused|thrashed",
+        "abused",
+        "been|was|got|had|being|badly|regularly|always|previously thrashed",
         "never|rarely|seldom checks|checked|changes the|his|her|its oil",
         "oil never|not been? changed",
         "@distance between|without oil? changes|change|services",
@@ -245,11 +246,11 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     "pressure_back_after_thaw": (
         "towed|moved|pushed|put|brought|rolled|left|sat|stood|dragged|parked|into|in .. heated|warm|heated-up|inside|indoors shop|garage|workshop|barn|"
         "building|overnight|all .. starts|started|fired|pressure|fine|good|normal|right|back|came|runs|ran|then",
-        "once|after|when|as-soon-as it|engine|the-engine|oil|truck|car had|was|got|is|has|warmed|thawed|heated thawed|warmed|warm|warmed-up|heated out|up|"
+        "once|after|when|as-soon-as it|engine|the-engine|oil|truck|car had|was|got|is|has|thawed|heated thawed|heated out|up|"
         "through|again? .. pressure|fine|normal|back|good|ok",
         "block|engine|oil|pan heater|heated plugged|overnight|on|up .. fine|normal|good|pressure|ok|back",
         "thawed|thawing|thaw|defrosted",
-        "warmed|warming|heated .. up|through|out|heater|garage|workshop .. pressure|came|back|fine|ok",
+        "warmed|warming|heated .. through|out|heater|garage|workshop .. pressure|came|back|fine|ok",
     ),
     "earlier_breakage": (
         "dropped|dropping a|the valve|part|nut|bolt|washer|cylinder",

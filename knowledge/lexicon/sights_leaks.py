@@ -170,7 +170,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "leakage|drip|seepage only?",
         "leak|leaks is|are|was|were|only|very? small|minor|slight|tiny|negligible",
         "traces|trace|damp|dampness|misting|sweating of|oil|around|at|near|round",
-        "almost|hardly|barely|practically|next no|any|to oil|leak|leaks .. at|near|from|around|outside",
+        "almost|hardly|barely|practically|next no|any|to oil|leak|leaks =at|=near|=from|=around|=outside",
         "almost|practically|next to? nothing =leaks|=leaking|=weeps|=drips|outside|underneath",
         "just|only|bit|little a|bit|of|the|slight? weeps|seeps|weep|seep|weeping|seepage|misting|damp",
         "light|thin|slight|faint film|mist|misting|sheen of? oil",

@@ -55,7 +55,7 @@ SIGHTS_PRESSURE: dict[str, tuple[str, ...]] = {
         "slid|sank|sagged|slipped from|down from? @pressure to|from",
     ),
     "back_when_slowed": (
-        "pressure|it|needle|gauge came|comes|come|went|goes|was|is|returned|returns|recovered|recovers|back|climbed|right|straight|all? back|up|right|normal|to? .. when|as|once|after|if|soon i|we|he|she|you|it|the|as slowed|slow|slows|lifted|lift|eased|ease|backed|back|throttled|let",
+        "pressure|it|needle|gauge came|comes|come|went|goes|was|is|climbed right|straight|all|up|slowly? back|up|right|normal to? .. when|as|once|after|if|soon i|we|he|she|you|it|the|as slowed|slow|slows|lifted|lift|eased|ease|backed|back|throttled|let",
         "back|returned|recovered to|at? normal .. when|as|once|soon .. slowed|slow|lifted|lift|eased|backed|throttled",
         "slowed|slow|lifted|eased|backed|throttled down|off|up|back .. and|, .. pressure|gauge|needle came|comes|returned|back|went|recovered",
     ),

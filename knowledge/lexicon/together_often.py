@@ -178,7 +178,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "@not|never|unchecked|neglected|forgot|nobody + remember|look|looked|checked|unchecked|check|checking|dipped + oil|dipstick|level|it + last|months|ages|weeks|never|dipstick|since|ever|long|while|@longtime|@months - correct|good|full|fine|yet|pressure|gauge|temperature",
     ),
     "oil_temperature_high": (
-        "oil_temp|oil_temperature|oil_temps|oil + pegged|150|140|145|135|130|through_the_roof|way_too_hot|far_too_hot|too_hot|cooking_hot|boiling_hot|red_hot|off_the_clock - below|never|no|not|normal|steady|when|pressure|at_90|at_80|80|90|95|85|100|70|60|hot_oil|coolant|grade|after|w",
+        "oil_temp|oil_temperature|oil_temps|oil + pegged|150|140|145|135|130|through_the_roof|way_too_hot|far_too_hot|too_hot|cooking_hot|boiling_hot|red_hot|off_the_clock - below|never|no|not|normal|steady|when|pressure|needle|gauge|light|at_90|at_80|80|90|95|85|100|70|60|hot_oil|coolant|grade|after|w",
     ),
     "needle_steps_at_once": (
         "jumps|jumped|goes|flicks|went|leaps|snaps|flips + straight|blink|instantly|nothing_in_between|instant|snap|bang + zero|0|full|nothing|80|60|max|scale - drill|primed|priming|fired|bumps|switch|road|then_slowly|revs|stays|engine|first_start|start_up|suddenly_dropped|pressure_went",

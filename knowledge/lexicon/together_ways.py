@@ -123,7 +123,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "gauge + =knackered|is_shot|=buggered|=broken|=smashed|toast|kaput - line|pipe|pump|bearing|sender|tube",
     ),
     "tap_frees_needle": (
-        "tap|tapping|thump|bang|hit|flick|whack|knock + dash|gauge|glass|panel + needle|gauge|reading|going|up|jumps|moves|works|free - no_difference|nothing|sump|noise|sender|engine",
+        "tap|tapping|thump|bang|hit|flick|whack|knock + dash|gauge|glass|panel + needle|gauge|reading|going|up|jumps|moves|works|free - no_difference|nothing|sump|noise|sender|engine|bottom|end|rod|knocks|knocking|deep|heavy|loud",
     ),
     "no_oil_at_line_end": (
         "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge|amiss|wrong|untoward",
@@ -161,7 +161,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
     ),
     "fell_suddenly": (
         "one_minute|one_second|one_moment + next|then|and + zero|nothing|minute|second|gone|@number|moment",
-        "all_at_once|out_of_the_blue|out_of_nowhere|without_warning|in_an_instant|from_one_minute + zero|nothing|dropped|gone|pressure|fell|lost|gauge|went|light - seals|knock|noise|locked",
+        "all_at_once|out_of_the_blue|out_of_nowhere|without_warning|in_an_instant|from_one_minute + zero|nothing|dropped|gone|pressure|fell|lost|gauge|went|light - seals|knock|noise|locked|scale|max|pegged|high|maxed|next_to|hardly",
     ),
     "grows_worse": (
         "getting|gets + worse|lower_every - @hours|@minutes|no|not|any|used|it_got|better|than|pan|light|smoke|leak|leaking|leaks|leaked|rust|weather",
