@@ -12,6 +12,8 @@ from diagnose.understanding.endings import (
     falls_with_revs,
     fell_slowly,
     fine_until,
+    limits_when,
+    only_then,
     set_lengths,
     set_only,
 )
@@ -36,7 +38,6 @@ from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, S
 
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
-_BEFORE = 3  #: words between "only" or "not" and what it limits
 _PEOPLE = frozenset(["i", "we", "you", "they", "he", "she", "ive", "weve", "youve", "anyone"])
 _ORDER = [w.value for w in (*Circumstance, *Course)]
 #: how sure a noise is that is only guessed at (judgement)
@@ -249,7 +250,8 @@ def _turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     between = (
         range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
     )
-    return any(line.word(k) in ("but", "however", "although", "though") for k in between)
+    turns = [k for k in between if line.word(k) in ("but", "however", "although", "though")]
+    return bool(turns) and not limits_when(line, turns[-1] + 1, mark.first)
 
 
 def _take(head: Head, line: Line, mark: Mark[object]) -> None:
@@ -267,8 +269,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
                 return
             if value.value not in into:
                 into.append(value.value)
-            limits = range(max(line.clause(mark.first).first, mark.first - _BEFORE), mark.first + 1)
-            head.only = head.only or any(line.word(k) == "only" for k in (*limits, mark.last))
+            head.only = head.only or only_then(line, mark)
         case Course():
             if value.value not in head.course:
                 head.course.append(value.value)

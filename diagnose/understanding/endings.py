@@ -11,8 +11,10 @@ from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     AWAY,
     COMES_BACK,
+    DOES_SO,
     FALLS,
     GOES,
+    LIMITS,
     PASSED,
     REVVED,
     SLOWLY,
@@ -23,6 +25,7 @@ from knowledge.lexicon.pressure_words import (
 )
 from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
+_BEFORE = 3  #: words between "only" and what it limits
 _UNTIL_THEN = frozenset(["gone", "for"])
 _LAMPS = frozenset([Shows.LAMP, Shows.UNSTEADY])
 _QUIET = frozenset(["quiet", "silent", "gone", "none", "absent"])
@@ -86,6 +89,8 @@ def _is_out(
     at = mark.first - 1
     while at > head.last and line.word(at) in _THEN:
         at -= 1
+    if line.word(at - 1) in ("and", "&") and line.word(at - 2) == "on":
+        return False  # "blinks on and off at idle"
     leads = line.tokens[at - 1].is_mark or line.word(at - 1) in _IS_OUT
     return at > head.last and line.word(at) in words and leads
 
@@ -147,3 +152,19 @@ def _lasts_then(line: Line, mark: Mark[object]) -> bool:
     lasts = any(line.word(k) == "for" for k in range(mark.first - 1, mark.last))
     behind = {line.word(k) for k in range(mark.last - 1, mark.last + 3)}
     return lasts and bool(behind & THEN_ENDS)
+
+
+def only_then(line: Line, mark: Mark[object]) -> bool:
+    """Whether it shows at no other time: "only at idle", "it only does this when hot"."""
+    begins = line.clause(mark.first).first
+    near = range(max(begins, mark.first - _BEFORE), mark.first + 1)
+    if any(line.word(k) == "only" for k in (*near, mark.last)):
+        return True
+    led = (k for k in range(begins, mark.first) if line.word(k) == "only")
+    return any({line.word(k) for k in range(at + 1, mark.first)} <= DOES_SO for at in led)
+
+
+def limits_when(line: Line, first: int, last: int) -> bool:
+    """Whether words only limit when it shows: "but only", "but it does this mostly"."""
+    words = {line.word(k) for k in range(first, last)}
+    return bool(words & LIMITS) and words <= LIMITS | DOES_SO

@@ -38,11 +38,14 @@ def in_groups(line: Line, marks: list[Mark[object]]) -> Iterator[tuple[Mark[obje
             yield mark, whole
 
 
+_LAMPS = frozenset(["light", "lamp", "symbol", "icon", "telltale", "tell-tale"])
+
+
 def set_gauge(head: Head) -> None:
     """Which instrument shows it, and for how long: "lamp on for 15 seconds"."""
     line, mark = head.line, head.mark
     words = {t.word for t in line.tokens[mark.first : mark.last]}
-    if head.mark.value in (Shows.UNSTEADY, Shows.SLOW) and words & {"light", "lamp"}:
+    if head.mark.value in (Shows.UNSTEADY, Shows.SLOW) and words & _LAMPS:
         head.gauge = "lamp"
     elif head.is_pressure and mark.value not in (Shows.LAMP, Shows.TRIPS):
         clause = line.clause(mark.first)

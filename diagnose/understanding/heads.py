@@ -13,6 +13,7 @@ from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.the_gauge import of_the_gauge
 from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
@@ -128,6 +129,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         and not (m.value is Shows.LOW and line.word(m.last - 1) == "off" and paragraph.names_lamp)
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
+    marks += [m for m in of_the_gauge(line, paragraph) if not any(m.overlaps(x) for x in marks)]
     for mark in marks:
         if line.denied(mark) or _was_so(line, mark) or _is_another_thing(line, mark):
             continue
@@ -300,7 +302,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "looked at the oil and it had dropped"
         case Shows.LOW if "green" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
             return after in ("into", "to", "back")  # "falls into the green and stays"
-        case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:
+        case Shows.LOW if line.word(mark.last - 1) == "red" and words & HEAT_GAUGE - {"hot"}:
             return True  # "boiled, needle in the red"
         case Shows.SMOKE:
             of_colour = line.word(mark.first) in ("smoky", "smokey") and after in COLOURS

@@ -27,6 +27,7 @@ from knowledge.lexicon import (
     pressure_words,
     results,
     results_more,
+    shows_everyday,
     shows_more,
     shows_said,
     sights,
@@ -71,13 +72,17 @@ class Lexicon:
     def __init__(self, book: Book) -> None:
         self.book = book
         said = {
-            k: v + shows_said.SHOWS_SAID.get(k, ()) + shows_more.SHOWS_MORE.get(k, ())
+            k: v
+            + shows_said.SHOWS_SAID.get(k, ())
+            + shows_more.SHOWS_MORE.get(k, ())
+            + shows_everyday.SHOWS_EVERYDAY.get(k, ())
             for k, v in pressure.SHOWS.items()
         }
         self.shows: Phrases[Shows] = Phrases({**said, **noises.NOISES_SAID})
         self.bare: Phrases[Shows] = Phrases(
             {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
         )
+        self.of_the_gauge: Phrases[Shows] = Phrases(shows_everyday.OF_THE_GAUGE)
         self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
         self.hearsay: Phrases[bool] = Phrases({True: stance_words.HEARSAY})
         self.upstream: Phrases[bool] = Phrases({True: ports.UPSTREAM})

@@ -11,6 +11,7 @@ from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
     ASIDES,
     CAME_THEN,
+    CAUSES,
     DID_THEN,
     FOR_LONG,
     HAD_NO_MORE,
@@ -27,6 +28,7 @@ from knowledge.lexicon.stance_words import (
     SHOULD_BE,
     STATED_AGAIN,
     WEEKS,
+    WHAT_ASKS,
 )
 from knowledge.reports.words import Shows
 
@@ -35,6 +37,12 @@ FEARS = frozenset(["worried", "afraid", "scared", "nervous", "paranoid", "worry"
 _BY_HAND = 4  #: words behind what was done to a part in which it is said with what
 _BEFORE_A_MONTH = frozenset(["in", "since", "last", "this", "of", "until", "by", "late", "early"])
 _NEAR_PIN = 4  #: words behind "moved" that may name the end of the scale
+_TO_CAUSE, _NEAR_CAUSE = 3, 4  #: words from "what" to "cause", and from there to what shows
+_HAS = frozenset(
+    ["has", "had", "have", "hasnt", "hadnt", "never", "always", "not", "just", "only", "also"]
+)
+_DONE, _IT_HAS = frozenset(["done", "doing"]), frozenset(["its", "thats"])
+_TROUBLE = _IT_HAS | {"it", "this", "that", "which"}
 _BEHIND = 5  #: words in which it is said for how long
 
 
@@ -143,9 +151,35 @@ def known_why(tokens: Sequence[Token]) -> Iterator[int]:
             yield k
 
 
+def asked_cause(tokens: Sequence[Token], shows: Sequence[Mark[Shows]]) -> Iterator[int]:
+    """The places of what shows, of which only the cause is asked.
+
+    "What would cause low oil pressure at idle?", "why would the light flicker when hot?".
+    """
+    for k, token in enumerate(tokens[:-1]):
+        if token.word in WHAT_ASKS:
+            after = [t.word for t in tokens[k + 1 : k + 1 + _TO_CAUSE]]
+            at = next((k + 2 + n for n, word in enumerate(after) if word in CAUSES), None)
+        else:
+            at = k + 2 if token.word == "why" and tokens[k + 1].word in WOULD else None
+        if at is not None and any(at <= m.first <= at + _NEAR_CAUSE for m in shows):
+            yield at
+
+
 def moved_from(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
     """Whether a needle only did not move from what it showed: "25 psi, it never moved off that"."""
     words = [t.word for t in tokens[mark.first : mark.last]]
     behind = [t.word for t in tokens[mark.last : mark.last + _NEAR_PIN]]
     leads = bool(MOVED_OFF & {words[-1], *behind[:1]})
     return leads and bool(MOVES & set(words)) and not AT_THE_PIN & set(behind)
+
+
+def does_so(tokens: Sequence[Token], action: Mark[object]) -> bool:
+    """Whether "done" is what the trouble does: "it has done this before", "it hasn't done it since"."""
+    words = [t.word for t in tokens]
+    at = action.first - 1
+    while at > 0 and words[at] in _HAS:
+        at -= 1
+    said = {words[k] for k in range(action.first, action.last)}
+    far = at < action.first - 1 or words[at] in _IT_HAS
+    return at >= 0 and bool(said & _DONE) and far and words[at] in _TROUBLE

@@ -11,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, STARTS_OF
+from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, START_NOW, STARTS_OF
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
@@ -21,6 +21,7 @@ _OF_A_DAY = 3  #: words behind "first start" in which it is said of what
 _LINES_AGO = 2  #: sentences from work to a "now" that is since then
 _STARTS = frozenset(["start", "startup", "run", "fired", "started", "firing"])
 AGES = frozenset(["hours", "distance", "manyhours", "fewhours"])
+_ONCE = frozenset(["used", "was", "were"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -50,6 +51,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
         within = within or (mark.value is Circumstance.TOUCHED and _all_the_same(line, mark))
         within = within or (mark.value is Since.FIRST_START and _of_each_day(line, mark))
+        within = within or (mark.value is Since.FIRST_START and _each_start(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
@@ -61,6 +63,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (
             mark.value is Onset.GRADUAL and any(_in_clause(line, j, mark) for j in jobs(line))
         )
+        within = within or (mark.value is Onset.GRADUAL and _unchanged_for(line, mark))
         within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         meant = line.stances.at(mark)
@@ -78,7 +81,15 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
 
 def _all_along(line: Line, mark: Mark[object]) -> bool:
     """Whether it was so before as it is now: "it has always been like that"."""
+    if mark.value is Course.WORSENING and line.word(mark.first) in _ONCE:
+        return True  # "it used to be only slight"
     return mark.value is Course.UNCHANGED and line.word(mark.last - 1) in AS_IT_IS
+
+
+def _unchanged_for(line: Line, mark: Mark[object]) -> bool:
+    """Whether years are how long it stayed the same: "been that way for ten years"."""
+    same = [m for m in line.find(line.lexicon.course) if m.value is Course.UNCHANGED]
+    return line.word(mark.first) == "for" and any(abs(mark.first - m.last) <= 1 for m in same)
 
 
 def _in_clause(line: Line, job: Job, mark: Mark[object]) -> bool:
@@ -122,6 +133,12 @@ def _of_each_day(line: Line, mark: Mark[object]) -> bool:
     return any(a in ("of", "in", "after", "each", "every") for a in behind) and bool(
         STARTS_OF & set(behind)
     )
+
+
+def _each_start(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is said of every start: "when I first start it" """
+    said = {line.word(k) for k in range(mark.first, mark.last)}
+    return "when" in said and bool(said & START_NOW)
 
 
 def _under_a_minute(line: Line, mark: Mark[object]) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from diagnose.understanding.joining import untouched
+from diagnose.understanding.manner import does_so
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.put_on import COPULA, PUT, put_in, says_where_to, taken_off
@@ -192,7 +193,7 @@ def _named_before(
     for action in actions:
         before = may_be_it([p for p in parts if p.last <= action.first])
         after, ahead = line.word(action.last), line.word(action.first - 1)
-        if ahead in _HABITUAL:
+        if ahead in _HABITUAL or does_so(line.tokens, action):
             continue
         again = noun if not before else line.word(before[-1].last - 1)
         new = line.word(action.last - 1) in _NEW

@@ -10,6 +10,7 @@ from itertools import pairwise
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import (
     as_it_should,
+    asked_cause,
     is_able,
     is_aside,
     is_habit,
@@ -133,7 +134,7 @@ def stances(
         _set(of, _judged_from(tokens, mark.first), last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
     _set(of, *searched_in_vain(tokens), Stance.SUPPOSED)
-    for why in known_why(tokens):
+    for why in (*known_why(tokens), *asked_cause(tokens, lexicon.shows.find(tokens))):
         for k in range(why, _end(clauses, why)):
             of[k] &= ~Stance.SUPPOSED
     for mark in lexicon.guessed.find(tokens):

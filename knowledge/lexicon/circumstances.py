@@ -152,7 +152,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "gets|got|getting up to temp|temperature|heat",
         "soon as|once .. gets|is|gets|becomes =hot|=warm|=warmed up?",
         "once|when|after it|engine|oil|she|its|has|thats|everything|is? =warms|=heats|=warm|=warmed|=heated up?|through?",
-        "=hot|=hotter oil|engine|day|days|weather|idle|restart|start",
+        "=hot|=hotter oil|engine|day|days|weather|idle",
         "at|reaches|reached|reaching|up|to|gets|hits|full|normal|working|operating|running operating|working|running|normal|full|up temp|temps|temperature",
         "when|once|after|as|until things|everything|it|the|engine|oil|she|fully|properly|thoroughly|really|good|gets|is|has|reached? =warm|=warmed|=hot|=heated up|through?",
         "heat|temperature in|has|is it|the|up oil|engine?",

@@ -44,6 +44,12 @@ ONSET: dict[Onset, tuple[str, ...]] = {
 }
 COURSE: dict[Course, tuple[str, ...]] = {
     Course.COMES_AND_GOES: (
+        "@not every|each single? time|start|startup|trip|day|drive|run|occasion|morning though|tho?",
+        "@not do|does|doing|happen|happens|come|comes|show it|this|that|on|up? every|each|all single|of? the? time|day|start|trip",
+        "@not all|every of? the? time|day",
+        "only|just does|do|happens|did it|this|that? sometimes|occasionally|every|now|once|from|at|on .. then|again|while|time|times|occasion",
+        "hit and|or|& miss",
+        "when it feels|wants like|to? it?",
         "=comes|=come|=came|=coming and =goes|=go|=went|=going",
         "intermittent|intermittently|sometimes|occasionally|occasional|sporadic|sporadically|periodically",
         "on and|& off",
@@ -82,12 +88,15 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "momentary|momentarily|briefly|transient",
         "rises|comes|builds|climbs|picks|goes|back up? after|within a? @minutes|@seconds|minute|few|bit|while",
         "only|just for? a? few? seconds|moment|@seconds",
-        "light|lamp|it|and|then|but|buzzer|alarm|,|noise|pressure|that goes|went|going out|off|away again|shortly|soon|itself|after|within",
+        "light|lamp|it|and|then|but|,|noise|pressure|that goes|went|going out|off|away again|shortly|soon|itself|after|within",
         "dries out|off",
         "light|lamp|it|warning|flicker|buzzer|alarm|noise is|was|stays|stayed|remained|has|went|gone|=out|=off now|then|since|again? "
         "and|,? =out|=off|=away =now|=since|=then|=again|and",
     ),
     Course.RETURNS: (
+        "did|does|done exactly|just|precisely? the? same thing? again|the|every|next|each|on|at",
+        "keeps|kept on? happening|doing|recurring|returning|coming-back",
+        "keeps|kept =coming back?",
         "every|each single|bloody|damn? time|lap|corner|bend|morning|trip|drive|run",
         "whenever",
         "same thing|place|spot|point every|each time|lap|corner|run",
@@ -107,6 +116,10 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "starts again .. another",
     ),
     Course.WORSENING: (
+        "each|every time it|its|it's|the? a? bit|little|slightly worse|lower|longer|bigger|louder",
+        "used to be only|just? slight|occasional|rare|rarely|now-and-then|once|a-flicker|brief",
+        "more and more often|frequently?",
+        "was|were once|only? occasional .. now|every|all|constant",
         "getting|gets|got|gotten|growing|grown|becoming|became|progressively|steadily|gradually|slowly|ever|increasingly even|slowly|steadily|much? worse|worsening",
         "worsening|worsens|worsened|deteriorating|deteriorated|deteriorates",
         "from bad to worse",
@@ -128,6 +141,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "now does|happens it? cold|always|all",
     ),
     Course.ONCE: (
+        "=oneoff|=one-time",
+        "has|have|its|it|had never done|did|happened|do|repeated it|that|this? again",
         "just|only|happened|did|done it|that? once",
         "=once|=one and|but|then never|not since|again",
         "only|just ever? happened|done|did|seen it|that? the? one|1 time|occasion",
@@ -139,6 +154,10 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "one|single|isolated occurrence|occasion|incident|event|off",
     ),
     Course.UNCHANGED: (
+        "never|@not got|gets|gotten|get|getting any? worse|better",
+        "been that|this way|like for|ever|all|since",
+        "always that|this|like way",
+        "done|does|did it|this|that as long as|ive i|weve? have|had|owned|known",
         "always|allways did|does|done|do|had that|this|it|so",
         "always been|was|is like|that|this|so that|this|way|so",
         "it|has|its|he|dad|they always|allways done|did|does it|that|this",
@@ -159,6 +178,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "from|since new",
     ),
     Course.NOT_REPRODUCED: (
+        "@not do|show|repeat|perform it|that|this|up? for|at|when|while|once the|a|my|i|at? mechanic|garage|dealer|shop|workshop|tester|mechanics|it",
         "@not|cannot|cant|couldnt|unable able|been|be? to? reproduce|reproduced|replicate|replicated|duplicate|duplicated|recreate",
         "@not happen|happened|done|recurred|occurred|repeated it? again|since",
         "@not come|came|been|comes back|seen since|again",

@@ -70,6 +70,9 @@ OTHERWISE = (
     f"{_FINE} below|under|otherwise|elsewhere that|it|this?",
     f"otherwise its|is|all? {_FINE}",
     f"{_FINE} the rest of the time",
+    "and|but? nowhere|never else",
+    "at|in no other time|times|speed|speeds",
+    "@not at|in any other time|times",
     f"{_FINE} at|in|on any|all other times|time|speeds|revs|rpm|gears",
     f"{_FINE} at|on lower|slower revs|rpm|speeds",
 )
@@ -141,7 +144,49 @@ STOPS_ITSELF = frozenset(["shuts", "stops", "switches", "turns", "cuts", "trips"
 STEADY = frozenset(["steady", "solid", "still", "stable", "fine", "ok", "good"])
 #: behind "first start of the": of a day or a rest, not of an engine
 STARTS_OF = frozenset(["day", "morning", "mornings", "standing", "season", "sitting", "overnight"])
+#: in "when I first start it": each time
+START_NOW = frozenset(["start", "starts", "fire", "fires", "crank", "turn", "run", "light"])
 #: behind how long all was well: the trouble comes
 THEN_ENDS = frozenset(["then", "before", "until", "till", "but"])
 #: end "always been like that"
 AS_IT_IS = frozenset(["that", "this", "so", "way", "it"])
+#: limit when it shows, and words that only take up what does: "but it only does this when hot"
+LIMITS = frozenset(
+    [
+        *("only", "mostly", "mainly", "usually", "generally", "especially", "always", "just"),
+        *(
+            "never",
+            "not",
+            "happens",
+            "happening",
+            "happen",
+            "happened",
+            "does",
+            "sometimes",
+            "often",
+        ),
+    ]
+)
+DOES_SO = frozenset(
+    [
+        *("it", "its", "this", "that", "so", "do", "does", "did", "doing", "happens", "happen"),
+        *(
+            "happened",
+            "happening",
+            "comes",
+            "shows",
+            "seems",
+            "to",
+            "on",
+            "in",
+            "at",
+            "the",
+            "ever",
+        ),
+        *("is", "was", "and", "then", "there", "really", "up", "a", "when", "if", "once", "engine"),
+    ]
+)
+#: name what shows the pressure; "it" is that where one was named last
+GAUGE_WORDS = frozenset(
+    ["gauge", "needle", "pressure", "psi", "pointer", "reading", "light", "lamp", "buzzer", "alarm"]
+)

@@ -121,6 +121,8 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} =once|=twice =when|=while|=in|=at|=on|=under|=after",
         f"{_LAMP} says|said|saying|shows|reading|for low oil pressure?",
         f"then|and the|an oil? {_LAMP}",
+        "low? oil? pressure? buzzer|alarm|beeper|bleeper|siren|horn|klaxon sounds|sounded|sound|goes|went|going|go|gone|=sounding off?",
+        "low? oil|pressure|red|oil-pressure pressure? light|lamp|warning|symbol winks|winked|winking|wink at? me?",
     ),
     Shows.TRIPS: (
         "quits|stops|dies|cuts|shuts|trips out|off|down|itself|again? as soon|whenever|every|each|when|once as|time|it|i|its|it's i|its|it's|it|you|put|under|loaded? put|give|load|loaded|loads|under|engage|throw|connect|on it|on|the|a? load|loaded|pto|breaker|blades|heavy?",

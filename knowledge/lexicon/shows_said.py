@@ -13,7 +13,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "dash|dashboard|cluster|panel says|said|reads|read|shows|showed|flashed|flashes|displayed check|low|stop|add =engine? =oil pressure|level?",
         "dash|dashboard|cluster|panel says|said|flashed|flashes|displayed|came|comes up|with? check|low|stop|add|warning engine? oil? pressure|level?",
         "message|warning|alert|display|screen|readout|computer|info-centre|mfd? says|said|reads|read|shows|showed|came|"
-        "comes|saying|flashed|flashes|displayed|: up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
+        "comes|saying|flashed|flashes|displayed|message|warning|display|screen|alert up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "it|car|which|that says|said|flashed|flashes|displayed|came|comes up|with|saying|:? check|low|stop|engine|add oil|engine? oil? pressure? low|too-low|stop|warning|level?",
         "oil pressure too? low -|,|:? stop",
         "oil pressure too? low message|warning|alert|come|comes|came|beep|popped",

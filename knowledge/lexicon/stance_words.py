@@ -162,6 +162,9 @@ DID_THEN = _set(
 STATED_AGAIN = _set("until till")
 #: before "why", by which what follows is stated: "does anyone know why it drops?"
 KNOWN_WHY = _set("know tell explain understand idea out figure reason see wonder wondering")
+#: ask the cause of what follows: "what would cause it to drop?"
+WHAT_ASKS = _set("what whats")
+CAUSES = _set("cause causes causing caused make makes making")
 #: begin what holds of any such engine, up to "but"
 NORMS = _set(
     "supposed meant ought spec manual book specs handbook specification according rule most many healthy good"

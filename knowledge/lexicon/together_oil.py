@@ -71,6 +71,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "heavy|bad|lots|much|loads|serious + blow-by|blowby|blow_by|fumes|breathing",
     ),
     "engine_ran_hot": (
+        "needle & at_the_red|in_the_red|into_the_red & boiled|boiled_over|overheated|overheating|steaming|coolant|radiator|temperature|temp - oil|pressure|no|not|never",
         "coolant|water|temp|temperature|engine|motor|it + boiled|boiled_over|overheated|overheating|at_the_red|in_the_red|into_the_red|cooked|boiling_over|ran_hot|runs_hot|running_hot|red_line|steaming|boiling - no|not|never|oil_temp|oil_temperature|pressure|@not|cylinder_head_temp|cold|hasnt",
     ),
     "oil_temperature_high": (

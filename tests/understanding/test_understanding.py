@@ -32,6 +32,10 @@ EXAMPLES = [(rule, example) for rule in RULES for example in rule.examples]
 
 #: sentences with everything that is read out of them
 READ: dict[str, list[str]] = {
+    "what would cause oil pressure to drop to zero at idle?": ["behaviour none idle"],
+    "would a stuck valve cause low oil pressure at idle?": [],
+    "why would the light flicker when braking?": ["behaviour unsteady braking"],
+    "what would cause a rod bearing to spin?": [],
     "5 psi at hot idle, 60 cold, new sender made no difference, lifters ticking, since the rebuild": [
         "reading 5 psi hot, idle",
         "reading 60 psi cold",
@@ -203,7 +207,6 @@ NOTHING_STATED: dict[str, list[str]] = {
     "pressure isn't dropping anymore": [],
     "It does not flicker at idle": [],
     "no drop in pressure when cornering": [],
-    "what would cause oil pressure to drop to zero at idle?": [],
     "the oil light is not on": [],
     "someone else's had a stuck relief valve": [],
     "he told me to check the oil level": [],

@@ -1,0 +1,45 @@
+"""Read what "it" does where gauge, pressure or lamp was named last."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.pressure_words import GAUGE_WORDS
+from knowledge.reports.words import Shows
+
+_IT = frozenset(["it", "its", "this", "that", "which"])
+#: between "it" and what it does
+_BESIDE_IT = frozenset(
+    [
+        *("just", "only", "always", "then", "also", "still", "will", "sometimes", "often", "now"),
+        *("usually", "does", "mostly", "suddenly", "really", "actually"),
+    ]
+)
+
+
+def of_the_gauge(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
+    """What "it" does where gauge, pressure or lamp was named last: "It goes to nothing in bends"."""
+    marks = line.stated(line.lexicon.of_the_gauge)
+    if not marks:
+        return
+    for mark in marks:
+        at = mark.first - 1
+        while line.word(at) in _BESIDE_IT:
+            at -= 1
+        if line.word(at) in _IT and named_last(line, at, paragraph):
+            yield mark
+
+
+def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
+    """The gauge, pressure or lamp that was named last before a place; none where it was a part."""
+    before = [x for x in paragraph.lines if x.number == line.number - 1]
+    for each, last in ((line, at), *((x, len(x.tokens)) for x in before)):
+        parts = {k for m in each.find(each.lexicon.things) for k in range(m.first, m.last)}
+        for k in range(last - 1, -1, -1):
+            if each.word(k) in GAUGE_WORDS:
+                return each.word(k)
+            if k in parts:
+                return ""
+    return ""
