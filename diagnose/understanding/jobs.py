@@ -86,7 +86,10 @@ class Job:
 
     @property
     def lead(self) -> tuple[Mark[object], ...]:
-        """The "since" or "after" before it."""
+        """The "since" or "after" before it, or with which it begins."""
+        own = self.line.word(self.first) in _SINCE and self.last > self.first + 1
+        if own and self.line.word(self.first - 1) not in EVEN:
+            return (Mark(True, self.first, self.first + 1),)
         for k in range(self.first - 1, max(-1, self.first - 1 - _LEAD), -1):
             token = self.line.tokens[k]
             if token.is_mark:

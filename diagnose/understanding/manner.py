@@ -162,8 +162,8 @@ def asked_cause(tokens: Sequence[Token], shows: Sequence[Mark[Shows]]) -> Iterat
             at = next((k + 2 + n for n, word in enumerate(after) if word in CAUSES), None)
         else:
             at = k + 2 if token.word == "why" and tokens[k + 1].word in WOULD else None
-        if at is not None and any(at <= m.first <= at + _NEAR_CAUSE for m in shows):
-            yield at
+        if at is not None:
+            yield from (m.first for m in shows if at <= m.first <= at + _NEAR_CAUSE)
 
 
 def moved_from(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:

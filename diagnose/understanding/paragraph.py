@@ -113,7 +113,13 @@ class Line:
     def circumstances(self) -> tuple[Mark[Circumstance], ...]:
         """When it shows; "cold start" is both cold and a start."""
         found: list[Mark[Circumstance]] = []
-        for mark in self.find(self.lexicon.during):
+        every = self.find(self.lexicon.during)
+        idles = [m for m in every if m.value is Circumstance.IDLE]
+        for mark in every:
+            if mark.value is Circumstance.STANDING and any(
+                m.overlaps(mark) and m.last > mark.last for m in idles
+            ):
+                continue  # "when sitting in traffic"
             if mark.value is Circumstance.START and self._since_first(mark):
                 continue
             far = any("farther" in self.tokens[k].kinds for k in range(mark.first, mark.last))

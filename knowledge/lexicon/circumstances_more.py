@@ -32,7 +32,8 @@ DURING_MORE: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.LATE: (
         "after about? @hours|an-hour|hour of|with? topping|cutting|mowing|ploughing|plowing|baling|work|pulling|towing|steaming",
         "the longer|further i|it|you run|runs|drive|ride|go|goes",
-        "once|when|after|had? shes|she's|its|it's|it|she|has worked|been|working|run|running|going|on an|about|for? an|a|@hours|couple|few hour|hours|of?",
+        "once|when|after|had? shes|she's|its|it's|it|she|has worked|been|working|run|running|going|on an|about|for? @hours",
+        "once|when|after|had? shes|she's|its|it's|it|she|has worked|been|working|run|running|going|on an|a|about|for? couple|few|several|half? of|an? hour|hours",
     ),
     Circumstance.LOW_LEVEL: (
         f"only|just|when|if|once when|if|once? {_IT} is|gets|goes|was|drops? a|half|about|even? a|bit|@volume|litre|liter|quart|pint|low down|low|short|under|near|below",

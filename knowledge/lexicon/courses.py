@@ -90,7 +90,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "only|just for? a? few? seconds|moment|@seconds",
         "light|lamp|it|and|then|but|,|noise|pressure|that goes|went|going out|off|away again|shortly|soon|itself|after|within",
         "dries out|off",
-        "light|lamp|it|warning|flicker|buzzer|alarm|noise is|was|stays|stayed|remained|has|went|gone|=out|=off now|then|since|again? "
+        "light|lamp|it|warning|flicker|noise is|was|stays|stayed|remained|has|went|gone|=out|=off now|then|since|again? "
         "and|,? =out|=off|=away =now|=since|=then|=again|and",
     ),
     Course.RETURNS: (
@@ -116,7 +116,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "starts again .. another",
     ),
     Course.WORSENING: (
-        "each|every time it|its|it's|the? a? bit|little|slightly worse|lower|longer|bigger|louder",
+        "each|every time it|its|it's|the? is|was|gets|got? a? bit|little|slightly? worse|lower|longer|bigger|louder",
         "used to be only|just? slight|occasional|rare|rarely|now-and-then|once|a-flicker|brief",
         "more and more often|frequently?",
         "was|were once|only? occasional .. now|every|all|constant",
@@ -188,6 +188,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "no fault|problem found",
     ),
     Course.CONSTANT: (
+        "stays|stayed|remains|stuck that|this|there|the-same way|like? all|the|until|throughout|constantly|forever day|time|way|run|journey?",
         "all of? the|of time",
         "constantly|permanently|permanent|continuously|throughout|non-stop",
         "is|was|on|stays|almost|nearly|and constant",

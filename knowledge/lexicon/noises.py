@@ -55,6 +55,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "=knock|=knocks|=knocking|=nocking|=clunking|=clunks|=thumping|=thump|=thumps|=rumbling|=rumble|=rumbles|=hammering|=hammers|=thud|=thudding|=clonking|=clonk|=clonks|=clunk|=pounding|=banging",
         "=knocked|=hammered|=rumbled|=thumped =before|=until|=till|=yet|=previously",
         "it|she|engine|motor|bottom|now =bangs|=banging",
+        "engine|motor|bottom-end|big-ends|crank|rods started|began|has|was? =knocked|=knocking|=knock|=rumbled|=hammered|=thumped",
         "=knocked|=hammered|=rumbled|=thumped loudly|badly|like|from|when|at|hard",
         "bottom|lower|big end noise|noises|knock|knocks|rumble|rattle|going|gone|noisy",
         "heavy|deep|dull metallic? noise|knock|thump|thud|sound|rumble",
@@ -96,7 +97,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "chain|timing-chain|tensioner makes|made|making|has|with a|an? noise|racket|din|row|clatter",
     ),
     Shows.WHINE: (
-        "whine|whines|whining|howl|howling|humming|whirring|shriek|shrieks",
+        "whine|whines|whining|whined|howl|howls|howled|howling|=hums|humming|whirs|whirring|shriek|shrieks|shrieked|wails|wailing|whistling|=moans|=moaning",
         "it|its|it's|turbo|engine|pump|that|a|and|now|started|is|loud =whistling|=whistles|=whistle",
     ),
     Shows.GRINDING: ("grinding|grinds|graunching|growling",),

@@ -184,6 +184,7 @@ DOES_SO = frozenset(
             "ever",
         ),
         *("is", "was", "and", "then", "there", "really", "up", "a", "when", "if", "once", "engine"),
+        *("with", "under", "during", "while", "after", "gets", "has", "by", "my", "i", "hard"),
     ]
 )
 #: name what shows the pressure; "it" is that where one was named last

@@ -52,6 +52,9 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         "no|zero|without movement|sign|flicker|life|response on|from|in|out-of|of the|my? oil? pressure? gauge|needle",
         f"{_P} shows|showed|show|showing|reads|read|reading no|zero|nil oil? pressure|reading|psi",
     ),
+    Shows.NORMAL: (
+        "perfect|fine|good|great|ok|okay|normal|spot-on|faultless|strong|solid when|on|at|with|from|if|while? a|an|the|it's|its|is|stone? =cold",
+    ),
     Shows.LOW: (
         f"drop|drops|dip|dips|sag|sags|fall|falls|slump|decrease|dropoff|drop-off in|of|on oil? {_P}",
         f"sagging|dipping|dropping|falling|sinking|drooping|dwindling|flagging|feeble|wimpy|so-so|iffy|dodgy oil? {_P}",

@@ -45,6 +45,7 @@ PRIMING = _set(
     "pressurised pressurized pressurising pot motored drill priming primed prime spin spun spinning preoiling pre-oiling"
 )
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "back_when_slowed": _set("alarm buzzer siren horn beeper bleeper klaxon"),
     "panel_reads_too_low": _set("against compared"),
     "all_plugs_accounted_for": _set("front rear outer visible outside"),
     "oil_used_fast": _set(

@@ -180,7 +180,7 @@ TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
         "wiggle|wiggled|wiggling|waggled|jiggled|jiggling|moved_the|moving_the|tugged|tugging|flexed|shook & wire|wires|wiring|plug|connector|harness|loom|lead|leads|terminal & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_affect|@not_move|no_reaction",
     ),
     "tap_frees_needle": (
-        "tap|tapped|tapping|flicked|thumped & glass|gauge|dash|panel|needle & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_move|no_reaction",
+        "tap|tapped|tapping|flicked|thumped & glass|gauge|dash|panel|needle & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_move|no_reaction - heavily|heavy|loudly|badly|engine|knocks",
     ),
     "lamp_on_with_wire_off": (
         f"{_WIRE}|{_SENDER}|{_PLUG} & unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|and_it_went_off|and_it_went_out|and_it_goes_out|and_it_goes_off|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",

@@ -72,7 +72,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     ),
     "engine_ran_hot": (
         "needle & at_the_red|in_the_red|into_the_red & boiled|boiled_over|overheated|overheating|steaming|coolant|radiator|temperature|temp - oil|pressure|no|not|never",
-        "coolant|water|temp|temperature|engine|motor|it + boiled|boiled_over|overheated|overheating|at_the_red|in_the_red|into_the_red|cooked|boiling_over|ran_hot|runs_hot|running_hot|red_line|steaming|boiling - no|not|never|oil_temp|oil_temperature|pressure|@not|cylinder_head_temp|cold|hasnt",
+        "coolant|water|temp|temperature|engine|motor|it + boiled|boiled_over|overheated|overheating|at_the_red|in_the_red|into_the_red|cooked|boiling_over|ran_hot|runs_hot|running_hot|red_line|steaming|boiling - needle|drops|falls|dips|down|oil_gauge|no|not|never|oil_temp|oil_temperature|pressure|@not|cylinder_head_temp|cold|hasnt",
     ),
     "oil_temperature_high": (
         "oil_temp|oil_temperature|oil_temps|oil + too_hot|very_hot|sky_high|in_the_red|into_the_red|off_the_clock|off_the_scale|through_the_roof|way_up|cooking - half|glass|window|dipstick|stick|all_the_way|trail|light|lamp|can|message|diesel|no|not|normal|pressure|never|coolant|@not",
