@@ -14,6 +14,7 @@ from diagnose.understanding.endings import (
     fine_until,
     limits_when,
     only_then,
+    says_only_when,
     set_lengths,
     set_only,
 )
@@ -121,7 +122,11 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
             "behaviour none",
             "reading 0 cranking",
         ],
-        "oil pressure after the build: it stays at zero": ["behaviour none"],
+        "oil pressure after the build: it stays at zero": ["behaviour none work"],
+        "The gauge is pegged, but only at idle": ["behaviour high idle"],
+        "oil light flickers but never when cold": ["behaviour unsteady cold"],
+        "Good around town. When hot however the pressure sags": ["behaviour low hot"],
+        "low pressure. Not every time though": ["behaviour low comes and goes"],
         "it stays at zero degrees all week": [],
         "cranked it and it started, no oil pressure": ["behaviour none"],
         "cranked it, no leaks. Nothing to see": [],
@@ -251,6 +256,9 @@ def _turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
         range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
     )
     turns = [k for k in between if line.word(k) in ("but", "however", "although", "though")]
+    leads = turns and head.first > mark.first and line.word(turns[-1]) == "however"
+    if leads and all(line.tokens[k].is_mark for k in range(mark.last, turns[-1])):
+        return False  # "when hot however it drops"
     return bool(turns) and not limits_when(line, turns[-1] + 1, mark.first)
 
 
@@ -298,7 +306,7 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
         if isinstance(mark.value, Course) and _of_persons(line, mark):
             continue  # "I have done it many times"
         alone = isinstance(mark.value, Circumstance) and mark.value is not Circumstance.RANDOM
-        if alone and not (_only_that(line) and before):
+        if alone and not (before and (_only_that(line) or says_only_when(line, before[-1].line))):
             continue
         _take(before[-1] if before else of_pressure[0], line, mark)
 

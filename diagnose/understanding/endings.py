@@ -26,6 +26,8 @@ from knowledge.lexicon.pressure_words import (
 from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
 _BEFORE = 3  #: words between "only" and what it limits
+_ASKED = 2  #: sentences from what shows to when, "When?" between them
+_NOT = frozenset(["not", "wont", "doesnt", "didnt", "never", "wouldnt", "refuses", "isnt"])
 _UNTIL_THEN = frozenset(["gone", "for"])
 _LAMPS = frozenset([Shows.LAMP, Shows.UNSTEADY])
 _QUIET = frozenset(["quiet", "silent", "gone", "none", "absent"])
@@ -66,6 +68,8 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
     first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
+    if line.word(first - 1) in _NOT or set(words) & _NOT:
+        return False  # "won't go out when revved"
     gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
     if head.value in _LAMPS and (_is_out(line, head, mark) or _goes(words, mark)):
         return True
@@ -89,6 +93,8 @@ def _is_out(
     at = mark.first - 1
     while at > head.last and line.word(at) in _THEN:
         at -= 1
+    if {line.word(k) for k in range(at - 3, at)} & _NOT:
+        return False  # "won't go out when revved"
     if line.word(at - 1) in ("and", "&") and line.word(at - 2) == "on":
         return False  # "blinks on and off at idle"
     leads = line.tokens[at - 1].is_mark or line.word(at - 1) in _IS_OUT
@@ -168,3 +174,10 @@ def limits_when(line: Line, first: int, last: int) -> bool:
     """Whether words only limit when it shows: "but only", "but it does this mostly"."""
     words = {line.word(k) for k in range(first, last)}
     return bool(words & LIMITS) and words <= LIMITS | DOES_SO
+
+
+def says_only_when(line: Line, told: Line) -> bool:
+    """Whether a sentence behind what shows says when, and no more: "Low pressure. On a hot idle." """
+    said = {k for m in line.circumstances for k in range(m.first, m.last)}
+    rest = {t.word for k, t in enumerate(line.tokens) if k not in said and not t.is_mark}
+    return bool(said) and rest <= DOES_SO | LIMITS and 0 < line.number - told.number <= _ASKED

@@ -13,7 +13,7 @@ from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.the_gauge import of_the_gauge
+from diagnose.understanding.the_gauge import at_rest, of_the_gauge
 from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
 from knowledge.lexicon.other_things import (
     BLOW,
@@ -34,7 +34,6 @@ from knowledge.lexicon.other_things import (
     OTHER_POWER,
     PLACES,
     PRESSURES,
-    STANDS,
     TAPPED,
     UNPLUGGED,
     VOLTAGE,
@@ -43,11 +42,13 @@ from knowledge.lexicon.other_things import (
 )
 from knowledge.lexicon.pressure_words import (
     BESIDE_NONE,
+    GAUGE_WORDS,
     KNOCKED,
     NO_MORE,
     NO_PRESSURE,
     NONE_BY_STARTER,
     VAGUE,
+    WAYS,
 )
 from knowledge.lexicon.sights_beside import MADE_ANOTHER
 from knowledge.lexicon.sights_kinds import INSTEAD
@@ -224,16 +225,6 @@ def _none_by_starter(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
             yield Mark(Shows.NONE, said[0], said[0] + 1)
 
 
-def _at_rest(line: Line) -> bool:
-    """Whether it is said of an engine that stands: "engine off: needle at zero", "with it off"."""
-    pairs = {(a.word, b.word): k for k, (a, b) in enumerate(pairwise(line.tokens))}
-    pair, at = next(((p, k) for p, k in pairs.items() if p in STANDS), (("", ""), -1))
-    if at < 0:
-        return False
-    leads = {"with", "on", "when"} if pair[1] == "off" else {"with", "on"}
-    return bool(leads & {line.word(k) for k in range(at - 3, at)}) or line.word(at + 2) == ":"
-
-
 def _says_since(line: Line, mark: Mark[Shows]) -> bool:
     """Whether "low" is an answer by itself: "low since the rebuild", of what the tool is for."""
     return mark.value is Shows.LOW and line.word(mark.last - 1) in _SINCE
@@ -259,7 +250,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True  # "great heat"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
-    if mark.value in (Shows.NONE, Shows.LOW) and _at_rest(line):
+    if mark.value in (Shows.NONE, Shows.LOW) and at_rest(line):
         return True
     if mark.value in NOISES and made_elsewhere(line.tokens, mark):
         return True
@@ -273,10 +264,14 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
             return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
-        case Shows.TRIPS if after == "once" and line.word(mark.last - 1) == "at":
-            return True  # by a person
+        case Shows.TRIPS if line.word(mark.first - 1) in GAUGE_WORDS or (
+            after == "once" and line.word(mark.last - 1) == "at"
+        ):
+            return True  # "the pressure quits after a mile"; shut off at once by a person
         case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
             return True  # "slowly getting lower"
+        case Shows.SLOW if line.word(mark.last - 1) == "long" and after in WAYS:
+            return True  # "on in a long bend"
         case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:
             return True  # "ground the wire and it goes to zero"
         case Shows.NONE if moved_from(line.tokens, mark):
@@ -303,7 +298,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.LOW if "green" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
             return after in ("into", "to", "back")  # "falls into the green and stays"
         case Shows.LOW if line.word(mark.last - 1) == "red" and words & HEAT_GAUGE - {"hot"}:
-            return True  # "boiled, needle in the red"
+            return True
         case Shows.SMOKE:
             of_colour = line.word(mark.first) in ("smoky", "smokey") and after in COLOURS
             return of_colour or (line.word(mark.first) == "smoke" and not words & EXHAUST)

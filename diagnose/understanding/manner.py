@@ -10,6 +10,7 @@ from knowledge.lexicon.other_things import AT_THE_PIN, MOVED_OFF, MOVES
 from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
     ASIDES,
+    ASKS_OF,
     CAME_THEN,
     CAUSES,
     DID_THEN,
@@ -103,7 +104,14 @@ def as_it_should(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     if len(mark) > 1 or tokens[mark.first].word not in SHOULD_BE or mark.first < 2:
         return False
     lead, who = (tokens[k].word for k in (mark.first - 2, mark.first - 1))
-    return lead in ("where", "as", "like") and who in ("it", "they", "that", "i", "you", "we")
+    return lead in ("where", "as", "like", "than", "what") and who in (
+        "it",
+        "they",
+        "that",
+        "i",
+        "you",
+        "we",
+    )
 
 
 def searched_in_vain(tokens: Sequence[Token]) -> tuple[int, int]:
@@ -157,7 +165,9 @@ def asked_cause(tokens: Sequence[Token], shows: Sequence[Mark[Shows]]) -> Iterat
     "What would cause low oil pressure at idle?", "why would the light flicker when hot?".
     """
     for k, token in enumerate(tokens[:-1]):
-        if token.word in WHAT_ASKS:
+        if token.word in ASKS_OF and tokens[k + 1].word == "that":
+            at = k + 2 if {t.word for t in tokens[max(0, k - 2) : k]} & {"it", "this"} else None
+        elif token.word in WHAT_ASKS:
             after = [t.word for t in tokens[k + 1 : k + 1 + _TO_CAUSE]]
             at = next((k + 2 + n for n, word in enumerate(after) if word in CAUSES), None)
         else:

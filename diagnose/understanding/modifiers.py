@@ -21,6 +21,7 @@ _OF_A_DAY = 3  #: words behind "first start" in which it is said of what
 _LINES_AGO = 2  #: sentences from work to a "now" that is since then
 _STARTS = frozenset(["start", "startup", "run", "fired", "started", "firing"])
 AGES = frozenset(["hours", "distance", "manyhours", "fewhours"])
+_BEHIND_BLOW = 2  #: words between a blow and what was hit
 _ONCE = frozenset(["used", "was", "were"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
@@ -32,7 +33,13 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
     lexicon = line.lexicon
     every: list[Mark[object]] = [*line.circumstances, *line.find(lexicon.onset)]
     every += [*line.find(lexicon.course), *line.find(lexicon.since)]
-    began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
+    blows = [m for m in line.find(lexicon.since) if m.value is Since.BLOW]
+    grades = [m for m in line.find(lexicon.since) if m.value is Since.GRADE]
+    began = [
+        Mark(True, j.lead[0].first, j.last)
+        for j in jobs(line)
+        if j.begins_it and not any(g.overlaps(j.whole) for g in grades)
+    ]
     for mark in every:
         within = isinstance(mark.value, Circumstance) and any(
             t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
@@ -63,9 +70,15 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (
             mark.value is Onset.GRADUAL and any(_in_clause(line, j, mark) for j in jobs(line))
         )
+        within = within or (
+            mark.value is Course.NOT_REPRODUCED and line.word(mark.last) in ("otherwise", "else")
+        )
         within = within or (mark.value is Onset.GRADUAL and _unchanged_for(line, mark))
         within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
-        within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
+        within = within or (mark.value is Course.ONCE and _goes_on(line, mark))
+        within = within or (
+            mark.value is Circumstance.ROUGH_ROAD and any(_in_reach(b, mark) for b in blows)
+        )
         meant = line.stances.at(mark)
         if _all_along(line, mark):
             meant &= ~Stance.USUAL
@@ -73,6 +86,8 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             yield mark
     done = jobs(line)
     for job in done:
+        if any(g.overlaps(job.whole) for g in grades):
+            continue  # "since going to thinner oil"
         if job.begins_it:
             yield Mark(job.since, job.lead[0].first, job.last)
         elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
@@ -84,6 +99,17 @@ def _all_along(line: Line, mark: Mark[object]) -> bool:
     if mark.value is Course.WORSENING and line.word(mark.first) in _ONCE:
         return True  # "it used to be only slight"
     return mark.value is Course.UNCHANGED and line.word(mark.last - 1) in AS_IT_IS
+
+
+def _in_reach(blow: Mark[Since], mark: Mark[object]) -> bool:
+    """Whether what was hit is named straight behind the blow: "bottomed out on a speed bump"."""
+    return blow.overlaps(mark) or 0 <= mark.first - blow.last <= _BEHIND_BLOW
+
+
+def _goes_on(line: Line, mark: Mark[object]) -> bool:
+    """Whether words of the same clause follow: "once it is hot"."""
+    behind = range(mark.last, line.clause(mark.first).last)
+    return any(not line.tokens[k].is_mark for k in behind)
 
 
 def _unchanged_for(line: Line, mark: Mark[object]) -> bool:

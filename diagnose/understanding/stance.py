@@ -41,6 +41,7 @@ from knowledge.lexicon.stance import (
     WOULD_BE,
 )
 from knowledge.lexicon.stance_words import (
+    ALL_THE_SAME,
     ANYBODY,
     AUXILIARIES,
     CURES_IT,
@@ -254,10 +255,11 @@ def _judged_from(tokens: Sequence[Token], asks: int) -> int:
 
 def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "what" begins what was: "what used to be 40 is 20", "what I've done so far: ..."."""
-    after = sentence.tokens[mark.first + 1 : mark.first + 2]
+    after = [t.word for t in sentence.tokens[mark.first + 1 : mark.first + 3]]
     what = sentence.tokens[mark.first].word == "what"
     heads_a_list = any(t.word == ":" for t in sentence.tokens[mark.first : mark.first + _HEAD])
-    was = any(t.word in WHAT_WAS or (heads_a_list and t.word in HAS_DONE) for t in after)
+    was = any(w in WHAT_WAS or (heads_a_list and w in HAS_DONE) for w in after[:1])
+    was = was or after in (["happens", "is"], ["happened", "is"])
     return what and not sentence.asks and was
 
 
@@ -275,8 +277,9 @@ def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
 def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
     """Whether "did it again" says that the trouble came back."""
     after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
-    said = after[:1] == ["did"] and after[1:2] in (["it"], ["this"], ["that"])
-    return not sentence.asks and said and bool({"again", "once", "twice"} & set(after))
+    said = after[:1] in (["did"], ["does"]) and after[1:2] in (["it"], ["this"], ["that"])
+    how = bool({"again", "once", "twice"} & set(after)) or bool(ALL_THE_SAME & set(after[2:3]))
+    return not sentence.asks and said and how
 
 
 def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:

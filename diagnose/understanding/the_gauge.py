@@ -1,11 +1,13 @@
-"""Read what "it" does where gauge, pressure or lamp was named last."""
+"""Whether words are of the gauge: what "it" does where it was named last, and an engine that stands."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.other_things import STANDS
 from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.reports.words import Shows
 
@@ -43,3 +45,13 @@ def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
             if k in parts:
                 return ""
     return ""
+
+
+def at_rest(line: Line) -> bool:
+    """Whether it is said of an engine that stands: "engine off: needle at zero", "with it off"."""
+    pairs = {(a.word, b.word): k for k, (a, b) in enumerate(pairwise(line.tokens))}
+    pair, at = next(((p, k) for p, k in pairs.items() if p in STANDS), (("", ""), -1))
+    if at < 0:
+        return False
+    leads = {"with", "on", "when"} if pair[1] == "off" else {"with", "on"}
+    return bool(leads & {line.word(k) for k in range(at - 3, at)}) or line.word(at + 2) == ":"

@@ -7,6 +7,10 @@ from knowledge.reports.words import Course, Onset
 _LESS = "lower|less|worse|poorer|weaker"
 ONSET: dict[Onset, tuple[str, ...]] = {
     Onset.SUDDEN: (
+        "like|as|as-if|as-though if? someone|somebody|you .. switch|flipped|flicked|tap|plug",
+        "flipped|flicked|threw|flipping|flicking|hit|turned a|the switch|tap",
+        "in the space of a|one|two|few second|seconds|minute|instant|moment|mile",
+        "from one day|minute|moment|second|trip|drive|run|hour|week to the|another next|other|another?",
         "suddenly|sudden|instantly|abruptly|instantaneous|instantaneously|dramatically",
         "all of a sudden",
         "like a stone|rock|brick|anvil",
@@ -44,6 +48,12 @@ ONSET: dict[Onset, tuple[str, ...]] = {
 }
 COURSE: dict[Course, tuple[str, ...]] = {
     Course.COMES_AND_GOES: (
+        "goes|go|run|runs|behaves|behave for? days|weeks|months|hours|ages|@days|@weeks|@months|miles|@distance without|before|between doing|it|happening|a|trouble|trips",
+        "some|other|certain days|times|trips|mornings .. behaves|fine|ok|good|perfect",
+        "@not very|always|at? consistent|consistently|predictable|regular|constant",
+        "does|do it and? sometimes it @not",
+        "does|do|happens it? some|part|half|most of the time",
+        "at odd|random|various|different times|moments",
         "@not every|each single? time|start|startup|trip|day|drive|run|occasion|morning though|tho?",
         "@not do|does|doing|happen|happens|come|comes|show it|this|that|on|up? every|each|all single|of? the? time|day|start|trip",
         "@not all|every of? the? time|day",
@@ -71,6 +81,11 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "some|other days|starts|trips .. other|others days|starts|trips",
     ),
     Course.RECOVERED: (
+        "after|within|in a|about? @seconds|few|couple|second|moment|minute of? seconds|minutes? it|pressure|all|gauge|needle? =came|=comes|=went|=goes|=was|=is =back",
+        "clears|cleared|sorts|sorted|corrects|corrected|rights|righted|fixes|fixed|heals|healed|cures|cured itself|themselves out?",
+        "clears|cleared|sorts|sorted up|out? on|by|all its|it? own|itself|self",
+        "all|everything|things is|was|were|went|back|returns|seemed normal|fine|good|ok|well again|back",
+        "then|and|but|, its|it|it's|is|was|goes|went fine|ok|okay|good|normal|right|alright again",
         "=came|=comes|=went|=goes|=come|=go|=cleared|=clears|=stopped|=healed|=cured|=fixed|=recovered|=recovers "
         "back|right|away|up? up? by|on|of itself|its own?",
         "recovered|recovers|recovering",
@@ -94,6 +109,10 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "and|,? =out|=off|=away =now|=since|=then|=again|and",
     ),
     Course.RETURNS: (
+        "without fail|exception",
+        "at will|command|on-demand",
+        "happened|happens|did|does|done|came it|this|back? again on|the|in|at|today|later|yesterday|when|,",
+        "@not|never|doesnt fails|fail to do|happen",
         "did|does|done exactly|just|precisely? the? same thing? again|the|every|next|each|on|at",
         "keeps|kept on? happening|doing|recurring|returning|coming-back",
         "keeps|kept =coming back?",
@@ -116,6 +135,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "starts again .. another",
     ),
     Course.WORSENING: (
+        "more|increasingly|ever-more frequent|frequently|often|regular|regularly|pronounced|noticeable",
+        "got|gotten|getting|become|becoming|went|gone|going a? lot|much|far|way|bit|little|slowly|even? worse lately|now|recently|since?",
+        "does|doing|happens|happening it? more and|& more",
         "each|every time it|its|it's|the? is|was|gets|got? a? bit|little|slightly? worse|lower|longer|bigger|louder",
         "used to be only|just? slight|occasional|rare|rarely|now-and-then|once|a-flicker|brief",
         "more and more often|frequently?",
@@ -141,6 +163,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "now does|happens it? cold|always|all",
     ),
     Course.ONCE: (
+        "that|this was|is the only|one|single? =time|=occasion",
+        "does|did|happened|done|do it|this|that? once|the-one-time|one-time .. never|not again|since|before?",
+        "only|just|has|ever? happened|done|did it? the|that|this? one|single|only time|occasion",
         "=oneoff|=one-time",
         "has|have|its|it|had never done|did|happened|do|repeated it|that|this? again",
         "just|only|happened|did|done it|that? once",
@@ -154,6 +179,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "one|single|isolated occurrence|occasion|incident|event|off",
     ),
     Course.UNCHANGED: (
+        "@not changed|varied|altered|moved|worsened in|for|over the? last? @years|years|ages|decades",
+        "never been|read|done|acted|behaved any? =different|=differently|=otherwise",
+        "been|has done|doing|like|so it|this|that|low|high? for|all @years|years|ages|decades|along",
         "never|@not got|gets|gotten|get|getting any? worse|better",
         "been that|this way|like for|ever|all|since",
         "always that|this|like way",
@@ -178,6 +206,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "from|since new",
     ),
     Course.NOT_REPRODUCED: (
+        "@not|never been? able|managed|possible to? make|get|repeat|repeated|reproduce|recreate|duplicate it?",
+        "never|@not does|do|do-it|happens|shows|did it? when|while|if|for i|im|i'm|we|you|anyone|the|a looking|watching|there|look|mechanic|garage|dealer|about|want",
         "@not do|show|repeat|perform it|that|this|up? for|at|when|while|once the|a|my|i|at? mechanic|garage|dealer|shop|workshop|tester|mechanics|it",
         "@not|cannot|cant|couldnt|unable able|been|be? to? reproduce|reproduced|replicate|replicated|duplicate|duplicated|recreate",
         "@not happen|happened|done|recurred|occurred|repeated it? again|since",
@@ -188,6 +218,13 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "no fault|problem found",
     ),
     Course.CONSTANT: (
+        "is|its|it's|was|been|seems =constant",
+        "does|do|did|happens it? the whole|entire time|way|day|trip|journey",
+        "the whole|entire time",
+        "makes|make|made no|any|little difference what|whether|how|if",
+        "regardless|irrespective|independent of? the? revs|speed|rpm|rpms|temperature|temp|engine|what|how|heat",
+        "at all engine? speeds|revs|rpms|rpm",
+        "continuous|continuously|continually",
         "stays|stayed|remains|stuck that|this|there|the-same way|like? all|the|until|throughout|constantly|forever day|time|way|run|journey?",
         "all of? the|of time",
         "constantly|permanently|permanent|continuously|throughout|non-stop",

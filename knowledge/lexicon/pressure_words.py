@@ -191,3 +191,20 @@ DOES_SO = frozenset(
 GAUGE_WORDS = frozenset(
     ["gauge", "needle", "pressure", "psi", "pointer", "reading", "light", "lamp", "buzzer", "alarm"]
 )
+#: behind "long": a road or a journey, not how long it takes
+WAYS = frozenset(
+    [
+        *("sweeper", "corner", "bend", "left", "right", "hander", "turn", "curve", "drive", "run"),
+        *(
+            "trip",
+            "hill",
+            "climb",
+            "pull",
+            "motorway",
+            "highway",
+            "descent",
+            "straight",
+            "downhill",
+        ),
+    ]
+)

@@ -43,6 +43,10 @@ _BLINKS = (
 _LIGHTS = "lights|lit|light|lighting|glows|glowed|glow|glowing|illuminates|illuminated|illuminate|illuminating|shines|shone"
 SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
     Shows.NONE: (
+        "nil|nought|naught|zilch oil? pressure|psi|reading",
+        f"{_P} lies|lay|lie|lying|rests|resting|parked|sits|sitting|flat on|at|against the? stop|peg|pin|bottom",
+        f"{_GAUGE} on the? stop|bottom-stop|bottom-peg",
+        "no|zero oil? pressure|reading whatsoever|at-all|of-any-kind",
         f"{_P} {_DROPS} {_WAY}? to|at|on|near {_ZERO}",
         f"{_GAUGE} @not|never even? move|moves|moved|moving|budge|budges|budged|lift|register|registers|twitch|stir at? all?",
         "gauge|needle|pressure|it bottoms|bottomed|bottom|bottoming out|completely",
@@ -56,6 +60,13 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         "perfect|fine|good|great|ok|okay|normal|spot-on|faultless|strong|solid when|on|at|with|from|if|while? a|an|the|it's|its|is|stone? =cold",
     ),
     Shows.LOW: (
+        f"{_P} @not|never|wont go|goes|going|get|gets|come|comes|rise|rises|climb|climbs|make|makes much? past|above|over|beyond|more|than than? a? quarter|third|first|lowest|bottom",
+        f"{_P}|it only|just|barely|hardly? show|shows|showed|showing|reads|gives a|one? needle|needles|hair|fraction width|breadth",
+        "a? needle|needles width|breadth of oil? pressure",
+        f"{_P} @not|isnt|wasnt being|be|looking|too|very|so? great|brilliant|wonderful|healthy|impressive|happy|clever",
+        "not so|very|too? great|brilliant|good|healthy|impressive oil? pressure|psi",
+        f"lower|less|weaker|poorer than normal|usual|it|before|expected? should|was|used? be|to? be? oil? {_P}",
+        f"{_P} {_FALLS} {_WAY}? =like =a",
         f"drop|drops|dip|dips|sag|sags|fall|falls|slump|decrease|dropoff|drop-off in|of|on oil? {_P}",
         f"sagging|dipping|dropping|falling|sinking|drooping|dwindling|flagging|feeble|wimpy|so-so|iffy|dodgy oil? {_P}",
         f"{_P} {_SAGS} {_WAY}? down|low|off|away?",
@@ -72,6 +83,8 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         "alarmingly|worryingly|dangerously|scarily|awfully|extremely|very|really low|weak|poor oil? pressure|psi|reading",
     ),
     Shows.HIGH: (
+        f"{_P} hits|hit|hitting|on|at|against|touches|reaches|reached|finds the? top|upper|right|far|maximum|max peg|stop|pin|end|mark",
+        f"{_P} runs|ran|run|running|is|was|being|sits|stays|reads|reading|goes|going way|far|much|a-bit|really|very|too? too? high",
         f"{_P} shoots|shot|shoot|shooting|rockets|rocketed|spikes|spiked|spike|spiking|soars|soared|soar|climbs|climbed|jumps|jumped|goes|went|go up? sky-high|skyhigh|sky|through-the-roof|way-up|off-the-charts high?",
         f"{_P} spikes|spiked|spiking|skyrockets|skyrocketed|soars|soared|rockets|rocketed",
         "spike|spikes|surge in|of oil? pressure",
@@ -82,6 +95,10 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         f"{_P} =off the? scale|clock|dial|chart|charts",
     ),
     Shows.UNSTEADY: (
+        "flicker|flickers|flickering|blink|blinking|flash of|from|on|in the|my|an? oil|red|warning|pressure pressure|warning? light|lamp",
+        f"{_P} swings|swung|swing|swinging|goes|went|moves|moved|jumps|wanders|bounces back and|& forth",
+        "unstable|unsteady|erratic|jumpy|fluctuating|wandering oil? pressure? readings|reading|pressure|gauge|needle",
+        f"oil? {_P} =up and|& =down",
         f"{_P} {_BOUNCES} {_ABOUT}? over|up|and|down|about|around|the|place|all?",
         f"{_P} {_BOUNCES}",
         f"{_P} is|was|goes|went|jumping? all over the? place|shop|dial|scale|gauge|map?",
@@ -95,12 +112,19 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.LAMP: (
         f"{_OIL} oil|pressure|can|warning? {_LAMP} {_LIGHTS} up?",
+        f"{_LAMP}|warning flicks|flicked|flick|flicking|kicks|kicked|kick|kicking|clicks|clicked|clicking|blips|blipped|snaps|snapped|pops|popped|pop|popping on|in|up",
+        f"{_LAMP} being|be|been on|lit",
+        "an|the|a|my oil|oil-pressure|low-oil-pressure pressure? warning|alarm|alert at|on|when|in|after|under|while|during|for",
         f"{_OIL} oil|pressure|can|warning? {_LAMP} comes|came|coming|come|goes|went|pops|popped|flicks|clicks|pops-up on",
         f"{_OIL} oil|pressure|can|warning? {_LAMP}|warning|message pops|popped|pop|popping|shows|showed|appears|appeared|appearing|comes|came up? up? on|in? the|my? dash|dashboard|cluster|screen|display?",
         f"{_OIL} oil|pressure|can|warning? {_LAMP} staying|stays|stayed|stay|still|stuck lit|on|alight|ablaze|illuminated",
         f"{_OIL} oil|pressure|can? {_LAMP} lit|on|illuminated|ablaze|alight|glowing",
     ),
     Shows.SLOW: (
+        f"{_P} lags|lagged|lag|lagging behind|badly|a? bit|lot?",
+        "oil? pressure lag|delay",
+        "lag|lags|delay|delays in|on|of|with oil? pressure",
+        f"{_P} @not come|comes|coming|build|builds|rise|register|show|move up? for|until ages|a|several|few|some|@seconds|forever while|seconds|bit|time?",
         f"{_P} comes|came|come|coming|climbs|climbed|climb|climbing|rises|rose|builds|built|creeps|crept|crawls up? very|really|so|too|quite|rather|painfully? slowly|slow up?",
         f"{_P}|engine|it takes|took|taking|take|needs|needed .. time|while|ages|forever|long|seconds|age|eternity to|before .. come|comes|build|builds|show|shows|register|registers|rise|move|appear|up|get|pressure|respond|react",
         f"{_LAMP} takes|took|taking|take .. time|while|ages|forever|long|seconds|age|eternity to|before go|goes|it|extinguish|clear",
@@ -111,6 +135,8 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         "engine|motor|car|truck|tractor|boat|it is|was|being|be|very? slow|slower to|at build|make|get|building|making|getting|find oil? pressure",
     ),
     Shows.LOST: (
+        "oil? pressure|psi just|simply|suddenly? quits|quit|quitting|dies|died|dying|conks|expires",
+        "pressure|psi that|which just|suddenly? quits|dies|disappears|vanishes|goes",
         "vanishing|disappearing oil? pressure|psi|gauge",
         f"{_P} drops|dropped|drop|dropping|cuts|cut|goes|went|conks out completely?",
         f"{_P} packs|packed up",

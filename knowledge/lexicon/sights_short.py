@@ -84,7 +84,7 @@ SIGHTS_SHORT: dict[str, tuple[str, ...]] = {
     ),
     "no_pattern_to_it": (
         "at random|randomly",
-        "no|any pattern|rhyme|logic to|or|in? it?",
+        "no|without|@not any|a|much|real|clear|set? pattern|rhyme|logic to|or|in? it?",
         "no rhyme or reason",
         "unpredictable|unpredictably",
         "comes|happens|flickers|does|drops|it whenever it? likes|wants|feels",

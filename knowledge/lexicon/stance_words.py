@@ -165,6 +165,13 @@ KNOWN_WHY = _set("know tell explain understand idea out figure reason see wonder
 #: ask the cause of what follows: "what would cause it to drop?"
 WHAT_ASKS = _set("what whats")
 CAUSES = _set("cause causes causing caused make makes making")
+#: "is it normal that it drops?" asks only whether that is bad
+ASKS_OF = _set("normal ok okay usual right bad safe common expected dangerous serious")
+#: behind "does it": what it does, no question
+ALL_THE_SAME = _set(
+    "every each without all at when only in on hot cold more both mostly sometimes constantly from after "
+    "most now even regardless whatever whenever under"
+)
 #: begin what holds of any such engine, up to "but"
 NORMS = _set(
     "supposed meant ought spec manual book specs handbook specification according rule most many healthy good"
