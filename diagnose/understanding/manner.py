@@ -9,6 +9,7 @@ from diagnose.understanding.text import Sentence, Token, clause_at
 from knowledge.lexicon.other_things import AT_THE_PIN, MOVED_OFF, MOVES
 from knowledge.lexicon.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance_words import (
+    ALL_THE_SAME,
     ASIDES,
     ASKS_OF,
     CAME_THEN,
@@ -193,3 +194,11 @@ def does_so(tokens: Sequence[Token], action: Mark[object]) -> bool:
     said = {words[k] for k in range(action.first, action.last)}
     far = at < action.first - 1 or words[at] in _IT_HAS
     return at >= 0 and bool(said & _DONE) and far and words[at] in _TROUBLE
+
+
+def did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "did it again" says that the trouble came back."""
+    after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
+    said = after[:1] in (["did"], ["does"]) and after[1:2] in (["it"], ["this"], ["that"])
+    how = bool({"again", "once", "twice"} & set(after)) or bool(ALL_THE_SAME & set(after[2:3]))
+    return not sentence.asks and said and how

@@ -11,6 +11,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import (
     as_it_should,
     asked_cause,
+    did_it_again,
     is_able,
     is_aside,
     is_habit,
@@ -41,7 +42,6 @@ from knowledge.lexicon.stance import (
     WOULD_BE,
 )
 from knowledge.lexicon.stance_words import (
-    ALL_THE_SAME,
     ANYBODY,
     AUXILIARIES,
     CURES_IT,
@@ -239,7 +239,7 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         and not _what_was(sentence, m)
         and not _goes_on_with_has(sentence, m)
         and not _did_work(sentence, lexicon, m.first)
-        and not _did_it_again(sentence, m)
+        and not did_it_again(sentence, m)
         and not _in_a_result(sentence, lexicon, m)
     ]
 
@@ -272,14 +272,6 @@ def _goes_on_with_has(sentence: Sentence, mark: Mark[bool]) -> bool:
     after = sentence.tokens[mark.first + 1 : mark.first + 2]
     goes_on = mark.first > 0 or any(t.word in ("a", "an", "the", "no", "two") for t in after)
     return has and goes_on and not sentence.asks and not ANYBODY & _words(sentence, mark)
-
-
-def _did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
-    """Whether "did it again" says that the trouble came back."""
-    after = [t.word for t in sentence.tokens[mark.first : mark.first + 4]]
-    said = after[:1] in (["did"], ["does"]) and after[1:2] in (["it"], ["this"], ["that"])
-    how = bool({"again", "once", "twice"} & set(after)) or bool(ALL_THE_SAME & set(after[2:3]))
-    return not sentence.asks and said and how
 
 
 def _words(sentence: Sentence, mark: Mark[bool]) -> set[str]:

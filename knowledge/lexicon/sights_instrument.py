@@ -99,7 +99,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} never|@not moves|move|changes|change|varies|vary .. whatever|matter|regardless|revs|rpm|hot",
         f"{_GAUGE} never|doesnt|dont|does|wont not? moves|move|changes|budges|budge",
         f"{_GAUGE} is|was|seems|appears|sits? stuck|frozen|jammed at|in|on",
-        f"{_GAUGE} is|was|seems|appears|sits? pegged at|on @pressure|@number|zero|mid",
         f"{_GAUGE} is|was? =stuck|=frozen|=jammed",
         f"=stuck|=frozen|=jammed {_GAUGE}",
         "always reads|shows|stays|sits the? same|@pressure",
