@@ -63,12 +63,18 @@ class ConfirmQuestion:
     """Whether what was read out of the person's words is right."""
 
     account: Account
-    asks = "All right? Enter: keep. A number: delete. 3 = words: correct fact 3. Other words: add: "
     why = "What you keep goes into the case as facts; your words are kept in any case."
     hint = (
         "Enter keeps them; a number deletes that fact; '3 = 15 psi at hot idle' corrects fact 3; n "
         "keeps none."
     )
+
+    @property
+    def asks(self) -> str:
+        """What may be answered: of facts, or where nothing was understood."""
+        if not self.account.kept:
+            return "Say it in other words, or Enter to go on without it: "
+        return "All right? Enter: keep. A number: delete. 3 = words: correct fact 3. Other words: add: "
 
     def read(self, line: str) -> Kept | Change | Reply:
         """Whether the facts are kept, or what is changed first."""
@@ -77,7 +83,7 @@ class ConfirmQuestion:
             return Reply.WHY
         if word in BACK:
             return Reply.FIRST
-        if word in YES or not word:
+        if word in YES or not word or is_dont_know(line):
             return Kept(self.account)
         if word in (*NO, "q"):
             return Kept(None)
