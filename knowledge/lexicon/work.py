@@ -236,7 +236,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "two|three|four|five|six|several|@number new? oil? pressure? senders|sensors|switches|sending-units",
         "oil? pressure? switch|sender|sensor was|were|has|had|been? changed|replaced|renewed|swapped twice|again?",
     ),
-    "high_volume_pump": ("high|hi volume|vol oil? pump",),
+    "high_volume_pump": ("high volume pump",),
     "other_gauge": (
         "second|another|different|new|master|known-good|borrowed oil? pressure? gauge",
         "borrowed|lent|loaned .. gauge",
