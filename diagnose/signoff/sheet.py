@@ -66,8 +66,10 @@ class Signoff:
         if closed is not None:
             return closed.causes
         likely = tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
+        if likely or not self.answer.ranking:
+            return likely
         known = self.answer.inference
-        return likely or (taken_together(known) if is_sure(known, self.until) else ())
+        return taken_together(known) if is_sure(known, self.until) else ()
 
     @property
     def items(self) -> tuple[Item, ...]:
