@@ -14,6 +14,6 @@ def test_a_story_nobody_understands_holds_nobody_up(tmp_path: Path, answer: str)
     """Whoever knows no other words goes on to the first question in one answer."""
     done = call("ask", tmp_path / "a.toml", answers=f"4\ndunno, grandad's thing\n{answer}\nstop\n")
     assert done.code == 0
-    assert done.out.count("Say it in other words, or Enter to go on without it") == 1
-    assert "All right?" not in done.out
-    assert "What kind of engine is it?" in done.out
+    assert done.err.count("Say it in other words, or Enter to go on without it") == 1
+    assert "All right?" not in done.err
+    assert "What kind of engine is it?" in done.err
