@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.understanding.amounts import Amount, amounts
 from diagnose.understanding.facts import Fact, Span, Value, reader
+from diagnose.understanding.numbered_values import by_number, glued_number, is_except
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.springs_compared import springs_compared
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.value_rows import Cell, in_a_row
 from diagnose.understanding.values_named import (
@@ -25,10 +26,8 @@ from knowledge.lexicon.values import (
     BOUND,
     MACHINED,
     MEASURES,
-    NEW_ONE,
     NOT_MEASURED_AFTER,
     NOT_MEASURED_BEFORE,
-    OLD_ONE,
     ORDINALS,
     OTHERS,
     PLACES,
@@ -42,12 +41,14 @@ _BEHIND = 1  #: how much farther a name is that comes after its figure
 _MOST_PLACES = 16  #: the highest number of a bearing or cylinder
 _TO = frozenset(["to", "and"])
 _JOINS = frozenset(["and", "&", "+", ",", "plus"])
+_IDLE = "idle_speed_counted"
+#: before "back": somebody or something returns
+_RETURNS = frozenset(
+    ["comes", "came", "come", "coming", "goes", "went", "put", "gets", "is", "was"]
+)
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED
 #: beside a pressure, a temperature or a speed belongs to the reading
 _OF_A_READING = frozenset(["temperature", "speed"])
-_SPRING = "relief_spring_length"
-_NEXT, _BEHIND_IT = 10, 6  #: words from one length to another; looked at behind that
-_SHORTER = 0.01  #: share by which a spring is shorter than the other (judgement)
 #: how a place on the engine is called, by quantity
 _PART = {"main_clearance": "main", "rod_clearance": "rod", "cam_bearing_clearance": "cam bearing"}
 
@@ -132,6 +133,26 @@ class _Found:
             "finding main_clearance 0.003 in center main",
             "finding main_clearance 0.0035 in rear main",
         ],
+        "rods 1-8 all .0022 except number 5 .0041": [
+            "finding rod_clearance 0.0041 in rod 5",
+            "finding rod_clearance 0.0022 in",
+        ],
+        "no1 main 2.5 thou no2 2.7 no3 4.1 thou": [
+            "finding main_clearance 2.5 thou main 1",
+            "finding main_clearance 2.7 thou main 2",
+            "finding main_clearance 4.1 thou main 3",
+        ],
+        "main 1 2 3 are .0021 .0024 .0026": [
+            "finding main_clearance 0.0021 in main 1",
+            "finding main_clearance 0.0024 in main 2",
+            "finding main_clearance 0.0026 in main 3",
+        ],
+        "all mains 2.5 thou but number 4 is 5 thou": [
+            "finding main_clearance 2.5 thou",
+            "finding main_clearance 5 thou main 4",
+        ],
+        "new shells .05 mm on the rods": ["finding rod_clearance 0.05 mm"],
+        "goes out at 1100 rpm and comes back when it idles at 600": [],
         "never checked the clearance on the mains, rods .0020": ["finding rod_clearance 0.0020 in"],
     }
 )
@@ -144,13 +165,14 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
     for line in paragraph.lines:
         every = amounts(paragraph.text, line.tokens)
         names = [n for n in names_in(line, book, part) if not _unmeasured(line, n)]
-        row = [c for c in in_a_row(line, every, names) if c.name.quantity.id in _PART]
+        rows = [*by_number(line, every, names)] or in_a_row(line, every, names)
+        row = [c for c in rows if c.name.quantity.id in _PART]
         last = [*_in_row(line, row)] or last
         unit = row[-1].text.rpartition(" ")[2] if row else unit
         for each in last if row else ():
             found.setdefault((each.quantity.id, each.where), []).append(each)
         every = [a for a in every if not any(a.first <= c.at < a.last for c in row)]
-        names = [n for n in names if not any(c.name == n for c in row)]
+        names = [n for n in names if _spare(line, n, every) or not any(c.name == n for c in row)]
         every = with_bare(line, every, names, unit)
         every = [a for a in every if not any(a.first <= c.at < a.last for c in row)]
         goes_on = bool(last) and last[-1].line == line.number - 1
@@ -164,7 +186,7 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
             unit = unit_of(amount) or unit
         parts = line.find(line.lexicon.value_parts)
         part = parts[-1].value if parts else part
-        yield from _compared(line, names)
+        yield from springs_compared(line, names)
     for group in found.values():
         yield _fact(group, book)
 
@@ -175,8 +197,16 @@ def _in_row(line: Line, row: list[Cell]) -> Iterator[_Found]:
     for cell, value in zip(row, values, strict=True):
         if value is not None and None not in values:
             where = f"{_PART[cell.name.quantity.id]} {cell.number}"
-            spans = line.span([cell.name.mark, Mark(True, cell.at, cell.at + 1)])
+            value_at = Mark(True, cell.at, cell.at + 1)
+            spans = line.span([cell.name.mark, *cell.led_by, value_at])
             yield _Found(cell.name.quantity, cell.text, value, where, spans, line.number)
+
+
+def _spare(line: Line, name: Name, every: list[Amount]) -> bool:
+    """Whether a name has a value besides those of a row: "rods all .0022 except number 5 .0041"."""
+    behind = range(name.mark.last, len(line.tokens))
+    at = next((k for k in behind if is_except(line, k)), 0)
+    return any(name.mark.last <= a.first < at for a in every)
 
 
 def _unmeasured(line: Line, name: Name) -> bool:
@@ -184,37 +214,6 @@ def _unmeasured(line: Line, name: Name) -> bool:
     clause = line.clause(name.mark.first)
     before = {line.word(k) for k in range(clause.first, name.mark.first)}
     return line.denied(name.mark) and bool(before & MEASURES)
-
-
-def _compared(line: Line, names: list[Name]) -> Iterator[Fact]:
-    """What the relief spring's length beside that of another says: "2.1 long, the new one 2.3"."""
-    for name in names:
-        if name.quantity.id != _SPRING or name.alone:
-            continue
-        behind = range(name.mark.last, min(name.mark.last + _NEXT, len(line.tokens)))
-        first = next((k for k in behind if _length(line, k)), None)
-        if first is None:
-            continue
-        then = range(first + 1, min(first + _NEXT, len(line.tokens)))
-        other = next((k for k in then if _length(line, k)), None)
-        if other is None:
-            continue
-        said = {line.word(k) for k in (*then[: other - first], *range(other, other + _BEHIND_IT))}
-        new_is_other = bool(said & NEW_ONE)
-        if new_is_other == bool(said & OLD_ONE):
-            continue  # which is which is not said
-        what = "relief_spring_short_or_broken" if new_is_other else "relief_parts_not_standard"
-        if _length(line, first) < _length(line, other) * (1.0 - _SHORTER):
-            span = line.span([name.mark, Mark(True, first, other + 1)])
-            yield Fact("finding", {"what": what, "state": "present"}, span)
-            return
-
-
-def _length(line: Line, at: int) -> float:
-    """The figure of a token that may be a length, whatever its unit; 0 where it is none."""
-    said = re.match(r"\d*\.?\d+", line.word(at)) if line.tokens[at].is_figure else None
-    other = line.tokens[at].kinds - {"number", "length"}
-    return float(said[0]) if said and not other else 0.0
 
 
 def worst(quantity: Quantity, values: list[float], book: Book) -> int:
@@ -296,6 +295,8 @@ def _fits(line: Line, name: Name, amount: Amount) -> bool:
         return False
     first, last = sorted([(name.mark.first, name.mark.last), (amount.first, amount.last)])
     between = range(first[1], last[0])
+    if name.quantity.id == _IDLE and amount.last < name.mark.first:
+        return False  # "out at 1100 rpm and back when it idles at 600"
     if name.alone and not all(says_nothing(line, k) for k in between):
         return False
     if clause.first <= name.mark.first < clause.last:
@@ -344,10 +345,12 @@ def _place(
     for k in near:
         if not 0 <= k < len(line.tokens) or k in taken:
             continue
-        if _both_ways(line, k):
+        if k > amount.last and any(is_except(line, i) for i in range(amount.last, k)):
+            continue  # "all .0022 except number 5 .0041"
+        if _both_ways(line, k) or (line.word(k) == "back" and line.word(k - 1) in _RETURNS):
             continue
         token = line.tokens[k]
-        label = PLACE_OF.get(token.word) or ORDINALS.get(token.word) or ""
+        label = PLACE_OF.get(token.word) or ORDINALS.get(token.word) or glued_number(token.word)
         if token.kinds == {"number"} and token.value.isdecimal():
             label = token.value if 1 <= int(token.value) <= _MOST_PLACES else ""
             beside = line.word(k - 1) in NUMBER_WORDS or line.word(k - 1) in ("on", "at", "in")

@@ -20,11 +20,13 @@ from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.froth import without_frothy_drinks
 from diagnose.understanding.hose_ends import without_ends_of_hoses
 from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.meant_otherwise import without_other_meanings
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.old_oil import without_old_oil
+from diagnose.understanding.on_trial import without_trial_pressures
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.printed import printed_pressures
 from diagnose.understanding.readings import readings
@@ -108,6 +110,7 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
     found = without_upstream(without_ends_of_hoses(found, paragraph), paragraph)
     found = without_mended(_without_what_is_of_others(found), paragraph)
+    found = without_trial_pressures(without_other_meanings(found, paragraph), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
     found = silent_alarms(

@@ -80,6 +80,11 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
             "reading 15 psi",
             "finding panel_reads_too_low present",
         ],
+        "sender reads 10 but my own gauge 38": [
+            "reading 10 psi",
+            "reading 38 psi",
+            "finding panel_reads_too_low present",
+        ],
         "panel gauge says 45, mine says 44": ["reading 45 psi", "reading 44 psi"],
         "dash gauge reads a quarter on the gauge, a mechanical gauge shows 45 psi": [
             "reading a quarter of the dial",

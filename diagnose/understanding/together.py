@@ -36,6 +36,8 @@ _NEGATION = frozenset(NEGATION)
 
 @reader(
     {
+        "solenoid unplugged, pressure jumps": ["finding pump_rises_unplugged present"],
+        "vvt solenoid unplugged, pressure jumps": [],
         "half of the outlet port was hidden by the gasket": ["finding gasket_masks_port present"],
         "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
         "was lazy with the rods and didn't measure them": [

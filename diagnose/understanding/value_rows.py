@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from diagnose.understanding.amounts import Amount
 from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
 from diagnose.understanding.values_named import Name, says_nothing
 
 LEAST = 4  #: figures in a row that are one bearing each; fewer may be places of one
@@ -22,6 +23,7 @@ class Cell(NamedTuple):
     number: int
     text: str
     at: int
+    led_by: tuple[Mark[object], ...] = ()  #: the words that give the number
 
 
 def in_a_row(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Cell]:

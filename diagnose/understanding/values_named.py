@@ -21,6 +21,8 @@ _SMALL = frozenset(["thou", "mil", "mm"])
 _LEADS_BACK = frozenset(["on", "the", "at", "in"])  #: "9 on the side"
 _IS = frozenset(["is", "was", "are", "were", "measures", "measured"])
 
+_BEARINGS = {"mains": "main_clearance", "rods": "rod_clearance"}
+
 
 @dataclass(frozen=True, slots=True)
 class Name:
@@ -54,7 +56,18 @@ def names_in(line: Line, book: Book, part: str) -> Iterator[Name]:
             yield Name(book.quantities[id_], short, alone=True)
     for every in line.find(line.lexicon.shared_values):
         if not any(t.overlaps(every) for t in taken):
-            yield from (Name(book.quantities[id_], every, alone=True) for id_ in SHARED[1])
+            yield from (Name(book.quantities[id_], every, alone=True) for id_ in _of(line, every))
+
+
+def _of(line: Line, every: Mark[str]) -> tuple[str, ...]:
+    """The quantities that "the shells" stands for: those of the bearings its clause goes on to name."""
+    clause = line.clause(every.first)
+    named = {
+        p.value
+        for p in line.find(line.lexicon.value_parts)
+        if clause.first <= p.first < clause.last
+    }
+    return tuple(id_ for part, id_ in _BEARINGS.items() if part in named) or SHARED[1]
 
 
 def _nearest(line: Line, mark: Mark[str], part: str) -> str:

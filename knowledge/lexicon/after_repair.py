@@ -15,5 +15,6 @@ DONE = (
     "brazed|welded|soldered|reground|honed|plugged|tightened|freed|sealed|resealed|rebuilt",
     "put|putting|bolted|screwed the|a|an|new|it|that|them .. in|back|on",
     "new .. in|fitted|on",
+    "with|after the|a|my? new|replacement|rebuilt|renewed|another oil? pump|bearings|shells|mains|rods|spring|relief|pickup|strainer|screen|filter|sender|seal|gasket|cooler",
 )
 NOW = ("now|after|afterwards|with|then",)

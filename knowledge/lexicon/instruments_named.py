@@ -27,11 +27,12 @@ PANEL = (
     f"{_PANEL}|in-dash|oem oil? pressure? gauge|needle|reading|dial|display",
     "=dash|=panel|cluster|in-dash =says|=reads|=shows|=said|=read|=showed|=showing|=reading",
     "cars|boats|tractors|machines|trucks own? gauge",
+    "sender|sensor =says|=reads|=shows|=said|=read|=showed|=showing",
     f"{_PANEL} one",
     "mine|gauge|one inside|in the? cockpit|cab|cabin|car|cab|dash|panel",
 )
 #: the person's own, where the panel's is named as well
-OWN = ("=mine", "my gauge")
+OWN = ("=mine", "my gauge", "my .. gauge")
 #: between two instruments that do not agree; between them where the second was so at a later time
 AT_ODDS = frozenset(["but", "yet", "though", "although", "while", "whereas", "however"])
 LATER = frozenset(

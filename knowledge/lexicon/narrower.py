@@ -92,7 +92,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "small_part_left_out",
         "relief_plunger_sticks",
     ),
-    "shells_wiped": ("grey_soft_flakes",),
+    "shells_wiped": ("grey_soft_flakes", "shells_worn_evenly"),
     "one_bearing_wiped": (
         "grey_soft_flakes",
         "all_bearings_wiped",
@@ -167,7 +167,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "oil_line_found_broken",
         "turbo_shaft_loose",
     ),
-    "crank_plug_found_missing": ("gallery_plug_found_missing",),
+    "crank_plug_found_missing": ("gallery_plug_found_missing", "drain_plug_found_loose"),
     "rap_dulled_by_cut_out": ("stopped_with_loss_of_power",),
     "signs_of_starvation": ("dipstick_low",),
     "wear_at_parting_lines": (

@@ -124,6 +124,19 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
     "pump_housing_burst": (
         "pump + housing|body|casting|case + burst|exploded|blown|bits|shattered|smashed|broken|half - cracked|gasket|water|fuel",
     ),
+    "pump_stays_low": (
+        "solenoid|pump_control|control_valve + unplugged|unplug|unplugging|disconnected|disconnecting|plug_off|wire_off|connector_off + "
+        "stays|stayed|no_change|same|no_difference|@not_change|nothing_changes|still_low - vvt|vct|cam|fuel|starter|gearbox|transmission|jets|phaser|glow",
+    ),
+    "pump_rises_unplugged": (
+        "solenoid|pump_control|control_valve + unplugged|unplug|unplugging|disconnected|disconnecting|unhooked|plug_off|"
+        "plug_out|wire_off|connector_off|lead_off|pulled + jumps|jumped|rises|rose|shoots|shot|goes_up|went_up|comes_up|"
+        "came_up|leaps|leapt|climbs|climbed|comes_back|came_back|doubles|doubled|goes_to|went_to - no|not|nothing|never|vvt|vct|cam|fuel|"
+        "starter|gearbox|transmission|jets|phaser|revs|idle_up|stop_solenoid|glow|drops|falls|temperature",
+        "solenoid|pump_control|control_valve & unplugged|unplug|unplugging|disconnected|disconnecting|plug_off|wire_off|connector_off & "
+        "pressure|gauge|bar|psi & jumps|jumped|rises|rose|shoots|shot|goes_up|went_up|comes_up|came_up|leaps|climbs|climbed|doubles|doubled - "
+        "no|not|nothing|never|vvt|vct|cam|fuel|starter|gearbox|transmission|jets|phaser|glow|drops|falls|temperature",
+    ),
     "gasket_masks_port": (
         "gasket|seal + hides|hid|hidden|hiding|covers|covering|masks|masking|blocks|blocking|blanks|blanking|obstructs|overlaps|across + port|hole|passage|outlet|inlet|oilway|feed|drilling - piston|accessory",
     ),

@@ -43,13 +43,16 @@ LOW_STAGE_AT_ANY_SPEED = LinkGroup(
         patterns_speed.CAPPED_LOW: (OFTEN, idea_from(sources.VARIABLE_PUMP_2021)),
         patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
         findings_variable.PUMP_STAYS_LOW: (ALWAYS, sources.VARIABLE_PUMP_2021),
+        findings_variable.PUMP_RISES_UNPLUGGED: (OFTEN, idea_from(sources.VARIABLE_PUMP_2021)),
     },
     matches=[
         example(findings_variable.PUMP_STAYS_LOW),
         example(patterns_speed.CAPPED_LOW, findings_variable.PUMP_STAYS_LOW),
+        example(patterns_speed.CAPPED_LOW, findings_variable.PUMP_RISES_UNPLUGGED),
     ],
     non_matches=[
         example(patterns_speed.CAPPED_LOW, lacks=[findings_variable.PUMP_STAYS_LOW]),
+        example(findings_variable.PUMP_STAYS_LOW, lacks=[findings_variable.PUMP_RISES_UNPLUGGED]),
     ],
 )
 

@@ -3,7 +3,8 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features_build
-from knowledge.model import HARDLY_EVER, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import idea_from
 from knowledge.work import Access, Inspection
 
 PUMP_STAYS_LOW = Finding(
@@ -19,6 +20,19 @@ PUMP_STAYS_LOW = Finding(
     background=HARDLY_EVER,
     also=("oil pump stuck in low mode", "pump does not switch to high pressure"),
 )
+PUMP_RISES_UNPLUGGED = Finding(
+    id="pump_rises_unplugged",
+    station=Station.PUMP,
+    says="with its control solenoid unplugged, the variable pump's pressure jumps up",
+    asks="Variable oil pump: does pressure jump up as its control solenoid is unplugged?",
+    source=idea_from(sources.VARIABLE_PUMP_2021),
+    denies="unplugging the pump's control solenoid changes nothing",
+    stage=Stage.OUTSIDE,
+    normal="the high stage from about 2800 rpm on, plugged in or not",
+    why="low at speed until it is unplugged: solenoid or its control holds the low stage",
+    background=VERY_RARE,
+    also=("pressure comes up with the pump solenoid unplugged",),
+)
 UNPLUG_THE_PUMP_CONTROL = Inspection(
     id="unplug_the_pump_control",
     station=Station.PUMP,
@@ -30,7 +44,7 @@ UNPLUG_THE_PUMP_CONTROL = Inspection(
     ),
     minutes=20,
     access=Access.OUTSIDE,
-    reveals=(PUMP_STAYS_LOW,),
+    reveals=(PUMP_STAYS_LOW, PUMP_RISES_UNPLUGGED),
     source=sources.VARIABLE_PUMP_2021,
     tools=("trusted gauge", "scan tool"),
     cautions=RUNNING,

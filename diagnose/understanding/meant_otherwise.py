@@ -1,0 +1,83 @@
+"""Drop findings that words beside them mean otherwise: "the AC compressor seized" is no engine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from diagnose.understanding.facts import Fact
+from diagnose.understanding.paragraph import Line, Paragraph
+from knowledge.lexicon.meant_otherwise import (
+    LAST,
+    OTHERWISE,
+    PAST,
+    PAST_TIMES,
+    STILL,
+    Otherwise,
+)
+from knowledge.model import Stage
+
+
+def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts without findings that the words beside them mean otherwise, or that are long past."""
+    return [f for f in facts if f.table != "finding" or not _is_otherwise(f, paragraph)]
+
+
+def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
+    absent = fact.fields.get("state") == "absent"
+    cases = OTHERWISE.get(f"-{fact.name}" if absent else fact.name, ())
+    inside = not absent and _is_inside(fact, paragraph)
+    if not cases and not inside:
+        return False
+    for line in paragraph.lines:
+        places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
+        if places:
+            return any(_fits(case, line, places) for case in cases) or (
+                inside and _is_past(line, places)
+            )
+    return False
+
+
+def _is_inside(fact: Fact, paragraph: Paragraph) -> bool:
+    finding = paragraph.lexicon.book.findings.get(fact.name)
+    stated = fact.fields.get("state") == "present"
+    return stated and finding is not None and finding.stage is Stage.OPENED
+
+
+def _covers(fact: Fact, place: int) -> bool:
+    return any(a <= place < b for a, b in fact.spans)
+
+
+def _words(line: Line, places: Iterable[int]) -> set[str]:
+    return {line.word(k) for k in places}
+
+
+def _clauses(line: Line, places: list[int]) -> set[str]:
+    """The words of every clause that a finding has words in."""
+    return {w for k in places for w in _words(line, range(*_ends(line, k)))}
+
+
+def _ends(line: Line, at: int) -> tuple[int, int]:
+    clause = line.clause(at)
+    return clause.first, clause.last
+
+
+def _fits(case: Otherwise, line: Line, places: list[int]) -> bool:
+    """Whether all that a case asks is so in a sentence."""
+    within = _words(line, range(places[0], places[-1] + 1))
+    behind = line.word(places[-1] + 1).partition(" ")[0]
+    return (
+        (not case.said or bool(within & case.said))
+        and (not case.beside or bool(_clauses(line, places) & case.beside))
+        and (not case.then or behind in case.then)
+        and not _words(line, range(len(line.tokens))) & case.unless
+    )
+
+
+def _is_past(line: Line, places: list[int]) -> bool:
+    """Whether the clause says that it was so in a year that is over, and not that it is so now."""
+    words = _clauses(line, places)
+    if words & STILL:
+        return False
+    first, last = _ends(line, places[-1])
+    past = any(line.word(k) in LAST and line.word(k + 1) in PAST_TIMES for k in range(first, last))
+    return past or bool(words & PAST)

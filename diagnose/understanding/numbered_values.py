@@ -1,0 +1,125 @@
+"""Values beside the numbers of their bearings: "no 1 main 2.5 thou, no 2 2.7", "1 2 3 are .002 ..."."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from diagnose.understanding.amounts import Amount
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.value_rows import Cell
+from diagnose.understanding.values_named import NUMBER_WORDS, Name, says_nothing
+from knowledge.lexicon.joints import EXCEPT
+
+_MOST = 16  #: the highest number of a bearing
+_LEAST = 2  #: pairs of number and value that make a row
+_GLUED = re.compile(r"(?:no|nr|number|num)\.?(\d{1,2})")
+_VALUE = frozenset(["number", "length"])
+_BESIDE = frozenset(["and", "&", "/", ";", ",", "all", "both", "respectively", "which", "rest"])
+_SMALL = frozenset(["thou", "mil", "mm", "in"])
+_DECIMAL = frozenset(["mm", "in"])  #: no clearance is a whole number of these
+
+
+class _Item(NamedTuple):
+    """A number of a bearing, or a value where ``number`` is 0; the token it stands at."""
+
+    number: int
+    text: str
+    at: int
+    spared: bool  #: behind "except"
+
+
+def glued_number(word: str) -> str:
+    """The number in "no3"; empty where a word is none.
+
+    >>> glued_number("no3"), glued_number("no"), glued_number("node3")
+    ('3', '', '')
+    """
+    found = _GLUED.fullmatch(word)
+    return found[1] if found else ""
+
+
+def is_except(line: Line, at: int) -> bool:
+    """Whether one of several is set apart at a place: "all 2 thou except no 5", "but number 4"."""
+    after = line.word(at + 1)
+    numbered = after in NUMBER_WORDS or bool(glued_number(after))
+    return line.word(at) in EXCEPT or (line.word(at) in ("but", "only") and numbered)
+
+
+def by_number(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Cell]:
+    """The values of a kind of bearing that are given with the number of each."""
+    for name in names:
+        ends = [n.mark.first for n in names if n.mark.first >= name.mark.last]
+        last = min(ends, default=len(line.tokens))
+        items = [*_items(line, name, last, every)]
+        for place, value in _pairs(items):
+            yield Cell(name, place.number, value.text, value.at, (_words_of(line, place),))
+
+
+def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_Item]:
+    """Numbers and values from just before a name to the next name or a word that ends the row."""
+    unit = _unit(line, name, last, every)
+    spared, counted = False, False
+    for k in range(max(0, name.mark.first - 2), last):
+        token, word = line.tokens[k], line.word(k)
+        if name.mark.first <= k < name.mark.last:
+            counted = True
+            continue
+        glued = glued_number(word)
+        if glued and 1 <= int(glued) <= _MOST:
+            yield _Item(int(glued), "", k, spared)
+            continue
+        if token.is_figure and token.kinds <= _VALUE:
+            whole = token.kinds == {"number"} and token.value.isdecimal()
+            number = int(token.value) if whole and 1 <= int(token.value) <= _MOST else 0
+            led = line.word(k - 1) in NUMBER_WORDS
+            if number and (led or (counted and unit in _DECIMAL)):
+                yield _Item(number, "", k, spared)
+                continue
+            if k < name.mark.first:
+                continue
+            said = token.value if " " in token.value else f"{token.value} {unit}"
+            if not unit and " " not in token.value:
+                return
+            yield _Item(0, said, k, spared)
+        elif is_except(line, k):
+            spared = True
+        elif k > name.mark.first and not (word in _BESIDE or says_nothing(line, k)):
+            if token.is_figure and "range" in token.kinds:
+                continue
+            return
+
+
+def _words_of(line: Line, place: _Item) -> Mark[object]:
+    """The words for a number: "no 5", "except number 5"."""
+    first = place.at
+    while line.word(first - 1) in NUMBER_WORDS or (first > 0 and is_except(line, first - 1)):
+        first -= 1
+    return Mark(True, first, place.at + 1)
+
+
+def _unit(line: Line, name: Name, last: int, every: list[Amount]) -> str:
+    """The unit of the first amount behind a name, which bare values beside it are in."""
+    for amount in every:
+        if name.mark.last <= amount.first < last:
+            said = amount.texts[-1].rpartition(" ")[2].lower()
+            return said if said in _SMALL else ""
+    return ""
+
+
+def _pairs(items: Sequence[_Item]) -> Iterator[tuple[_Item, _Item]]:
+    """Each number with its value: in turn, or first all numbers and then as many values."""
+    kinds = [bool(i.number) for i in items]
+    turns = kinds[: 2 * (len(kinds) // 2)] == [True, False] * (len(kinds) // 2)
+    half = len(kinds) // 2
+    if len(kinds) >= 2 * _LEAST and turns:
+        yield from zip(items[::2], items[1::2], strict=False)
+    elif half >= _LEAST and kinds == [True] * half + [False] * half:
+        yield from zip(items[:half], items[half:], strict=True)
+    else:
+        for place, value in pairwise(items):
+            if place.number and place.spared and not value.number:
+                yield place, value

@@ -1,0 +1,213 @@
+"""Words in the sentence of a finding by which it is meant otherwise: an innocent noun, another part."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from knowledge.lexicon.sights_beside import PRIMING
+from knowledge.lexicon.word_sets import set_of as _set
+
+
+class Otherwise(NamedTuple):
+    """When a finding is not what its words seem to say; an empty set asks nothing.
+
+    ``said``: one of these is among its own words; ``beside``: one of these stands in its clause;
+    ``then``: one of these stands straight behind its words; ``unless``: none of these stands in
+    its sentence.
+    """
+
+    said: frozenset[str] = frozenset()
+    beside: frozenset[str] = frozenset()
+    then: frozenset[str] = frozenset()
+    unless: frozenset[str] = frozenset()
+
+
+#: carry no oil of the engine, or make no part of it
+_ACCESSORIES = _set(
+    "compressor aircon ac a/c a/con alternator dynamo generator caliper calliper idler pulley clutch "
+    "gearbox diff winch waterpump supercharger blower wastegate throttle exhaust wheel brake brakes "
+    "fan steering flap vane vanes actuator injector viscous magneto pto hinge lock window door"
+)
+_LAMPS = _set("light lamp warning buzzer beeping beeper beep alarm horn led siren hooter")
+_TURBO = _set("turbo turbos turbo's turbocharger turbochargers turbocharged turbo-charger")
+_HOT = _set(
+    "wiped blue blued melted burnt burned smeared seized spun torn welded extruded overheated "
+    "discoloured discolored picked rod-through"
+)
+_EVENLY = _set("evenly even uniformly uniform all")
+_FLOWS = _set("came come comes flowed flows pours poured runs ran running pumps pumped spurts out")
+_LEAKS = _set(
+    "leak leaks leaking leaked cracked crack split chafed burst broken broke union weeps weeping "
+    "drips dripping holed pinhole olive ferrule fractured let"
+)
+_ONCE = _set("used was were before last when usual normal new always")
+_FUEL_CAP = _set("fuel coolant header radiator")
+
+#: by finding, "-" before it where it was found not to be so
+OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
+    # "primed it with a drill, oil came out at the gauge line" is a good sign
+    "gauge_line_leaking": (
+        Otherwise(said=_FLOWS, unless=_LEAKS),
+        Otherwise(beside=PRIMING | _set("cranked cranking"), unless=_LEAKS),
+    ),
+    # "shell is wiped, copper showing, journal blue" has had heat
+    "shells_worn_evenly": (Otherwise(beside=_HOT, unless=_EVENLY),),
+    # "the lifters were pumped up and quiet"
+    "clatters_only_at_high_revs": (
+        Otherwise(
+            said=_set("pump pumped pumping"),
+            beside=_set(
+                "quiet silent quietened hard solid firm full fine ok good normal nicely well"
+            ),
+            unless=_set("revs rpm rev high float"),
+        ),
+    ),
+    # "the seal in the timing cover that feeds the crank"
+    "gasket_masks_port": (
+        Otherwise(
+            said=_set("cover"),
+            beside=_set("timing front rear side end valve rocker pump chain"),
+            unless=_set(
+                "hides hid hidden hiding covers covering masks masking blocks blocking blanks half part"
+            ),
+        ),
+    ),
+    # "the seal that feeds the crank end was re-used as it looked ok" says nothing of the journals
+    "-crank_scored": (
+        Otherwise(said=_set("re-used reused refitted"), unless=_set("journal journals crankpins")),
+        Otherwise(
+            said=_set("seal seals plug gear nose pulley sensor"),
+            unless=_set("journal journals crankpins"),
+        ),
+    ),
+    "turbo_line_leaks": (
+        Otherwise(
+            beside=_set("crank crankshaft cam camshaft head rocker rockers gauge cooler pump"),
+            unless=_TURBO,
+        ),
+    ),
+    # "the crank plug came out of the rod journal", "spark plug came out"
+    "drain_plug_found_loose": (
+        Otherwise(
+            beside=_set(
+                "crank crankshaft journal crankpin gallery oilway core welsh freeze frost spark glow "
+                "lifter cam camshaft block head rocker heater blanking expansion cup"
+            ),
+            unless=_set("drain sump pan"),
+        ),
+    ),
+    "engine_seized": (
+        Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),
+    ),
+    "hard_to_turn": (Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),),
+    # "the turbo drain hose kinked"
+    "cooler_found_blocked": (
+        Otherwise(
+            beside=_set(
+                "turbo turbocharger drain breather vacuum heater fuel brake water coolant radiator "
+                "washer pcv intercooler boost"
+            ),
+            unless=_set("cooler coolers"),
+        ),
+    ),
+    # "when i turn the key then falls to 0"
+    "drive_coupling_sheared": (
+        Otherwise(
+            said=_set("key"),
+            beside=_set("turn turns turned turning ignition on start started starting cranking"),
+            unless=_set(
+                "woodruff sheared shears shear snapped broken broke keyway missing gone lost pump"
+            ),
+        ),
+    ),
+    # "a mechanical gauge teed off the gallery"
+    "test_gauge_doubtful": (
+        Otherwise(
+            said=_set("off"),
+            beside=_set("teed tee'd tapped plumbed branched taken screwed came comes spliced run"),
+            unless=_set("wrong doubtful suspect inaccurate rubbish junk differ differs disagree"),
+        ),
+    ),
+    # "reads 20 less than it used to" is a fall, not a gauge that is off
+    "panel_off_by_constant": (
+        Otherwise(
+            said=_set("than"),
+            beside=_ONCE,
+            unless=_set(
+                "mechanical test master trusted direct real true actual everywhere throughout"
+            ),
+        ),
+        Otherwise(
+            then=_set("than"),
+            beside=_ONCE,
+            unless=_set(
+                "mechanical test master trusted direct real true actual everywhere throughout"
+            ),
+        ),
+    ),
+    # "the light goes off when I rev it": the pressure comes
+    "falls_as_revs_rise": (
+        Otherwise(
+            said=_set("off out away stops"),
+            beside=_LAMPS,
+            unless=_set("needle gauge psi bar drops falls sinks dips fades"),
+        ),
+    ),
+    # "covered with soft black flakes" is sludge
+    "carbon_flakes": (
+        Otherwise(
+            beside=_set(
+                "soft softer squashy rubbery sludge sludgy smear smears smeared greasy wet paint"
+            ),
+            unless=_set("hard carbon coke coked gritty crunchy brittle"),
+        ),
+    ),
+    # "used 10w60 racing oil"
+    "raced_or_heeled": (
+        Otherwise(
+            said=_set("racing race"),
+            then=_set(
+                "oil oils pump pumps cam camshaft filter bearings rods pistons engine spec grade"
+            ),
+            unless=_set("raced circuit track races lap laps cornering corners heeled"),
+        ),
+    ),
+    "sump_or_pump_swapped": (
+        Otherwise(
+            said=_set("new"),
+            beside=_set("pump"),
+            unless=_set(
+                "different another wrong aftermarket pickup sump pan deeper shallower bigger swapped used other"
+            ),
+        ),
+    ),
+    # "a mechanic says it is fine" is not the maker
+    "maker_calls_it_normal": (
+        Otherwise(
+            beside=_set(
+                "mechanic mate friend neighbour neighbor brother dad father uncle buddy bloke"
+            ),
+            unless=_set(
+                "dealer dealership maker manufacturer factory book manual handbook agent dealer's garage "
+                "normal usual all main"
+            ),
+        ),
+    ),
+    # "in june the filter and oil, ok few weeks then"
+    "-filter_collapsed": (Otherwise(then=_set("few for till until weeks some")),),
+    "-filter_packed": (Otherwise(then=_set("few for till until weeks some")),),
+    "bearings_failed_again": (
+        Otherwise(
+            said=_set("another"),
+            then=_set("shop garage place workshop builder mechanic engine car truck boat owner"),
+        ),
+    ),
+    "filler_cap_found_off": (Otherwise(beside=_FUEL_CAP, unless=_set("oil")),),
+}
+
+#: findings inside the engine that were there before: "had a spun bearing last year at another shop"
+LAST = _set("last")
+PAST_TIMES = _set("year season summer winter spring autumn fall century")
+PAST = _set("previously formerly originally")
+#: and yet it is said of today
+STILL = _set("since now today still again just")
