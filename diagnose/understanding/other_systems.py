@@ -8,7 +8,15 @@ from itertools import pairwise
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.engine import KINDS
-from knowledge.lexicon.other_things import DROPPED, LEADS_IN, NOISY_THINGS, OBJECTS, OTHER_SYSTEMS
+from knowledge.lexicon.other_things import (
+    DROPPED,
+    HYDRAULIC,
+    LEADS_IN,
+    NOISY_THINGS,
+    OBJECTS,
+    OF_HYDRAULICS,
+    OTHER_SYSTEMS,
+)
 from knowledge.reports.words import Shows
 
 _SUBJECT = 3  #: words of a clause in which its subject is named
@@ -25,6 +33,8 @@ def of_other_systems(sentence: Sentence) -> Iterator[tuple[int, int]]:
 def _names_one(sentence: Sentence, at: int) -> bool:
     """Whether a word names another system, and not the engine by it: "sterndrive V6"."""
     after = sentence.tokens[at + 1].word if at + 1 < len(sentence.tokens) else ""
+    if sentence.tokens[at].word in HYDRAULIC:
+        return after in OF_HYDRAULICS  # not the hydraulic lifters of the engine
     return sentence.tokens[at].word in OTHER_SYSTEMS and after not in KINDS
 
 

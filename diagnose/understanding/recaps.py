@@ -22,7 +22,7 @@ from knowledge.lexicon.results_words import (
     SETS_OFF,
     WHERE,
 )
-from knowledge.lexicon.work_words import EVEN, IN_VAIN_JOINS, THAT_IS
+from knowledge.lexicon.work_words import BY_ITSELF, EVEN, IN_VAIN_JOINS, THAT_IS
 from knowledge.reports.words import Done, Result, Shows
 
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
@@ -90,6 +90,8 @@ def _behind(
     set_off = line.word(at) in SETS_OFF
     first = at + 1 if set_off or line.word(at) == "," else at
     near = next((r for r in results if first <= r.first <= first + 1), None)
+    if near is not None and near.first > first and line.word(first) in BY_ITSELF:
+        return None  # "then the relief bypasses and goes to 0"
     if near is not None and not (near.first > first and line.tokens[first].is_mark):
         return near, set_off
     if not set_off:

@@ -38,6 +38,11 @@ _NEGATION = frozenset(NEGATION)
     {
         "solenoid unplugged, pressure jumps": ["finding pump_rises_unplugged present"],
         "vvt solenoid unplugged, pressure jumps": [],
+        "cam bearings dont line up with the oil feed": ["finding shell_hole_mismatch present"],
+        "cam bearing holes line up with the oil feed": [],
+        "ball spring and screw back but one washer left over": [
+            "finding relief_parts_not_standard present"
+        ],
         "half of the outlet port was hidden by the gasket": ["finding gasket_masks_port present"],
         "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
         "was lazy with the rods and didn't measure them": [

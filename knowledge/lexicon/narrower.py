@@ -243,6 +243,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "caps_mixed",
     ),
     "relief_parts_not_standard": (
+        "small_part_left_out",
         "lifter_out_of_bore",
         "foreign_part_fitted",
     ),

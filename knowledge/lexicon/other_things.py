@@ -267,12 +267,40 @@ KEY_OFF = frozenset([("key", "off"), ("ignition", "off"), ("switched", "off")])
 LIT_LATER = frozenset(
     ["running", "runs", "idle", "idling", "driving", "still", "stays", "stayed", "started"]
 )
+#: as the subject of a clause, with one of these behind: the oil that works rams and motors
+HYDRAULIC = frozenset(["hydraulic", "hydrostatic", "loader", "powershift"])
+OF_HYDRAULICS = frozenset(
+    [
+        "pump",
+        "pumps",
+        "system",
+        "pressure",
+        "motor",
+        "motors",
+        "ram",
+        "rams",
+        "circuit",
+        "circuits",
+        "tank",
+        "filter",
+        "gauge",
+        "valve",
+        "hose",
+        "hoses",
+        "spool",
+        "cylinder",
+        "cylinders",
+        "unit",
+        "side",
+    ]
+)
 #: as the subject of a clause: it is said of no engine
 OTHER_SYSTEMS = frozenset(
     [
         "gearbox",
         "transmission",
         "tranny",
+        "hydraulics",
         "trans",
         "axle",
         "diff",

@@ -181,6 +181,8 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|temp_gauge|fuel_gauge|ignition_on|ignition_goes|ignition_is|knock",
     ),
     "relief_parts_not_standard": (
+        "ball|plunger|relief|relief_valve|regulator & washer|shim|spacer|clip|circlip|disc|collar & left_over|leftover|spare|"
+        "one_over|left_on_the_bench|extra_one|remaining - bearing|caps|head|pump_cover|no|not|none|turbo|joint",
         f"{_RELIEF} & washer|washers|shims|shim|coin & behind|been_stretched|that_shouldnt - i|we|tried|going|could|gained",
         f"{_RELIEF}|adjuster|spring & longer_spring|stiffer|shim|shims|shimmed|washer|washers|packing|packed_out|wound_right|screwed_right|home-made|homemade|cut_down|stretched|wrong_spring|different_spring|extra_spring|non-standard|nonstandard|not_standard|too_many_washers|coil_bound|ball_bearing_from + in|it|behind|under|been|had|fitted|a|someone|somebody - i|we|tried|going|could|valve_spring|should|now|try",
     ),

@@ -150,3 +150,25 @@ NOT_THE_ENGINE = _set(
     "carb carbs carburettor carburetor gearbox trans transmission tranny diff axle starter alternator dynamo magneto "
     "distributor dizzy injectors turbo clutch brakes radiator heads head caliper calipers steering suspension box pump"
 )
+#: what a part does by itself, before what shows then: that is no result of work on it
+BY_ITSELF = frozenset(
+    [
+        "bypasses",
+        "bypass",
+        "opens",
+        "lifts",
+        "blows",
+        "dumps",
+        "pops",
+        "sticks",
+        "jams",
+        "leaks",
+        "closes",
+        "cracks",
+        "vents",
+        "unseats",
+        "gives",
+        "trips",
+        "clicks",
+    ]
+)
