@@ -11,10 +11,10 @@ from knowledge.lexicon.meant_otherwise import (
     OTHERWISE,
     PAST,
     PAST_TIMES,
+    PUT_RIGHT,
     STILL,
     Otherwise,
 )
-from knowledge.model import Stage
 
 
 def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
@@ -25,22 +25,16 @@ def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[
 def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.fields.get("state") == "absent"
     cases = OTHERWISE.get(f"-{fact.name}" if absent else fact.name, ())
-    inside = not absent and _is_inside(fact, paragraph)
-    if not cases and not inside:
+    mended = not absent and fact.name in PUT_RIGHT
+    if not cases and not mended:
         return False
     for line in paragraph.lines:
         places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
         if places:
             return any(_fits(case, line, places) for case in cases) or (
-                inside and _is_past(line, places)
+                mended and _is_past(line, places)
             )
     return False
-
-
-def _is_inside(fact: Fact, paragraph: Paragraph) -> bool:
-    finding = paragraph.lexicon.book.findings.get(fact.name)
-    stated = fact.fields.get("state") == "present"
-    return stated and finding is not None and finding.stage is Stage.OPENED
 
 
 def _covers(fact: Fact, place: int) -> bool:
@@ -64,12 +58,14 @@ def _ends(line: Line, at: int) -> tuple[int, int]:
 def _fits(case: Otherwise, line: Line, places: list[int]) -> bool:
     """Whether all that a case asks is so in a sentence."""
     within = _words(line, range(places[0], places[-1] + 1))
+    every = _words(line, range(len(line.tokens)))
     behind = line.word(places[-1] + 1).partition(" ")[0]
     return (
         (not case.said or bool(within & case.said))
         and (not case.beside or bool(_clauses(line, places) & case.beside))
         and (not case.then or behind in case.then)
-        and not _words(line, range(len(line.tokens))) & case.unless
+        and (not case.anywhere or bool(every & case.anywhere))
+        and not every & case.unless
     )
 
 

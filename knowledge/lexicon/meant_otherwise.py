@@ -12,13 +12,14 @@ class Otherwise(NamedTuple):
     """When a finding is not what its words seem to say; an empty set asks nothing.
 
     ``said``: one of these is among its own words; ``beside``: one of these stands in its clause;
-    ``then``: one of these stands straight behind its words; ``unless``: none of these stands in
-    its sentence.
+    ``then``: one of these stands straight behind its words; ``anywhere``, ``unless``: one of these,
+    none of these stands in its sentence.
     """
 
     said: frozenset[str] = frozenset()
     beside: frozenset[str] = frozenset()
     then: frozenset[str] = frozenset()
+    anywhere: frozenset[str] = frozenset()
     unless: frozenset[str] = frozenset()
 
 
@@ -51,7 +52,7 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(beside=PRIMING | _set("cranked cranking"), unless=_LEAKS),
     ),
     # "shell is wiped, copper showing, journal blue" has had heat
-    "shells_worn_evenly": (Otherwise(beside=_HOT, unless=_EVENLY),),
+    "shells_worn_evenly": (Otherwise(anywhere=_HOT, unless=_EVENLY),),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(
@@ -98,6 +99,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     "engine_seized": (
         Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),
+        Otherwise(
+            beside=_set("starter wiper window blower fan winch trim tilt bilge"),
+            unless=_set("engine crank crankshaft"),
+        ),
     ),
     "hard_to_turn": (Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),),
     # "the turbo drain hose kinked"
@@ -205,7 +210,14 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "filler_cap_found_off": (Otherwise(beside=_FUEL_CAP, unless=_set("oil")),),
 }
 
-#: findings inside the engine that were there before: "had a spun bearing last year at another shop"
+#: found inside the engine and put right since: "had a spun bearing last year at another shop"
+PUT_RIGHT = _set(
+    "shell_spun shells_wiped one_bearing_wiped all_bearings_wiped shells_scratched crank_scored "
+    "bearing_found_seized metal_in_pan metal_in_filter metal_in_screen copper_flakes "
+    "grey_soft_flakes hard_chips screen_blocked sludge_on_screen sludge_seen pump_jammed "
+    "gears_worn_out pump_gear_broken drive_shaft_broken drive_coupling_sheared camshaft_broken "
+    "rod_through_block relief_found_stuck bearings_failed_again"
+)
 LAST = _set("last")
 PAST_TIMES = _set("year season summer winter spring autumn fall century")
 PAST = _set("previously formerly originally")
