@@ -64,7 +64,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
             "behaviour none",
         ],
         "oil buzzer sounds while motoring": ["behaviour lamp at speed"],
-        "low oil pressure horn goes off at idle": ["behaviour low", "behaviour lamp idle"],
+        "low oil pressure horn goes off at idle": ["behaviour lamp idle"],
         "oil light comes on when heeled": ["behaviour lamp seaway"],
         "tappets tick on a cold start, goes away after a minute": [
             "behaviour ticking at start, cold recovered by itself"

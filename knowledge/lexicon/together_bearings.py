@@ -56,7 +56,6 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - plug|lifter|cam_lobe|camshaft_sensor|rod_through|gallery_plug",
         "cam_bearing|cam_bearings|cam_bush|cam_bushes|camshaft_bearings|camshaft_bearing + @not_line|@not_lined|@not_align|@not_aligned|"
         "misaligned|out_of_line|@not_match|@not_meet|half_covered|covers|covering|blanks + feed|oil_feed|gallery|oilway|drilling|passage|hole|holes|oil_hole",
-        f"hole|holes|oil_hole + {_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - cam|camshaft|plug|lifter|cam_lobe|rod_through|gallery_plug",
     ),
     "wrong_shells_fitted": (
         f"{_BRG} + stamped|marked|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with|polished",
