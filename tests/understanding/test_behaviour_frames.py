@@ -143,7 +143,7 @@ def said(frame: Row, kept_back: bool, chance: random.Random) -> Said:
     of_noise = "z" in of and "s" not in of
     states = []
     if not of_noise:
-        more = {"only": True} if "o" in of else {}
+        more: dict[str, bool | list[str]] = {"only": True} if "o" in of else {}
         more |= {"never": ["cold"]} if "n" in of else {}
         lamp = {"gauge": "lamp"} if {"light", "lamp"} & set(subject.split()) else {}
         courses = course["said"] if "k" in of else [{}]
