@@ -3,6 +3,7 @@
 from knowledge.circuit import conditions
 from knowledge.faults import Fault
 from knowledge.model import Station
+from knowledge.pressure import behaviour, patterns
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import (
@@ -131,6 +132,13 @@ FILTER_DRAINS_BACK = Fault(
         causes.FILTER_WRONG,
     ),
     source=COMMON_PRACTICE,
+    # oil that never reached the filter leaves it as empty
+    explained={
+        findings_filter.FILTER_EMPTY_AFTER_STANDING: (
+            behaviour.NONE_FROM_FIRST_START,
+            patterns.GAUGE_READS_ZERO,
+        )
+    },
     alike=(causes.FILTER_DRAINBACK, causes.FILTER_WRONG),
     states=(conditions.DRAINS_BACK,),
 )
