@@ -19,6 +19,7 @@ from knowledge.engines.layouts import UNKNOWN
 NO_NUMBERS: Mapping[int, int] = {}
 PLACES, CHECKS = 3, 3  #: shown after a text
 A_DAY = 1440.0  #: minutes of waiting; a check that waits so long is none to do first
+DAMAGED = 0.9  #: damage as likely is named before its cause (judgement)
 UNLIKELY = 0.05  #: below it the first cause is none to look for, beside good readings (judgement)
 
 
@@ -48,7 +49,7 @@ class AccountDocument:
 
 @dataclass(frozen=True, kw_only=True)
 class LikelyPlace:
-    """A root cause among the likeliest."""
+    """A root cause among the likeliest, or damage that has followed."""
 
     id: str
     says: str
@@ -72,6 +73,7 @@ class MinuteDocument:
     may_run: bool
     verdict: str = field(metadata=NOT_IN_JSON)  #: whether it may run, in a sentence; may be empty
     alarms: tuple[AlarmNotice, ...]
+    damage: tuple[LikelyPlace, ...] = field(metadata=NOT_IN_JSON)  #: nearly certain by now
     places: tuple[LikelyPlace, ...]
     stations: tuple[LikelyStation, ...]
     stands_out: bool  #: whether the first of the places is likely enough to be named
@@ -141,6 +143,11 @@ def minute_document(
         may_run=diagnosis.may_run,
         verdict=run_verdict(diagnosis),
         alarms=few_alarm_notices(diagnosis),
+        damage=tuple(
+            LikelyPlace(id=state.id, says=state.says, probability=p)
+            for state, p in diagnosis.reasons.damage
+            if p >= DAMAGED
+        ),
         places=tuple(
             LikelyPlace(id=r.cause.id, says=r.cause.says, probability=r.probability)
             for r in diagnosis.ranking[:PLACES]

@@ -56,6 +56,9 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     saved = wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
     if document.nothing_amiss:
         return [*lines, "No reading is low, and no other sign was understood.", *saved]
+    if document.damage:
+        said = "; ".join(f"{d.says} ({percent(d.probability)})" for d in document.damage)
+        lines += wrapped(f"Damaged by now: {said}", 0, 2)
     if not document.known:
         lines.append("No cause is likelier than another yet.")
     elif document.stands_out:
