@@ -47,6 +47,7 @@ PRIMING = _set(
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "back_when_slowed": _set("alarm buzzer siren horn beeper bleeper klaxon"),
     "panel_reads_too_low": _set("against compared"),
+    "idles_long": _set("cooler"),
     "all_plugs_accounted_for": _set("front rear outer visible outside"),
     "oil_used_fast": _set(
         "header tank coolant water fuel diesel petrol radiator expansion surge def adblue"

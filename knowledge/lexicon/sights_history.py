@@ -195,6 +195,11 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "never|rarely|hardly|barely|@not gets|get|getting|reaches|reach properly|really|fully|a? chance? to? up? to? "
         "=warm|temperature|temp",
         "idles|idling|idled a|for|long? lot|hours|long|ages|periods",
+        "trolls|troll|trolling|trolled for|all|most long|hours|day|days|morning|afternoon|of",
+        "never|rarely|hardly|barely ever|really|fully|properly? =warms|=warming|=warmed up",
+        "it|she|engine|motor wont|doesnt ever|really|fully|properly? =warm up",
+        "thermostat is|was|has|got|been? =stuck|=jammed|=sticks open",
+        "no|without|missing|removed|took-out a|the|its? thermostat",
         "long|lots|lot|hours|prolonged of|periods? idling|idle|ticking",
         "parade|procession|carnival",
         "below|at walking pace|speed",
