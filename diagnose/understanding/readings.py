@@ -85,6 +85,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
             "reading 38 psi",
             "finding panel_reads_too_low present",
         ],
+        "my old gauge read 38, dash says 10": ["reading 38 psi", "reading 10 psi"],
         "panel gauge says 45, mine says 44": ["reading 45 psi", "reading 44 psi"],
         "dash gauge reads a quarter on the gauge, a mechanical gauge shows 45 psi": [
             "reading a quarter of the dial",
