@@ -7,7 +7,11 @@ from collections.abc import Iterable
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
 from knowledge.lexicon.meant_otherwise import (
+    ALSO_ELSEWHERE,
+    ITS_OWN,
     LAST,
+    OF_ANOTHER_SYSTEM,
+    OTHER_OWNERS,
     OTHERWISE,
     PAST,
     PAST_TIMES,
@@ -15,6 +19,8 @@ from knowledge.lexicon.meant_otherwise import (
     STILL,
     Otherwise,
 )
+
+_LEAD = 2  #: words before a part, and of its name, in which stands whose it is
 
 
 def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
@@ -26,13 +32,16 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.fields.get("state") == "absent"
     cases = OTHERWISE.get(f"-{fact.name}" if absent else fact.name, ())
     mended = not absent and fact.name in PUT_RIGHT
-    if not cases and not mended:
+    elsewhere = not absent and fact.name in ALSO_ELSEWHERE
+    if not cases and not mended and not elsewhere:
         return False
     for line in paragraph.lines:
         places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
         if places:
-            return any(_fits(case, line, places) for case in cases) or (
-                mended and _is_past(line, places)
+            return (
+                any(_fits(case, line, places) for case in cases)
+                or (mended and _is_past(line, places))
+                or (elsewhere and _is_of_another(line, places))
             )
     return False
 
@@ -77,3 +86,13 @@ def _is_past(line: Line, places: list[int]) -> bool:
     first, last = _ends(line, places[-1])
     past = any(line.word(k) in LAST and line.word(k + 1) in PAST_TIMES for k in range(first, last))
     return past or bool(words & PAST)
+
+
+def _is_of_another(line: Line, places: list[int]) -> bool:
+    """Whether a part is said to be of another system: "water pump shaft snapped"."""
+    if _words(line, range(len(line.tokens))) & ITS_OWN:
+        return False
+    first = places[0]
+    lead = _words(line, range(max(line.clause(first).first, first - _LEAD), first + _LEAD))
+    within = _words(line, range(first, places[-1] + 1))
+    return bool(lead & OTHER_OWNERS or within & OF_ANOTHER_SYSTEM)

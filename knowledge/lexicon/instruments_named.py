@@ -35,8 +35,32 @@ PANEL = (
 OWN = ("=mine", "my gauge", "my .. gauge")
 #: in "my ... gauge": it is no second gauge beside the panel's
 NOT_BESIDE = frozenset(
-    "old previous former last original new brand other fuel temp temperature water boost vacuum "
-    "tank sender stick dip reads read reading says sits oil".split()
+    [
+        "old",
+        "previous",
+        "former",
+        "last",
+        "original",
+        "new",
+        "brand",
+        "other",
+        "fuel",
+        "temp",
+        "temperature",
+        "water",
+        "boost",
+        "vacuum",
+        "tank",
+        "sender",
+        "stick",
+        "dip",
+        "reads",
+        "read",
+        "reading",
+        "says",
+        "sits",
+        "oil",
+    ]
 )
 #: between two instruments that do not agree; between them where the second was so at a later time
 AT_ODDS = frozenset(["but", "yet", "though", "although", "while", "whereas", "however"])

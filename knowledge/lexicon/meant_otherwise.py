@@ -52,7 +52,14 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(beside=PRIMING | _set("cranked cranking"), unless=_LEAKS),
     ),
     # "shell is wiped, copper showing, journal blue" has had heat
-    "shells_worn_evenly": (Otherwise(anywhere=_HOT, unless=_EVENLY),),
+    "shells_worn_evenly": (
+        Otherwise(beside=_HOT, unless=_EVENLY),
+        Otherwise(
+            said=_set("shell bearing slipper insert"),
+            anywhere=_set("blue blued"),
+            unless=_EVENLY | _set("mains"),
+        ),
+    ),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(
@@ -210,6 +217,25 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "filler_cap_found_off": (Otherwise(beside=_FUEL_CAP, unless=_set("oil")),),
 }
 
+#: parts that other systems have as well: "water pump shaft snapped", "fuel tank strainer blocked"
+ALSO_ELSEWHERE = _set(
+    "drive_shaft_broken drive_coupling_sheared drive_gear_worn gears_worn_out pump_gear_broken "
+    "pump_jammed pump_found_failed pump_casting_cracked pump_shaft_play drive_shaft_rounded "
+    "relief_valve_stayed_open relief_found_stuck relief_plunger_sticks gallery_found_blocked "
+    "shells_wiped shell_spun bearing_found_seized crank_plug_found_missing suction_hose_flattens "
+    "seal_found_pushed_out screen_blocked sender_connector_loose thrust_face_ploughed "
+    "gasket_masks_port filter_collapsed filter_packed deep_knock_under_load"
+)
+#: straight before such a part: whose it is
+OTHER_OWNERS = _set(
+    "water coolant fuel diesel petrol injection injector vacuum steering washer alternator dynamo "
+    "generator compressor exhaust header manifold gearbox transmission diff axle wheel heater "
+    "radiator glow brake clutch hub bilge air aircon"
+)
+#: among the words of such a finding, behind its part
+OF_ANOTHER_SYSTEM = _set("gearbox transmission diff axle sensor")
+#: and yet it is the engine's own
+ITS_OWN = _set("oil engine sump cooler lube pickup")
 #: found inside the engine and put right since: "had a spun bearing last year at another shop"
 PUT_RIGHT = _set(
     "shell_spun shells_wiped one_bearing_wiped all_bearings_wiped shells_scratched crank_scored "

@@ -92,7 +92,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "small_part_left_out",
         "relief_plunger_sticks",
     ),
-    "shells_wiped": ("grey_soft_flakes", "shells_worn_evenly"),
+    "shells_wiped": ("grey_soft_flakes",),
     "one_bearing_wiped": (
         "grey_soft_flakes",
         "all_bearings_wiped",

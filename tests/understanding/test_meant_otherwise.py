@@ -6,7 +6,7 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon.meant_otherwise import OTHERWISE, PUT_RIGHT
+from knowledge.lexicon.meant_otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
 
 BOOK = the_book()
 #: plainly said, with words near those that mean it otherwise
@@ -25,11 +25,16 @@ PLAIN = {
     "gauge reads 10 psi less than the mechanical gauge everywhere": "panel_off_by_constant",
     "pressure goes off when i rev it": "falls_as_revs_rise",
     "spun a bearing": "shell_spun",
+    "pump shaft snapped": "drive_shaft_broken",
+    "the oil pump drive key sheared": "drive_coupling_sheared",
+    "coolant got in and the bearings are wiped": "shells_wiped",
+    "timing cover gasket blown": "seal_found_pushed_out",
+    "filter full of metal": "metal_in_filter",
 }
 
 
 def test_every_finding_is_in_the_book() -> None:
-    named = {name.removeprefix("-") for name in OTHERWISE} | PUT_RIGHT
+    named = {name.removeprefix("-") for name in OTHERWISE} | PUT_RIGHT | ALSO_ELSEWHERE
     assert not named - set(BOOK.findings)
 
 
