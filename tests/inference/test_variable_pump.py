@@ -40,6 +40,14 @@ def test_a_pump_that_stays_low_is_stuck() -> None:
     assert answer.ranking[0].cause.id == "pump_control_stuck"
 
 
+def test_a_pump_that_rises_only_unplugged_is_held_low() -> None:
+    """Pressure that jumps up as the solenoid is unplugged points to its control."""
+    answer = diagnosed("overhead_cam_four", "variable_pump", "capped_low", "pump_rises_unplugged")
+    without = diagnosed("overhead_cam_four", "variable_pump", "capped_low")
+    assert chance(answer, "pump_control_stuck") > 1.5 * chance(without, "pump_control_stuck")
+    assert answer.ranking[0].cause.id == "pump_control_stuck"
+
+
 def test_a_broken_rotor_on_a_raced_crank() -> None:
     """It shattered by itself more often there than on a street engine's skew gear."""
     seen = ("gauge_reads_zero", "fell_suddenly", "pump_gear_broken", "raced_or_heeled")
