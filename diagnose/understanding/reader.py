@@ -17,6 +17,7 @@ from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
+from diagnose.understanding.fixed_speed import at_its_speed
 from diagnose.understanding.froth import without_frothy_drinks
 from diagnose.understanding.hose_ends import without_ends_of_hoses
 from diagnose.understanding.lexicon import Lexicon
@@ -117,7 +118,7 @@ def read(text: str, book: Book) -> Understanding:
         without_frothy_drinks(without_old_oil(found, paragraph), paragraph), paragraph
     )
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
-    found = began_with_work(found, paragraph)
+    found = at_its_speed(began_with_work(found, paragraph), paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
     named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]

@@ -45,6 +45,9 @@ NOT_READ = HEALTHY.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "id
 NO_SPEED = HEALTHY.replace('rpm = "2000 rpm"\noil = "hot"', 'rpm = "idle"\noil = "cold"')
 FLAT = HEALTHY.replace("16 psi", "22 psi").replace("45 psi", "23 psi")
 FLAT_AT_THE_VALVE = HEALTHY.replace("16 psi", "50 psi").replace("45 psi", "52 psi")
+SET = HEALTHY.replace("[[finding]]", '[engine]\nlayout = "generator_diesel"\n[[finding]]', 1)
+SET = SET.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "1500 rpm"')
+SET = SET.replace('"16 psi"', '"58 psi"').replace('"2000 rpm"', '"1500 rpm"')
 FALLEN = HEALTHY.replace('pressure = "45 psi"', 'pressure = "45 psi"\nusual = "80 psi"')
 
 ALWAYS_SO = (
@@ -68,6 +71,8 @@ def answer(text: str) -> Diagnosis:
         (NOT_READ, False),
         (NO_SPEED, False),
         (FALLEN, False),
+        (SET, True),
+        (SET.replace("45 psi", "14 psi"), False),
         (FLAT, False),
         (FLAT_AT_THE_VALVE, True),
     ],
