@@ -181,7 +181,7 @@ class CheckPlanner:
         goes before a check that has no bearing on it.
         """
         chooser, plan_state = self.chooser(), self.plan_state
-        if self._several_settled:
+        if one_repair_settles(self.inference):
             return None
         choice = chooser.choose(plan_state)
         passed = 0
@@ -200,13 +200,6 @@ class CheckPlanner:
         called_for = self.gauge_next and not self.may_run
         options = chooser.options(plan_state) if called_for else ()
         return with_gauge(choice, options, self.inference)
-
-    @cached_property
-    def _several_settled(self) -> bool:
-        """Whether it is one of several causes that one repair puts right, and that was seen."""
-        known = self.inference
-        several = len(taken_together(known)) > 1
-        return several and is_seen(known, SURE) and not places_to_look(known)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""
@@ -236,6 +229,12 @@ class CheckPlanner:
         return outcomes(
             known.network, known.evidence, known.posterior, supposed, causes, states, nodes
         )
+
+
+def one_repair_settles(known: CaseInference) -> bool:
+    """Whether it is one of several causes that one repair puts right, and that was seen."""
+    several = len(taken_together(known)) > 1
+    return several and is_seen(known, SURE) and not places_to_look(known)
 
 
 def known_there(known: CaseInference) -> frozenset[Finding]:

@@ -59,7 +59,7 @@ LAYERS = [
     ["diagnose.seen_on_engine"],
     ["diagnose.asked_already", "diagnose.trusted_gauge"],
     ["diagnose.case_inference"],
-    ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup"],
+    ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup", "diagnose.proved"],
     ["diagnose.case", "diagnose.planning"],
     ["diagnose.fits", "diagnose.hydraulics", "diagnose.inference"],
     ["diagnose.errors", "diagnose.ways"],
