@@ -12,6 +12,7 @@ from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.reports.words import Shows
 
 _IT = frozenset(["it", "its", "this", "that", "which"])
+_WARNINGS = frozenset(["light", "lamp", "warning", "alarm", "buzzer", "horn", "message"])
 #: between "it" and what it does
 _BESIDE_IT = frozenset(
     [
@@ -30,8 +31,9 @@ def of_the_gauge(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
         at = mark.first - 1
         while line.word(at) in _BESIDE_IT:
             at -= 1
-        if line.word(at) in _IT and named_last(line, at, paragraph):
-            yield mark
+        named = named_last(line, at, paragraph) if line.word(at) in _IT else ""
+        if named and not (mark.value is Shows.LOST and named in _WARNINGS):
+            yield mark  # not "a warning that goes away"
 
 
 def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
@@ -40,7 +42,7 @@ def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
     for each, last in ((line, at), *((x, len(x.tokens)) for x in before)):
         parts = {k for m in each.find(each.lexicon.things) for k in range(m.first, m.last)}
         for k in range(last - 1, -1, -1):
-            if each.word(k) in GAUGE_WORDS:
+            if each.word(k) in GAUGE_WORDS | _WARNINGS:
                 return each.word(k)
             if k in parts:
                 return ""

@@ -75,7 +75,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "a|bit|really|just|being|went|shows|way|that's|very? quite|very|too|really|a|still|way|down? bit|little? "
         "low|lower|poor|weak|down",
         f"{_P} low|poor|down",
-        f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped|goes|went|=gone|come|came down|off|low|away",
+        f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped down|off|low|away",
+        f"{_P} goes|went|=gone|come|came down|off|low",
         f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped|sags|sagged|decreases|decreased",
         "barely|hardly any? registers|moves|lifts|pressure",
         "reads|reading|reading|gets|gauge|still|goes|runs|stays low|poor",
