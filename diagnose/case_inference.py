@@ -193,8 +193,9 @@ class CaseInference:
         harmless = self.harmless if self.loss_is_real else frozenset()
         priors = prior_marginals(self.network)
         proved = proved_in(self)
-        shown = shown_causes(proved, self.graph, self.posterior.marginal)
-        rows = [_ranked(self, self.book.causes[c], p, c in shown) for c, p in priors.items()]
+        bare = [_ranked(self, self.book.causes[c], p) for c, p in priors.items()]
+        shown = shown_causes(proved, self.graph, {r.cause.id: r.probability for r in bare})
+        rows = [replace(r, shown=r.cause.id in shown) for r in bare]
         found = any(not fault.damage for fault in proved)
         return tuple(
             sorted(
@@ -262,13 +263,13 @@ def proved_in(known: CaseInference) -> dict[Fault, tuple[Finding, ...]]:
     return proved_faults(known.book.faults.values(), surely_present(known.facts, known.result))
 
 
-def _ranked(known: CaseInference, cause: Cause, prior: float, shown: bool) -> Ranked:
+def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:
     """A cause with its probability and that without evidence; of a found fault, of the fault."""
     node, began = known.node_of(cause.id), known.posterior.marginal[cause.id]
     if node == cause.id:
-        return Ranked(cause, began, prior, began, shown)
+        return Ranked(cause, began, prior, began)
     before = posterior(known.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
-    return Ranked(cause, known.belief(node), before, began, shown)
+    return Ranked(cause, known.belief(node), before, began)
 
 
 def _busiest(network: Network, evidence: Evidence) -> str:

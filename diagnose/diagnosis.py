@@ -17,6 +17,7 @@ from diagnose.planning.options import Choice
 from diagnose.reasons import Reasons
 from knowledge.book import Book
 from knowledge.model import Severity, Stage, State
+from knowledge.pressure.gauge import runs
 from knowledge.rule_api import Alarm, Contradiction
 
 #: of an engine that lies open
@@ -103,12 +104,14 @@ class Diagnosis:
         grave, observations = list(Severity), self.inference.facts.observations
         there = {f for f, seen in observations.items() if seen.state is State.PRESENT}
         denied = observations.keys() - there
+        read = any(runs(r) for r in self.inference.facts.readings)
         return tuple(
             sorted(
                 (
                     a
                     for a in self.inference.result.alarms
                     if a.until not in there and a.unless_denied not in denied
+                    if not (read and a.until_read)
                 ),
                 key=lambda a: (grave.index(a.severity), a.says),
             )

@@ -13,6 +13,7 @@ from knowledge.faults import Fault
 from knowledge.model import OFTEN, Cause, Finding, Stage, State
 
 SURE = 0.8  #: certainty from which a sight or measurement proves a fault (judgement)
+LIKELIER_THAN_NOT = 0.5
 LEAST_SHOWN = 0.05  #: probability from which a found fault speaks for the cause that shows it best
 
 
@@ -46,7 +47,8 @@ def shown_causes(
 ) -> frozenset[str]:
     """Ids of the causes that faults found inside show: the likeliest that leads to the proof itself.
 
-    None of damage, which followed, and none that the rest of the evidence all but rules out.
+    And what brought the fault about, where that is likelier than not. None of damage, which
+    followed, and none that the rest of the evidence all but rules out.
     """
     shown = set()
     for fault, proofs in proved.items():
@@ -57,6 +59,8 @@ def shown_causes(
         best = max(direct, key=lambda o: (probability[o], o), default=None)
         if best is not None and probability[best] >= LEAST_SHOWN:
             shown.add(best)
+        behind = (o.id for o in fault.origins if isinstance(o, Cause))
+        shown.update(o for o in behind if probability.get(o, 0.0) >= LIKELIER_THAN_NOT)
     return frozenset(shown)
 
 

@@ -118,6 +118,7 @@ class Alarm:
     says: str
     until: Finding | None = None  #: its presence cancels the alarm
     unless_denied: Finding | None = None  #: its absence cancels the alarm
+    until_read: bool = False  #: a figure read on a gauge cancels the alarm
     gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
     standing: bool = False  #: holds of an engine that is apart, too
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
@@ -355,9 +356,8 @@ class LinkGroup:
 class InhibitorGroup:
     """Inhibitors that hold for every engine, stated together with one sentence and examples.
 
-    Give either ``parent`` with what it ``inhibits``, or ``child`` with what it is ``inhibited_by``;
-    raises ValueError otherwise. ``matches`` hold the finding present and must make the parents less
-    likely; ``non_matches`` are near misses that must leave them likelier than every match does.
+    Give ``parent`` with what it ``inhibits``, or ``child`` with what it is ``inhibited_by``, else
+    ValueError. ``matches`` make the parents less likely than every ``non_match``, a near miss.
     """
 
     id: str

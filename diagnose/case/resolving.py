@@ -95,6 +95,9 @@ class Resolver:
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         bearings = bearing_table(entries.bearings, self.faults)
         sizes = _sizes(engine, layout, profile, dimensions, self.card, bearings)
+        worked = [
+            e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
+        ]
         case = Case(
             path=path,
             job=job,
@@ -119,9 +122,8 @@ class Resolver:
                 b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
             ),
             trials=tuple(reports.trials(entries.trials, retired, self.book, self.faults)),
-            earlier=tuple(
-                e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
-            ),
+            earlier=tuple(e for e in worked if e.entry.at is None),
+            repairs=tuple(e for e in worked if e.entry.at is not None),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,

@@ -104,23 +104,20 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
 
     Stop where a trusted gauge reads low after the fall, or is recorded as zero as well.
     """
-    if not known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
-        return
-    low = known.has(direct_gauge.DIRECT_GAUGE_LOW)
     for fall in (patterns.GAUGE_READS_ZERO, patterns.FELL_SUDDENLY):
-        if known.has(fall) and low:
-            yield Alarm(
-                Severity.STOP,
-                f"{fall.says}, and a trusted gauge shows pressure since, but too little: shut "
-                "down, do not run until you find the cause",
-            )
-        elif known.has(fall):
+        if known.has(fall) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
             yield Alarm(
                 Severity.CARE,
                 f"{fall.says}, a trusted gauge has shown pressure since: run only with that gauge "
                 "on and watched; if it falls too, shut down at once",
             )
-    if known.has(direct_gauge.DIRECT_GAUGE_ZERO):
+            if known.has(direct_gauge.DIRECT_GAUGE_LOW):
+                yield Alarm(
+                    Severity.STOP,
+                    f"{fall.says}, and a trusted gauge shows pressure since, but too little: shut "
+                    "down, do not run until you find the cause",
+                )
+    if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(direct_gauge.DIRECT_GAUGE_ZERO):
         yield Alarm(
             Severity.STOP,
             "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again",
@@ -374,19 +371,17 @@ def lamp_says_stop(known: Known) -> Conclusions:
 @rule(
     source=sources.ARMY_TM_643_SHUTDOWN,
     matches=[example(features.LAMP_ONLY)],
-    non_matches=[
-        example(lacks=[features.LAMP_ONLY]),
-        example(features.LAMP_ONLY, readings=[seen(40, 1500)]),
-    ],
+    non_matches=[example(lacks=[features.LAMP_ONLY])],
 )
 def lamp_out_proves_little(known: Known) -> Conclusions:
     """A lamp that is out does not prove enough pressure: its switch opens at 4.5 to 7 psi (0.3 to 0.5 bar).
 
     Whoever read a figure has a gauge, however such engines are usually built.
     """
-    if known.has(features.LAMP_ONLY) and not list(running(known)):
+    if known.has(features.LAMP_ONLY):
         yield Alarm(
             Severity.CARE,
             "lamp or alarm only, its switch opens at about 4.5 to 7 psi (0.3 to 0.5 bar): a lamp that is out does not "
             "prove enough pressure; fit a trusted gauge",
+            until_read=True,
         )

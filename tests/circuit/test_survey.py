@@ -233,7 +233,7 @@ def test_the_survey_is_evidence_in_place_of_findings_from_readings() -> None:
     )
     worded = Diagnosis(BOOK, replace(case, profile=None))
     assert worded.inference.survey is None
-    assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.inference.evidence)
+    assert {"direct_gauge_low", "low_at_all_speeds"} <= set(worded.inference.evidence)
     for likelihood in answer.inference.survey.likelihoods.values():
         assert (
             1 / MOST_RATIO - 1e-9

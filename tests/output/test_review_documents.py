@@ -24,6 +24,7 @@ from knowledge.rule_api import Contradiction
 from knowledge.work import Access, Caution
 from tests.output.test_review_shown import FLICKERS, diagnosis_of, document, survey_item
 from tests.support.command_line import ROOT
+from tests.support.complaints import inferred
 
 BOOK = the_book()
 
@@ -41,7 +42,7 @@ def test_the_first_cause_decides_and_no_other(first: float, begins: str, rest: f
         for says, p in (("the first", first), ("another", rest), ("the last", rest / 2))
     ]
     answer: Any = SimpleNamespace(
-        ranking=ranking, inference=SimpleNamespace(evidence={"x": 1}), case=None, alarms=("one",)
+        ranking=ranking, inference=inferred(ranking), case=None, alarms=("one",)
     )
     assert in_short(answer).startswith(begins)
     assert "the first" in in_short(answer)
@@ -53,7 +54,7 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
         cause=SimpleNamespace(says="the damage"), probability=0.95, began=0.5
     )
     answer: Any = SimpleNamespace(
-        ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}), case=None, alarms=("one",)
+        ranking=[damage], inference=inferred([damage]), case=None, alarms=("one",)
     )
     assert not is_settled(answer)
     assert (

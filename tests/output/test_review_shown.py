@@ -34,7 +34,7 @@ from diagnose.output.text.next_step import next_step_lines
 from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 from knowledge.model import Condition
-from tests.support.complaints import flat, path_of
+from tests.support.complaints import flat, inferred, path_of
 
 BOOK = the_book()
 FLICKERS = BOOK.findings["needle_flickers"]
@@ -72,7 +72,7 @@ def about(probability: float, evidence: bool = True) -> Any:
     """A diagnosis whose first cause has this probability."""
     cause = SimpleNamespace(says="the cause")
     first = SimpleNamespace(cause=cause, probability=probability, began=probability)
-    known = SimpleNamespace(evidence={"x": 1} if evidence else {})
+    known = inferred([first], evidence)
     return SimpleNamespace(ranking=[first], inference=known, case=None, alarms=("one",))
 
 

@@ -8,6 +8,7 @@ import tempfile
 from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 from diagnose.case.loading import load
@@ -115,3 +116,9 @@ def flat(text: str) -> str:
 def blocks(text: str) -> list[str]:
     """The stages of a plan's text."""
     return re.split(r"^Stage (?=\d+ of \d+: )", text, flags=re.MULTILINE)[1:]
+
+
+def inferred(ranking: list[Any], evidence: bool = True) -> Any:
+    """An inference with one piece of evidence or none, whose causes have no fault in common."""
+    seen, book = {"x": 1} if evidence else {}, SimpleNamespace(faults={})
+    return SimpleNamespace(evidence=seen, ranking=ranking, book=book)

@@ -262,8 +262,8 @@ OIL_DOES_NOT_GET_THROUGH_THE_COOLER = LinkGroup(
     parent=OIL_COOLER_BLOCKED,
     effects={
         conditions.FLOW_RESTRICTED: (MOSTLY, sources.EHRESMAN_1998),
-        conditions.OIL_THIN: (OFTEN, sources.ARMY_TM_347_CHART_1973),
-        findings_heat.OIL_TEMPERATURE_HIGH: (MOSTLY, sources.ARMY_TM_347_CHART_1973),
+        conditions.OIL_THIN: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
+        findings_heat.OIL_TEMPERATURE_HIGH: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
         findings_filter.COOLER_STAYS_COLD: (MOSTLY, COMMON_PRACTICE),
         findings_filter_cut.COOLER_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         findings_filter.FILTER_DROP_HIGH: (SOMETIMES, JUDGEMENT),

@@ -4,7 +4,12 @@ from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.delivery import causes, causes_galleries, findings_filter_cut
+from knowledge.stations.delivery import (
+    causes,
+    causes_crank_feed,
+    causes_galleries,
+    findings_filter_cut,
+)
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes_condition as oil_causes_condition
@@ -115,6 +120,7 @@ GALLERY_SEALS_RENEWED = trial(
     asks="Oil gallery seals renewed? If so, what did it do?",
     cures={
         causes_galleries.GALLERY_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
+        causes_crank_feed.CRANK_FEED_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
         topend_causes.TENSIONER_SEAL_LEAK: (SELDOM, JUDGEMENT),
     },
     source=COMMON_PRACTICE,

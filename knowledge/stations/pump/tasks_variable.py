@@ -21,7 +21,8 @@ PUMP_CONTROL_WORKS = Task(
     says="variable pump's control: solenoid, plug and wiring tested, slide free, no code left",
     how=(
         "solenoid: resistance and plug by the manual; it clicks when fed",
-        "wire from plug to control unit whole, earth good; read the codes and clear them",
+        "wire from plug to control unit without a break, earth (ground) clean",
+        "read the codes and clear them",
         "slide or valve moves its whole way by hand and comes back by its spring",
         "screen of the control port clean",
     ),
