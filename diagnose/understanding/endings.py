@@ -176,8 +176,8 @@ def limits_when(line: Line, first: int, last: int) -> bool:
     return bool(words & LIMITS) and words <= LIMITS | DOES_SO
 
 
-def says_only_when(line: Line, told: Line) -> bool:
+def says_only_when(line: Line, before: Line) -> bool:
     """Whether a sentence behind what shows says when, and no more: "Low pressure. On a hot idle." """
     said = {k for m in line.circumstances for k in range(m.first, m.last)}
     rest = {t.word for k, t in enumerate(line.tokens) if k not in said and not t.is_mark}
-    return bool(said) and rest <= DOES_SO | LIMITS and 0 < line.number - told.number <= _ASKED
+    return bool(said) and rest <= DOES_SO | LIMITS and 0 < line.number - before.number <= _ASKED
