@@ -7,5 +7,5 @@ def only_its_engine(before: bytes, after: bytes) -> bool:
     """Whether only the [engine] was answered again: its old lines stay, as comments, indentation aside."""
     head, _, old = before.decode().partition("[engine]\n")
     new_head, _, new = after.decode().partition("[engine]\n")
-    stays = [line.removeprefix("#").strip() for line in new.splitlines()]
-    return bool(old) and new_head == head and all(x.strip() in stays for x in old.splitlines())
+    said, stays = ([x.lstrip("# ").rstrip() for x in part.splitlines()] for part in (old, new))
+    return bool(old) and new_head == head and all(line in stays for line in said)
