@@ -76,7 +76,7 @@ def together(paragraph: Paragraph) -> Iterator[Fact]:
 
 
 def _near_each_other(line: Line) -> bool:
-    """Whether two pressures of a sentence are as good as the same."""
+    """Whether two pressures of a sentence are nearly the same."""
     made = [v for k in range(len(line.tokens)) for v in pressures_at(line, k)]
     return len(made) > 1 and max(made) - min(made) < max(_APART * max(made), _LEAST_APART)
 

@@ -84,7 +84,7 @@ def test_the_question_is_on_every_sheet(tmp_path: Path, how: tuple[str, ...]) ->
     path = tmp_path / "job.toml"
     path.write_text(DEBRIS)
     out = " ".join(call("signoff", path, *how).out.split())
-    assert ("Is there any of these?" if how else "Say which of these it has: ") in out
+    assert ("Does it have any of these?" if how else "Say which of these it has: ") in out
     assert "DO NOT START YET" in call("signoff", path, "--start").out
 
 
@@ -94,9 +94,9 @@ def test_the_page_asks_once_and_saves_every_answer(tmp_path: Path) -> None:
     path.write_text(DEBRIS)
     tab = browser(tmp_path)
     page = tab.get("/job/job.toml/signoff")
-    assert "Is there any of these?" in page.words
+    assert "Does it have any of these?" in page.words
     page = tab.send(page, "signoff", has="turbocharged")
-    assert "Is there any of these?" not in page.words
+    assert "Does it have any of these?" not in page.words
     states = load(path, BOOK).known_features
     assert states[BOOK.findings["turbocharged"]] is State.PRESENT
     assert states[BOOK.findings["oil_cooler"]] is State.ABSENT
@@ -110,11 +110,13 @@ def test_a_single_part_is_asked_for_as_one(tmp_path: Path, how: tuple[str, ...])
     path.write_text(DEBRIS + "".join(NO.format(20 + n, f.id) for n, f in enumerate(others)))
     out = " ".join(call("signoff", path, *how).out.split())
     assert "of these" not in out.partition("Phase")[0]
-    asked = f"Say whether it has {first.says}, yes or no" if not how else f"Has it {first.says} ["
+    asked = (
+        f"Say whether it has {first.says}, yes or no" if not how else f"Does it have {first.says} ["
+    )
     assert asked in out
     page = browser(tmp_path).get("/job/job.toml/signoff").words
-    assert "Has it this part?" in page
-    assert "Is there any of these?" not in page
+    assert "Does it have this part?" in page
+    assert "Does it have any of these?" not in page
     said = [
         p.says for p in open_points(Signoff(Diagnosis(BOOK, load(path, BOOK)), SURE).answer, SURE)
     ]

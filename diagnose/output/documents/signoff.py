@@ -109,8 +109,8 @@ class SignoffDocument:
             return ""
         names = "; ".join(f"{a.says} [{a.id}]" for a in self.asks)
         if len(self.asks) == 1:
-            return f"Has it {names}? Say yes or no; yes adds its tasks"
-        return f"Is there any of these? Say yes or no; yes adds its tasks: {names}"
+            return f"Does it have {names}? Say yes or no; yes adds its tasks"
+        return f"Does it have any of these? Say yes or no; yes adds its tasks: {names}"
 
     def phases(self, *, open_only: bool = False) -> Iterator[SignoffPhase]:
         """Yield the phases of the work; ``open_only``: with tasks that are not settled only."""

@@ -12,7 +12,7 @@ from knowledge.work import Band, Caution, Hold, Phase, Task
 DRIVE_SHAFT_SOUND = Task(
     id="drive_shaft_sound",
     phase=Phase.DRIVE,
-    says="pump drive shaft new, or as good as new: right length, steel collar, corners sharp",
+    says="pump drive shaft new or like new: right length, steel collar, corners sharp",
     how=(
         "a new pump gets a new shaft; compare an old one with a new one",
         "compare the length with the old shaft and the list; block, pump and distributor decide it",
