@@ -14,6 +14,7 @@ from knowledge.engines.features import DIESEL
 from knowledge.model import Gauge, Reading, State
 from knowledge.pressure import behaviour, course, direct_gauge, patterns, quantities
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, sure_above
+from knowledge.pressure.refuted import speed_is_said
 from knowledge.reports.words import Circumstance, Shows
 
 #: findings after which nobody runs the engine until a trusted gauge shows pressure
@@ -36,7 +37,6 @@ FAST = 2000.0  #: rpm: from here on the stop limit for speed holds
 
 
 FASTER = 1.5  #: of the speed of a fall: a faster look is of another condition (judgement)
-SAID = 0.3  #: spread of a speed in words, of the speed; a larger one was not said (judgement)
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +105,7 @@ def _falls(case: Case) -> Iterator[Fall]:
 
 def _is_said(reading: Reading) -> bool:
     """Whether a reading was taken at a speed that somebody gave."""
-    return runs(reading) and reading.rpm_spread <= SAID * reading.rpm
+    return runs(reading) and speed_is_said(reading)
 
 
 def _as_slow(look: GaugeReading, fall: Fall) -> bool:

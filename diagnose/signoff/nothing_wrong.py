@@ -8,21 +8,19 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from diagnose.case.case import Case
-from diagnose.case.mended import FAST, LIKELY
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.measured import below_rule, reading_bounds
 from knowledge.engines.features import STATIONARY
 from knowledge.model import Cause, State
 from knowledge.pressure.course import LONG_UNCHANGED
 from knowledge.pressure.gauge import (
-    NEAR_SETTING,
     SAY_SO,
     is_bound,
     is_hot,
-    speed_share,
     sure_fallen,
     wanted_hot,
 )
+from knowledge.pressure.patterns_speed import CAPPED_LOW
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     HOT_RUNNING_PRESSURE,
@@ -32,8 +30,6 @@ from knowledge.stations.relief.quantities import USUAL_RELIEF_SETTING
 
 READ = frozenset({HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE})  #: limits that were put to the test
 LEAST_OF_A_SET = 1000.0  #: rpm: slower is an idle
-SURELY_SLOW = 0.05  #: share of what a reading may mean that is at speed (judgement)
-RISES = 1.15  #: times its hot idle pressure that an engine makes at least at speed (judgement)
 SUSPECT = 0.05  #: a fault as likely is looked for, however good the readings are (judgement)
 SUSPECT_OF_OLD = 0.2  #: the same where it has read so for years (judgement)
 
@@ -56,7 +52,7 @@ def nothing_wrong(diagnosis: Diagnosis) -> bool:
 
 def readings_are_good(diagnosis: Diagnosis) -> bool:
     """Whether hot idle and speed were read, and every reading keeps its limits and the usual."""
-    case = diagnosis.case
+    case, concluded = diagnosis.case, diagnosis.inference.result.derived
     bounds = [
         b for one in case.readings for every in reading_bounds(one.reading, case) for b in every
     ]
@@ -65,7 +61,7 @@ def readings_are_good(diagnosis: Diagnosis) -> bool:
         return False
     if not held.issuperset(READ) and not is_good_at_its_one_speed(case):
         return False
-    if is_flat(case):
+    if any(d.finding is CAPPED_LOW for d in concluded if d.state is State.PRESENT):
         return False
     return all(
         sure_fallen(one.reading) < SAY_SO and below_rule(one.reading, case) is None
@@ -84,18 +80,6 @@ def is_good_at_its_one_speed(case: Case) -> bool:
         case.limit(x) for x in (HOT_IDLE_PRESSURE, USUAL_RELIEF_SETTING, HOT_RUNNING_PRESSURE)
     ]
     return all(r.pressure >= wanted_hot(r.rpm, *figures) for r in hot)
-
-
-def is_flat(case: Case) -> bool:
-    """Whether hot oil gives next to no more at speed than at idle, well below the relief setting.
-
-    A sound engine rises with its revs until the relief valve opens.
-    """
-    hot = [one.reading for one in case.readings if is_hot(one.reading)]
-    fast = [r.pressure for r in hot if speed_share(r, FAST) >= LIKELY]
-    idle = [r.pressure for r in hot if speed_share(r, FAST) <= SURELY_SLOW]
-    setting = NEAR_SETTING * case.limit(USUAL_RELIEF_SETTING)
-    return bool(fast and idle) and max(fast) < min(RISES * max(idle), setting)
 
 
 def of_no_fault(causes: Iterable[Cause]) -> bool:

@@ -55,7 +55,7 @@ _OTHERS = frozenset(
         "sound",
     )
 )
-_LAMPS = frozenset(["light", "lamp", "alarm", "buzzer", "beeper", "warning"])
+LAMPS = frozenset(["light", "lamp", "alarm", "buzzer", "beeper", "warning"])
 _FEWEST, _EARLY = 2, 3  #: sentences of such a text, and words before the machine
 _TAKEN_OFF = frozenset(["off", "from", "like", "than", "with"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
@@ -306,7 +306,7 @@ class Paragraph:
     @cached_property
     def names_lamp(self) -> bool:
         """Whether a lamp or an alarm is named, which "goes off" as it goes out."""
-        return any(t.word in _LAMPS for line in self.lines for t in line.tokens)
+        return any(t.word in LAMPS for line in self.lines for t in line.tokens)
 
     @cached_property
     def is_governed(self) -> bool:

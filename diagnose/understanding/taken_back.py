@@ -10,17 +10,13 @@ from knowledge.lexicon.corrections import (
     BESIDE_WRONG,
     NOT_THE_ENGINE,
     OTHER_NOISE_MAKERS,
+    SOUNDS,
     STRUCK,
     WAS,
     WRONG,
 )
 
 _SOURCE = 5  #: words from "was" to what made the noise
-#: how the words of a noise begin
-_SOUNDS = (
-    *("knock", "nois", "rattl", "tick", "tap", "whin", "clatter", "squeal", "rumbl", "thump"),
-    *("thud", "click", "grind", "scream", "clunk", "howl", "sound", "bang", "squeak", "chirp"),
-)
 _FIGURES = frozenset(["pressure", "number", "range"])
 
 
@@ -70,7 +66,7 @@ def _other_noise(sentence: Sentence, clause: Clause) -> int | None:
     for k in range(clause.first + 1, clause.last):
         if words[k] not in WAS or k - clause.first > _SOURCE:
             continue
-        if not any(w.startswith(_SOUNDS) for w in words[clause.first : k]):
+        if not any(w.startswith(SOUNDS) for w in words[clause.first : k]):
             continue  # "the pump is driven by the gearbox"
         behind = words[k + 1 : k + 1 + _SOURCE]
         pairs = {" ".join(p) for p in pairwise(behind)}

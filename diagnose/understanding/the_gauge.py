@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.other_things import STANDS
 from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.reports.words import Shows
 
 _IT = frozenset(["it", "its", "this", "that", "which"])
-_WARNINGS = frozenset(["light", "lamp", "warning", "alarm", "buzzer", "horn", "message"])
 #: between "it" and what it does
 _BESIDE_IT = frozenset(
     [
@@ -32,7 +31,7 @@ def of_the_gauge(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
         while line.word(at) in _BESIDE_IT:
             at -= 1
         named = named_last(line, at, paragraph) if line.word(at) in _IT else ""
-        if named and not (mark.value is Shows.LOST and named in _WARNINGS):
+        if named and not (mark.value is Shows.LOST and named in LAMPS):
             yield mark  # not "a warning that goes away"
 
 
@@ -42,7 +41,7 @@ def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
     for each, last in ((line, at), *((x, len(x.tokens)) for x in before)):
         parts = {k for m in each.find(each.lexicon.things) for k in range(m.first, m.last)}
         for k in range(last - 1, -1, -1):
-            if each.word(k) in GAUGE_WORDS | _WARNINGS:
+            if each.word(k) in GAUGE_WORDS | LAMPS:
                 return each.word(k)
             if k in parts:
                 return ""

@@ -61,6 +61,11 @@ WRONG = frozenset(
 STRUCK = frozenset(
     ["ignore", "forget", "scratch", "strike", "delete", "remove", "withdraw", "disregard", "cancel"]
 )
+#: how the words of a noise begin
+SOUNDS = (
+    *("knock", "nois", "rattl", "tick", "tap", "whin", "clatter", "squeal", "rumbl", "thump"),
+    *("thud", "click", "grind", "scream", "clunk", "howl", "sound", "bang", "squeak", "chirp"),
+)
 #: behind "the knock was": it came from no part of the engine
 OTHER_NOISE_MAKERS = frozenset(
     [

@@ -50,13 +50,13 @@ def is_refuted(known: Known, reading: Reading, limit: float) -> bool:
     return reading.gauge is Gauge.PANEL and any(
         d.gauge is Gauge.DIRECT
         and d.pressure >= limit
-        and (same_moment(reading, d) or (said_alike(reading, d) and _said(reading)))
+        and (same_moment(reading, d) or (said_alike(reading, d) and speed_is_said(reading)))
         for d in known.readings()
     )
 
 
-def _said(reading: Reading) -> bool:
-    """Whether anything was said of the speed."""
+def speed_is_said(reading: Reading) -> bool:
+    """Whether the speed was said, in figures or words."""
     return reading.rpm_spread <= SAID * reading.rpm
 
 

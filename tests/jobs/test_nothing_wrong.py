@@ -43,7 +43,7 @@ KNOCKS = HEALTHY.replace('"absent"', '"present"')
 LOW = HEALTHY.replace("16 psi", "4 psi")
 NOT_READ = HEALTHY.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "idle"')
 NO_SPEED = HEALTHY.replace('rpm = "2000 rpm"\noil = "hot"', 'rpm = "idle"\noil = "cold"')
-FLAT = HEALTHY.replace("16 psi", "22 psi").replace("45 psi", "23 psi")
+FLAT = HEALTHY.replace("16 psi", "22 psi").replace("45 psi", "23 psi") + 'gauge = "direct"\n'
 FLAT_AT_THE_VALVE = HEALTHY.replace("16 psi", "50 psi").replace("45 psi", "52 psi")
 SET = HEALTHY.replace("[[finding]]", '[engine]\nlayout = "generator_diesel"\n[[finding]]', 1)
 SET = SET.replace('oil = "hot"\nrpm = "idle"', 'oil = "cold"\nrpm = "1500 rpm"')
