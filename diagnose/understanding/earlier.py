@@ -10,7 +10,7 @@ from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import RUN_IN, ran_well
+from diagnose.understanding.service import ran_well
 from diagnose.understanding.since_then import there_since
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
@@ -58,7 +58,9 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
             "earlier filter_change renewed straight before"
         ],
         "fitted a new pump, pressure reads less than before": ["earlier oil_pump renewed"],
-        "1300 hours since overhaul": [],
+        "1300 hours since overhaul": ["earlier whole_engine rebuilt 5 years"],
+        "engine rebuilt 200 hours ago": ["earlier whole_engine rebuilt 9 months"],
+        "bearings renewed 3 hours ago": ["earlier bearings renewed 3 h"],
         "transferred my pan over": ["earlier sump taken off and refitted"],
         "pulled the pan": [],
         "fitted a new pump and it was fine for about 35,000 miles. Now it is low": [
@@ -121,7 +123,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if then is not None:
                 words, before = (*words, then), "straight before"
             hands = _hands(line, job)
-            if not job.area or _ran_on(job, before) or _not_carried_out(job):
+            if not job.area or _not_carried_out(job):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
             lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
@@ -186,11 +188,6 @@ def _not_carried_out(job: Job) -> bool:
     return denied is not None and any(
         line.word(k) in CARRIED_OUT for k in range(denied, denied + _CARRIED)
     )
-
-
-def _ran_on(job: Job, before: str) -> bool:
-    """Whether the engine ran for many hours since it was rebuilt: no part of this trouble."""
-    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= RUN_IN
 
 
 def _hands(line: Line, job: Job) -> Mark[Hands] | None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well
+from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, run_in
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL
@@ -154,7 +154,7 @@ class Job:
         for k in range(clause.first, min(clause.last + 3, len(self.line.tokens))):
             token = self.line.tokens[k]
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
-                return token.value, (Mark(True, k, k + 2),)
+                return run_in(token), (Mark(True, k, k + 2),)
             if "distance" in token.kinds and self.line.word(k + 1) in _AGO:
                 return driven_in(token), (Mark(True, k, k + 2),)
             if token.word in _UNTIMED and self.line.word(k + 1) in _AGO:

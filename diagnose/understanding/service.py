@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Token
-from knowledge.lexicon.work_words import ABOUT, MILES_A_WEEK, RAN_WELL
+from knowledge.lexicon.work_words import ABOUT, HOURS_A_WEEK, MILES_A_WEEK, RAN_WELL
 
 _WELL_BEFORE = 6  #: words from "fine" to its figure
 _ABOUT_MOST = 3  #: words between "for" and its figure
@@ -66,7 +66,18 @@ def driven_in(distance: Token) -> str:
         miles /= 1.6
     if miles < _AT_ONCE:
         return "straight before"
-    weeks = miles / MILES_A_WEEK
+    return _calendar(miles / MILES_A_WEEK)
+
+
+def run_in(time: Token) -> str:
+    """The time that hours of running take: "200 hours ago" on an engine's meter is 9 months."""
+    amount, _, unit = time.value.partition(" ")
+    if unit != "h" or float(amount) < RUN_IN:
+        return time.value
+    return _calendar(float(amount) / HOURS_A_WEEK)
+
+
+def _calendar(weeks: float) -> str:
     for unit, length in (("years", 52.0), ("months", 4.3), ("weeks", 1.0)):
         if weeks >= length:
             return f"{weeks / length:.0f} {unit}"

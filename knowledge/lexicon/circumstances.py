@@ -185,7 +185,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "end|near|toward|towards of the? run|trip|drive|lap|session",
         "after|on a? long run|drive|trip|motorway|highway",
         "after|about|around|for|within|into|some|over about|around|roughly|over|an|the|half|couple|of? @hours|hour|hours|half-hour",
-        "@hours of|into|later|after|at|on|in|down running|driving|run|drive|trip|start|the|road|motorway|cruise|hard|sailing|motoring",
+        "@hours of|into|later|after|at|on|in|down a|the? running|driving|run|drive|trip|start|road|motorway|cruise|hard|sailing|motoring",
         "hour|hours into|later",
         "half an|a hour",
         "later|latter|last in|half|part|stages|lap|laps|stint|of the|of? run|day|race|session|trip|passage|drive",

@@ -108,7 +108,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "new_owner|second_owner|third_owner|new_to_me|just_bought|newly_bought|newly_acquired|recently_bought + owner|me|bought|it|acquired|car|boat|tractor|engine|truck - pump|gauge|sender|filter",
     ),
     "freshly_rebuilt": (
-        "first|@runin|@fewhours|few_hours|few_miles|maiden + overhaul|rebuild|rebuilt|build|new_engine + since|after|run|start|from|following - ago|month|months|years|manyhours",
+        "first|@runin|@fewhours|few_hours|few_miles|maiden + overhaul|rebuild|rebuilt|build|new_engine + since|after|run|start|from|following - @hundreds|ago|month|months|years|manyhours",
         "new_build|freshly_built|newly_built|newly_overhauled|new_rebuild|freshly_rebuilt|fresh_rebuild|just_been_rebuilt|just_rebuilt|fresh_build|still_being_run_in|still_running_in|being_run_in|newly_rebuilt - boat|car_rebuilt|gearbox|pump|carb|turbo|head|injector",
     ),
     "earlier_breakage": (

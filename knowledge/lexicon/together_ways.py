@@ -261,7 +261,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "engine|motor|crank|it + engine_stuck|engines_stuck|is_stuck|its_stuck|stuck_tight|wont_budge|locked_tight|@not_move_at_all|@not_budge|wont_move_at_all - valve|needle|gauge|pump|bolt|sump|relief|plunger|light|filter|throttle|float|ring|tensioner|at_@number|lifter|at|needle_valve|thermostat|plug|pressure|reading|on|hot",
     ),
     "freshly_rebuilt": (
-        "rebuild|rebuilt|build|built + @distance|@hours|miles|hours|fresh|just|new|first_start|run_in|running_in + on|since|rebuild|it|old|after|into|the|in - @thousands|to_build|wont_build|build_up|years|years_ago|pump|gearbox|carb|turbo|1000_hours|distributor|before|needs|since_the_rebuild_10|injection",
+        "rebuild|rebuilt|build|built + @distance|@hours|miles|hours|fresh|just|new|first_start|run_in|running_in + on|since|rebuild|it|old|after|into|the|in - @thousands|@hundreds|@manyhours|@lowmiles|@highmiles|@years|to_build|wont_build|build_up|years|years_ago|pump|gearbox|carb|turbo|1000_hours|distributor|before|needs|since_the_rebuild_10|injection",
         "just|fresh|freshly|newly|straight + put_together|assembled|from_the_builder|back_from_the_builder|out_of_the_shop|from_the_machine_shop|from_the_engine_shop - gauge|sender|pump_just|gearbox",
     ),
     "clearances_built_wide": (

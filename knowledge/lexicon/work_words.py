@@ -1,4 +1,4 @@
-"""Single words beside work that was done, and how far a car is driven in a week."""
+"""Single words beside work that was done, and how much an engine runs in a week."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from knowledge.lexicon.word_sets import set_of as _set
 
 #: miles that a car is driven in a week, about 12,000 in a year (judgement)
 MILES_A_WEEK = 250.0
+#: hours that a boat, tractor or generator of a small owner runs in a week, about 250 in a year (judgement)
+HOURS_A_WEEK = 5.0
 #: said of an engine that ran as it should for a time
 RAN_WELL = _set(
     "fine good great well ok okay perfect perfectly lovely sweetly faultlessly happy happily "
