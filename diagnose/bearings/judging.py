@@ -56,6 +56,7 @@ class Mark:
     value: float = 0.0
     limit: float = 0.0
     sure: float = 1.0
+    least: bool = False  #: the limit is the least it may be, not the most
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,7 +138,7 @@ def _clearance_marks(bearing: MeasuredBearing, target: Target | None) -> Iterato
     elif over > UNSURE:
         yield Mark(Flag.AT_LIMIT, best.value, target.most, over)
     elif tight > UNSURE and not _as_wanted(best, target):
-        yield Mark(Flag.AT_LIMIT, best.value, target.least, tight)
+        yield Mark(Flag.AT_LIMIT, best.value, target.least, tight, least=True)
 
 
 def _as_wanted(clearance: Clearance, target: Target) -> bool:
@@ -197,7 +198,8 @@ def _fit_marks(crush: tuple[float, ...], spread: tuple[float, ...]) -> Iterator[
     ):
         for value in values:
             if not low - TOLERANCE <= value <= high + TOLERANCE:
-                yield Mark(flag, value, low if value < low else high)
+                small = value < low
+                yield Mark(flag, value, low if small else high, least=small)
                 break
 
 

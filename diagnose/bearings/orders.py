@@ -11,7 +11,7 @@ from statistics import fmean
 from diagnose.bearings.judging import Flag, Judged, Mark
 from diagnose.bearings.targets import Target, group_of, standard_journal
 from diagnose.case.case import Case
-from diagnose.fits.bearing import Kind, Place, mean_leak
+from diagnose.fits.bearing import Kind, Place, error_of, mean_leak
 from diagnose.fits.shells import (
     TOLERANCE,
     Pair,
@@ -58,6 +58,7 @@ class Order:
     ground: float | None = None  #: undersize all are ground to [m]; None: no grinding
     journals: tuple[float, float] | None = None  #: by the maker's sizes, after grinding [m]
     grind: tuple[float, float] | None = None  #: diameters that give every bore what is wanted [m]
+    by_maker: tuple[Place, ...] = ()  #: ground to the maker's sizes: walls of new shells not known
     needs_standard: bool = False  #: a journal must be ground, and what it was new is not known
     old_shells: bool = False  #: worked out from shells that may be worn
     unclear: tuple[Place, ...] = ()  #: too wide, and shell or journal may be what is worn
@@ -231,15 +232,19 @@ def _fitted(
     base = one.measured.readings.undersize
     same = Pair(base, base)
     as_is = clearance_with(measured, fitted, same)
-    error = DOUBT * one.clearance.error if one.clearance else 0.0
-    if target.low - error <= as_is <= target.high + error:  # the reading tells no better
-        return Choice(one.place, same, as_is, True)
+    stays = Choice(one.place, same, as_is, True)
+    near = DOUBT * (one.clearance.error if one.clearance else error_of(2, alike=True))
+    good = target.low - near <= as_is <= target.high + near  # the readings tell no better
+    if good and one.clearance is not None:
+        return stays
     rare = [base + u.size for u in fine if not u.usual]
     choice = pairs([base, *(base + u.size for u in fine)])
     band = (target.low, target.high)
     pair = best_pair(measured, fitted, band, choice, rare)
     if pair is None and not base and _sized(case, one):
         pair = best_pair(measured, fitted, band, [Pair(u.size, u.size) for u in ground])
+    if good and (pair is None or pair.mixed or is_rare(pair, rare)):
+        return stays
     if pair is not None:
         return Choice(one.place, pair, clearance_with(measured, fitted, pair), True)
     middle = (target.low + target.high) / 2
@@ -275,29 +280,42 @@ def _ground(
     if undersize is None:
         return Order(kind, (), undersizes=ground), marked
     each = {
-        j.place: sum(ground_to(size, undersize)) / 2
+        j.place: ground_to(size, undersize)
         for j in mine
         if j.place not in lost and (size := new[j.place]) is not None
     }
-    grind = _one_size(list(each.values()), (target.high - target.low) / 2)
+    half = (target.high - target.low) / 2
+    sized = {j.place for j in mine if _sized(case, j)}
+    grind = _one_size(  # where the walls of new shells are not known, the maker's own sizes
+        [(a - half, b + half) if p in sized else (a, b) for p, (a, b) in each.items()]
+    )
     pair = Pair(undersize, undersize)
     choices = [
         Choice(place, pair, middle + own - size, True, size)
-        for place, own in each.items()
+        for place, ends in each.items()
+        for own in [sum(ends) / 2]
         for size in [sum(grind) / 2 if grind else own]
     ]
     standard = standard_journal(case, kind)
     journals = ground_to(standard, undersize) if standard else None
-    order = Order(kind, tuple(choices), undersize, journals, grind=grind, undersizes=ground)
+    order = Order(
+        kind,
+        tuple(choices),
+        undersize,
+        journals,
+        grind=grind,
+        by_maker=tuple(p for p in each if p not in sized),
+        undersizes=ground,
+    )
     return order, marked
 
 
-def _one_size(wanted: list[float], either_way: float) -> tuple[float, float] | None:
+def _one_size(fitting: list[tuple[float, float]]) -> tuple[float, float] | None:
     """Least and most diameter [m] that suits every bore; None where no one size does.
 
-    ``wanted``: the diameter that gives each bore the middle of its band, which is ``either_way``.
+    ``fitting``: least and most that suits each.
     """
-    low, high = max(wanted) - either_way, min(wanted) + either_way
+    low, high = max(ends[0] for ends in fitting), min(ends[1] for ends in fitting)
     return (low, high) if low <= high + TOLERANCE else None
 
 

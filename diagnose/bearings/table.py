@@ -115,7 +115,12 @@ def bearings_of(
                 orders[kind], found = ground_too(case, order, found, target)
     known = {j.place for j in (*found, *fitted) if j.clearance is not None}
     known |= set(_by_sizes(found, orders))
-    missing = tuple(p for p in every_place(case, counts) if not any(k.covers(p) for k in known))
+    looked_at = {j.place for j in found}
+    missing = tuple(
+        p
+        for p in every_place(case, counts)
+        if (p.number or p in looked_at) and not any(k.covers(p) for k in known)
+    )
     step, places = _next(found, fitted, missing, orders)
     options = _options(found, built, orders, targets) if with_pressure else []
     if case.start_readings and built:
@@ -194,7 +199,8 @@ def _options(
     return options
 
 
-_RESIZE = (Flag.BORE_SIZE, Flag.BORE_OVAL, Flag.BORE_TAPER, Flag.BELL_MOUTH)
+#: what a bore is resized for
+RESIZE = (Flag.BORE_SIZE, Flag.BORE_OVAL, Flag.BORE_TAPER, Flag.BELL_MOUTH)
 
 
 def _next(
@@ -228,7 +234,7 @@ def _next(
         (Step.MICROMETER, unclear),
         (Step.STANDARD, needs),
         (Step.CRANK, marked(found, Flag.BELOW_LAST)),
-        (Step.BORES, marked(found, *_RESIZE)),
+        (Step.BORES, marked(found, *RESIZE)),
         (Step.GRIND, marked(found, Flag.GRIND)),
     )
     for step, places in steps:

@@ -325,8 +325,10 @@ def _task_record(bearing: MeasuredBearing, clearance: Clearance) -> TaskRecord:
     return TaskRecord(made, task, clearance.value)
 
 
-def shown(value: float, unit: str) -> str:
+def shown(value: float, unit: str, finer: int = 0) -> str:
     """A length with the decimals it was measured to: 0.0001 in, 0.1 thou or 0.001 mm.
+
+    ``finer``: so many more.
 
     >>> shown(53.3e-6, "in"), shown(53.3e-6, "thou"), shown(53.3e-6, "mm")
     ('0.0021 in', '2.1 thou', '0.053 mm')
@@ -334,7 +336,7 @@ def shown(value: float, unit: str) -> str:
     named = unit_named(unit, LENGTH) if unit else None
     factor = named.factor if named else INCH
     name = named.names[0] if named else "in"
-    decimals = 4 if factor == INCH else 3 if factor == MM else 1
+    decimals = (4 if factor == INCH else 3 if factor == MM else 1) + finer
     if factor not in (INCH, MM, INCH * 1e-3):
         return show(value, LENGTH, name, digits=6)
     text = f"{value / factor:.{decimals}f}"

@@ -144,7 +144,7 @@ def clearances(r: Readings) -> tuple[Clearance, ...]:
 def _inside(r: Readings) -> Clearance | None:
     if not r.inside or not r.journal:
         return None
-    return _difference(r.inside, (), r.journal, Way.INSIDE, 0.0)
+    return _difference(r.inside, (), r.journal, Way.INSIDE)
 
 
 def _parts(r: Readings) -> Clearance | None:
@@ -152,14 +152,13 @@ def _parts(r: Readings) -> Clearance | None:
         return None
     upper, lower = r.shell[0], r.shell[-1]
     shells = (Step("upper shell", upper, -1), Step("lower shell", lower, -1))
-    twice = 4.0 if len(r.shell) == 1 else 2.0  # one reading used twice errs the same way twice
-    return _difference(r.bore, shells, r.journal, Way.PARTS, twice * sizes.SHELL_ERROR**2)
+    return _difference(r.bore, shells, r.journal, Way.PARTS, len(r.shell) == 1)
 
 
 def _difference(
-    hole: Grid, shells: tuple[Step, ...], journal: Grid, way: Way, variance: float
+    hole: Grid, shells: tuple[Step, ...], journal: Grid, way: Way, alike: bool = False
 ) -> Clearance:
-    """Return hole minus shells minus journal; ``variance`` [m2]: that of the shells."""
+    """Return hole minus shells minus journal; ``alike``: one wall stands for both shells."""
     walls = sum(s.value for s in shells)
     across = fmean(place[0] for place in hole)
     size = fmean(v for place in journal for v in place)
@@ -169,8 +168,20 @@ def _difference(
         each = [h[0] - walls - fmean(j) for h, j in zip(hole, journal, strict=True)]
     name = "inside the shells" if way is Way.INSIDE else "housing bore"
     steps = (Step(name, across), *shells, Step("journal", size, -1))
-    error = (sizes.BORE_ERROR**2 + variance + sizes.JOURNAL_ERROR**2) ** 0.5
+    error = error_of(len(shells), alike)
     return Clearance(value, error, way, min(each), max(each), steps)
+
+
+def error_of(shells: int, alike: bool = False) -> float:
+    """Return the error of bore less shells less journal, one standard deviation [m].
+
+    ``alike``: one wall was measured for both; what is used twice errs the same way twice.
+
+    >>> [round(error_of(n, alike) * 1e3, 4) for n, alike in ((0, False), (2, False), (2, True))]
+    [0.0057, 0.0067, 0.0076]
+    """
+    walls = shells * (2 if alike else 1) * sizes.SHELL_ERROR**2
+    return float((sizes.BORE_ERROR**2 + walls + sizes.JOURNAL_ERROR**2) ** 0.5)
 
 
 def _strip(r: Readings) -> Clearance | None:

@@ -7,7 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.bearings.table import Bearings
+from diagnose.bearings.orders import Order
+from diagnose.bearings.table import RESIZE, Bearings
+from diagnose.bearings.targets import group_of
 from diagnose.case.bearings import form_limit, shown
 from diagnose.output.documents.bearing_words import (
     SIGMAS,
@@ -34,6 +36,8 @@ def notes(found: Bearings) -> Iterator[str]:
                 f"{order.kind.value.capitalize()} journals are {by} {size} below their new size: "
                 "grind them in the same set-up, as the crank goes to the grinder for the others."
             )
+        if order.ground is not None:
+            yield from _before_grinding(order, found)
     if any(c.pair.mixed for o in orders for c in o.choices):
         yield (
             "Two sizes in one bore: one bearing maker allows 0.0005 in of wall, one vehicle maker "
@@ -57,6 +61,26 @@ def in_doubt(found: Bearings) -> str:
     return (
         f"{named_places(places)} counts as found, with the old shells. If the new ones were in: "
         f"{to(Way.FITTED)}, and withdraw this one."
+    )
+
+
+def _before_grinding(order: Order, found: Bearings) -> Iterator[str]:
+    """What the size to grind to follows from, where that is not known yet or will change."""
+    mine = [j for j in found.found if j.place.kind is order.kind]
+    bores = [j.place for j in mine if j.has(*RESIZE)]
+    if bores:
+        yield (
+            f"Have the bore of {named_places(bores)} resized, and measure it again, before the "
+            "crank is ground: the size to grind to follows from the bores."
+        )
+    if not order.by_maker:
+        return
+    lacks = [] if group_of(found.case, order.kind).new_shell else [f"{order.kind.plural} new_shell"]
+    lacks += ["each bore"] if any(not j.bore for j in mine) else []
+    yield (
+        f"{named_places(order.by_maker).capitalize()}: ground to the maker's sizes. What is left "
+        "between shell and journal is a guess until these are measured, before the grinding: "
+        f"{', '.join(lacks)}."
     )
 
 

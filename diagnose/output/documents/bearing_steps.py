@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from diagnose.bearings.judging import Flag
 from diagnose.bearings.table import Bearings, Step
+from diagnose.bearings.targets import standard_journal
 from diagnose.fits.bearing import Place
 from diagnose.output.documents.bearing_words import is_metric, named_places, units_for
 from diagnose.output.lines import as_typed
+from knowledge.units import INCH, MM, THOU
 
 #: how many bearings there are, as one may type it; of a parallel twin, as an example
 NUMBERS = '"mains count 3" "rods count 2"'
@@ -38,12 +40,12 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
         case Step.JOURNAL:
             return (
                 f"micrometer on {which}: is it the shell or the journal?",
-                f'diagnose bearings {case} "{_journal(first, size)}"',
+                f'diagnose bearings {case} "{_journal(first, size, found)}"',
             )
         case Step.MICROMETER:
             return (
                 f"settle {which} with micrometer and bore gauge",
-                f'diagnose bearings {case} "{_sizes(first, size)}"',
+                f'diagnose bearings {case} "{_sizes(first, size, found)}"',
             )
         case Step.STANDARD:
             kind = first.kind.plural if first else "mains"
@@ -102,16 +104,27 @@ def _first_name(place: Place | None) -> str:
     return place.says if place.number else f"{place.kind.value} 1"
 
 
-def _sizes(place: Place | None, unit: str) -> str:
+def _sizes(place: Place | None, unit: str, found: Bearings) -> str:
     """Journal and bore as one may type them."""
-    name = _first_name(place)
-    if is_metric(unit):
-        return f"{name} inside 62.25 mm journal 62.20 mm"
-    return f"{name} inside 2.4505 in journal 2.4483 in"
+    new, gap = _new_journal(place, unit, found), 0.05 * MM if is_metric(unit) else 2.2 * THOU
+    inside, journal = (_in(unit, v) for v in (new + gap, new))
+    return f"{_first_name(place)} inside {inside} {unit} journal {journal} {unit}"
 
 
-def _journal(place: Place | None, unit: str) -> str:
+def _journal(place: Place | None, unit: str, found: Bearings) -> str:
     """Readings of a journal as one may type them."""
-    name = _first_name(place)
-    figures = "62.18 62.17 62.18 62.17 mm" if is_metric(unit) else "2.4483 2.4482 2.4483 2.4482 in"
-    return f"{name} journal {figures}"
+    new, step = _new_journal(place, unit, found), 0.01 * MM if is_metric(unit) else 0.1 * THOU
+    figures = " ".join(_in(unit, v) for v in (new, new - step, new, new - step))
+    return f"{_first_name(place)} journal {figures} {unit}"
+
+
+def _new_journal(place: Place | None, unit: str, found: Bearings) -> float:
+    """A journal's diameter [m], as an example: this engine's when new, else any."""
+    standard = standard_journal(found.case, place.kind) if place else None
+    any_size = 62.18 * MM if is_metric(unit) else 2.4483 * INCH
+    return standard[0] if standard else any_size
+
+
+def _in(unit: str, value: float) -> str:
+    """A diameter in a unit, without it."""
+    return f"{value / MM:.2f}" if is_metric(unit) else f"{value / INCH:.4f}"

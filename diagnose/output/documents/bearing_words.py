@@ -27,13 +27,13 @@ SHORT = {
     Flag.BORE_OVAL: "bore oval {value}",
     Flag.BORE_TAPER: "bore tapered {value}",
     Flag.BELL_MOUTH: "bore bell-mouthed {value}",
-    Flag.AT_LIMIT: "{side} the limit {limit}, by no more than the measuring error",
+    Flag.AT_LIMIT: "{side} the {bound} {limit}, by no more than the measuring error",
     Flag.FAMILY: "out of family, middle {limit}",
     Flag.DISAGREE: "another way {limit}",
     Flag.JOURNAL_OVAL: "oval",
     Flag.JOURNAL_TAPER: "tapered",
-    Flag.CRUSH: "crush {value}",
-    Flag.SPREAD: "spread {value}",
+    Flag.CRUSH: "crush {value}, at {end} {limit}",
+    Flag.SPREAD: "spread {value}, at {end} {limit}",
 }
 #: what the value of a flag is compared with, for the long form
 AGAINST = {
@@ -49,30 +49,35 @@ AGAINST = {
     Flag.BORE_OVAL: "bore out of round {value}, at most {limit}",
     Flag.BORE_TAPER: "bore tapered {value}, at most {limit}",
     Flag.BELL_MOUTH: "bore differs {value} between its ends and its middle, at most {limit}",
-    Flag.CRUSH: "crush {value}, should be no less and no more than {limit} at that end",
-    Flag.SPREAD: "spread {value}, should be no less and no more than {limit} at that end",
+    Flag.CRUSH: "crush {value}, should be at {end} {limit}",
+    Flag.SPREAD: "spread {value}, should be at {end} {limit}",
     Flag.OVER: "clearance {value}, over the limit of {limit}",
     Flag.TIGHT: "clearance {value}, under the least of {limit}",
-    Flag.AT_LIMIT: "clearance {value}, {side} the limit of {limit}: beyond it",
+    Flag.AT_LIMIT: "clearance {value}, {side} the {bound} of {limit}: too {wrong}",
     Flag.FAMILY: "clearance {value}, the middle of its kind is {limit}",
     Flag.DISAGREE: "clearance {value} by one way and {limit} by another",
 }
 
 
-def figure(value: float, unit: str) -> str:
+def figure(value: float, unit: str, finer: int = 0) -> str:
     """A length without its unit, as ``shown`` has it."""
-    return shown(value, unit).split()[0]
+    return shown(value, unit, finer).split()[0]
 
 
 def of_mark(mark: Mark, unit: str, *, long: bool = False) -> str:
     """What a mark says, its figures in a unit."""
-    side = _side(mark)
+    words = {
+        "side": _side(mark),
+        "bound": "least" if mark.least else "limit",
+        "wrong": "tight" if mark.least else "wide",
+        "end": "least" if mark.least else "most",
+    }
     if long:
         text = AGAINST.get(mark.flag, SHORT[mark.flag])
-        said = text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit), side=side)
+        said = text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit), **words)
         return said if mark.sure >= SURE else f"{said} ({percent(mark.sure)} likely)"
     value, limit = figure(mark.value, unit), figure(mark.limit, unit)
-    return SHORT[mark.flag].format(value=value, limit=limit, side=side)
+    return SHORT[mark.flag].format(value=value, limit=limit, **words)
 
 
 def _side(mark: Mark) -> str:

@@ -224,14 +224,21 @@ def _or_dash(value: float | None, unit: str) -> str:
     return "-" if value is None else figure(value, unit)
 
 
+def _adds_up(clearance: Clearance, unit: str) -> bool:
+    """Whether the steps, rounded as they are shown, give the clearance as it is shown."""
+    parts = sum(s.sign * float(figure(s.value, unit)) for s in clearance.steps)
+    return abs(parts - float(figure(clearance.value, unit))) < 1e-6
+
+
 def _arithmetic(one: Judged, size: str, fine: str) -> Iterator[str]:
     """Line by line: every way it was measured, and the form of journal and bore."""
     for each in one.clearances:
         unit = size if len(each.steps) > 1 else fine
-        parts = [
-            f"{'- ' if s.sign < 0 else ''}{s.says} {figure(s.value, unit)}" for s in each.steps
-        ]
-        sum_ = " ".join(parts)
+        finer = 0 if unit != fine or _adds_up(each, unit) else 1
+        sum_ = " ".join(
+            f"{'- ' if s.sign < 0 else ''}{s.says} {figure(s.value, unit, finer)}"
+            for s in each.steps
+        )
         yield f"{each.way.value}: {sum_} = {_with_error(each, fine)}"
         if each.most - each.least > 1e-9:
             yield f"along it {figure(each.least, fine)} to {shown(each.most, fine)}"
