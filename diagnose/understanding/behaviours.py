@@ -7,11 +7,14 @@ from collections.abc import Iterator
 from diagnose.understanding.at_odds import at_odds
 from diagnose.understanding.denied import denied
 from diagnose.understanding.endings import (
+    at_once_then,
     ended_by,
     ends_then,
     falls_with_revs,
     fell_slowly,
     fine_until,
+    from_then,
+    lasts_for,
     limits_when,
     only_then,
     says_only_when,
@@ -21,6 +24,8 @@ from diagnose.understanding.endings import (
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.gauges import set_gauge
 from diagnose.understanding.heads import APART, Head, by_starter, heads_of
+from diagnose.understanding.jobs import jobs
+from diagnose.understanding.merged import merged
 from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.nearness import of_a_reading
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -182,6 +187,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             set_gauge(head)
         set_lengths(line, own)
         marks = [*modifiers(line, heads), *since_then(line, paragraph, heads)]
+        marks = [m for m in marks if not _not_by_itself(line, m)]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
     set_only(heads)
@@ -191,7 +197,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         elif fell_slowly(head):
             head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
     yield from at_odds(heads)
-    for head in _merged(heads):
+    for head in merged(heads):
         fact = _fact(head)
         yield fact
         if by_starter(head, paragraph):
@@ -211,7 +217,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     later = [h for h in takers if h.mark.first > mark.first]
     if (ended := fine_until(line, mark, takers)) is not None and not later:
         ended.mark = Mark(Shows.LOW, ended.mark.first, ended.mark.last)
-        _take(ended, line, mark)
+        _take(ended, line, from_then(mark))
         return True
     if line.word(mark.first) in UNTIL:  # "fine until 5000 rpm, then it drops"
         takers = later or [h for h in takers if h.mark.value is not Shows.NORMAL]
@@ -220,7 +226,14 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     if best is None:
         return False
     far = line.distance(best.mark, mark)
-    if isinstance(mark.value, Circumstance) and ends_then(line, best.mark, mark):
+    if at_once_then(line, best.mark, mark):
+        if isinstance(mark.value, Circumstance) and mark.value.value not in best.during:
+            best.never.append(mark.value.value)
+            best.used.append((line, mark))
+        return True
+    if isinstance(mark.value, Circumstance) and (
+        ends_then(line, best.mark, mark) or lasts_for(line, best.mark, mark)
+    ):
         length = [t for t in line.tokens[mark.first : mark.last] if t.kinds & TIMES]
         if mark.value in PASSED and length:
             best.lasts = best.lasts or length[0].value
@@ -242,6 +255,16 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
+
+
+def _not_by_itself(line: Line, mark: Mark[object]) -> bool:
+    """Whether what came back is the trouble, or came of work: "then back where it was"."""
+    if mark.value is not Course.RECOVERED:
+        return False
+    after, then = line.word(mark.last), line.word(mark.last + 1)
+    if after == "where" or (after == "to" and then in ("square", "where", "how")):
+        return True
+    return any(j.last <= mark.first and j.trial and not j.begins_it for j in jobs(line))
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
@@ -279,6 +302,8 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
             if value.value not in into:
                 into.append(value.value)
             head.only = head.only or only_then(line, mark)
+        case Course.CONSTANT if head.mark.value is Shows.SLOW:
+            pass  # "stays on for 3 seconds"
         case Course():
             if value.value not in head.course:
                 head.course.append(value.value)
@@ -321,47 +346,6 @@ def _of_persons(line: Line, mark: Mark[object]) -> bool:
 def _only_that(line: Line) -> bool:
     """Whether a sentence adds to the one before: "Only when hot." """
     return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
-
-
-def _merged(heads: list[Head]) -> list[Head]:
-    """The heads, those left out of which another of the same says as much and more."""
-    kept: list[Head] = []
-    for k, head in enumerate(heads):
-        richer = [
-            o
-            for n, o in enumerate(heads)
-            if n != k and _within(head, o) and not (_within(o, head) and n > k)
-        ]
-        if not richer:
-            kept.append(head)
-            continue
-        richer[0].used += head.used
-    return [h for h in kept if h.mark.value is not Shows.NORMAL or _says_when(h)]
-
-
-def _within(one: Head, other: Head) -> bool:
-    """Whether all that is said of one head is said of another of the same."""
-    return (
-        one.mark.value is other.mark.value
-        and one.gauge == other.gauge
-        and set(one.during) <= set(other.during)
-        and set(one.never) <= set(other.never)
-        and set(one.course) <= set(other.course)
-        and one.onset in ("", other.onset)
-        and one.since in ("", other.since)
-        and one.lasts in ("", other.lasts)
-    )
-
-
-def _says_when(head: Head) -> bool:
-    """Whether "normal" says more than that the engine runs: when, or by which instrument."""
-    named = any(
-        head.mark.first <= m.first < head.mark.last
-        for m in head.line.find(head.line.lexicon.instrument)
-    )
-    behind = range(head.mark.last, len(head.line.tokens))
-    ends = any(head.line.word(k) in UNTIL for k in behind)
-    return bool(head.during) or (named and not ends)  # "fine until I brake"
 
 
 def _fact(head: Head) -> Fact:

@@ -9,19 +9,23 @@ from diagnose.understanding.paragraph import Line, over_months
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
+    AT_ONCE,
     AWAY,
     COMES_BACK,
     DOES_SO,
+    FADES,
     FALLS,
     GOES,
     LIMITS,
     PASSED,
     REVVED,
+    RUNS,
     SLOWLY,
     STEADIES,
     STOPS_THEN,
     THEN_ENDS,
     TIMES,
+    WHEN_WORDS,
 )
 from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
 
@@ -38,6 +42,7 @@ _IS_OUT = frozenset(
 )
 _THEN = frozenset(["again", "at", "when", "once", "as", "soon", "with", "a", "of", "touch"])
 _GONE = 3  #: words between "goes away" and when
+_LASTING = 3  #: words between what shows and for how long
 
 
 def set_lengths(line: Line, heads: list[Head]) -> None:
@@ -74,6 +79,8 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     if head.value in _LAMPS and (_is_out(line, head, mark) or _goes(words, mark)):
         return True
     if head.value in NOISES and _is_out(line, head, mark, _QUIET):
+        return True
+    if head.value in NOISES and any(a in FADES and b in AWAY for a, b in pairwise(words)):
         return True
     if head.value in NOISES | {Shows.NORMAL}:
         return bool(gone) and head.value is not Shows.NORMAL
@@ -138,6 +145,13 @@ def fine_until(line: Line, mark: Mark[object], heads: list[Head]) -> Head | None
     return ended[-1] if ended else None
 
 
+def from_then(until: Mark[object]) -> Mark[object]:
+    """When it is so from "until" on: "fine till it warms up", which is cold, is low when hot."""
+    if until.value is Circumstance.COLD:
+        return Mark(Circumstance.HOT, until.first, until.last)
+    return until
+
+
 def ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether it is over then: "fine until I brake", "fine for ten minutes, then the light comes on"."""
     return _until_between(line, head, mark) or (
@@ -181,3 +195,24 @@ def says_only_when(line: Line, before: Line) -> bool:
     said = {k for m in line.circumstances for k in range(m.first, m.last)}
     rest = {t.word for k, t in enumerate(line.tokens) if k not in said and not t.is_mark}
     return bool(said) and rest <= DOES_SO | LIMITS and 0 < line.number - before.number <= _ASKED
+
+
+def lasts_for(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether a time says how long it showed, not when: "lost all pressure for a minute"."""
+    if mark.value not in PASSED or head.value is Shows.NORMAL or mark.first < head.last:
+        return False
+    at = mark.first if line.word(mark.first) == "for" else mark.first - 1
+    if line.word(at) != "for" or line.word(at - 1) in RUNS:
+        return False
+    between = [line.word(k) for k in range(head.last, at)]
+    return len(between) <= _LASTING and not set(between) & (RUNS | WHEN_WORDS)
+
+
+def at_once_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether it is there at once then: "takes 10 seconds hot, from cold it's instant"."""
+    clause = line.clause(mark.first)
+    if head.value is not Shows.SLOW or clause.first <= head.first < clause.last:
+        return False
+    said = [line.word(k) for k in range(clause.first, clause.last)]
+    pairs = {f"{a} {b}" for a, b in pairwise(said)}
+    return bool((set(said) | pairs) & AT_ONCE)

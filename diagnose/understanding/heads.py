@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from diagnose.understanding.denied import says_how_it_works
-from diagnose.understanding.low_now import is_past, low_now
+from diagnose.understanding.low_now import is_past, low_now, noise_before
 from diagnose.understanding.manner import moved_from
 from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
@@ -36,6 +36,7 @@ from knowledge.lexicon.other_things import (
     PRESSURES,
     TAPPED,
     UNPLUGGED,
+    UPWARDS,
     VOLTAGE,
     WARNS,
     WITH_REVS,
@@ -127,6 +128,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         m
         for m in (*_bare(line), *_none_by_starter(line, paragraph), *low_now(line, paragraph))
         if not any(m.overlaps(x) for x in marks)
+        and not noise_before(line, m, marks)
         and not (m.value is Shows.LOW and line.word(m.last - 1) == "off" and paragraph.names_lamp)
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
@@ -259,6 +261,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return after == "as"  # "goes as low as 2 bar"
         case Shows.LOST if line.word(mark.last - 1) in ("goes", "went"):
             return after not in GOES_THEN and not line.tokens[mark.last].is_mark  # "goes to 60"
+        case Shows.LOST if line.word(mark.last - 1) == "gone":
+            return after in UPWARDS  # "gone up to 90", "gone from 45 to 30"
         case Shows.LAMP if line.word(mark.first) in ("then", "and") and len(mark) < _NAMES_LAMP:
             return bool(after) and not line.tokens[mark.last].is_mark  # "then the light."
         case Shows.LAMP:

@@ -11,7 +11,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, run_in
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
-from knowledge.lexicon.joints import UNTIL
+from knowledge.lexicon.joints import UNTIL_DONE
 from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
@@ -116,7 +116,7 @@ class Job:
     @property
     def ended_it(self) -> bool:
         """Whether "until" leads to it from a trouble: "no pressure until I primed the pump"."""
-        at = next((k for k in self.before_it if self.line.word(k) in UNTIL), None)
+        at = next((k for k in self.before_it if self.line.word(k) in UNTIL_DONE), None)
         if at is None:
             return False
         shown = self.line.find(self.line.lexicon.shows)

@@ -60,6 +60,9 @@ NOT_IN_PLACE = frozenset(
 )
 _OF_PART = 2  #: most words between a part and what it is part of
 
+#: before the oil that a part holds, and should
+_FRESH = frozenset(["clean", "fresh", "new", "good", "nice"])
+
 
 def head_of(line: Line, part: Mark[Thing], before: Sequence[Mark[Thing]]) -> Mark[Thing] | None:
     """The part that another belongs to: "the bypass valve of the filter head"."""
@@ -81,6 +84,12 @@ def by_hand(line: Line, at: int) -> bool:
     """Whether somebody put the oil there: "squirted oil into the pump"."""
     begins = at == line.clause(at).first or line.word(at - 1) in ACTORS
     return begins and line.word(at) in POURS
+
+
+def _full_of_oil(line: Line, mark: Mark[object]) -> bool:
+    """Whether a part is full of what it should hold: "the filter was full of oil"."""
+    after = [line.word(k) for k in range(mark.last, mark.last + 3) if line.word(k) not in _FRESH]
+    return line.word(mark.last - 1) in ("of", "with") and after[:1] == ["oil"]
 
 
 def is_no_state(
@@ -106,6 +115,8 @@ def is_no_state(
         return True  # "the filter is a good brand"
     if State.TIGHT in meanings and _one_is_loose(line, mark):
         return True  # "main caps torqued, one at half torque"
+    if State.BLOCKED in meanings and _full_of_oil(line, mark):
+        return True
     if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):
         return True
     words = {t.word for t in line.tokens}

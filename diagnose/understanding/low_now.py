@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
@@ -10,7 +10,7 @@ from diagnose.understanding.stance import UNTRUE, Stance
 from knowledge.lexicon.joints import BEFORE, UNTIL
 from knowledge.lexicon.now_words import BESIDE_LOW_NOW, LOWS, NOW, WAS
 from knowledge.lexicon.other_things import LEVELS, PRESSURES
-from knowledge.reports.words import Shows
+from knowledge.reports.words import NOISES, Shows
 
 _FAR = 8  #: words behind "was fine" in which "until" or "now" ends it
 
@@ -27,8 +27,15 @@ def low_now(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
             continue
         when = {k for m in line.circumstances for k in range(m.first - 1, m.last)}
         said = {line.word(k) for k in words if k != low and k not in when}
-        if said & NOW and said <= BESIDE_LOW_NOW and _of_pressure(line, words[0], paragraph):
+        now = bool(said & NOW) or (bool(when & set(words)) and _was_good(line, clause.first))
+        if now and said <= BESIDE_LOW_NOW and _of_pressure(line, words[0], paragraph):
             yield Mark(Shows.LOW, words[0], low + 1)
+
+
+def _was_good(line: Line, first: int) -> bool:
+    """Whether it is good at another time, in the same breath: "good in the morning, poor by noon"."""
+    good = [m for m in line.stated(line.lexicon.shows) if m.value is Shows.NORMAL]
+    return any(m.last <= first for m in good)
 
 
 def _of_pressure(line: Line, at: int, paragraph: Paragraph) -> bool:
@@ -39,6 +46,17 @@ def _of_pressure(line: Line, at: int, paragraph: Paragraph) -> bool:
     if named == "oil":
         return paragraph.speaks_of_pressure and not LEVELS - {"oil"} & set(ahead)
     return named in PRESSURES
+
+
+def noise_before(line: Line, mark: Mark[Shows], marks: Sequence[Mark[Shows]]) -> bool:
+    """Whether what fades is the noise named last: "clatter from the top, dies away"."""
+    if mark.value not in (Shows.FALLING, Shows.LOST):
+        return False
+    ahead = [m for m in marks if m.last <= mark.first]
+    noise = max(ahead, key=lambda m: m.last, default=None)
+    if noise is None or noise.value not in NOISES:
+        return False
+    return not {line.word(k) for k in range(noise.last, mark.first)} & PRESSURES
 
 
 def is_past(line: Line, mark: Mark[Shows], paragraph: Paragraph) -> bool:

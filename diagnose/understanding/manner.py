@@ -18,6 +18,7 @@ from knowledge.lexicon.stance_words import (
     FOR_LONG,
     HAD_NO_MORE,
     HANDS,
+    ID,
     IN_VAIN,
     INSTRUMENTS,
     KNOWN_WHY,
@@ -138,6 +139,8 @@ def is_aside(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     first, after = tokens[mark.first].word, [t.word for t in tokens[mark.last : mark.last + 1]]
     if first in ("would", "should", "must"):
         return bool(ASIDES & set(after))
+    if first in ID and tokens[mark.last - 1].word.endswith(("ed", "lt")):
+        return True  # "I'd changed the oil": I had
     if first == "thought":
         return after in (["nothing"], ["little"])
     return first in FEARS and bool(REASONS & set(after))

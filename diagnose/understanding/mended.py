@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
-from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, WHY
-from knowledge.reports.words import Result
+from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, PRONOUNS, WHY
+from knowledge.model import Stage
+from knowledge.reports.words import Done, Result
 
 _BEHIND = 5  #: words from a fault to what was done to it
 _REASON = 6  #: words before a fault in which it is said to be the reason for work
@@ -49,6 +50,12 @@ def _is_seen(fact: Fact) -> bool:
     return fact.table == "finding" and fact.fields.get("state") == "present"
 
 
+def _is_inside(fact: Fact, paragraph: Paragraph) -> bool:
+    """Whether it is the state of a part that is seen only when it is out."""
+    finding = paragraph.lexicon.book.findings.get(fact.name)
+    return finding is not None and finding.stage is Stage.OPENED
+
+
 def _is_mended(fact: Fact, paragraph: Paragraph) -> bool:
     """Whether a word for mending stands straight before or behind the words of a fact."""
     first, last = fact.spans[0][0], fact.spans[-1][1]
@@ -60,6 +67,7 @@ def _is_mended(fact: Fact, paragraph: Paragraph) -> bool:
             _behind(line, places[-1] + 1)
             or _before(line, places[0] - 1)
             or _of_the_old_part(line, places[0])
+            or (_is_inside(fact, paragraph) and _is_why(line, places))
         )
     return False
 
@@ -69,6 +77,16 @@ def _of_the_old_part(line: Line, at: int) -> bool:
     lead = [line.word(k) for k in range(max(0, at - _REASON), at)]
     why = next((n for n, word in enumerate(lead) if word in WHY), None)
     return why is not None and "old" in lead[why:] and bool(jobs(line))
+
+
+def _is_why(line: Line, places: Sequence[int]) -> bool:
+    """Whether its words are why its part was renewed: "replaced the rod because it was twisted"."""
+    first = max(0, places[0] - _REASON)
+    ways = zip(range(first, places[-1]), range(first + 1, places[-1] + 1), strict=True)
+    why = next((k for k, n in ways if line.word(k) in WHY and line.word(n) in PRONOUNS), None)
+    return why is not None and any(
+        j.done is Done.RENEWED and j.first < why and why - j.last <= _BEHIND for j in jobs(line)
+    )
 
 
 def _behind(line: Line, at: int) -> bool:

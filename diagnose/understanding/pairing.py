@@ -86,6 +86,7 @@ _NO_OBJECT = frozenset(
 _DASHES, _NEAR = frozenset(["-", "–", "—", ":", "(", "/"]), 3
 #: between a part and what was done to it: "the sender that I replaced"
 _RELATIVE = frozenset(["that", "which", "i", "we", "ive", "he", "they", "id", "only", "newly"])
+_BEFORE_NEW = (Done.CLEANED, Done.ADJUSTED)  #: tried of a part that is renewed after it
 _WORKS, _ARTICLES = frozenset(["rebuild", "overhaul"]), frozenset(["the", "a", "my", "its", "this"])
 _SHOWS_ONLY = frozenset(["other_gauge"])
 WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
@@ -160,7 +161,11 @@ def paired(
         near = action if line.distance(action, part) <= _FAR else part
         yield Work((near, part), action.value, trial, area)
     for action, part in _named_before(line, actions, parts, last, noun):
-        done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
+        renewed = action.value is Done.RENEWED  # "cleaned it, no change, fitted a new one, same"
+        done_before = any(
+            p is part and a.value not in _TO_GET_AT_IT and not (renewed and a.value in _BEFORE_NEW)
+            for a, p in pairs
+        )
         trial = part.value.trials.get(action.value)
         renews = action.value in (Done.RENEWED, Done.REBUILT, Done.CLEANED)
         named = line.word(action.last - 1) in _IN_PLACE

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from diagnose.understanding.differences import is_difference
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
@@ -25,20 +26,15 @@ from diagnose.understanding.then_now import (
     left_from,
     risen_to,
 )
-from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
+from knowledge.lexicon.instruments_named import STATIONS
 from knowledge.lexicon.numbers import (
     ABOUT,
-    BESIDE,
-    BY,
-    CHANGED,
-    COMPARED,
     COUNTS,
     DASH,
     DRIVES,
     FOLLOWS,
     GRADUALLY,
     IS,
-    MORE,
     MOST,
     MOVES,
     NAMES,
@@ -50,13 +46,11 @@ from knowledge.lexicon.numbers import (
     OR_MORE,
     OVER,
     ROAD,
-    ROADS,
     RUNNING,
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
     SO_MUCH,
-    SPANS,
     STARTED,
     STICK,
     SWINGS,
@@ -64,7 +58,6 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
     WAS_AT,
-    WHICH_FALL,
 )
 from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
@@ -73,9 +66,6 @@ from knowledge.reports.words import Circumstance, Speed
 MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure
 _DIAL, _WIDE = 20.0, 2.5  #: psi: least width of a dial; times its lower end, too wide for a reading
 _DIAL_BAR = 1.4  #: the same, bar or kg/cm2
-_NO_MORE = frozenset(
-    [("off", "idle"), ("low", "idle"), ("high", "idle"), ("out", "of"), ("low", "revs")]
-)
 #: after "about 10", which then is what the instrument shows
 _THEN = frozenset(
     ["", ",", ".", "where", "when", "at", "now", "instead", "and", "but", "hot", "cold", "max"]
@@ -94,7 +84,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         if STICK & {line.word(k) for k in range(clause.first, i)}:
             return None  # "the dipstick shows about two thirds"
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
-        return token.value if said and not _is_difference(line, i) else None
+        return token.value if said and not is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":
         return None  # "the pressure on No. 2"
     if is_negative(line, i):
@@ -103,7 +93,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None
     if (
         (_swings(line, i) and " to " not in token.value)
-        or _is_difference(line, i)
+        or is_difference(line, i)
         or _not_running(line, i)
         or _is_scale(token, unit)
         or is_gain(line, i)
@@ -347,53 +337,6 @@ def _is_scale(token: Token, unit: str) -> bool:
     own = token.value if "pressure" in token.kinds else unit
     dial = _DIAL_BAR if own.endswith(("bar", "cm2")) else _DIAL
     return (low == 0 and high >= dial) or (high >= _WIDE * low and high - low >= dial)
-
-
-def _is_difference(line: Line, i: int) -> bool:
-    """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
-    words = {line.word(k) for k in range(i - 3, i)}
-    clause = line.clause(i)
-    said = {line.word(k) for k in range(clause.first, clause.last)}
-    if said & {"setting", "opens", "set", "reset"} or ("rated" in said and not _at_rated(line, i)):
-        return True
-    if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
-        return True
-    at = i - 1 if line.word(i - 1) not in ABOUT else i - 2
-    before, after, then = line.word(at), line.word(i + 1), line.word(i + 2)
-    if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
-        before = ""
-    if before == "up" and line.word(at - 1) in ("gauge", "gage", "it"):
-        before = ""  # "hooked a gauge up 3.0 bar"
-    if before == "about" and line.word(i - 2) == "down":
-        return True  # "it's been down about 10 psi everywhere"
-    autumn = before == "fall" and line.word(at - 1) in WHICH_FALL
-    if (before in CHANGED and not autumn) or (line.word(at - 1), before) in (
-        ("drop", "of"),
-        ("fall", "of"),
-    ):
-        return True
-    if after in ("each", "either") and then in ("way", "side"):
-        return True
-    if after == "over" and line.word(i + 3) in SPANS:
-        return False  # "from 4 bar to 2.6 over the watch"
-    if (after, then) == ("down", "the") and line.word(i + 3) in ROADS:
-        return False  # "60 psi down the highway"
-    if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
-        return True
-    if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:
-        return True
-    if {"which", "gave"} <= {line.word(k) for k in range(i - 5, i)}:
-        return True  # "thicker oil, which gave me maybe 3 psi"
-    next_one = after in STATION_SIDES and then in STATION_WORDS | GAUGES
-    if after in MORE and (after, then) not in _NO_MORE and not next_one:
-        return True
-    return bool(words & BY) or before in ("by", "within")
-
-
-def _at_rated(line: Line, i: int) -> bool:
-    """Whether "rated" is the speed of a reading: "1.9 bar rated", "40 psi at rated speed"."""
-    near = [line.word(k) for k in range(i + 1, i + 4)]
-    return near[:1] == ["rated"] or near[:2] == ["at", "rated"]
 
 
 def _between(a: Mark[str], b: Mark[object]) -> range:

@@ -7,6 +7,7 @@ from itertools import pairwise, permutations
 
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
 from diagnose.understanding.changes import pressures_at
+from diagnose.understanding.compared_figures import compares_pressures
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
 from diagnose.understanding.gauges_compared import (
@@ -144,6 +145,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     put_on = False
     for line in paragraph.lines:
         spoken_of = paragraph.speaks_of_pressure or beside_each_other(line)
+        spoken_of = spoken_of or compares_pressures(line)
         found = _pressures(line, unit, spoken_of)
         _share_out(line, found, paragraph.is_governed)
         _set_now(line, found)

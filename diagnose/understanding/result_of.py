@@ -5,7 +5,7 @@ from __future__ import annotations
 from diagnose.understanding.jobs import Job
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.joints import UNTIL
+from knowledge.lexicon.joints import UNTIL_DONE
 from knowledge.lexicon.results_words import (
     BETTER,
     IS_NAMED,
@@ -71,7 +71,7 @@ def _after_a_while(line: Line, result: Mark[Result] | None) -> Mark[Result] | No
 
 def until(line: Line, job: Job) -> Mark[Result] | None:
     """The "until" between a trouble and what ended it: "no pressure until I primed the pump"."""
-    at = next((k for k in job.before_it if line.word(k) in UNTIL), None)
+    at = next((k for k in job.before_it if line.word(k) in UNTIL_DONE), None)
     if at is None:
         return None
     return Mark(Result.CURED, at, at + 1) if job.ended_it else None

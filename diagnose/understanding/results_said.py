@@ -17,6 +17,7 @@ from knowledge.lexicon.results_words import (
     BEFORE_ALONE,
     BETTER,
     COUNTED,
+    CURES_ONE,
     DID_IT,
     DOWNWARD,
     ELSEWHERE_READ,
@@ -63,6 +64,10 @@ def results_of(line: Line) -> list[Mark[Result]]:
         better = mark.value in BETTER
         if better and line.word(mark.last) in DOWNWARD and line.word(mark.last - 1) in GOING:
             continue  # "pressure went" of "pressure went down"
+        if (line.word(mark.last - 1), line.word(mark.last)) == ("down", "to") and _figure(
+            line, mark.last + 1
+        ):
+            continue  # "now down to 9" is less
         if better and line.word(mark.last) in LESS and line.tokens[mark.last - 1].is_figure:
             found.append(Mark(Result.WORSE, mark.first, mark.last + 1))  # "gives 20 psi less"
             continue
@@ -75,6 +80,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
         lone = words <= LONE_RESULTS
         if lone and not _ends_clause(line, mark):
             continue
+        if "life" in words and line.word(mark.last) in ("when", "if", "whenever", "as", "every"):
+            continue  # "came back to life when I wiggled it" is no cure
         if line.tokens[mark.last - 1].is_figure and line.word(mark.last) in COUNTED:
             continue  # "turned it up two turns"
         if line.word(mark.last - 1) in ("more", "further") and line.word(mark.last) in NOT_ENDED:
@@ -110,11 +117,30 @@ def results_of(line: Line) -> list[Mark[Result]]:
     return of_pressure or found  # "noise gone but pressure still low"
 
 
+def _figure(line: Line, at: int) -> bool:
+    """Whether a pressure stands at a place."""
+    return at < len(line.tokens) and bool(pressures_at(line, at))
+
+
 def _in_part(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> bool:
     """Whether one trouble is cured and another goes on: "cornering fault gone, flicker still there"."""
+    if mark.value is Result.CURED and _but_not(line, mark):
+        return True
     behind = [m for m in found if m.value is Result.NO_DIFFERENCE and m.first >= mark.last]
     said = {line.word(k) for m in behind for k in range(m.first, m.last)}
     return mark.value is Result.CURED and "still" in said and bool(said & GOES_ON)
+
+
+def _but_not(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it cured one thing "but not the low idle", "but hot idle is still 8"."""
+    if line.tokens[mark.first].stem not in CURES_ONE:
+        return False
+    rest = range(mark.last, len(line.tokens))
+    but = next((k for k in rest if line.word(k) in ("but", "though", "although")), None)
+    if but is None:
+        return False
+    near = [line.word(k) for k in range(but + 1, min(but + 1 + _HELPED_BEHIND, len(line.tokens)))]
+    return near[:1] == ["not"] or "still" in near
 
 
 def _less_than_cured(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> bool:
@@ -255,6 +281,8 @@ def relapse(line: Line, first: int) -> int | None:
             clause = line.clause(k)
             said = {line.word(i) for i in range(clause.first, clause.last)}
             trouble = any(clause.first <= m.first < clause.last for m in shown)
+            if "life" in {line.word(k + 1), line.word(k + 2)}:
+                continue  # "it came back to life"
             if (trouble or said & DID_IT) and not said & (RIGHT_AGAIN | NEGATED):
                 return k
     return None

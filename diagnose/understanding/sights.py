@@ -256,6 +256,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     near = mark.first - OF_NEAR
     if mark.value in _BY_CLAUSE:
         near = max(near, line.clause(mark.first).first)  # "the oil is milky, 42,000 miles"
+        if line.word(mark.first) in ("it", "its") and near > 0:
+            near = line.clause(near - 1).first  # "pulled the filter and it's full of oil"
     before = {line.word(k) for k in range(near, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Flag, auto
-from itertools import pairwise
 
+from diagnose.understanding.conditions import conditions, of_any_case
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import (
     as_it_should,
@@ -29,33 +29,27 @@ from diagnose.understanding.taken_back import taken_back
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from diagnose.understanding.usual import usual_spans
 from knowledge.lexicon.stance import (
-    ANY_ONE,
     DO,
     ENDS_NEGATION,
     GOES_ON,
-    INVERTED,
     NEGATION,
     RESULT_BEGINS,
     SAYS_WHAT_IT_READS,
     SEEN,
-    WOULD,
-    WOULD_BE,
 )
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
-    CURES_IT,
     ENDS_HEARSAY,
     HAS_DONE,
     JUDGES,
     NONE_ARE,
-    NOT_YET,
     SUBJECTS,
     WHAT_WAS,
     WORK_ENDS,
     WORK_LEADS,
 )
-from knowledge.reports.words import LOSSES, Result
+from knowledge.reports.words import LOSSES, Result, Shows
 
 
 class Stance(Flag):
@@ -122,7 +116,7 @@ def stances(
             or _in_a_result(sentence, lexicon, mark)
         ):
             continue
-        if as_it_should(tokens, mark):
+        if as_it_should(tokens, mark) or _only_unless(tokens, lexicon, mark):
             continue
         last = stated_again(tokens, mark, _run_end(sentence, mark.first))
         _set(of, mark.first, last, Stance.SUPPOSED)
@@ -133,7 +127,10 @@ def stances(
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, _judged_from(tokens, mark.first), last, Stance.SUPPOSED)
-    _suppose_conditions(sentence, of)
+    for first, last in of_any_case(sentence):
+        _set(of, first, last, Stance.SUPPOSED)
+    for first, last in conditions(sentence, any(s & Stance.SUPPOSED for s in of)):
+        _set(of, first, last, Stance.SUPPOSED)
     _set(of, *searched_in_vain(tokens), Stance.SUPPOSED)
     for why in (*known_why(tokens), *asked_cause(tokens, lexicon.shows.find(tokens))):
         for k in range(why, _end(clauses, why)):
@@ -175,6 +172,14 @@ def stances(
     return Stances(tuple(of), tuple(sure))
 
 
+def _only_unless(tokens: Sequence[Token], lexicon: Lexicon, mark: Mark[bool]) -> bool:
+    """Whether "unless" says what ends a trouble: "no pressure unless I prime it"."""
+    if tokens[mark.first].word != "unless":
+        return False
+    shown = lexicon.shows.find(tokens[: mark.first])
+    return any(m.value in LOSSES or m.value is Shows.SLOW for m in shown)
+
+
 def _of_a_run(tokens: Sequence[Token], until: Mark[bool]) -> bool:
     """Whether "until" ends a stretch of each run: "fine until about 20 minutes on the road"."""
     near = tokens[until.last : until.last + 2]
@@ -188,35 +193,6 @@ def _past_colon(sentence: Sentence, at: int) -> int:
     if last < len(sentence.tokens) and sentence.tokens[last - 1].word == ":":
         return _end(sentence.clauses, last)
     return last
-
-
-def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
-    """Set what a condition says, where the sentence goes on with what would be or with a question."""
-    _suppose_in_general(sentence, of)
-    words = {t.word for t in sentence.tokens}
-    plans = "ill" in words  # "if it gives 40 I'll be happy"
-    plans = plans or any(s & Stance.SUPPOSED for s in of)
-    for i, token in enumerate(sentence.tokens):
-        if token.word == "if":
-            last = _end(sentence.clauses, i)
-            said = [t.word for t in sentence.tokens[i:last]]
-            if plans or any(a in NOT_YET and b in CURES_IT for a, b in pairwise(said)):
-                _set(of, i, last, Stance.SUPPOSED)  # "if a new pump doesn't fix it"
-
-
-def _suppose_in_general(sentence: Sentence, of: list[Stance]) -> None:
-    """Set what is said of any such case: "a stuck valve would ...", "had it failed I'd have ..."."""
-    words = [t.word for t in sentence.tokens]
-    for clause in sentence.clauses:
-        first, rest = words[clause.first], words[clause.first : clause.last]
-        if rest[1:3] == ["can", "of"]:
-            continue  # "a can of flush"
-        if first in ANY_ONE and WOULD_BE & set(rest):
-            _set(of, clause.first, clause.last, Stance.SUPPOSED)
-        if first in INVERTED:
-            later = words[clause.first + 1 :]
-            if any(a in WOULD and b == "have" for a, b in pairwise(later)):
-                _set(of, clause.first, clause.last, Stance.SUPPOSED)
 
 
 def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:

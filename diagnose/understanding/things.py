@@ -309,8 +309,8 @@ def _named_before(
     lead = {line.word(k) for k in range(clause.first, state.first)}
     if not lead <= LEADS or not ends_there(line, state):
         return None
-    if line.word(state.last) in ("it", "them", "her"):
-        return None  # "spun it with a drill" is done by somebody
+    if line.word(state.last) in ("it", "them", "her", "now", "since"):
+        return None  # "spun it with a drill" is done by somebody; "good now" is what came of it
     own = [t for t in things if t.last <= clause.first]
     if own:
         return own[-1]

@@ -23,6 +23,29 @@ _BACK = frozenset(["before", "prior"])
 _ONCE = frozenset(["before", "previously", "originally", "formerly", "beforehand"])
 _SHORT = 6
 _BESIDE = 5  #: words from a pressure to what it was
+#: before a figure of now
+_IT_IS = frozenset(
+    [
+        "and",
+        "but",
+        "then",
+        "so",
+        "it",
+        "its",
+        "is",
+        "we",
+        "i",
+        "ive",
+        "have",
+        "got",
+        "get",
+        "only",
+        "at",
+        "just",
+        "down",
+        "to",
+    ]
+)
 #: after "and": what was goes on
 _STILL_THEN = frozenset(
     ["never", "under", "over", "above", "below", "about", "around", "up", "hold"]
@@ -134,11 +157,23 @@ def _two_pressures(now: Token, then: Token) -> bool:
     return bare and not any(t.word.startswith((".", "0.0")) for t in (now, then))
 
 
+def _says_now(tokens: Sequence[Token], clause: Clause) -> bool:
+    """Whether a clause begins with "now", or says "now" or "today" of a figure: "and is 35 now"."""
+    words = tokens[clause.first : clause.last]
+    if any(t.word in _NOW_BEGINS for t in words[:2]):
+        return True
+    at = next((k for k, t in enumerate(words) if _may_be_read(t)), None)
+    if at is None or not {t.word for t in words[:at]} <= _IT_IS | ABOUT | SAYS | _NOW_BEGINS:
+        return False
+    led = any(t.word in _NOW_BEGINS for t in words[:at])
+    return led or any(t.word in _NOW_BEGINS for t in words[at + 1 :])
+
+
 def _was_then(sentence: Sentence, clause: Clause) -> int | None:
     """Where a clause says what was, if a later one says what is now: "it was 50 hot, now 25"."""
     tokens = sentence.tokens
-    later = [c.first for c in sentence.clauses if c.first >= clause.last]
-    if not any(t.word in _NOW_BEGINS for k in later for t in tokens[k : k + 2]):
+    later = [c for c in sentence.clauses if c.first >= clause.last]
+    if not any(_says_now(tokens, c) for c in later):
         return None
     for k in range(clause.first, clause.last - 1):
         figure = k + 1

@@ -275,7 +275,7 @@ def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line
 def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
     """The "again" behind a trial of which nothing else came: "new switch, it tripped again"."""
     again = relapse(line, job.last)
-    if again is None or any(job.last <= o.first < again for o in own):
+    if again is None or line.word(again) == "down" or any(job.last <= o.first < again for o in own):
         return None
     return Mark(Result.NO_DIFFERENCE, again, again + 1)
 

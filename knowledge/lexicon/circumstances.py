@@ -349,7 +349,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "after a|short rest|cooling|stop|break",
         "restart|restarting|restarted",
         "after|when|once|let|until it|engine|oil|things? =cools|=cooled|=cool =down|=off",
-        "after|with|following a|short|brief|quick|the|my|lunch|coffee|fuel|ten|some? rest|break|stop|stops|pause|breather|pit-stop|layover|cooling",
+        "after|with|following a|short|brief|quick|the|my|lunch|coffee|fuel|ten|some|a? fuel|petrol|lunch|tea|coffee|short|quick? rest|break|stop|stops|pause|breather|pit-stop|layover|cooling",
         "hot restart|restarts|start|starting",
         "when|once|if|after|until i|you|we|it? =stop|=stopped|=rest|=park|=parked and|for|to a? wait|bit|while|rest|moment|few|@minutes",
         "on|at|when|after|upon a? restart|restarting|restarts|restarted",

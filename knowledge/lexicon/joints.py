@@ -115,6 +115,7 @@ AMOUNT = _set(
 )
 #: end what was so before
 UNTIL = _set("until till")
+UNTIL_DONE = UNTIL | {"unless"}  #: before work that ends a trouble
 BEFORE = _set("before prior")
 #: behind "low before the rebuild": so it is now
 ALSO = _set("too also already still well")

@@ -60,6 +60,21 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             unless=_EVENLY | _set("mains"),
         ),
     ),
+    # "ran out of oil on the motorway, filled it up": it was so once, and is not now
+    "dipstick_dry": (Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),),
+    "oil_loss_fast": (Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),),
+    # "blocked off the piston squirters to try"
+    "piston_jet_found_broken": (
+        Otherwise(
+            said=_set("off"), beside=_set("blocked blanked plugged shut capped sealed closed")
+        ),
+    ),
+    # "resealed the pickup joint with sealer"
+    "sealer_on_screen": (
+        Otherwise(
+            beside=_set("resealed sealed reseal seal assembled bedded fitted refitted joint")
+        ),
+    ),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(

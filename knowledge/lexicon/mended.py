@@ -17,3 +17,5 @@ BETWEEN = _set(
 OPENED = _set("opened off out apart down dropped removed stripped in")
 #: lead to the reason why a part was renewed
 WHY = _set("because as since")
+#: after that: the part that was renewed
+PRONOUNS = _set("it they one")

@@ -186,3 +186,6 @@ ON_THE = frozenset([("on", "the"), ("on", "my"), ("on", "its")])
 DASH = _set("dash panel gauge gage needle dial screen display meter")
 #: before "fall": it is the season
 WHICH_FALL = _set("last this the in by that each every next late early during since")
+#: behind "10 up" and "10 down": it is a difference
+UP_AT = _set("at when everywhere on hot cold now since across")
+DOWN_EVERYWHERE = _set("everywhere across throughout overall since all")

@@ -78,6 +78,8 @@ JOINED = {
     ("prelube", "tank"): "preluber",
     ("garden", "sprayer"): "preluber",
     ("dip", "stick"): "dipstick",
+    ("flat", "tappet"): "tappet",
+    ("flat", "tappets"): "tappets",
     ("dry", "sump"): "drysump",
     ("milk", "shake"): "milkshake",
     ("milk", "shakes"): "milkshake",

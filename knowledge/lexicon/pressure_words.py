@@ -45,6 +45,7 @@ FALLS = frozenset(
 )
 #: what shows is gone when: "goes away after a minute"
 GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
+FADES = frozenset(["dies", "died", "fades", "faded", "settles", "calms", "quietens", "quiets"])
 STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
 #: before "back": the pressure is there again; and one word for it
 COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
@@ -64,6 +65,22 @@ IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "work
 #: circumstances that are a time that passed, and numbers that are one
 PASSED = (Circumstance.MINUTES, Circumstance.LATE)
 TIMES = frozenset(["minutes", "seconds"])
+#: before "for ten minutes": how long it ran, not how long it showed
+RUNS = frozenset(
+    [
+        *("run", "runs", "ran", "running", "drive", "driving", "drove", "driven", "idle", "idles"),
+        *("idling", "idled", "cruising", "working", "worked", "going", "out", "up", "towing"),
+        "fine",
+    ]
+)
+WHEN_WORDS = frozenset(["after", "when", "once", "if", "then", ",", "and", "until", "only"])
+#: that it is there without delay
+AT_ONCE = frozenset(
+    [
+        *("instant", "instantly", "immediate", "immediately", "straightaway", "straight away"),
+        *("right away", "at once", "straight out", "straight up", "no delay"),
+    ]
+)
 #: says that it is so at no other time: "drops above 4000, fine below"
 _FINE = "fine|ok|okay|good|normal|right|perfect|alright|steady|healthy"
 OTHERWISE = (

@@ -97,6 +97,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "alarm|buzzer stays|stayed|went|fell|is|now quiet|silent|away",
         f"put|set the|my|his? {_P}? light? =out|=right",
         "came|comes right|good|alive",
+        "came|comes|sprang|brought|back back|it|the|gauge|needle? back? to life",
         "pressure|gauge|needle|oil rose|jumped|up|shot up|to|straight",
         "full|normal pressure again|now|since",
         "full pressure",

@@ -206,3 +206,7 @@ THEIRS = _set("his hers theirs him her them others another someone somebody")
 WHOLLY = _set(
     "cure cured fix fixed solve solved sort sorted gone right perfect completely fully entirely"
 )
+#: stems of what a part did to one thing, which may not be all: "fixed the delay but not the idle"
+CURES_ONE = _set("fix cure sort solve mend stop")
+#: before a pressure: so much was won by it
+WON = frozenset([("gets", "me"), ("gave", "me"), ("gives", "me"), ("got", "me"), ("won", "me")])

@@ -87,6 +87,9 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "not|@not a|one|single sausage|thing|flicker|glimmer|twitch|psi|pound on|of|from",
     ),
     Shows.LOW: (
+        "everything|all|readings|figures|they|pressures is|are|reads|read|all|now|about|around? @number|@pressure lower|less|down",
+        "@number|@pressure less|lower|down everywhere|throughout|across|all-round|overall",
+        "see|seeing|get|getting|have|got|reads|reading|shows about|around|some|a? good? @number|@pressure less|lower than",
         "oil|pressure gauge|needle|pressure? is|was|sits|reads|goes|drops|down|now? well|right|just|almost|nearly|near? in|into|to|near|the? the? =red",
         "hair|whisker|touch|fraction|bit above|over|off the =red|red-line|red-zone",
         "port|starboard|stbd engine|motor|side|one? is|reads|runs|was|sits|shows? very|a-bit|too? =low",
@@ -118,6 +121,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|looks|sky|stupid|crazy sky? =high|sky-high",
     ),
     Shows.UNSTEADY: (
+        "=hunts|=hunting|=wanders|=wandering .. up|by? @number|@pressure ,? and? down @number|@pressure",
+        f"{_P}|it hunts|wanders|surges|pulses sort|kind|a|by|between|from|up|at|in|on|when|with",
         f"{_P} .. twitching|dithering|dithers|see-sawing|seesaws|yo-yoing|chattering|trembling|trembles|shimmering|wandering|drunk|hunting",
         f"{_P} never|@not still|sits|sit|steady|settles|settled",
         f"{_P} jumpy|nervous|restless|all-over",

@@ -27,7 +27,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_ENGINE} nipped|tightened up",
     ),
     "engine_banged_or_shook": (
-        "huge|terrific|terrible|almighty|great|loud|massive|tremendous clunk|clatter|thump|crunch|rattle|thud|bang",
+        "huge|terrific|terrible|almighty|great|massive|tremendous clunk|clatter|thump|crunch|rattle|thud|bang",
+        "loud clunk|thump|crunch|thud|bang",
         "=bang|=boom|=banged|=vibration|=vibrates|=vibrating|=vibrated|=vibrate|=vibrations|=shook|=shaking|=shudder|=shuddering",
         "loud|big|almighty|sharp|metallic bang|bangs|crack|crash",
         "violent|violently|bad|heavy|severe shaking|shake|shook|vibration",

@@ -101,7 +101,9 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "fuel petrol gasoline gas coolant water antifreeze air brake hydraulic exhaust vacuum steering"
     ),
     "rod_through_block": _set("oil dowel bolt drain feed plug stud"),
-    "stood_in_frost": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
+    "stood_in_frost": _set(
+        "needle gauge sits reads rests pointer goes ground put crank shells filter canister cooler pipe line hose"
+    ),
     "oil_very_cold": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
     "dipstick_low": _set(
         "reads reading shows swings pressure gauge needle pointer idle idles tickover antifreeze coolant water "

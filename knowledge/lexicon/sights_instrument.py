@@ -102,9 +102,9 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} is|was? =stuck|=frozen|=jammed",
         f"=stuck|=frozen|=jammed {_GAUGE}",
         "always reads|shows|stays|sits the? same|@pressure",
-        "stays|stuck|sits at|on the? same|@pressure|mid|middle .. whatever|matter|regardless|hot|revs|all",
+        "stays|stuck|sits at|on the? same|@pressure|mid|middle .. whatever|matter|regardless|hot|revs",
         "pegged at|on zero|max|full|@pressure|@number",
-        "stays|sits|stuck|stayed|glued|sticks|sat|fixed|frozen|jammed|reads|reading dead|just|at|on|to? at|on|to|around|right? @pressure|@number|@range no|whatever|regardless|hot|irrespective|however|all matter|i|of|the|or|time|revs",
+        "stays|sits|stuck|stayed|glued|sticks|sat|fixed|frozen|jammed|reads|reading dead|just|at|on|to? at|on|to|around|right? @pressure|@number|@range no|whatever|regardless|hot|irrespective|however|all the? matter|i|of|or|time|revs|while|day",
         "glued|stuck|frozen|fixed|jammed|welded at|on|to @pressure|@number|@range",
     ),
     "needle_off_zero_at_rest": (

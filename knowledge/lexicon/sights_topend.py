@@ -60,7 +60,7 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
     ),
     "lifters_found_drained": (
         f"{_LIFTERS} .. drained|collapsed|bled|empty|flat|deflated|spongy|leaked down?",
-        f"collapsed|drained|flat|empty|spongy {_LIFTERS}",
+        f"collapsed|drained|empty|spongy {_LIFTERS}",
         f"{_LIFTERS} @not =pumped|=pumping|pump up",
     ),
     "rocker_shaft_found_worn": (

@@ -223,3 +223,21 @@ OWN_READING = _set(
 ASKED = _set("wants asks calls min minimum required book's")
 #: behind "recommended": nobody recommends now, it is the oil the book names
 OF_OIL = _set("oil grade weight viscosity filter")
+#: what one would do; before these it is an opinion, or what had been done
+ID = frozenset(["id", "wed"])
+THINKS = frozenset(
+    [
+        "say",
+        "guess",
+        "think",
+        "bet",
+        "reckon",
+        "swear",
+        "assume",
+        "suspect",
+        "just",
+        "had",
+        "been",
+        "already",
+    ]
+)

@@ -13,7 +13,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     ),
     "dipstick_dry": (
         "dipped|dipstick|stick|checked_the_oil & bone_dry|as_dry_as_a_bone|totally_empty|completely_empty|no_oil_left|not_a_drop - wiped|outside|engine_bay|pump|rockers|filter|weather|bilge",
-        f"{_STICK} + nothing|dry|no_oil|bone|@not_a_drop|not_a_trace|no_trace|not_showing|@not_showing|@not_register - wiped|wipe|not_dry|gauge|foam",
+        f"{_STICK} + nothing|dry|no_oil|bone|@not_a_drop|not_a_trace|no_trace|not_showing|@not_showing|@not_register - magnet|sticks_to|stick_to|wiped|wipe|not_dry|gauge|foam",
     ),
     "level_correct": (
         f"{_STICK}|level|oil_level + full|right|between|correct|spot_on|fine|good|ok|max|top_line|top_mark|upper_mark|halfway + mark|marks|line|full|level|spot|is|was|was_at|on|at|checked|top - not|no|over|above|below|past|under|low|high|pressure|temp|light|lamp|gauge|inch|coolant|fuel|water|empty|filter|isnt|pump|cooler|smell|black|milky|dirty|flow|looks|colour|color|bilge|boot|idle|tank|sump_full|drain|analysis|sample|report",

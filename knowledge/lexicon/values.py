@@ -206,8 +206,8 @@ VALUES: dict[str, tuple[str, ...]] = {
         "in the? jug|bucket|drain",
     ),
     "filter_bypass": (
-        "filter? bypass valve? opens|opened|set|setting|cracks|lifts|rated|pressure?",
-        "oil? filter bypass",
+        "filter? =bypass valve? opens|opened|set|setting|cracks|lifts|rated|pressure?",
+        "oil? filter =bypass",
     ),
     "filter_drop": (
         "drop|difference|differential across|over the? oil? filter",

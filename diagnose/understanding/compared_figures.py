@@ -1,0 +1,61 @@
+"""Figures of two times that can only be pressures: "hot idle went from 25 to 8", "idle was 25, now 9"."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.numbers import (
+    ABOUT,
+    COUNTS,
+    MOVES,
+    NAMES,
+    NOT_IN_A_ROW,
+    OTHER_GAUGES,
+    VOLTS,
+)
+from knowledge.reports.words import Circumstance, Speed
+
+MOST = 150.0  #: a larger number is no pressure
+_WAY = frozenset(["to", "down", "up"])  #: between what was and what is
+_WHEN = (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, Circumstance.SPEED, *Speed)
+
+
+def compares_pressures(line: Line) -> bool:
+    """Whether a sentence without an instrument sets a pressure of now against one before."""
+    if {t.word for t in line.tokens} & (OTHER_GAUGES | NOT_IN_A_ROW | VOLTS):
+        return False
+    if not any(m.value in _WHEN for m in (*line.circumstances, *line.find(line.lexicon.speed))):
+        return False
+    places = [k for k in range(len(line.tokens)) if _may_be_one(line, k)]
+    return any(
+        comes_from(line, a, b) or (_was(line, a) and not _was(line, b)) for a, b in pairwise(places)
+    )
+
+
+def comes_from(line: Line, was: int, now: int) -> bool:
+    """Whether the pressure went from one figure to another: "gone from 60 down to 15"."""
+    between = [line.word(k) for k in range(was + 1, now)]
+    if not between or between[-1] in ABOUT:
+        between = between[:-1]
+    if "to" not in between or not set(between) <= _WAY | ABOUT:
+        return False
+    at = was - 1
+    while line.word(at) in ABOUT and at:
+        at -= 1
+    moved = {line.word(k) for k in range(at - 3, at)} & MOVES
+    return line.word(at) == "from" and bool(moved)
+
+
+def _was(line: Line, at: int) -> bool:
+    return line.usual(Mark(True, at, at + 1))
+
+
+def _may_be_one(line: Line, at: int) -> bool:
+    """Whether a bare figure may be a pressure."""
+    token = line.tokens[at]
+    if token.kinds != {"number"} or "." in token.word[:2]:
+        return False
+    counted = line.word(at + 1) in COUNTS or line.word(at - 1) in NAMES
+    return not counted and 0.0 < float(token.value) <= MOST

@@ -1,0 +1,51 @@
+"""What a sentence says only of a condition: "if it gave 40 I'd be happy", "had it failed ..."."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from diagnose.understanding.text import Sentence, clause_at
+from knowledge.lexicon.stance import ANY_ONE, INVERTED, WOULD, WOULD_BE
+from knowledge.lexicon.stance_words import CURES_IT, ID, NOT_YET, THINKS
+
+
+def conditions(sentence: Sentence, supposed: bool) -> Iterator[tuple[int, int]]:
+    """What a condition says, where the sentence goes on with what would be or with a question.
+
+    ``supposed``: something else in the sentence is asked or planned.
+    """
+    words = [t.word for t in sentence.tokens]
+    would = _would(words)
+    plans = supposed or "ill" in words or would is not None  # "if it gives 40 I'll be happy"
+    for i, word in enumerate(words):
+        if word != "if":
+            continue
+        last = clause_at(sentence.clauses, i).last
+        said = words[i:last]
+        if plans or any(a in NOT_YET and b in CURES_IT for a, b in pairwise(said)):
+            yield i, last  # "if a new pump doesn't fix it"
+        if would is not None and would > i:
+            yield would, clause_at(sentence.clauses, would).last
+
+
+def _would(words: list[str]) -> int | None:
+    """Where "I'd stop" says what one would do; "I'd say" gives an opinion, "I'd just" what was done."""
+    return next(
+        (k for k, (a, b) in enumerate(pairwise(words)) if a in ID and b not in THINKS), None
+    )
+
+
+def of_any_case(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What is said of any such case: "a stuck valve would ...", "had it failed I'd have ..."."""
+    words = [t.word for t in sentence.tokens]
+    for clause in sentence.clauses:
+        first, rest = words[clause.first], words[clause.first : clause.last]
+        if rest[1:3] == ["can", "of"]:
+            continue  # "a can of flush"
+        if first in ANY_ONE and WOULD_BE & set(rest):
+            yield clause.first, clause.last
+        if first in INVERTED:
+            later = words[clause.first + 1 :]
+            if any(a in WOULD and b == "have" for a, b in pairwise(later)):
+                yield clause.first, clause.last

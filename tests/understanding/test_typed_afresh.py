@@ -1,0 +1,178 @@
+"""Texts as people type them: what each states is read, and what it does not state is not."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+Case = tuple[str, tuple[str, ...], tuple[str, ...]]
+
+THEN_AND_NOW: tuple[Case, ...] = (
+    (
+        "hot idle went from 25 to 8 since the sump was off for a gasket",
+        ("reading 8 psi hot, idle",),
+        (),
+    ),
+    ("it went from 60 down to 15 hot at 2000", ("reading 15 psi hot, 2000 rpm",), ()),
+    ("it has come down from 30 to 12 at idle", ("reading 12 psi idle",), ()),
+    (
+        "Pressure was 60 and is now 35 hot at 2500",
+        ("reading 35 psi hot, 2500 rpm",),
+        ("reading 60 psi",),
+    ),
+    ("it was 25 at idle, it is 10 now", ("reading 10 psi idle",), ("reading 25 psi idle",)),
+    ("pressure was 50 psi and it's 30 today", ("reading 30 psi",), ("reading 50 psi",)),
+    ("idle went from 900 to 700", (), ("reading 700 psi idle",)),
+    ("compression went from 140 to 95 hot", (), ("reading 95 psi hot",)),
+    (
+        "Pressure gone up to 90 cold since the new pump, used to be 60",
+        ("reading 90 psi cold",),
+        ("behaviour lost cold, work",),
+    ),
+    ("pressure gone, light on", ("behaviour lost", "behaviour lamp"), ()),
+)
+NOT_SO: tuple[Case, ...] = (
+    (
+        "if the pressure ever fell under 10 I'd stop at once, but so far it has not",
+        (),
+        ("reading under 10 psi", "finding ran_on_without_pressure absent"),
+    ),
+    ("I'd say it drops to 10 psi if I let it idle", ("reading 10 psi idle",), ()),
+    ("I'd just changed the oil when the light came on", ("behaviour lamp",), ()),
+    (
+        "replaced the oil pump drive rod because it was twisted",
+        ("earlier pump_drive renewed",),
+        ("finding drive_shaft_broken present",),
+    ),
+    (
+        "pump drive shaft is twisted because it was overloaded",
+        ("finding drive_shaft_broken present",),
+        (),
+    ),
+    ("nothing sticks to a magnet", ("finding magnetic_metal absent",), ()),
+    ("nothing on the stick", ("finding dipstick_dry present",), ()),
+    ("flat tappet cam", (), ("finding lifters_found_drained present",)),
+    ("lifters are flat", ("finding lifters_found_drained present",), ()),
+    (
+        "pulled the filter and it's full of oil",
+        (),
+        ("finding filter_packed present", "finding level_correct present"),
+    ),
+    ("checked the oil and it's full of oil", ("finding level_correct present",), ()),
+    (
+        "engine ran out of oil, filled it up",
+        (),
+        ("finding dipstick_dry present", "finding oil_loss_fast present"),
+    ),
+    ("it has run out of oil", ("finding dipstick_dry present",), ()),
+    (
+        "blocked off the piston squirters to try it",
+        (),
+        ("finding piston_jet_found_broken present",),
+    ),
+    (
+        "sits at 40 psi all the way home",
+        ("reading 40 psi",),
+        ("finding needle_stuck_at_one_value present",),
+    ),
+    (
+        "gauge sits at 40 all the time",
+        ("finding needle_stuck_at_one_value present",),
+        (),
+    ),
+)
+SHOWN: tuple[Case, ...] = (
+    ("It lost all pressure for a minute or so", ("behaviour lost",), ()),
+    ("pressure drops after two minutes", ("behaviour low after minutes of running",), ()),
+    (
+        "Pressure good in the morning, poor by afternoon",
+        ("behaviour normal cold", "behaviour low late in a run"),
+        (),
+    ),
+    ("pressure is ok till it warms through", ("behaviour low hot",), ("behaviour low cold",)),
+    ("clatter from the top end, dies away", ("behaviour ticking",), ("behaviour falling",)),
+    ("pressure dies away at idle", ("behaviour falling idle",), ()),
+    ("everything is 15 lower than before the regasket", ("behaviour low",), ()),
+    ("it's 10 psi down across the board", ("behaviour low",), ("reading 10 psi any speed",)),
+    ("lost all pressure once, about a month ago", ("behaviour lost once",), ()),
+    (
+        "low pressure. new filter, better for a week then back where it was",
+        ("behaviour low",),
+        ("behaviour low recovered by itself",),
+    ),
+    ("pressure drops in bends, then back", ("behaviour low bends recovered by itself",), ()),
+)
+TRIED: tuple[Case, ...] = (
+    (
+        "no pressure. cleaned the pickup tube, no change, fitted new one, still the same",
+        ("trial pickup_cleaned no difference", "trial new_pickup no difference"),
+        (),
+    ),
+    (
+        "low pressure. left the strainer in a bath of solvent, no difference",
+        ("trial pickup_cleaned no difference",),
+        (),
+    ),
+    ("wont build pressure unless I prime it", ("trial pump_primed cured",), ()),
+    ("won't get better unless I prime it", (), ("trial pump_primed cured",)),
+    (
+        "gauge was reading zero. cleaned the connector and it came back to life",
+        ("trial connector_refitted cured",),
+        (),
+    ),
+    ("gauge came back to life when I wiggled the lead", (), ("trial connector_refitted cured",)),
+    (
+        "low pressure, slow to build. New pump fixed the slow build but not the low idle",
+        ("trial new_pump helped",),
+        (),
+    ),
+    ("low pressure. New pump fixed the slow build", ("trial new_pump cured",), ()),
+    (
+        "12 psi hot. New relief spring, now down to 9",
+        (),
+        ("trial stiffer_spring no difference",),
+    ),
+    (
+        "low pressure. relief valve was stuck, freed it up, good now",
+        ("finding relief_plunger_sticks present",),
+        ("finding relief_seat_scored absent",),
+    ),
+    (
+        "low at speed. shimmed the relief spring, it's 10 up at speed",
+        (),
+        ("reading 10 psi cruise",),
+    ),
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "stated", "not_stated"),
+    [*THEN_AND_NOW, *NOT_SO, *SHOWN, *TRIED],
+    ids=lambda x: str(x)[:40],
+)
+def test_what_is_stated_is_read_and_no_more(
+    text: str, stated: tuple[str, ...], not_stated: tuple[str, ...]
+) -> None:
+    """Each stated fact is among those read; none of the others is."""
+    found = [f.short for f in read(text, the_book()).facts]
+    assert set(stated) <= set(found)
+    assert not set(not_stated) & set(found)
+
+
+@pytest.mark.parametrize(
+    ("text", "key", "value"),
+    [
+        ("It lost all pressure for a minute or so", "lasts", "1 min"),
+        ("light came on for a minute on the motorway", "lasts", "1 min"),
+        ("knocking on start up dies away after 5 seconds", "lasts", "5 s"),
+        ("light takes 5 seconds to go out hot, cold it goes straight out", "never", ["cold"]),
+        ("went from 25 to 8 at hot idle", "usual", "25 psi"),
+        ("it was 60 at 2500, and is now 35", "usual", "60 psi"),
+    ],
+)
+def test_a_detail_is_read(text: str, key: str, value: object) -> None:
+    """How long it showed, when it never does, what it showed once."""
+    facts = read(text, the_book()).facts
+    assert [f.fields[key] for f in facts if key in f.fields] == [value]
