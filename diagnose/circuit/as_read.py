@@ -29,7 +29,7 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.model import Reading
-from knowledge.pressure.gauge import gauge_error
+from knowledge.pressure.gauge import gauge_error, state_of, states_agree
 from knowledge.units import PSI
 
 LEAST_RISE = 0.1  #: K: of a bearing's film over the gallery
@@ -151,6 +151,17 @@ class AsRead:
         kept = (d for d in self.found if d.id not in put_right)
         engine = reduce(lambda e, d: d.apply(e), kept, self.sound)
         return self.loss.applied_to(engine, closed, share) if self.loss else engine
+
+    def short_of(self, pressure: float, rpm: float, temperature: float) -> ReadingFit | None:
+        """Return the reading of about this state that is below a pressure [Pa]; None: none is."""
+        low = [
+            r
+            for r in self.readings
+            if r.read.reading.pressure < pressure
+            and not r.read.reading.at_least
+            and states_agree(state_of(r.read.reading), (rpm, temperature))
+        ]
+        return min(low, key=lambda r: r.read.reading.pressure, default=None)
 
     @property
     def kinds(self) -> Collection[str]:

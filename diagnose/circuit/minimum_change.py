@@ -14,6 +14,7 @@ from typing import TypeVar
 
 import numpy as np
 
+from diagnose.circuit.as_read import ReadingFit
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.fixes import closed_by, rights_of, wrong
@@ -72,6 +73,7 @@ class MinimumChange:
     together: tuple[Remedy, ...]  #: two or more, where no single one closes what was found
     short: tuple[Remedy, ...]  #: single repairs that are not enough, the best first
     mended: float  #: share that meets it with everything found put right
+    in_doubt: ReadingFit | None = None  #: the gauge reads less there, within its error
 
     @property
     def nearest(self) -> Remedy | None:
@@ -108,7 +110,15 @@ def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
     """Find the repairs of the engine as found that meet a target hot."""
     met = forecast.chance(target, forecast.before)
     if met >= ENOUGH:
-        return MinimumChange(target=target, met=met, remedies=(), together=(), short=(), mended=met)
+        return MinimumChange(
+            target=target,
+            met=met,
+            remedies=(),
+            together=(),
+            short=(),
+            mended=met,
+            in_doubt=forecast.state.short_of(target.pressure, target.rpm, forecast.hot_temperature),
+        )
     now = float(np.mean(forecast.hot_pressure(forecast.before, target.rpm)))
     changes = [
         *_found(forecast), *_guessed(forecast), *_leak(forecast), *_oil(forecast),

@@ -57,13 +57,17 @@ class OilNeed:
 def oil_choices(
     engine: Engine, own: str, right: str, asked: Sequence[str], target: Target, at: RunAt
 ) -> tuple[OilChoice, ...]:
-    """The grades asked for, else the usual ones, and the engine's ``own`` and ``right``, thinnest first."""
+    """The grades asked for, else the usual ones, and the engine's ``own`` and ``right``, thinnest first.
+
+    Its own is the oil that is in it, as the engine's readings have it; the others are fresh.
+    """
     grades = {own, right, *(asked or (*GRADES, STRAIGHT))}
     return tuple(
         sorted(
             (
                 replace(
-                    _oil(with_oil(engine, g), g, own, target, at), right=g == right and g != own
+                    _oil(engine if g == own else with_oil(engine, g), g, own, target, at),
+                    right=g == right and g != own,
                 )
                 for g in grades
             ),

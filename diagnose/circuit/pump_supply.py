@@ -33,7 +33,7 @@ class Supply:
     spare: Band  #: share of what is taken by which more is delivered; below zero: missing
     chance: float  #: share of plausible engines with enough
     by_branch: dict[str, float]  #: mean share of what is taken, the largest first
-    least_pump: Band  #: displacement that delivers ``MARGIN`` more than is taken [m3/rev]
+    least_pump: Band  #: that delivers ``MARGIN`` more than is taken, for this pump [m3/rev]
     this_pump: float  #: [m3/rev]
     none_does: bool  #: whether even ten times the pump is too little
     bleeds: bool  #: whether the relief is already open at the pressure wanted
@@ -59,7 +59,9 @@ def supply(engine: Engine, target: Target, hot: float) -> Supply:
     delivers = np.asarray(at["surplus"]) + np.asarray(at["flows"]["relief"]) + takes
     delivers = np.maximum(delivers, 0.0)  # of one that does not fill, rounding may leave less
     shares = {k: float(np.mean(np.asarray(q) / takes)) for k, q in branches.items()}
-    least = Band.of(least_pump(engine, target, hot))
+    own = np.asarray(engine.pump_displacement)
+    this_pump = float(np.median(own))
+    larger = least_pump(engine, target, hot) / own  # of each engine's pump: what it lacks or spares
     return Supply(
         delivers=Band.of(delivers),
         takes=Band.of(takes),
@@ -67,9 +69,9 @@ def supply(engine: Engine, target: Target, hot: float) -> Supply:
         spare=Band.of(delivers / takes - 1),
         chance=float(np.mean(delivers >= takes)),
         by_branch=dict(sorted(shares.items(), key=lambda s: -s[1])),
-        least_pump=least,
-        this_pump=float(np.median(np.asarray(engine.pump_displacement))),
-        none_does=least.mean > 0.98 * FACTORS[1] * float(np.mean(engine.pump_displacement)),
+        least_pump=Band.of(larger * this_pump),
+        this_pump=this_pump,
+        none_does=float(np.mean(larger)) > 0.98 * FACTORS[1],
         bleeds=bool(np.mean(np.asarray(flows["relief"]) > 0.01 * takes) > 0.5),
     )
 

@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose.case.loading import load
+from diagnose.case.loading import from_text, load
 from diagnose.circuit.as_read import FITS
 from diagnose.circuit.budget import budget
 from diagnose.circuit.engine_model import Point, healthy, shown
@@ -180,3 +180,46 @@ def test_a_loss_not_found_is_to_be_found_and_is_no_repair() -> None:
     [loss] = [r for t in document.targets[:1] for r in t.enough if r.fixes == ("leak",)]
     assert loss.says.startswith("find what takes the pressure")
     assert "100 %" not in forecast_brief(document)
+
+
+TRACTOR = """schema = 1
+[engine]
+layout = "tractor_diesel"
+oil = "15W-40"
+[[reading]]
+no = 1
+rpm = "700 rpm"
+oil = "80 C"
+pressure = "{idle}"
+gauge = "direct"
+[[reading]]
+no = 2
+rpm = "1800 rpm"
+oil = "82 C"
+pressure = "2.4 bar"
+gauge = "direct"
+[[reading]]
+no = 3
+rpm = "800 rpm"
+oil = "15 C"
+pressure = "3.8 bar"
+[[finding]]
+no = 4
+what = "main_clearance"
+value = "0.14 mm"
+"""
+
+
+@pytest.mark.parametrize(("idle", "doubt"), [("0.6 bar", True), ("0.9 bar", False)])
+def test_no_repair_is_called_needless_where_the_gauge_itself_reads_too_little(
+    idle: str, doubt: bool
+) -> None:
+    """The engines meet it within the gauge's error; the gauge does not."""
+    found = forecast(from_text(TRACTOR.format(idle=idle), None, BOOK), [])
+    target = found.targets[0]
+    assert target.pressure > 0.65e5
+    assert found.fits
+    assert found.chance(target, found.before) >= 0.9
+    says = " ".join(forecast_brief(forecast_document(found)).split())
+    assert ("No repair is needed for 0.7 bar at 700 rpm" in says) is not doubt
+    assert ("too near to say. The gauge reads 0.6 bar there" in says) is doubt

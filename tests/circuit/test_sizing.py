@@ -19,7 +19,7 @@ from scipy.optimize import brentq
 from diagnose.case.loading import load
 from diagnose.circuit.forecast import Target as Wish
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
-from diagnose.circuit.pump_supply import FILLS, cavitates_from, least_pump, supply
+from diagnose.circuit.pump_supply import FILLS, MARGIN, cavitates_from, least_pump, supply
 from diagnose.circuit.relief_spring import (
     ReliefSpring,
     SpringTest,
@@ -277,6 +277,25 @@ def test_enough_is_not_beside_a_least_pump_that_is_larger() -> None:
         assert own >= least or not says.startswith("enough")
     else:
         assert "the worst engines of its kind" in says
+
+
+def test_the_oil_in_it_gives_what_the_engine_shows_as_it_is() -> None:
+    """One state, one figure: the oil's row and the engine's row."""
+    found = sizing(load(TERN, BOOK), engines=FEW)
+    [own] = [o for o in found.oils if o.in_it]
+    [engine] = [c for c in found.choices if c.id == "put_right"]
+    assert (own.idle, own.speed) == (engine.idle, engine.speed)
+
+
+@pytest.mark.parametrize("wanted", [8.0, 12.0, 16.0, 20.0])
+def test_the_least_pump_is_beyond_this_one_where_its_flow_to_spare_is_too_little(
+    wanted: float,
+) -> None:
+    """Both are said of the same engines: the worst in twenty."""
+    case = a_case(readings=("700 rpm, 95 C, 20 psi",), baseline=())
+    each = sizing(case, target=Wish(700.0, wanted * psi, ""), engines=24).supply
+    short = each.spare.low < MARGIN
+    assert (each.least_pump.high > each.this_pump) is short
 
 
 def test_the_grade_follows_clearance_and_heat() -> None:

@@ -67,3 +67,11 @@ def test_an_oil_that_adds_nothing_is_not_perhaps_enough(
     said = what_it_gives("50", "hot idle", before, after, 0.7e5, Scale("bar", 1e5, 1))
     assert says in said
     assert "perhaps" not in said
+
+
+def test_what_an_oil_gives_is_said_in_figures_that_agree() -> None:
+    """0.84 and 0.94 bar are shown as 0.8 and 0.9; no difference is put beside them."""
+    before, after = (Band(0.7e5, p, 1.2e5) for p in (0.84e5, 0.94e5))
+    said = what_it_gives("20W-50", "hot idle", before, after, 0.7e5, Scale("bar", 1e5, 1))
+    assert "gives 0.9 instead of 0.8 bar at hot idle" in said
+    assert "more" not in said

@@ -50,7 +50,9 @@ class ForecastTarget:
     met_mended: float  #: with everything found put right
     enough: tuple[ForecastRemedy, ...]  #: best first: those that treat no symptom, by minutes
     not_enough: tuple[ForecastRemedy, ...]  #: what brings most, or puts right what was found
+    read_below: float | None  #: the gauge there, where it reads less though the model meets it
     none_needed: bool = field(metadata=NOT_IN_JSON)
+    by_model: Band | None = field(metadata=NOT_IN_JSON)  #: beside ``read_below``
     nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
 
 
@@ -63,6 +65,7 @@ def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastT
         righted = {fix for r in (*change.remedies, *change.together) for fix in r.fixes}
         short = tuple(r for r in change.short if r.found and not righted & set(r.fixes))[:1]
     less = tuple(_remedy(r, work) for r in short)
+    doubt = change.in_doubt
     return ForecastTarget(
         rpm=target.rpm,
         pressure=target.pressure,
@@ -73,7 +76,9 @@ def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastT
         met_mended=change.mended,
         enough=tuple(sorted(enough, key=_order)),
         not_enough=less,
-        none_needed=change.met >= ENOUGH,
+        read_below=doubt.read.reading.pressure if doubt else None,
+        none_needed=change.met >= ENOUGH and doubt is None,
+        by_model=doubt.shows if doubt else None,
         nearest=less[0] if less and not enough else None,
     )
 

@@ -158,7 +158,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
         oil_heads=(
             f"{found.target.rpm:.0f} rpm",
             f"{found.speed:.0f} rpm",
-            f"start, {heat(found.cold)}",
+            f"at pump, {heat(found.cold)}",
         ),
         need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
         relief_at_idle=_at_idle(found.choices, scale),

@@ -41,7 +41,7 @@ def until_repaired(
 def what_it_gives(
     grade: str, at: str, before: Band, after: Band, wanted: float, scale: Scale
 ) -> str:
-    """Say how much more an oil gives, and whether that is enough; as ``until_repaired``."""
+    """Say what an oil gives, and whether that is enough; as ``until_repaired``."""
     more = after.mean - before.mean
     if more < scale.least:
         does = "enough" if after.low >= wanted else "too little"
@@ -49,12 +49,11 @@ def what_it_gives(
             f"{in_words(grade)} gives no more at {at} than the oil in it ({scale.one(after.mean)}): "
             f"{does} for the {scale.one(wanted)} wanted."
         )
-    gives = f"{scale.one(more)} more"
     enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
     does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
     return (
-        f"{in_words(grade)} gives {gives} at {at} ({scale.figure(after.mean)} instead of "
-        f"{scale.one(before.mean)}): {does}."
+        f"{in_words(grade)} gives {scale.figure(after.mean)} instead of {scale.one(before.mean)} "
+        f"at {at}: {does}."
     )
 
 

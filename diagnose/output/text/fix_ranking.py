@@ -33,6 +33,16 @@ def ranking_lines(target: ForecastTarget, scale: Scale, most: int, *, may_run: b
             0,
             2,
         )
+    if target.read_below is not None and target.by_model is not None:
+        room = scale.one(target.pressure + target.by_model.mean - target.read_below)
+        return wrapped(
+            f"For {wanted} ({target.says}{source}): too near to say. The gauge reads "
+            f"{scale.one(target.read_below)} there, the model shows "
+            f"{scale.range(target.by_model)}, within the gauge's error. Read it there again, or "
+            f'repair it with room to spare: --target "{room}".',
+            0,
+            2,
+        )
     shown = target.enough or target.not_enough
     lost = bool(target.enough) and all(r.fixes == (LEAK.id,) for r in target.enough)
     head = "Smallest repairs for" if target.enough and not lost else "No repair is enough for"
