@@ -20,7 +20,7 @@ LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
         *effects_of(
             conditions.AIR_IN_SUCTION,
             {
-                behaviour.SLOW_AFTER_STANDING: (OFTEN, COMMON_PRACTICE),
+                behaviour.SLOW_AFTER_STANDING: (SOMETIMES, COMMON_PRACTICE),
                 behaviour.TEN_SECONDS_OR_MORE: (OFTEN, COMMON_PRACTICE),
                 patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, JUDGEMENT),
                 behaviour.NONE_FROM_FIRST_START: (SELDOM, JUDGEMENT),
@@ -120,7 +120,7 @@ LATE_THEN_NORMAL = LinkGroup(
     parent=conditions.DRAINS_BACK,
     effects={
         behaviour.SLOW_AFTER_STANDING: (ALWAYS, sources.FILTER_MAKER_VALVES),
-        behaviour.TEN_SECONDS_OR_MORE: (SELDOM, JUDGEMENT),
+        behaviour.TEN_SECONDS_OR_MORE: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(behaviour.SLOW_AFTER_STANDING)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.SLOW_AFTER_STANDING])],
