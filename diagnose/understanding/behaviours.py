@@ -124,6 +124,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "maybe a knock": ["finding bearing_knock present"],
         "cranked it, no oil pressure": ["behaviour none", "reading 0 cranking"],
         "spun it on the starter, nothing on the gauge": ["behaviour none", "reading 0 cranking"],
+        "cranked it for two minutes, no pressure": ["behaviour none", "reading 0 cranking"],
         "cranked it in short bursts with an eye on the gauge. Still nothing": [
             "behaviour none",
             "reading 0 cranking",

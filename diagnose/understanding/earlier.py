@@ -158,6 +158,9 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         ],
         "ran well for two months after the rebuild": ["finding low_from_first_start absent"],
         "fitted a new pump and it was fine for two years": ["finding low_from_first_start absent"],
+        "rebuilt it last week, drove fine for two days, now it has no pressure": [
+            "finding low_from_first_start absent"
+        ],
         "it ran well for two months": [],
         "rebuilt it, never ran well for two months": [],
     }

@@ -19,6 +19,7 @@ from diagnose.understanding.text import Clause, Sentence, Token, sentences, stem
 from knowledge.lexicon.engine import GOVERNED
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
+    CRANKED,
     LONG_KINDS,
     LONG_TIMES,
     STOPS_ITSELF,
@@ -69,6 +70,7 @@ _NO_HEAT = (Circumstance.WARMING, Circumstance.AFTER_REST, Circumstance.HARD_RUN
 
 
 _FASTEST_IDLE = 1000.0  #: rpm: slower is an idle (judgement)
+_TURNED = 4  #: so far behind "cranked" stands how long
 _ABOVE = frozenset(["above", "over", "past", "beyond"])
 
 
@@ -125,6 +127,9 @@ class Line:
             far = any("farther" in self.tokens[k].kinds for k in range(mark.first, mark.last))
             if far and mark.value in (Circumstance.MINUTES, Circumstance.LATE):
                 continue  # "the fourth engine in 2,000 miles"
+            turned = range(max(0, mark.first - _TURNED), mark.last)
+            if mark.value is Circumstance.MINUTES and any(self.word(k) in CRANKED for k in turned):
+                continue  # "cranked it for two minutes"
             inside = {self.word(k) for k in range(mark.first, mark.last)}
             if mark.value is Circumstance.AFTER_REST and "itself" in inside:
                 continue  # "switches itself off after a few minutes"

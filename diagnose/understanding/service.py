@@ -53,7 +53,7 @@ def _length(token: Token) -> str:
         return WITHOUT_NUMBER.get(token.word, "")
     amount, _, unit = token.value.partition(" ")
     hours = unit == "h" and float(amount) >= RUN_IN
-    return token.value if hours or unit in ("weeks", "months", "years") else ""
+    return token.value if hours or unit in ("days", "weeks", "months", "years") else ""
 
 
 def driven_in(distance: Token) -> str:

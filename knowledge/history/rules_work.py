@@ -11,11 +11,12 @@ from math import log, sqrt
 from typing import NamedTuple
 
 from knowledge.history import areas, areas_inside, findings
+from knowledge.history.fresh_build import just_rebuilt
 from knowledge.model import DOWN, OFTEN, SOMETIMES, Finding, Station
 from knowledge.pressure import behaviour
-from knowledge.reports.behaviours import LIKELY
+from knowledge.reports.behaviours import LIKELY, MEANT
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
-from knowledge.reports.words import Course, Done, Shows, Since
+from knowledge.reports.words import Circumstance, Course, Done, Onset, Shows, Since
 from knowledge.rule_api import (
     Conclusions,
     Known,
@@ -68,6 +69,7 @@ OTHER_WORK = (behaviour.CHANGED_AFTER_OTHER_WORK,)
 WITH_THE_WORK = (Since.WORK, Since.FIRST_START)
 #: what a rebuilt engine shows since the rebuild, which is since its first start
 LOW_SINCE = (Shows.LOW, Shows.LAMP)
+AT_THE_START = {Circumstance.START, Circumstance.COLD}
 
 
 def multiple(before: float | None) -> float:
@@ -210,6 +212,47 @@ def since_the_rebuild_is_since_its_first_start(known: Known) -> Conclusions:
     for work in known.earlier_work() if low else ():
         if work.area is areas_inside.WHOLE_ENGINE and work.done is Done.REBUILT:
             yield is_present(behaviour.LOW_FROM_FIRST_START, LIKELY)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            findings.FRESHLY_REBUILT,
+            behaviours=[Behaviour(Shows.NONE)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT)],
+        ),
+        example(
+            behaviours=[Behaviour(Shows.NONE)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, before=0.0)],
+        ),
+    ],
+    non_matches=[
+        example(
+            behaviours=[Behaviour(Shows.NONE, frozenset({Circumstance.HOT}))],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, before=0.0)],
+        ),
+        example(
+            behaviours=[Behaviour(Shows.NONE, onset=Onset.SUDDEN)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, before=0.0)],
+        ),
+        example(
+            behaviours=[Behaviour(Shows.NONE)],
+            earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, before=7 * DAY)],
+        ),
+        example(behaviours=[Behaviour(Shows.NONE)]),
+    ],
+)
+def none_of_a_fresh_build_is_none_since_its_first_start(known: Known) -> Conclusions:
+    """No pressure, of an engine just rebuilt and with no more said: it never had any."""
+    none = any(
+        b.shows is Shows.NONE and not (b.since or b.course or b.onset or b.during - AT_THE_START)
+        for b in known.behaviours()
+    )
+    for work in known.earlier_work() if none else ():
+        fresh = known.has(findings.FRESHLY_REBUILT) if work.before is None else just_rebuilt(work)
+        if work.area is areas_inside.WHOLE_ENGINE and fresh:
+            yield is_present(behaviour.NONE_FROM_FIRST_START, MEANT)
 
 
 @rule(

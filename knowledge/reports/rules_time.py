@@ -232,7 +232,7 @@ def since_the_first_start(known: Known) -> Conclusions:
             if never_since or fails_the_first_start(b):
                 yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
             elif b.since is Since.WORK and b.shows is Shows.NONE and not b.during and not b.course:
-                yield is_present(behaviour.NONE_FROM_FIRST_START, LIKELY)
+                yield is_present(behaviour.NONE_FROM_FIRST_START, MEANT)
             continue
         if b.shows is Shows.HIGH:
             yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)
