@@ -188,6 +188,21 @@ class Lexicon:
         return found
 
     @cached_property
+    def named_by(self) -> dict[str, frozenset[str]]:
+        """The stems of all words by which the lexicon names a finding, by its id."""
+        found: dict[str, set[str]] = {}
+        for table in (
+            sights.SIGHTS,
+            sights.SIGHTS_ABSENT,
+            together.TOGETHER,
+            together.TOGETHER_ABSENT,
+        ):
+            for id_, texts in table.items():
+                words = (re.findall(r"[^\W_]+", text.partition(" - ")[0]) for text in texts)
+                found.setdefault(id_, set()).update(stemmed(w) for each in words for w in each)
+        return {id_: frozenset(words) for id_, words in found.items()}
+
+    @cached_property
     def spelling(self) -> LexiconSpelling:
         """Right spellings: the words of every role, and of the book's phrases."""
         words: set[str] = set(stance.NEGATION)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
+from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import (
     ALSO_ELSEWHERE,
     ITS_OWN,
@@ -30,7 +31,8 @@ def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[
 
 def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.fields.get("state") == "absent"
-    cases = OTHERWISE.get(f"-{fact.name}" if absent else fact.name, ())
+    key = f"-{fact.name}" if absent else fact.name
+    cases = (*OTHERWISE.get(key, ()), *IDIOMS.get(key, ()))
     mended = not absent and fact.name in PUT_RIGHT
     elsewhere = not absent and fact.name in ALSO_ELSEWHERE
     if not cases and not mended and not elsewhere:

@@ -8,6 +8,7 @@ from itertools import pairwise
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.engine import KINDS
+from knowledge.lexicon.foreign_parts import BETWEEN, COPULAS, OWNERS
 from knowledge.lexicon.other_things import (
     DROPPED,
     HYDRAULIC,
@@ -49,8 +50,13 @@ def _subject(sentence: Sentence, clause: Clause) -> Iterator[int]:
 def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
     """Whether a noise comes from no part of the engine: "the door rattles"."""
     words = [t.word for t in tokens]
-    if noise.first and words[noise.first - 1] in NOISY_THINGS:
+    subject = noise.first - 1
+    while subject > 0 and words[subject] in COPULAS:
+        subject -= 1
+    if subject >= 0 and words[subject] in NOISY_THINGS:
         return True
+    if subject > 0 and words[subject] in BETWEEN and words[subject - 1] in OWNERS:
+        return True  # "the fuel pump was whining"
     if ("turned", "out") in pairwise(words[noise.last :]):
         out = words.index("out", noise.last)
         return bool(

@@ -18,6 +18,7 @@ from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.fixed_speed import at_its_speed
+from diagnose.understanding.foreign_parts import without_foreign_parts
 from diagnose.understanding.froth import without_frothy_drinks
 from diagnose.understanding.hose_ends import without_ends_of_hoses
 from diagnose.understanding.lexicon import Lexicon
@@ -40,7 +41,7 @@ from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
 from diagnose.understanding.two_ports import two_ports, without_upstream
 from diagnose.understanding.two_stations import two_stations
-from diagnose.understanding.warned import silent_alarms
+from diagnose.understanding.warned import after_a_warning, silent_alarms
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
@@ -111,12 +112,14 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_denials_of_what_shows(without_words_of_parts(found, paragraph))
     found = without_upstream(without_ends_of_hoses(found, paragraph), paragraph)
     found = without_mended(_without_what_is_of_others(found), paragraph)
-    found = without_trial_pressures(without_other_meanings(found, paragraph), paragraph)
+    found = without_foreign_parts(without_other_meanings(found, paragraph), paragraph)
+    found = without_trial_pressures(found, paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
     found = silent_alarms(
         without_frothy_drinks(without_old_oil(found, paragraph), paragraph), paragraph
     )
+    found = after_a_warning(found, paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     found = at_its_speed(began_with_work(found, paragraph), paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))

@@ -1,4 +1,4 @@
-"""Alarms that stayed silent: whether damage came all the same, or they had no reason to sound."""
+"""What a warning makes of a text: alarms that stayed silent, and driving on where none was seen."""
 
 from __future__ import annotations
 
@@ -7,12 +7,15 @@ from dataclasses import replace
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Paragraph
+from knowledge.lexicon.other_things import PRESSURES, WARNS
 from knowledge.lexicon.pressure_words import DAMAGE
 from knowledge.reports.words import Shows
 
 _NOTHING_WARNED, _LAMP = "nothing_warned", "lamp_comes_on"
 #: what an alarm should have warned of
 _HARM = {Shows.KNOCK.value, Shows.LOST_POWER.value, Shows.NO_START.value}
+#: what somebody does, or does not do, who sees a warning
+_REACTIONS = frozenset(["ran_on_without_pressure", "ran_long_without_distress"])
 _RUINED = frozenset(["engine_seized", "stopped_with_loss_of_power", "bearing_knock"])
 
 
@@ -27,3 +30,15 @@ def silent_alarms(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
         return list(facts)
     silent = {"what": _LAMP, "state": "absent"}
     return [replace(f, fields=silent) if f.name == _NOTHING_WARNED else f for f in facts]
+
+
+def after_a_warning(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts, without driving on or stopping at once where the text names nothing to stop for.
+
+    "drove it home from the seller" and "stopped in the village" are no such thing.
+    """
+    words = {t.word for line in paragraph.lines for t in line.tokens}
+    shown = any(f.table in ("behaviour", "reading") for f in facts)
+    if shown or words & (PRESSURES | WARNS | DAMAGE):
+        return list(facts)
+    return [f for f in facts if f.name not in _REACTIONS]

@@ -111,6 +111,11 @@ EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breathe
 #: straight before "gauge": it is another
 OTHER_INSTRUMENTS = frozenset(
     [
+        "speedo",
+        "speedometer",
+        "counter",
+        "tacho",
+        "tachometer",
         "other",
         "fuel",
         "stick",

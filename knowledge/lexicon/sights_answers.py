@@ -49,7 +49,8 @@ SIGHTS_ANSWERS: dict[str, tuple[str, ...]] = {
         f"@volume|litre|liter|quart|pint of? oil? {_PER} {_SPAN}",
     ),
     "service_neglected": (
-        "one|two|few|last|some|a|several service|services|change|changes? was|were|got|been? =missed|=skipped|=forgotten|=late|=stretched",
+        "one|two|few|last|some|a|several service|services|change|changes was|were|got|been? =missed|=skipped|=forgotten|=late|=stretched",
+        "one|two|few|last|some|a|several was|were|got|been? =missed|=skipped|=forgotten service|services|change|changes",
         "missed|skipped|forgot|stretched a|one|two|the|last|some|couple|few of? oil? service|services|change|changes",
     ),
     "drained_volume_high": (

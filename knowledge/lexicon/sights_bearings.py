@@ -97,7 +97,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "shells_wiped": (
         f"{_BRG} {_BE}? .. wiped|melted|burnt|blued|smeared|burned|cooked|overheated|fried",
-        f"wiped|melted|burnt|blued|smeared|burned|cooked|fried {_BRG}|out",
+        f"wiped|melted|burnt|blued|smeared|burned|cooked|fried out? the|my|its|all? {_BRG}",
     ),
     "shell_spun": (
         f"{_BRG} {_BE}? {_BE}? spun|turned|spinning|rotated in|its|the?",
@@ -258,7 +258,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "clearances|clearance on|at|to the? loose|wide|upper|high side|end|limit",
     ),
     "clearances_built_wide": (
-        "built loose|wide|with",
+        "built loose|wide",
+        "built with .. loose|wide|generous|@length",
         "loose|race|racing|wide|generous bearing? clearances|clearance",
     ),
     "clearances_never_measured": (

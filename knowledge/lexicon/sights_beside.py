@@ -33,6 +33,11 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
     "camshaft_broken": _set("in"),
     "panel_reads_too_low": _set("place spot position quality one brand make fit seal thread"),
     "level_correct": _set("at of to up coming over around through down up"),
+    "raced_or_heeled": _set("to"),
+    "white_plume": _set("wrap tape paint pipe system tip tips manifold manifolds coating"),
+    "oil_caught_fire": _set(
+        "extinguisher extinguishers extinguish blanket brigade station engine hazard alarm place fired"
+    ),
     "slow_needle": _set(
         "sinks sinking sank falls falling fell drops dropping dropped dips sags declines "
         "goes went creeps crept drifts getting been lower coming"
@@ -123,7 +128,14 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         "pump valve plunger piston bearing bearings turbo shaft bolt lifter ring rings "
         "screw cap spring relief ball rotor thermostat tensioner needle gauge pointer pressure"
     ),
+    "raced_or_heeled": _set("outer inner bearing ball roller pedal"),
+    "cover_grooved": _set("belt clutch pressure number name kick seat"),
+    "tensioner_slack": _set("drive final bike anchor winch roller"),
+    "slow_needle": _set(
+        "counter tacho tach tachometer rev-counter speedo temp temperature fuel water"
+    ),
+    "sender_damaged": _set("rocker toggle ignition indicator window wiper brake fan light"),
     "stopped_with_loss_of_power": _set(
-        "steering brakes light lamp gauge needle tach tachometer noise knock leak"
+        "rain squeak phone music shore mains steering brakes light lamp gauge needle tach tachometer noise knock leak"
     ),
 }

@@ -302,6 +302,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} gauge? under-reads|underreads|under-reading|reads-low|pessimistic",
     ),
     "panel_off_by_constant": (
+        "low|high|out|off|reads .. constant|same amount|difference",
         f"{_GAUGE}|it gauge? always|constantly|consistently|is|reads|shows @pressure|@number|about psi|lb|low|out|high|off =out|=off|=low|=high|=all|=whole|=everywhere all|the|everywhere|throughout|across?",
         "always|constantly|consistently about? @pressure|@number psi|lb|pounds? out|off|low|high|under|over",
     ),

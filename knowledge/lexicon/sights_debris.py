@@ -56,8 +56,9 @@ SIGHTS_DEBRIS: dict[str, tuple[str, ...]] = {
         "black chunks|lumps|flakes|granules|bits",
     ),
     "hard_chips": (
-        "casting|core|blast|blasting|honing|sand|machining sand|grit|beads|swarf|media|chips",
-        "glass|shot bead|beads|blast|peen",
+        "casting|core|blast|blasting|honing|sand|machining grit|beads|swarf|media|chips",
+        "casting|core|blast|blasting|honing|machining sand in|inside|on|from|at|left|found|out|was|came|under",
+        "glass|shot bead|beads|blast|peen media|grit|residue|dust|in|inside|left|found|under|on|at|were",
         "machining|drill|drilling swarf|shavings|chips|debris",
         "wire|brush bristles|wires",
     ),

@@ -80,7 +80,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"gauges|instruments all|both .. {_DEAD}",
         f"{_METERS} {_DEAD} .. at the same time",
         f"{_DEAD} =at =the =same =time",
-        "all of? the? gauges|instruments|dials",
+        "all of? the? gauges|instruments|dials did|do|went|go|dropped|drop|dead|same|low|act|acting|play|playing|affected|jump|too",
         "electrical failure|problem|problems|fault|trouble",
         "dead speedometer|speedo|fuel|temp|temperature|tach|ammeter|voltmeter",
         "lost all .. gauges|instruments",
@@ -251,7 +251,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER} .. off|from|for something|another|a|different|other|wrong else|engine|gauge|range|car|ohm",
         f"{_SENDER} .. @range .. gauge .. @range",
         "gauge|sender @range psi|bar? .. in place of|instead|not|where|but",
-        "old scale",
     ),
     "no_sender_fitted": (
         f"no {_SENDER} fitted|installed|at|in|there",
@@ -326,7 +325,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "panel_off_by_constant": (
         f"{_PANEL}|gage|gauge|it reads|is|shows about|around? @pressure|@number low|lower|high|higher|out|less|more|off .. at|every|than|always|everywhere",
         "@pressure|@number low|lower|high|higher|out|off .. every speed|rpm",
-        "constant|same offset|difference|error|amount",
+        "constant|same offset|error",
+        "constant|same difference|amount low|high|out|off|at|everywhere|throughout|across|below|above|under|over",
     ),
     "panel_half_or_double": (
         f"{_PANEL}|gauge reads|shows about|exactly|only? half|double|twice of|the|what? the|what|real|actual|true",

@@ -74,7 +74,8 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
     ),
     "filter_not_listed": (
         "filter|box|cartridge|number is|was|belongs|for? for|to a|another|different|hydraulic|gearbox|fuel|wrong engine|filter|return|application|hydraulic",
-        "wrong|incorrect|mismatched|non-listed|unlisted|superseded oil? filter|cartridge|element|part-number|number",
+        "wrong|incorrect|mismatched|non-listed|unlisted|superseded oil? filter|cartridge|element|part-number",
+        "wrong|incorrect|mismatched|non-listed|unlisted|superseded part number",
     ),
     "maker_calls_it_normal": (
         f"{_WHO} says|said|told|reckons|claims|insists|states|maintains its|it|is|that|it's|all|this? is? ok|okay|fine|normal|acceptable|good|within",
@@ -114,7 +115,8 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
     ),
     "dipstick_not_its_own": (
         "dipstick|stick|tube looks|is|was|seems|found too? shorter|longer|different than|from|to the? port|starboard|other|original|sister|one",
-        "wrong|incorrect|another|different dipstick|stick|tube fitted|in|for|found|from?",
+        "wrong|incorrect|another|different dipstick",
+        "wrong|incorrect|another|different stick|tube fitted|in|for|found|from",
     ),
     "stick_marks_wrong": (
         "drained @volume .. stick|dipstick reads|read|shows|showed|said|says full",
@@ -126,6 +128,7 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "reads|reading|shows|showing|gauge|exactly exactly|just|about|almost|nearly? half|double|twice of? the|what|that",
     ),
     "sender_not_for_gauge": (
+        "on|by|for|of|to the? old scale",
         "sender|sensor|transmitter|sending-unit stamped|marked|labelled|is|for for? single|dual|twin|two|one station|stations",
         "sender|sensor|transmitter .. wrong|different|other range|ohms|curve|resistance|type|scale",
     ),

@@ -34,7 +34,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     ),
     "oil_black_and_gritty": (
         "black as your|my|the|a hat|tar|soot|coal|ink|night|hell|ace|pitch|boots?",
-        "jet|pitch|coal|ink|tar black oil|out|and?",
+        "jet|pitch|coal|ink|tar black oil|stuff|out",
+        "oil|it|drained|came .. jet|pitch|coal|ink|tar black",
         f"oil {_LOOKS}like|pretty|absolutely|and|very? gritty|filthy|dirty|disgusting|horrible",
         "dirty|filthy|gritty|horrible|disgusting oil",
         "oil .. black|like? as tar|gritty|soot|treacle",
@@ -187,7 +188,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     "oil_film_in_coolant": (
         "oil|oily|brown|sludge|film|scum|emulsion in|on|film|scum|contaminated of|on|in? the|top? coolant|radiator|rad|"
         "water|header|expansion tank?",
-        "coolant|radiator|water .. oily|oil-film|brown|sludge",
+        "coolant|radiator|water .. oily|oil-film|sludge",
+        "coolant|radiator|water .. brown sludge|scum|film|mayonnaise|mayo|slime",
         "filled|filling|fills the|my|its|up? radiator|rad|header|expansion|coolant|cooling-system bottle|tank|system? with|full-of oil|sludge",
         "radiator|rad|header|expansion|coolant bottle|tank? is|was|were|looked? full of oil|sludge",
         "oil in|into|all-through the|my|its? radiator|rad|coolant|header|expansion|cooling system|tank|bottle?",

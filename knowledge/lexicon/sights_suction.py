@@ -24,7 +24,9 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "=bottomed|=grounded out|the|it|my? .. sump|pan|car",
     ),
     "tank_still_full": (
-        "tank|reservoir is|was|still|all|nearly? still|nearly? full",
+        "tank|reservoir is|was|all? still|nearly full",
+        "oil tank|reservoir is|was|all? full",
+        "oil-tank|oiltank is|was? full",
         "plenty|lots|loads of? oil in the? tank|reservoir",
         "oil not leaving|left|moving the|from? tank",
     ),

@@ -164,7 +164,7 @@ _WILL_DO = "try|replace|swap|change|fit|pull|rebuild|install|clean|buy|prime|sen
 #: what follows is not so, or not yet: plans and conditions
 SUPPOSED = (
     "would|should|shall|unless",
-    f"going|gonna|about|planning|plan|intend|want|wanna|need|needs|hoping|hope|tempted|considering|ready to? {_DO}",
+    f"going|gonna|about|planning|plan|intend|want|wanna|need|needs|hoping|hope|tempted|considering|ready to? {_DO}|tow|haul|rally|race|sail",
     "thinking of|about",
     "considering",
     "wondering|whether",

@@ -1,0 +1,107 @@
+"""Drop findings whose words are said of another part: "the clutch cable snapped", "the roof leaks"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from itertools import pairwise
+
+from diagnose.understanding.facts import Fact
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.text import stemmed
+from knowledge.lexicon.foreign_parts import (
+    ARTICLES,
+    BESIDE,
+    BETWEEN,
+    LEADS,
+    OF_ALL,
+    OF_HISTORY,
+    OF_THE_ENGINE,
+    OF_TURNING,
+    OWN_OIL,
+    OWNERS,
+    SAME,
+    STATES,
+    TURNED_BY,
+    WHERE,
+)
+from knowledge.lexicon.other_things import HYDRAULIC, OF_HYDRAULICS
+from knowledge.model import Kind
+
+_LEAD = 3  #: most words between the owner of a part and what is found of it
+_BEHIND = 2  #: most words between an article and the owner of a part: "the outer front wheel"
+
+
+def without_foreign_parts(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts without findings that the words beside them say of another part."""
+    return [f for f in facts if f.table != "finding" or not _is_foreign(f, paragraph)]
+
+
+def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
+    finding = paragraph.lexicon.book.findings.get(fact.name)
+    if finding is None or "state" not in fact.fields or fact.name in OF_ALL:
+        return False
+    if finding.kind is not Kind.SEEN and fact.name not in OF_HISTORY:
+        return False
+    named = paragraph.lexicon.named_by.get(fact.name, frozenset())
+    for line in paragraph.lines:
+        places = [
+            k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)
+        ]
+        if places:
+            return any(_is_none_of(owner, fact, named) for owner in _owners(line, places))
+    return False
+
+
+def _is_none_of(owner: str, fact: Fact, named: frozenset[str]) -> bool:
+    """Whether a finding is never said of an owner: fuel is among what thins the oil."""
+    if fact.name in OF_TURNING and owner in TURNED_BY:
+        return False
+    return not {stemmed(owner), stemmed(SAME.get(owner, owner))} & named
+
+
+def _owners(line: Line, places: list[int]) -> Iterator[str]:
+    """The words that say of which other part a finding in these places is."""
+    first, last = places[0], places[-1]
+    head = line.clause(first).first
+    yield from _before(line, first, head)
+    within = [line.word(k) for k in range(first, last + 1)]
+    for word, after in pairwise(within):
+        if (word in OWN_OIL and after == "oil") or (word in HYDRAULIC and after in OF_HYDRAULICS):
+            yield word
+    if OF_THE_ENGINE.intersection(within):
+        return
+    yield from (line.word(k) for k in range(first, last + 1) if _is_owner(line, k))
+    yield from _behind(line, last + 1)
+    subject = next((k for k in range(head, first) if line.word(k) not in LEADS), first)
+    if line.word(subject) in OWNERS:
+        yield line.word(subject)
+
+
+def _is_owner(line: Line, at: int) -> bool:
+    """Whether a word between those of a finding says whose part it is: not "on the exhaust"."""
+    before = at - 2 if line.word(at - 1) in ARTICLES else at - 1
+    return line.word(at) in OWNERS and line.word(before) not in BESIDE
+
+
+def _before(line: Line, first: int, head: int) -> Iterator[str]:
+    """The owner straight before: "brake light switch", "gearbox oil"."""
+    own = OWN_OIL if line.word(first) == "oil" else OWNERS
+    for k in range(first - 1, max(head, first - 1 - _LEAD) - 1, -1):
+        word = line.word(k)
+        if word in own or (word in HYDRAULIC and line.word(k + 1) in OF_HYDRAULICS):
+            yield word
+        if line.word(k) not in BETWEEN:
+            return
+
+
+def _behind(line: Line, at: int) -> Iterator[str]:
+    """The owner behind: "a vibration in the steering wheel", "very noisy heater"."""
+    if line.word(at - 1) in STATES and line.word(at) in OWNERS:
+        yield line.word(at)
+    if line.word(at) not in WHERE or line.word(at + 1) not in ARTICLES:
+        return
+    for k in range(at + 2, min(at + 2 + _BEHIND, len(line.tokens))):
+        if line.tokens[k].is_mark:
+            return
+        if line.word(k) in OWNERS:
+            yield line.word(k)

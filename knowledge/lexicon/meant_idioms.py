@@ -1,0 +1,183 @@
+"""Idioms, fluids and other parts beside the words of a finding, by which it is meant otherwise."""
+
+from __future__ import annotations
+
+from knowledge.lexicon.meant_otherwise import Otherwise
+from knowledge.lexicon.word_sets import set_of as _set
+
+_FLUIDS = _set(
+    "fuel petrol gas gasoline diesel water coolant antifreeze ethanol paraffin washer screenwash adblue"
+)
+_OF_OIL = _set("oil oily dipstick stick sump pan")
+#: another fluid drips, runs out or is topped up
+_ANOTHER_FLUID = Otherwise(beside=_FLUIDS, unless=_OF_OIL)
+_FUEL_TANK = Otherwise(
+    anywhere=_set("fuel petrol gas gasoline diesel water miles range filling refuel refuelled"),
+    unless=_set("oil sump crankcase dry-sump"),
+)
+_BODY = _set(
+    "rust rusts rusting rot rots corrosion paint body bodywork sills arches doors door roof chassis "
+    "shop garage firm place town floor interior trim"
+)
+_ON_THE_TRACK = _set(
+    "race races raced racing track circuit lap laps qualifying rally grid heat corner corners "
+    "pressure oil light lamp gauge needle hot psi bar temperature"
+)
+_CONSUMABLES = _set(
+    "tyres tires brakes pads discs battery clutch exhaust seats paint hoses plugs carpets bushes roof "
+    "wheels shocks belt belts"
+)
+_IGNITION = _set("coil spark plug plugs battery starter alternator distributor dizzy ht charger")
+_OF_THE_SENDER = _set("sender sensor gauge switch oil lamp light unit")
+
+#: by finding, "-" before it where it was found not to be so
+IDIOMS: dict[str, tuple[Otherwise, ...]] = {
+    **dict.fromkeys(
+        (
+            "oil_sprayed",
+            "oil_trail_behind",
+            "only_small_seeps",
+            "drops_fall_while_watched",
+            "cup_plug_found_out",
+            "seal_or_gasket_wet",
+            "too_much_poured_in",
+            "filter_seat_leaks",
+        ),
+        (_ANOTHER_FLUID,),
+    ),
+    # "drained it hot and let it drip overnight", "tools are covered in oil"
+    "oil_seen_outside": (
+        _ANOTHER_FLUID,
+        Otherwise(said=_set("drip dripping"), beside=_set("drained drain draining let")),
+        Otherwise(
+            said=_set("covered"),
+            beside=_set("tools hands gloves jeans overalls clothes rag rags me bench"),
+        ),
+    ),
+    "oil_on_the_ground": (
+        _ANOTHER_FLUID,
+        Otherwise(said=_set("drip dripping"), beside=_set("drained drain draining let")),
+    ),
+    # "at minimum revs", "a quarter full tank"
+    "dipstick_low": (
+        _ANOTHER_FLUID,
+        Otherwise(then=_set("revs rpm throttle")),
+        Otherwise(anywhere=_set("tank bottle can"), unless=_OF_OIL | _set("level")),
+    ),
+    # "cleaned the air filter and oiled the foam"
+    "foam_on_stick": (Otherwise(beside=_set("air sponge seat"), unless=_OF_OIL),),
+    # "it was boiling hot in the cabin"
+    "engine_ran_hot": (
+        Otherwise(
+            said=_set("boiling boiled boils"),
+            beside=_set("cabin outside sun day summer weather today beach kettle kitchen"),
+        ),
+    ),
+    "additive_or_flush_in_oil": (
+        Otherwise(beside=_set("radiator rad coolant header cooling"), unless=_OF_OIL),
+    ),
+    "tank_empties_running": (_FUEL_TANK,),
+    "oil_loss_fast": (_ANOTHER_FLUID, Otherwise(said=_set("tank"), unless=_OF_OIL)),
+    # "ran out of fuel, tank ran dry", "nothing left in the tank"
+    "dipstick_dry": (
+        Otherwise(
+            anywhere=_set("fuel petrol diesel gas gasoline"),
+            unless=_OF_OIL | _set("engine pressure light lamp"),
+        ),
+    ),
+    # "it is prone to rust", "the shop is famous for its paint work"
+    "known_for_model": (
+        Otherwise(beside=_BODY, unless=_set("oil pressure pump bearing bearings engine engines")),
+    ),
+    # "the last session with the welder", "the first stage of the restoration", "in practice"
+    "raced_or_heeled": (
+        Otherwise(
+            said=_set("session stage stages meeting meet practice"),
+            unless=_ON_THE_TRACK,
+        ),
+    ),
+    # "we worked hard on it all winter", "it was hard work getting it off"
+    "worked_hard": (
+        Otherwise(
+            said=_set("worked"), beside=_set("we i he they you"), unless=_set("engine motor")
+        ),
+        Otherwise(
+            said=_set("work"),
+            then=_set("getting to finding removing taking fitting pulling with on"),
+        ),
+    ),
+    "-high_mileage": (Otherwise(said=_set("new"), beside=_CONSUMABLES),),
+    # "cut out the rusty floor", "finally stopped the squeak", "the rain then stopped"
+    "stopped_with_loss_of_power": (
+        Otherwise(said=_set("cut cuts cutting"), then=_set("the an my our all some two new")),
+        Otherwise(
+            said=_set("cut cuts cutting"),
+            beside=_set("gasket floor card steel section panel hole rust"),
+        ),
+        Otherwise(said=_set("stopped"), then=_set("the my it her to for")),
+        Otherwise(said=_set("gave"), then=_set("on trying looking hope")),
+    ),
+    # "tight spot to work in", "it turns slowly in tight corners"
+    "hard_to_turn": (
+        Otherwise(said=_set("spot spots"), then=_set("to for")),
+        Otherwise(
+            said=_set("turns turn turned turning"),
+            beside=_set("corners roundabout roundabouts lock circles harbour marina"),
+        ),
+    ),
+    "no_oil_at_rockers": (
+        Otherwise(
+            said=_set("head heads top"),
+            beside=_set("clean cleaned wiped assembled stripped stored"),
+            unless=_set("oil rocker rockers cam camshaft valvegear running no"),
+        ),
+    ),
+    # "the plugs were oily", "loose plug in the boot floor"
+    "sender_connector_loose": (
+        Otherwise(
+            said=_set("plugs"), unless=_set("sender sensor wire wires wiring connector gauge loom")
+        ),
+        Otherwise(
+            said=_set("plug"),
+            beside=_set("spark boot floor filler core rubber number cylinder"),
+            unless=_OF_THE_SENDER,
+        ),
+    ),
+    "sender_leaks_oil": (
+        Otherwise(
+            said=_set("plugs plug"),
+            beside=_set("spark number cylinder plugs"),
+            unless=_set("sender sensor wire wires wiring connector gauge loom switch"),
+        ),
+    ),
+    "sender_wire_off": (Otherwise(beside=_IGNITION, unless=_OF_THE_SENDER),),
+    "drive_coupling_sheared": (
+        Otherwise(
+            said=_set("key"),
+            beside=_set("lock door car house ignition spare filler boot"),
+            unless=_set("woodruff sheared keyway pump drive"),
+        ),
+    ),
+    # "wear in rear springs", "a throttle spring snapped"
+    "relief_spring_short_or_broken": (
+        Otherwise(
+            beside=_set("rear front leaf road return throttle suspension seat clutch valve-spring"),
+            unless=_set("relief pressure regulator plunger oil"),
+        ),
+    ),
+    # "covered in dust"
+    "oil_on_bodywork": (
+        Otherwise(
+            said=_set("covered coated"), beside=_set("dust mud dirt snow ice paint bugs salt")
+        ),
+    ),
+    "copper_flakes": (
+        Otherwise(beside=_set("polished polish paint painted interior trim lacquer dash")),
+    ),
+    "bright_soft_metal": (
+        Otherwise(beside=_set("polished polish paint painted interior trim lacquer")),
+    ),
+    "magnetic_metal": (Otherwise(beside=_set("dropped"), unless=_set("filter oil sump pan")),),
+    # "the gasket leaked water to the outside"
+    "coolant_gets_in": (Otherwise(beside=_set("outside externally outwards")),),
+}
