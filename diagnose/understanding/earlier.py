@@ -123,7 +123,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if then is not None:
                 words, before = (*words, then), "straight before"
             hands = _hands(line, job)
-            if not job.area or _not_carried_out(job):
+            if not job.area or _is_another(job) or _not_carried_out(job):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
             lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
@@ -181,6 +181,15 @@ def _off_for(job: Job) -> bool:
     after = [job.line.word(k) for k in range(job.last, job.last + 4)]
     for_it = after[0] in ("for", "by") or any(a == "to" and b in MENDS for a, b in pairwise(after))
     return for_it and not LOOKS & set(after)
+
+
+def _is_another(job: Job) -> bool:
+    """Whether "put a new one in" is said of a part that was named, not of an engine."""
+    if job.area != "other_engine":
+        return False
+    line = job.line
+    ones = "one" in {line.word(k) for k in range(job.first, job.last)}
+    return ones and not {"engine", "motor", "lump"} & {t.word for t in line.tokens}
 
 
 def _not_carried_out(job: Job) -> bool:

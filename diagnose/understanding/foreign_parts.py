@@ -12,9 +12,12 @@ from knowledge.lexicon.foreign_parts import (
     ARTICLES,
     BESIDE,
     BETWEEN,
+    HANDS,
+    INSTRUMENTS,
     LEADS,
     OF_ALL,
     OF_HISTORY,
+    OF_PRESSURE,
     OF_THE_ENGINE,
     OF_TURNING,
     OWN_OIL,
@@ -26,14 +29,39 @@ from knowledge.lexicon.foreign_parts import (
 )
 from knowledge.lexicon.other_things import HYDRAULIC, OF_HYDRAULICS
 from knowledge.model import Kind
+from knowledge.reports.words import LOSSES, Shows
 
+#: shown by a needle or a lamp
+_OF_NEEDLES = {s.value for s in (*LOSSES, Shows.HIGH, Shows.UNSTEADY, Shows.SLOW, Shows.NORMAL)}
+_IT = frozenset(["it", "its", "which", "and"])  #: begin a clause on what was named before
 _LEAD = 3  #: most words between the owner of a part and what is found of it
 _BEHIND = 2  #: most words between an article and the owner of a part: "the outer front wheel"
 
 
 def without_foreign_parts(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
-    """The facts without findings that the words beside them say of another part."""
-    return [f for f in facts if f.table != "finding" or not _is_foreign(f, paragraph)]
+    """The facts without findings, and what shows, that the words beside them say of another part."""
+    return [
+        f
+        for f in facts
+        if not (f.table == "finding" and _is_foreign(f, paragraph))
+        and not (f.fields.get("shows") in _OF_NEEDLES and _is_of_an_instrument(f, paragraph))
+    ]
+
+
+def _is_of_an_instrument(fact: Fact, paragraph: Paragraph) -> bool:
+    """Whether what shows is of the needle or lamp named last: "the fuel gauge drops to zero"."""
+    for line in paragraph.lines:
+        places = _places(fact, line)
+        if places and not any(t.word in OF_PRESSURE for t in line.tokens):
+            near = range(places[-1], 0, -1)
+            hand = next((k for k in near if line.word(k) in HANDS), 0)
+            return hand > 0 and line.word(hand - 1) in INSTRUMENTS
+    return False
+
+
+def _places(fact: Fact, line: Line) -> list[int]:
+    """The places of the words of a fact in a sentence."""
+    return [k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)]
 
 
 def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
@@ -44,10 +72,7 @@ def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
         return False
     named = paragraph.lexicon.named_by.get(fact.name, frozenset())
     for line in paragraph.lines:
-        places = [
-            k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)
-        ]
-        if places:
+        if places := _places(fact, line):
             return any(_is_none_of(owner, fact, named) for owner in _owners(line, places))
     return False
 
@@ -64,9 +89,12 @@ def _owners(line: Line, places: list[int]) -> Iterator[str]:
     first, last = places[0], places[-1]
     head = line.clause(first).first
     yield from _before(line, first, head)
+    if head and line.word(head) in _IT:
+        before = [line.word(k) for k in range(line.clause(head - 1).first, head)]
+        yield from (a for a, b in pairwise(before) if a in OWN_OIL and b in ("oil", "fluid"))
     within = [line.word(k) for k in range(first, last + 1)]
     for word, after in pairwise(within):
-        if (word in OWN_OIL and after == "oil") or (word in HYDRAULIC and after in OF_HYDRAULICS):
+        if (word in OWN_OIL and after == "oil") or _is_hydraulic(word, after):
             yield word
     if OF_THE_ENGINE.intersection(within):
         return
@@ -75,6 +103,11 @@ def _owners(line: Line, places: list[int]) -> Iterator[str]:
     subject = next((k for k in range(head, first) if line.word(k) not in LEADS), first)
     if line.word(subject) in OWNERS:
         yield line.word(subject)
+
+
+def _is_hydraulic(word: str, after: str) -> bool:
+    """Whether two words name hydraulics, and not the lifters of the engine."""
+    return word in HYDRAULIC and (after in OF_HYDRAULICS or after in ("oil", "fluid"))
 
 
 def _is_owner(line: Line, at: int) -> bool:
@@ -88,7 +121,7 @@ def _before(line: Line, first: int, head: int) -> Iterator[str]:
     own = OWN_OIL if line.word(first) == "oil" else OWNERS
     for k in range(first - 1, max(head, first - 1 - _LEAD) - 1, -1):
         word = line.word(k)
-        if word in own or (word in HYDRAULIC and line.word(k + 1) in OF_HYDRAULICS):
+        if word in own or _is_hydraulic(word, line.word(k + 1)):
             yield word
         if line.word(k) not in BETWEEN:
             return

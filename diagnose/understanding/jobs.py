@@ -12,7 +12,7 @@ from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, 
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
-from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, SENDERS
+from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, OTHER_FILTERS, SENDERS
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -234,6 +234,8 @@ def _names_filter(job: Job) -> bool:
     """Whether work on the oil is work on the filter as well: "changed the oil and filter"."""
     inside = range(job.first + 1, min(job.last + _AND_FILTER, len(job.line.tokens)))
     at = next((k for k in inside if job.line.word(k) in ("filter", "filters")), None)
+    if at is not None and job.line.word(at - 1) in OTHER_FILTERS:
+        return False
     return at is not None and bool({job.line.word(k) for k in range(at - 3, at)} & _AND)
 
 

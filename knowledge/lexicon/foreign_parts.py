@@ -19,7 +19,7 @@ OWNERS = OWN_OIL | _set(
     "counter rev-counter tacho tachometer tach shore glove headlamp headlamps headlight headlights indicator indicators radio stereo horn clock fog heater "
     "radiator rad coolant water fuel petrol carb carbs carburettor carburettors carburetor throttle "
     "choke exhaust rudder stern propeller prop anchor windlass bilge toilet servo air kettle phone lathe fence "
-    "workbench magazine newspaper neighbour neighbor pulley spigot aircon ac compressor"
+    "workbench magazine newspaper neighbour neighbor pulley spigot aircon ac compressor thermostat"
 )
 #: words for what another word names as well
 SAME = {
@@ -34,6 +34,14 @@ BESIDE = _set("on onto over by against near at and")
 #: with them the crank is turned by hand
 TURNED_BY = _set("prop propeller pulley")
 OF_TURNING = _set("engine_seized hard_to_turn")
+#: whose needle or lamp shows no oil pressure
+INSTRUMENTS = _set(
+    "fuel temp temperature water coolant amp volt ammeter voltmeter boost vacuum speedo speedometer counter "
+    "tacho tachometer battery charge charging handbrake brake ignition abs airbag indicator headlamp fog"
+)
+HANDS = _set("gauge gage guage needle pointer light lamp dial")
+#: with one of these its sentence is of the oil as well
+OF_PRESSURE = _set("oil pressure psi bar lifters sender mechanical")
 #: stand between such a word and the part: "the brake light switch", "the diff drain plug magnet"
 BETWEEN = _set(
     "light lights lamp lamps pump filter housing belt hose hoses line pipe cable gauge needle switch fan "
@@ -48,7 +56,7 @@ ARTICLES = _set("the a an my our your his her its their this that both one")
 #: the engine's own: with one of these among its words a finding is of the engine
 OF_THE_ENGINE = _set(
     "oil engine motor sump sumps pan crank crankshaft crankcase cam camshaft main mains rockers lifters "
-    "lifter tappets gallery dipstick pickup strainer sender lube filter-housing bores pistons piston"
+    "lifter tappets gallery dipstick pickup sender lube filter-housing bores pistons piston"
 )
 #: begin a clause before its subject
 LEADS = _set(

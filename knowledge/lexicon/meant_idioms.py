@@ -64,6 +64,15 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(then=_set("revs rpm throttle")),
         Otherwise(anywhere=_set("tank bottle can"), unless=_OF_OIL | _set("level")),
     ),
+    "water_at_the_drain": (
+        Otherwise(
+            anywhere=_set("rust rusty rust-coloured radiator coolant antifreeze heater"),
+            unless=_OF_OIL,
+        ),
+    ),
+    "oil_caught_fire": (
+        Otherwise(beside=_set("barn house kitchen stove camp forest village grill garden")),
+    ),
     # "cleaned the air filter and oiled the foam"
     "foam_on_stick": (Otherwise(beside=_set("air sponge seat"), unless=_OF_OIL),),
     # "it was boiling hot in the cabin"

@@ -8,6 +8,18 @@ from knowledge.reports.words import Done
 _R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
 PARTS_RARE: tuple[PartWorked, ...] = (
     PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
+    PartWorked(names=("gearbox|transmission|clutch oil|fluid",), area="clutch_or_gearbox"),
+    # of other systems: no oil change and no oil filter
+    PartWorked(
+        names=(
+            "diff|differential|axle|hydraulic|fork|steering|brake|hub oil|fluid",
+            "air|cabin|pollen|hydraulic|vacuum filter|filters|cleaner element?",
+            "temp|temperature|coolant|crank|cam|knock|speed|oxygen|lambda|map sensor|sender",
+            "fuel|gas|petrol tank? gauge|sender|sensor",
+            "fuel pressure regulator",
+        ),
+    ),
+    PartWorked(names=("fuel|diesel|petrol|inline filter|filters element?",), area="fuel_system"),
     PartWorked(
         names=("fuel|lift|injection|hp pump", "injectors|injector|carb|carburettor|carburetor"),
         area="fuel_system",

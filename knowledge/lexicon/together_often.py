@@ -102,7 +102,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "filled_correctly|filled_to_the_right|correctly_filled|full_of_clean_oil|plenty_in_it|had_plenty_of_oil|has_plenty_of_oil|enough_oil_in|oil_is_full|oil_was_full|oils_full|oil_full|full_oil|full_on_oil|oil_at_full|oil_up_to|oil_to_the - full_of|full_of_metal|light|lamp|gauge",
     ),
     "high_mileage": (
-        "@highmiles|@manyhours|huge_miles|huge_mileage|many_thousand|quarter_of_a_million|half_a_million|thousand_miles|starship + done|clock|on_it|miles|distance|hours|meter|covered|up|original|engine|now|showing - since|change|ago|low|only|every|per|after_only|later|"
+        "@highmiles|@manyhours|huge_miles|huge_mileage|many_thousand|quarter_of_a_million|half_a_million|hundred_thousand|starship + done|clock|on_it|miles|distance|hours|meter|covered|up|original|engine|now|showing - since|change|ago|low|only|every|per|after_only|later|"
         "couple|few|five_thousand|ten_thousand|three_thousand|first|rebuild|rebuilt",
         "worn_out_old|tired_old|very_worn|well_worn|high_mileage|old_worn|clapped_out|on_its_last_legs + engine|motor|unit|lump|it|car|one - bearing|bearings|pump|gears|shell|gear",
     ),

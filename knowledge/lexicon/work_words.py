@@ -174,3 +174,7 @@ BY_ITSELF = frozenset(
         "clicks",
     ]
 )
+#: before "filter": it filters no oil of the engine
+OTHER_FILTERS = frozenset(
+    ["air", "fuel", "diesel", "petrol", "cabin", "pollen", "hydraulic", "gearbox"]
+)

@@ -6,6 +6,8 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
+from knowledge.lexicon.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
+from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
 
 BOOK = the_book()
@@ -34,7 +36,8 @@ PLAIN = {
 
 
 def test_every_finding_is_in_the_book() -> None:
-    named = {name.removeprefix("-") for name in OTHERWISE} | PUT_RIGHT | ALSO_ELSEWHERE
+    named = {name.removeprefix("-") for name in (*OTHERWISE, *IDIOMS)} | PUT_RIGHT | ALSO_ELSEWHERE
+    named |= OF_ALL | OF_HISTORY | OF_TURNING
     assert not named - set(BOOK.findings)
 
 
