@@ -38,10 +38,10 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed|=freeing|=unblocking|=rodding|=brushed|=brushing|=soaked|=unclogged|=unclogging",
         "=ive|=have|=has|=was|=were|=been|=had =blown",
         "off|out|apart|down to =clean",
-        "in|into|through a|the|my? ultrasonic|sonic|parts? bath|bucket|tub|tray|tank|bowl|washer of? cleaner|solvent|paraffin|petrol|diesel|degreaser|kerosene?",
+        "in|into|through a|the|my? ultrasonic|sonic|parts? bath|washer|cleaner",
+        "in|into|through a|the|my? bath|bucket|tub|tray|tank|bowl|washer of cleaner|solvent|paraffin|petrol|diesel|degreaser|kerosene",
         "blew|blown|blow it|them|that|the? out|through",
-        "=blew|=blasted|=poked|=blowing|=blasting|=poking",
-        "=lapping|=polishing|=honing|=facing|=resurfacing|=resurfaced|=skimming",
+        "=blew|=blasted|=poked|=blowing|=blasting|=poking|=lapping|=polishing|=honing|=facing|=resurfacing|=resurfaced|=skimming",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
