@@ -58,6 +58,7 @@ class Spoken:
     layout: Fact | None = None  #: how the engine is built, which no entry holds
     layout_words: str = ""
     withdraws: tuple[int, ...] = ()  #: the entries that the words take back
+    printed: tuple[str, ...] = ()  #: a line for each figure of the maker, which no entry holds
 
     @property
     def of_the_engine(self) -> tuple[Fact, ...]:
@@ -89,7 +90,7 @@ class Resolved:
     """What phrases come to."""
 
     spoken: tuple[Spoken, ...]
-    left_out: tuple[str, ...]  #: a line for each phrase of which the person chose nothing
+    left_out: tuple[str, ...]  #: a line for what no entry was made of, chosen or not
     unclear: tuple[str, ...]  #: a line for each phrase that nothing can be recorded of
 
 
@@ -136,10 +137,13 @@ def resolve(
 
     ``case``: what they are said of; ``repaired``: after the repair.
     """
-    found, unclear, left_out = [], [], []
+    found: list[Spoken] = []
+    unclear: list[str] = []
+    left_out: list[str] = []
     for text in texts:
         try:
             found.append(_phrase(text, book, choose, case, repaired))
+            left_out += found[-1].printed
         except NotChosenError as fault:
             left_out.append(str(fault))
         except UsageError as fault:
@@ -165,14 +169,18 @@ def _phrase(
                 return _chosen_task(text, offered, choose)
     facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
     layout = next((f for f in understanding.facts if f.table == "layout"), None)
+    limits = [f for f in facts if f.table == "limit"]
+    facts = [f for f in facts if f.table != "limit"]
     for fact in facts:
         if fact.table == "engine":
             raise UsageError(_of_the_engine(text, fact, book))
-        if fact.table == "limit":
-            raise UsageError(_of_the_book(text, fact, book))
+    if limits and not facts:
+        raise UsageError(_of_the_book(text, limits[0], book))
     gone = entries_taken_back(text, case, book) if case is not None else ()
     if facts:
-        return replace(_of_facts(text, facts, layout, understanding, book), withdraws=gone)
+        spoken = _of_facts(text, facts, layout, understanding, book)
+        printed = tuple(_of_the_book(understanding.words(f), f, book) for f in limits)
+        return replace(spoken, printed=printed, withdraws=gone)
     if gone:
         return Spoken(text, (), (), withdraws=gone)
     if named := _by_id(text, book):

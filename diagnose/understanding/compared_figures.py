@@ -6,9 +6,12 @@ from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Clause
+from knowledge.lexicon.engine_features import BOOKS
 from knowledge.lexicon.numbers import (
     ABOUT,
     COUNTS,
+    I_HAVE,
     MOVES,
     NAMES,
     NOT_IN_A_ROW,
@@ -26,12 +29,31 @@ def compares_pressures(line: Line) -> bool:
     """Whether a sentence without an instrument sets a pressure of now against one before."""
     if {t.word for t in line.tokens} & (OTHER_GAUGES | NOT_IN_A_ROW | VOLTS):
         return False
+    places = [k for k in range(len(line.tokens)) if _may_be_one(line, k)]
+    if any(beside_the_book(line, k) for k in places):
+        return True
     if not any(m.value in _WHEN for m in (*line.circumstances, *line.find(line.lexicon.speed))):
         return False
-    places = [k for k in range(len(line.tokens)) if _may_be_one(line, k)]
     return any(
         comes_from(line, a, b) or (_was(line, a) and not _was(line, b)) for a, b in pairwise(places)
     )
+
+
+def beside_the_book(line: Line, at: int) -> Clause | None:
+    """The clause of what a book gives, straight before what is had: "spec is 45 at 2000, I get 28"."""
+    clause = line.clause(at)
+    before = [c for c in line.sentence.clauses if c.last <= clause.first][-1:]
+    lead = [line.word(k) for k in range(clause.first, at) if not line.tokens[k].is_mark]
+    if not before or not lead or not set(lead) <= I_HAVE | ABOUT:
+        return None
+    said = {line.word(k) for k in range(before[0].first, before[0].last)}
+    inside = range(before[0].first, before[0].last)
+    figures = any(line.tokens[k].is_figure for k in inside)
+    when = any("rpm" in line.tokens[k].kinds for k in inside) or any(
+        m.value in _WHEN and m.first in inside
+        for m in (*line.circumstances, *line.find(line.lexicon.speed))
+    )
+    return before[0] if figures and when and said & BOOKS else None
 
 
 def comes_from(line: Line, was: int, now: int) -> bool:

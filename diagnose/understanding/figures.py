@@ -50,6 +50,22 @@ _UNIT = (
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
 _ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
+_IDLES = [
+    f"{idle}{says}"
+    for idle in ("idle", "idles", "idling", "tickover", "idle speed", "tickover speed")
+    for says in (
+        " ",
+        " is ",
+        " was ",
+        " at ",
+        ": ",
+        " about ",
+        " at about ",
+        " around ",
+        " set to ",
+    )
+]
+_AT_IDLE = "(?:" + "|".join(rf"(?<=\b{lead})" for lead in _IDLES) + ")"
 _PATTERNS: tuple[tuple[str, str], ...] = (
     ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
     ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
@@ -81,6 +97,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),
     ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
     ("rpm", r"(?<=\bidle )(?P<a>[4-9]\d0|1[01]\d0)(?P<k>)\b(?!\s*(?:psi|kpa|bar|miles|h|rpm))"),
+    (  # "idle is 950", "it idles at about 900"
+        "rpm",
+        _AT_IDLE
+        + r"(?P<a>[4-9]\d[05]|1[01]\d[05])(?P<k>)\b(?!\s*(?:psi|kpa|bar|miles|h|hours|hrs|rpm))",
+    ),
     (
         "rpm",
         r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=past ))(?P<a>[1-6](?:\.\d)?)(?P<k>k|\sgrand)\b",

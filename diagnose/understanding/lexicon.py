@@ -36,6 +36,7 @@ from knowledge.lexicon import (
     stance,
     stance_words,
     states,
+    states_more,
     substances,
     things,
     together,
@@ -144,7 +145,9 @@ class Lexicon:
         self.sights_nothing: Phrases[bool] = Phrases({True: sights.SIGHTS_NOTHING})
         self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
-        self.states: Phrases[State] = Phrases(states.STATES)
+        self.states: Phrases[State] = Phrases(
+            {s: said + states_more.STATES_MORE.get(s, ()) for s, said in states.STATES.items()}
+        )
         self.all_fine: Phrases[bool] = Phrases({True: checked.ALL_FINE})
         self.nothing_wrong: Phrases[bool] = Phrases({True: well.NOTHING_WRONG})
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)

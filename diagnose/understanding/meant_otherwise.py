@@ -9,8 +9,11 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import (
     ALSO_ELSEWHERE,
+    DONE_THEN,
     ITS_OWN,
     LAST,
+    LEADS_ON,
+    MONTHS,
     OF_ANOTHER_SYSTEM,
     OTHER_OWNERS,
     OTHERWISE,
@@ -87,7 +90,18 @@ def _is_past(line: Line, places: list[int]) -> bool:
         return False
     first, last = _ends(line, places[-1])
     past = any(line.word(k) in LAST and line.word(k + 1) in PAST_TIMES for k in range(first, last))
-    return past or bool(words & PAST)
+    return past or bool(words & PAST) or _put_right_then(line, last)
+
+
+def _put_right_then(line: Line, at: int) -> bool:
+    """Whether the next clause says when it was put right: "sludge on the screen, cleaned in August"."""
+    if at >= len(line.tokens):
+        return False
+    first, last = _ends(line, at)
+    words = [line.word(k) for k in range(first, last)]
+    while words and words[0] in LEADS_ON:
+        words = words[1:]
+    return words[:1] != [] and words[0] in DONE_THEN and bool(set(words) & (MONTHS | {"ago"}))
 
 
 def _is_of_another(line: Line, places: list[int]) -> bool:

@@ -11,6 +11,7 @@ from diagnose.understanding.sides import side_of
 from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.stance_words import (
     AGAINST,
+    ASKED,
     BORROWED,
     GAVE,
     GOT,
@@ -97,7 +98,7 @@ def _ends_norm(sentence: Sentence, start: int) -> int:
     tokens = sentence.tokens
     if start and tokens[start - 1].word == "(":
         return next((k for k in range(start, len(tokens)) if tokens[k].word == ")"), len(tokens))
-    if tokens[start].word not in NORMS:
+    if tokens[start].word not in NORMS | ASKED:
         return len(tokens)
     behind = (c.first for c in sentence.clauses if c.first > start)
     return next((k for k in behind if tokens[k].word in OWN_READING), len(tokens))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from diagnose.understanding.compared_figures import beside_the_book
 from diagnose.understanding.differences import is_difference
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
@@ -151,6 +152,8 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     listed = spoken_of or when
     near = near or (listed and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
     if listed and _follows_what_was(line, i):
+        return True
+    if spoken_of and beside_the_book(line, i) is not None:
         return True
     if spoken_of and (beside_what_was(line, i) or left_from(line, i) or came_down(line, i)):
         return True

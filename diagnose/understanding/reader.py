@@ -35,6 +35,7 @@ from diagnose.understanding.readings import readings
 from diagnose.understanding.rows import fell_in_steps
 from diagnose.understanding.sights import sights
 from diagnose.understanding.sizes import has_another_unit
+from diagnose.understanding.springs_compared import SAID_BY_SPRINGS
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
@@ -172,7 +173,7 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
 
     "relief opens at 45 psi" is no reading, "pickup 1/4 in off the pan" no pickup off the pan.
     """
-    taken = [s for f in facts if "value" in f.fields for s in f.spans]
+    taken = [s for f in facts if "value" in f.fields and f.table != "limit" for s in f.spans]
     read = [s for f in facts if f.table == "reading" for s in f.spans]
     facts = [f for f in facts if f.name not in _OF_A_READING or not _within(f, read)]
     pressures = {str(f.fields["pressure"]) for f in facts if f.table == "reading"}
@@ -183,6 +184,7 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
         for f in facts
         if "value" in f.fields
         or f.table not in ("reading", "finding")
+        or (f.name in SAID_BY_SPRINGS and not _within(f, taken))
         or not any(a < d and c < b for a, b in f.spans for c, d in taken)
     ]
 

@@ -12,6 +12,8 @@ from diagnose.understanding.values_named import Name
 from knowledge.lexicon.values import NEW_ONE, OLD_ONE
 
 _SPRING = "relief_spring_length"
+_SHORT, _ANOTHER = "relief_spring_short_or_broken", "relief_parts_not_standard"
+SAID_BY_SPRINGS = frozenset([_SHORT, _ANOTHER])  #: findings that two lengths show
 _NEXT, _BEHIND_IT = 10, 6  #: words from one length to another; looked at behind that
 _SHORTER = 0.01  #: share by which a spring is shorter than the other (judgement)
 
@@ -33,7 +35,7 @@ def springs_compared(line: Line, names: list[Name]) -> Iterator[Fact]:
         new_is_other = bool(said & NEW_ONE)
         if new_is_other == bool(said & OLD_ONE):
             continue  # which is which is not said
-        what = "relief_spring_short_or_broken" if new_is_other else "relief_parts_not_standard"
+        what = _SHORT if new_is_other else _ANOTHER
         if _length(line, first) < _length(line, other) * (1.0 - _SHORTER):
             span = line.span([name.mark, Mark(True, first, other + 1)])
             yield Fact("finding", {"what": what, "state": "present"}, span)

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diagnose.understanding.amounts import Amount
+from diagnose.understanding.amounts import INCHES, Amount
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.book import Book
@@ -17,6 +17,9 @@ from knowledge.model import Quantity
 NUMBER_WORDS = frozenset(["no", "number", "num", "#", "nr"])
 _BARE_FAR = 8  #: words from a name to a figure without a unit
 _LENGTH = frozenset(["length"])
+_SPEED, _LEADS_TO_SPEED = "speed", 3  #: dimension of an idle; words from it to its figure
+_WHEN = frozenset(["when", "once", "as", "if", "whenever", "until", "till", "while"])
+_SPRING = "relief_spring_length"
 _SMALL = frozenset(["thou", "mil", "mm"])
 _LEADS_BACK = frozenset(["on", "the", "at", "in"])  #: "9 on the side"
 _IS = frozenset(["is", "was", "are", "were", "measures", "measured"])
@@ -87,15 +90,34 @@ def with_bare(line: Line, every: list[Amount], names: list[Name], unit: str) -> 
     """The amounts, with bare figures beside a name in the unit used before: "rods about 2"."""
     found = [*every]
     places = [k for n in names if n.quantity.dimension == "length" for k in _beside(line, n)]
+    for name in (n for n in names if n.quantity.dimension == _SPEED):
+        if {line.word(name.mark.first - k) for k in (1, 2)} & _WHEN:
+            continue  # "comes back when it idles at 600"
+        for k in range(name.mark.last, min(name.mark.last + _LEADS_TO_SPEED, len(line.tokens))):
+            if "rpm" in line.tokens[k].kinds and not any(a.first <= k < a.last for a in found):
+                found.append(Amount(k, k + 1, (line.tokens[k].value,), frozenset([_SPEED])))
     for k in (*places, *_numbered(line)):
         token = line.tokens[k]
         said = next((u for a in reversed(every) if a.last <= k and (u := unit_of(a))), unit)
-        if any(a.first <= k < a.last for a in found) or not said:
+        if any(a.first <= k < a.last for a in found):
             continue
         small = re.fullmatch(r"0?\.\d+", token.value) is not None
-        if token.kinds == {"number"} and small is (said == "mm") and line.word(k + 1) not in COUNTS:
+        if _is_in_inches(line, k, names):
+            found.append(Amount(k, k + 1, (f"{token.value} {INCHES}",), _LENGTH))
+        elif not said:
+            continue
+        elif (
+            token.kinds == {"number"} and small is (said == "mm") and line.word(k + 1) not in COUNTS
+        ):
             found.append(Amount(k, k + 1, (f"{token.value} {said}",), _LENGTH))
     return sorted(found, key=lambda a: a.first)
+
+
+def _is_in_inches(line: Line, at: int, names: list[Name]) -> bool:
+    """Whether a bare figure is the length of a spring, to a hundredth of an inch: "2.02 free"."""
+    token = line.tokens[at]
+    spring = any(n.quantity.id == _SPRING and at in _beside(line, n) for n in names)
+    return spring and token.kinds == {"number"} and bool(re.fullmatch(r"[1-4]\.\d\d", token.value))
 
 
 def _beside(line: Line, name: Name) -> Iterator[int]:

@@ -262,5 +262,12 @@ PUT_RIGHT = _set(
 LAST = _set("last")
 PAST_TIMES = _set("year season summer winter spring autumn fall century")
 PAST = _set("previously formerly originally")
+#: begin a clause that says when a fault was put right; before them, and the time
+DONE_THEN = _set("cleaned cleared removed washed flushed replaced renewed changed fixed")
+LEADS_ON = _set(", and i we was were all got had it this that which")
+MONTHS = _set(
+    "january february march april may june july august september october november december "
+    "last year summer winter spring autumn"
+)
 #: and yet it is said of today
 STILL = _set("since now today still again just")

@@ -189,3 +189,7 @@ WHICH_FALL = _set("last this the in by that each every next late early during si
 #: behind "10 up" and "10 down": it is a difference
 UP_AT = _set("at when everywhere on hot cold now since across")
 DOWN_EVERYWHERE = _set("everywhere across throughout overall since all")
+#: between what a book gives and a figure: what is had instead
+I_HAVE = _set(
+    "i im ive we mine it its but and get gets getting got have has see seeing am only just is shows reads at"
+)

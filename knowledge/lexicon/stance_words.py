@@ -220,7 +220,7 @@ OWN_READING = _set(
     "i im ive we weve mine ours its got getting measured measuring actual actually reads it"
 )
 #: beside a figure that a book gives
-ASKED = _set("wants asks calls min minimum required book's")
+ASKED = _set("wants asks calls min minimum required requires needs book's")
 #: behind "recommended": nobody recommends now, it is the oil the book names
 OF_OIL = _set("oil grade weight viscosity filter")
 #: what one would do; before these it is an opinion, or what had been done

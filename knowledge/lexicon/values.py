@@ -382,7 +382,8 @@ BETWEEN = _set(
     "had got show shows showed free length long per on in each all i did done last year time within"
 )
 #: beside the length of a second spring: whose it is
-NEW_ONE, OLD_ONE = _set("new replacement"), _set("old original previous")
+NEW_ONE = _set("new replacement spec specification book manual should nominal specified")
+OLD_ONE = _set("old original previous")
 #: anywhere in the clause: the figure is of metal taken off, a size bought, or a torque
 MACHINED = _set("ground grind reground undersize oversize polished machined turned")
 #: before a figure: a bound, not a value

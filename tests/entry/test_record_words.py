@@ -16,7 +16,7 @@ from diagnose.case.writing import Appended, NewEntry
 from diagnose.cli import app
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input, new_entries
-from diagnose.entry.spoken import MOST, Choice, candidates, is_words
+from diagnose.entry.spoken import MOST, Choice, candidates, is_words, resolve
 from diagnose.errors import UsageError
 from diagnose.output.documents.verdicts import DECIMALS, shown, verdicts
 from knowledge.book import the_book
@@ -105,6 +105,14 @@ def test_what_is_left_over_stays_in_the_note() -> None:
     """Nothing of the words is lost."""
     made = _entries("mains 4 thou, rods 3 thou, frobnicated the wibbler")
     assert "frobnicated the wibbler" in str(made[0].fields["note"])
+
+
+def test_a_figure_of_the_maker_leaves_the_rest_to_be_saved() -> None:
+    """What was read is an entry; the book's own figure is said to belong on a card."""
+    resolved = resolve(["spec is 45 psi at 2000, i get 28"], BOOK)
+    assert [f.short for s in resolved.spoken for f in s.facts] == ["reading 28 psi 2000 rpm"]
+    assert not resolved.unclear
+    assert ["45 psi" in line and "card" in line for line in resolved.left_out] == [True]
 
 
 @pytest.mark.parametrize("text", ["relief_ball=yes", "main_clearance", "=yes", "yes", "=", "a=b"])
