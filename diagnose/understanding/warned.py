@@ -17,7 +17,9 @@ _HARM = {Shows.KNOCK.value, Shows.LOST_POWER.value, Shows.NO_START.value}
 #: what somebody does, or does not do, who sees a warning
 _REACTIONS = frozenset(["ran_on_without_pressure", "ran_long_without_distress"])
 #: say by themselves that an engine was stopped: "I shut it down straight away"
-_SHUTS = frozenset(["shut", "killed", "switched", "off", "down", "engine", "motor", "towed"])
+_SHUTS = frozenset(
+    ["shut", "killed", "switched", "off", "down", "engine", "motor", "towed", "dared", "dare"]
+)
 _RUINED = frozenset(["engine_seized", "stopped_with_loss_of_power", "bearing_knock"])
 
 

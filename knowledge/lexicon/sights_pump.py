@@ -264,7 +264,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "air leak|leaks|getting|gets? in|into|at|on the? scavenge|scavenging hose|line|pipe|side|pickup|pump?",
     ),
     "tank_empties_running": (
-        "tank empties|emptying|emptied|drains|goes|runs empty|into|while|when|dry|running|the",
+        "tank empties|emptying|emptied|drains|goes|runs empty|into|while|when|dry|low|running|the",
         "no|little|poor oil? return|scavenge to|from the? tank|sump",
         "wet sumping while|when running",
         "tank level? goes|went|drops|dropped|drains|falls|fell|sinks|pumps|runs down|low|away|dry|empty|out? while|when|as|whenever|once|after running|revved|riding|run|under-way|racing|it-runs|its-running|at-speed",
