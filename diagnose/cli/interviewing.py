@@ -9,8 +9,9 @@ from diagnose.case.loading import named
 from diagnose.case.schema import LONGEST
 from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
+from diagnose.entry.in_words import is_story
 from diagnose.entry.interview import Interview, new_case_path
-from diagnose.entry.picking import HELP, YES, Reply
+from diagnose.entry.picking import HELP, NO, YES, Reply
 from diagnose.entry.questions import (
     STORY,
     ChoiceQuestion,
@@ -37,6 +38,7 @@ from diagnose.output.text.tell import account_lines, changed_lines
 from knowledge.book import the_book
 from knowledge.model import Severity
 
+IN_WORDS = "a sentence is read as part of the story"
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
 
 
@@ -45,10 +47,10 @@ def run_interview(path: Path | None, questions: int, by: str) -> None:
     interview = Interview.begin(path or new_case_path(), the_book(), by, questions)
     name = named(interview.path)
     if interview.resumed:
-        remark(f"Going on with {name}. {HELP}.")
+        remark(f"Going on with {name}. {HELP}; {IN_WORDS}.")
         _show_alarms(interview)
     else:
-        remark(f"Every answer is saved in {name} as it is given. {HELP}.")
+        remark(f"Every answer is saved in {name} as it is given. {HELP}; {IN_WORDS}.")
     if not _ask_all(interview):
         saved = "everything is saved" if interview.saved else "nothing was said, nothing saved"
         remark(f"Stopped here; {saved}.")
@@ -109,6 +111,8 @@ def _after(interview: Interview, question: Question, before: BestGuess | None) -
             remark(STOP_NOW)
         return before
     half = isinstance(question, EngineQuestion) and question.of is None
+    if isinstance(interview.next_question(), ConfirmQuestion):
+        return before
     if question is STORY or (half and isinstance(interview.next_question(), EngineQuestion)):
         return before
     _show_alarms(interview)
@@ -135,6 +139,10 @@ def _explain(interview: Interview, question: Question, reply: Reply, line: str) 
             remark(f"{STOP_NOW} Which: 1 zero, 2 a knock, 3 both?")
         case _ if isinstance(question, ChoiceQuestion) and line.lower() in YES:
             remark(f"Yes to which of them? {question.hint}", 2)
+        case _ if isinstance(question, ChoiceQuestion) and line.lower() in NO:
+            remark(f"Then which of them? {question.hint}", 2)
+        case _ if reply is Reply.UNCLEAR and is_story(line):
+            remark(f"Nothing in that was understood. {question.hint}", 2)
         case _:
             remark(question.hint, 2)
 

@@ -1,13 +1,18 @@
-"""Answers in a person's own words to a question with numbered choices, yes and no, or figures."""
+"""Answers in a person's own words to a question with numbered choices, yes and no, or figures.
+
+A sentence answers no question by one word that stands somewhere in it: it is an answer where the
+words of a choice are most of it, or where its first words are one; what else it says is to be read.
+"""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from diagnose.entry.answers import Answer
 from diagnose.entry.numbers import Readings
-from diagnose.entry.picking import Picked
+from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
     CheckQuestion,
     ChoiceQuestion,
@@ -34,6 +39,41 @@ _NO = frozenset(["no", "nope", "nah", "never", "not"])
 _NOT_DONE = frozenset(["not", "no", "never", "nobody", "none", "nothing", "haven't", "hasn't"])
 _UNSURE = frozenset(["idea", "sure", "know", "certain", "tell", "remember", "say", "checked"])
 _DENIED = frozenset(["not", "no", "never", "without"])  #: as tokens
+_MOST = 0.5  #: share of the tokens of a sentence that its choices must have
+_CLAUSES = re.compile(r"\s*(?:[,;:.!?]+(?=\s|$)|\b(?:and|but|because|although|though)\b)\s*", re.I)
+#: behind "no" and "yes" where these answer; any other word is what there is none of
+_GOES_ON = frozenset(
+    [
+        *("it", "its", "it's", "they", "there", "that", "i", "i've", "we", "you", "he", "she"),
+        *("not", "never", "nothing", "none", "nobody", "but", "and", "only", "just", "never"),
+        *("does", "doesn't", "is", "isn't", "did", "didn't", "has", "hasn't", "sir", "way"),
+    ]
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What a line says in answer to a question, and the words of it that are still to be read."""
+
+    answer: Said | None
+    rest: str
+
+
+def heard(question: Question, line: str) -> Heard:
+    """What a line of words says at a question that took no number or letter of it."""
+    said = answer_in_words(question, line)
+    if not is_story(line):
+        return Heard(said, "" if said is not None else line)
+    if said is not None and _is_most(question, said, line):
+        return Heard(said, "")
+    first, *others = _CLAUSES.split(line, maxsplit=1)
+    if others and first and not is_story(first):
+        read = question.read(first)
+        picked = isinstance(read, Answer | Picked) and read not in (Picked(None), Answer("unknown"))
+        answer = read if picked else answer_in_words(question, first)
+        if answer is not None and not isinstance(answer, Reply):
+            return Heard(answer, others[0])
+    return Heard(None, line)
 
 
 def answer_in_words(question: Question, line: str) -> Said | None:
@@ -61,6 +101,24 @@ def answer_in_words(question: Question, line: str) -> Said | None:
             many = not isinstance(question, EngineQuestion)
             return _places(line, [(says,) for says in question.says], many)
     return None
+
+
+def _is_most(question: Question, said: Said, line: str) -> bool:
+    """Whether the words of the choices that were taken are most of a line."""
+    if not isinstance(said, Picked) or not said.places:
+        return True
+    match question:
+        case ChoiceQuestion():
+            phrases = [
+                p for i in said.places for c in [question.choices[i]] for p in (c.says, *c.also)
+            ]
+        case EngineQuestion() | CheckQuestion() | TriedQuestion():
+            phrases = [question.says[i] for i in said.places]
+        case _:
+            return True
+    words = tokens(line)
+    named = {token for phrase in phrases for token in tokens(phrase)}
+    return sum(word in named for word in words) >= _MOST * len(words)
 
 
 def is_story(line: str) -> bool:
@@ -99,6 +157,8 @@ def _yes_or_no(words: Sequence[str]) -> Answer | None:
     """A short answer that begins with yes or no; "no idea" is neither."""
     if len(words) > _SHORT or words[0] not in _YES | _NO:
         return None
+    if words[0] == "no" and len(words) >= STORY_WORDS and words[1] not in _GOES_ON:
+        return None  # "no gauge on this one" denies a gauge
     if _UNSURE & set(words[1:]):
         return Answer("unknown") if words[0] in _NO else None
     return Answer("present" if words[0] in _YES else "absent")
@@ -119,8 +179,11 @@ def _places(
 ) -> Picked | None:
     """The choices a line names; None where it names none, or several where one is wanted."""
     said = frozenset(tokens(line))
+    plain = " ".join(line.lower().split())
     found: dict[int, frozenset[str]] = {}
     for place, each in enumerate(phrases):
+        if plain in each:
+            return Picked((place,))
         fitting = [_shared(said, frozenset(tokens(phrase))) for phrase in each]
         best = max(fitting, key=len, default=frozenset())
         if best:
@@ -135,6 +198,6 @@ def _places(
 
 def _shared(said: frozenset[str], phrase: frozenset[str]) -> frozenset[str]:
     """Tokens that a line and a phrase share, where one of them holds all of the other."""
-    if not phrase or said & _DENIED != phrase & _DENIED:
+    if not phrase - _DENIED or said & _DENIED != phrase & _DENIED:
         return frozenset()
     return said & phrase if phrase <= said or (said <= phrase and said) else frozenset()

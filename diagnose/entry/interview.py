@@ -27,7 +27,7 @@ from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
-from diagnose.entry.in_words import answer_in_words, is_story, taken_as
+from diagnose.entry.in_words import heard, is_story, taken_as
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
     ENGINE,
@@ -142,16 +142,17 @@ class Interview:
         if question is None:
             return Reply.STOP
         answer = read_line(question, line)
-        if answer is Reply.UNCLEAR and isinstance(question, NumbersQuestion):
-            answer = read_readings(line, self.book) or answer
-        self.taken = ""
+        self.taken, rest = "", ""
         if answer is Reply.UNCLEAR and is_safety(question) and is_story(line):
             self._open.pop()
             self._save_story(line)
             return None
-        if answer is Reply.UNCLEAR and (said := answer_in_words(question, line)) is not None:
-            answer = said
-            self.taken = taken_as(question, said)
+        if answer is Reply.UNCLEAR and not isinstance(question, ConfirmQuestion):
+            words = heard(question, line)
+            if words.answer is None:
+                return self._told(question, line)
+            answer, rest = words.answer, words.rest
+            self.taken = taken_as(question, words.answer)
         by_letter = not any(c.isdigit() for c in line)
         if isinstance(question, ChoiceQuestion) and isinstance(answer, Picked) and answer.places:
             self.taken = taken_as(question, answer) if by_letter or self.taken else ""
@@ -159,7 +160,37 @@ class Interview:
             return self._back()
         if isinstance(answer, Reply):
             return answer
-        return self._save(question, answer)
+        reply = self._save(question, answer)
+        if reply is None and rest:
+            self._read(rest)
+        return reply
+
+    def _told(self, question: Question, line: str) -> Reply | None:
+        """Take words that answer no choice as a part of the story; UNCLEAR where none is understood.
+
+        The question comes again if they have not answered it.
+        """
+        readings = read_readings(line, self.book) if isinstance(question, NumbersQuestion) else None
+        if readings is not None and not is_story(line):
+            return self._save(question, readings)
+        if not self._read(line):
+            return Reply.UNCLEAR
+        if readings is not None:
+            self._agenda.note(question)
+        again = self._reopened and self._reopened[-1].question == question
+        if not again and not (isinstance(question, TrialQuestion) and question.made):
+            self._open.remove(question)
+        return None
+
+    def _read(self, words: str) -> bool:
+        """Ask whether the facts in some words are right; False where they hold none."""
+        try:
+            account = understand(self.path, words, self.book)
+        except UsageError:
+            return False
+        if account.kept:
+            self._open.append(ConfirmQuestion(account))
+        return bool(account.kept)
 
     def finish(self) -> None:
         """Write what was shown and not objected to; for the end of the input."""

@@ -121,21 +121,26 @@ class ChoiceQuestion:
         """What can be answered."""
         many = "Numbers" if self.menu.many else "A number"
         none = next((c.says for c in self.choices if not c.there), "")
+        none = none or next((c.says for c in self.choices if c.plain == "no"), "")
         no = f", n for '{none}'" if none else ""
         return f"{many} from 1 to {len(self.choices)}{no}, or d for don't know."
 
     def read(self, line: str) -> Picked | Reply:
         """The choices that are true."""
         if line.lower() in NO:
-            none = tuple(i for i, c in enumerate(self.choices) if not c.there)
+            none = self._plain("no") or tuple(i for i, c in enumerate(self.choices) if not c.there)
             return Picked(none) if none else Reply.UNCLEAR
-        real = tuple(i for i, c in enumerate(self.choices) if c.there)
+        real = self._plain("yes") or tuple(i for i, c in enumerate(self.choices) if c.there)
         if line.lower() in YES and len(real) == 1:
             return Picked(real)
         found = picked(line, len(self.choices), self.menu.many)
         places = found.places or () if isinstance(found, Picked) else ()
         none_and_more = len(places) > 1 and not all(self.choices[i].there for i in places)
         return Reply.UNCLEAR if none_and_more else found
+
+    def _plain(self, word: str) -> tuple[int, ...]:
+        """The choice that "yes" or "no" alone says."""
+        return tuple(i for i, c in enumerate(self.choices) if c.plain == word)
 
 
 @dataclass(frozen=True, slots=True)

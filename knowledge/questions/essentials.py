@@ -128,6 +128,7 @@ GRADE = Menu(
                 "the recommended grade",
                 "standard",
             ),
+            plain="yes",
         ),
         Choice(
             "thinner",
@@ -221,12 +222,14 @@ STATIONS = Menu(
             "both on one sender",
             ("one_sender_for_two_gauges",),
             also=("one sender", "the same sender", "shared sender"),
+            plain="yes",
         ),
         Choice(
             "two stations, each with its own sender",
             ("gauges_at_two_stations",),
             ("one_sender_for_two_gauges",),
             ("own sender", "two senders", "each its own"),
+            plain="no",
         ),
         Choice("there is only one oil gauge", also=("one gauge", "only one")),
     ),
@@ -243,6 +246,7 @@ PLUGS = Menu(
             ("plugs_counted_in",),
             ("plugs_not_counted", "plugs_fitted_by_others"),
             ("all of them", "every one", "counted them", "yes all"),
+            plain="yes",
         ),
         Choice(
             "nobody counted them",
@@ -269,8 +273,9 @@ SEALS = Menu(
             "an old seal or gasket went back in",
             ("old_seals_reused",),
             also=("reused", "old ones", "the same ones"),
+            plain="no",
         ),
-        Choice("all new", also=("new ones", "new seals")),
+        Choice("all new", also=("new ones", "new seals"), plain="yes"),
     ),
 )
 #: of diesels and turbocharged engines, where work inside may have left one out

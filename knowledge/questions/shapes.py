@@ -20,6 +20,7 @@ class Choice:
     not_there: tuple[str, ...] = ()
     also: tuple[str, ...] = ()  #: what else people say for it
     beyond: tuple[str, ...] = ()  #: findings it is more of: if they are not there, it is not either
+    plain: str = ""  #: "yes" or "no", where that word alone says it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

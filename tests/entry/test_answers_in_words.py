@@ -8,7 +8,7 @@ import pytest
 
 from diagnose.case.loading import load
 from diagnose.entry.answers import Answer
-from diagnose.entry.in_words import answer_in_words, taken_as
+from diagnose.entry.in_words import answer_in_words, heard, taken_as
 from diagnose.entry.interview import Interview
 from diagnose.entry.numbers import HOT_IDLE, Readings
 from diagnose.entry.picking import Picked, Reply
@@ -35,6 +35,7 @@ from knowledge.questions.essentials import (
     NOISE,
     SAFETY,
     SAFETY_KNOCK,
+    SEALS,
     SINCE,
     ZERO,
 )
@@ -181,3 +182,59 @@ def test_a_letter_at_numbered_choices_says_what_it_was_taken_for(tmp_path: Path)
     shown = " ".join(call("ask", tmp_path / "a.toml", answers="n\n\nd\ny\n").err.split())
     assert "Taken as: neither." in shown
     assert "Yes to which of them? A number from 1 to 4" in shown
+
+
+LAMP = "lamp flickers at tickover when hot and goes out if i rev it a bit, no guage only lamp"
+
+
+@pytest.mark.parametrize(
+    "line", [LAMP, "no gauge on it only the lamp", "it is no trouble when cold"]
+)
+def test_one_word_of_a_sentence_answers_nothing(line: str) -> None:
+    """A "no" of another clause does not say that the stick is dry, nor that the finding is not there."""
+    for question in (ChoiceQuestion(LEVEL, LEVEL.choices), FindingQuestion(GAUGE_READS_ZERO)):
+        words = heard(question, line)
+        assert words.answer is None
+        assert words.rest == line
+
+
+def test_what_a_sentence_says_besides_its_answer_is_left_to_be_read() -> None:
+    since = heard(ChoiceQuestion(SINCE, SINCE.choices), "nothing, it got worse over two years")
+    assert taken_as(ChoiceQuestion(SINCE, SINCE.choices), since.answer or "") == "none of these"
+    assert since.rest == "it got worse over two years"
+    level = ChoiceQuestion(LEVEL, LEVEL.choices)
+    assert heard(level, "i think it is well over the full mark").rest == ""
+    assert answer_in_words(level, "no") is None
+    assert answer_in_words(level, "no oil") == Picked((2,))
+
+
+def test_a_sentence_at_a_question_is_shown_and_kept_as_story(tmp_path: Path) -> None:
+    """The facts wait for a yes; what they answer is not asked again, what they leave open is."""
+    path = tmp_path / "car.toml"
+    interview = Interview.begin(path, BOOK)
+    for line in ("4", "four cylinder petrol launch", "", "d"):
+        assert interview.reply(line) is None
+    asked = interview.next_question()
+    assert asked == ChoiceQuestion(LEVEL, LEVEL.choices)
+    assert interview.reply(LAMP) is None
+    assert isinstance(interview.next_question(), ConfirmQuestion)
+    assert not {"dipstick_dry", "lamp_only"} & {
+        r.finding.id for r in load(path, BOOK).finding_records
+    }
+    assert interview.reply("") is None
+    assert "lamp_only" in {r.finding.id for r in load(path, BOOK).finding_records}
+    assert LAMP in path.read_text("utf-8"), "the words are kept"
+    assert interview.next_question() == asked
+    assert interview.reply("the level is between the marks, 5w30 from the dealer") is None
+    assert interview.reply("") is None
+    assert load(path, BOOK).engine.oil == "5W-30"
+    question = interview.next_question()
+    assert not (isinstance(question, ChoiceQuestion) and question.menu in (LEVEL, GAUGE))
+
+
+def test_yes_and_no_answer_a_question_that_is_asked_so() -> None:
+    """ "Is it of the right grade?": yes is the first choice; no is two, so it is asked which."""
+    grade, seals = ChoiceQuestion(GRADE, GRADE.choices), ChoiceQuestion(SEALS, SEALS.choices)
+    assert grade.read("yes") == Picked((0,))
+    assert grade.read("n") is Reply.UNCLEAR
+    assert (seals.read("no"), seals.read("y")) == (Picked((0,)), Picked((1,)))

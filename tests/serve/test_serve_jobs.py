@@ -135,6 +135,18 @@ def test_back_asks_once_more(tab: Browser) -> None:
     assert back.form("ask").fields["question"] == question
 
 
+def test_words_at_a_question_are_shown_and_kept(tab: Browser, tmp_path: Path) -> None:
+    """The second form of a question with buttons takes a sentence, which answers by what it says."""
+    page = tab.send(tab.get("/new"), "new", story="petrol V8, needle low when hot")
+    page = tab.send(page, "new", agreed="1")
+    fields = page.form("ask").fields
+    page = tab.post(page.form("ask").action, {**fields, "words": "it has 5w30 from the dealer"})
+    assert "oil in it: 5W-30" in page.words
+    tab.send(page, "ask", answer="y")
+    (path,) = tmp_path.iterdir()
+    assert load(path, the_book()).engine.oil == "5W-30"
+
+
 def test_figures_and_circumstances_of_the_gauge(tab: Browser, tmp_path: Path) -> None:
     """The number question takes figures with their unit, in any of its fields."""
     page = tab.send(tab.get("/new"), "new", story="petrol V8, needle low when hot, no leaks")

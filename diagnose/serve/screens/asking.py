@@ -83,7 +83,7 @@ def line_of(question: Question, asked: Asked) -> str:
             return _confirmed(question, asked)
         case TextQuestion():
             return asked.text("words").replace("\n", " ")
-    return " ".join(asked.every("pick")) or "?!"
+    return " ".join(asked.every("pick")) or asked.text("words").replace("\n", " ") or "?!"
 
 
 def _numbers(question: NumbersQuestion, asked: Asked) -> str:
