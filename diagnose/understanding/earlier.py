@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import pairwise
 
 from diagnose.understanding.before_work import well_until
@@ -14,12 +15,21 @@ from diagnose.understanding.service import ran_well
 from diagnose.understanding.since_then import there_since
 from diagnose.understanding.work import tried
 from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.work_words import APART_FROM, CARRIED_OUT, LOOKS, MENDS, REUSED
+from knowledge.lexicon.work_words import (
+    APART_FROM,
+    CARRIED_OUT,
+    LOOKS,
+    MENDS,
+    REASSEMBLED,
+    REUSED,
+    TAKEN,
+)
 from knowledge.reports.words import Done, Hands, Result
 
 _WHO = frozenset(["i", "we", "ive", "weve", "of"])  #: "nothing I have done helped"
 _DAYS_AGO = ("1 days", "2 days")
 _CARRIED = 4  #: words from "not" to "carried out"
+_PUT_BACK = 5  #: so many words behind the work it was refitted
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
 
@@ -61,6 +71,11 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "1300 hours since overhaul": ["earlier whole_engine rebuilt 5 years"],
         "engine rebuilt 200 hours ago": ["earlier whole_engine rebuilt 9 months"],
         "bearings renewed 3 hours ago": ["earlier bearings renewed 3 h"],
+        "oil pump was dismantled, cleaned and refitted with new gaskets 3 weeks before": [
+            "earlier oil_pump taken off and refitted 3 weeks"
+        ],
+        "sump was removed and refitted": ["earlier sump taken off and refitted"],
+        "took the oil pump apart, cleaned it, refitted it": [],
         "transferred my pan over": ["earlier sump taken off and refitted"],
         "pulled the pan": [],
         "fitted a new pump and it was fine for about 35,000 miles. Now it is low": [
@@ -110,7 +125,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
     lines = paragraph.lines
     for line, ahead, behind in zip(lines, (None, *lines), (*lines[1:], None), strict=False):
         own = jobs(line, ahead)
-        for job in own:
+        for job in map(_as_put_back, own):
             before, words = job.before()
             ran = served(job, [line, behind] if behind else [line])
             if ran and not [m for m in words if m not in (*job.lead, *job.then_now)]:
@@ -130,7 +145,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if job.trial in as_trials and (not before or lately or job.begins_it):
                 continue
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
-            opened = opened and job.line.word(job.first) not in REUSED
+            opened = opened and job.line.word(job.first) not in REUSED and not job.put_back
             if opened and not before:
                 continue
             fields: dict[str, Value] = {"what": job.area}
@@ -190,6 +205,19 @@ def _is_another(job: Job) -> bool:
     line = job.line
     ones = "one" in {line.word(k) for k in range(job.first, job.last)}
     return ones and not {"engine", "motor", "lump"} & {t.word for t in line.tokens}
+
+
+def _as_put_back(job: Job) -> Job:
+    """The whole of an overhaul that was put back: "pump dismantled, cleaned and refitted"."""
+    line = job.line
+    part_first = any(m.first == job.first for m in line.find(line.lexicon.parts))
+    behind = range(job.last - 1, min(job.last + _PUT_BACK, len(line.tokens)))
+    back = next((k for k in behind if line.word(k) in REASSEMBLED), None)
+    taken = {line.word(job.first - k) for k in (1, 2)} & TAKEN
+    if job.done not in (Done.REFITTED, Done.OPENED) or taken or not part_first or back is None:
+        return job  # "took the pump apart, refitted it" was a look inside
+    marks = (*job.marks, Mark(True, min(job.last, back), back + 1))
+    return replace(job, marks=marks, done=Done.REFITTED, put_back=True)
 
 
 def _not_carried_out(job: Job) -> bool:

@@ -63,6 +63,7 @@ class Job:
     done: Done | None
     trial: str | None
     area: str | None
+    put_back: bool = False  #: an overhaul of a part that went back in
 
     @property
     def first(self) -> int:
@@ -151,7 +152,8 @@ class Job:
     def before(self) -> tuple[str, tuple[Mark[object], ...]]:
         """How long before the trouble, as a case file writes it, and the words for it."""
         clause = self.line.clause(self.first)
-        for k in range(clause.first, min(clause.last + 3, len(self.line.tokens))):
+        last = max(clause.last, self.line.clause(self.last - 1).last)
+        for k in range(clause.first, min(last + 3, len(self.line.tokens))):
             token = self.line.tokens[k]
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
                 return run_in(token), (Mark(True, k, k + 2),)

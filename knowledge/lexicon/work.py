@@ -65,7 +65,12 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "dropped|put|popped it|them back in|on",
         "re-gasketed|regasketed",
     ),
-    Done.OPENED: ("opened|inspected|stripped", "took apart", "taken apart", "tore down"),
+    Done.OPENED: (
+        "opened|inspected|stripped|=dismantled|=disassembled",
+        "took apart",
+        "taken apart",
+        "tore down",
+    ),
 }
 
 

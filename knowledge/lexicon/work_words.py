@@ -13,6 +13,10 @@ RAN_WELL = _set(
     "fine good great well ok okay perfect perfectly lovely sweetly faultlessly happy happily "
     "flawlessly beautifully strong ran lasted held worked behaved"
 )
+#: of a part that went back in after an overhaul
+REASSEMBLED = _set("refitted reassembled reinstalled refit")
+#: before a part that somebody had off or apart
+TAKEN = _set("took taken take taking had pulled")
 #: between "for" and how long
 ABOUT = _set("about nearly almost over some around roughly the like maybe a at least another good")
 #: after a part that begins a statement of its own and goes on no list
