@@ -2,9 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 LONGEST_TITLE = 60  #: characters
+#: before the subject of a letter or of an answer in a thread
+_SUBJECT = re.compile(r"^(?:(?:re|fwd?|aw|subject|title|topic)\s*:\s*)+", re.IGNORECASE)
+#: a line that says who wrote and when
+_WHO = re.compile(
+    r"^(?:by\s+\S+\s*(?:[»|@-]|on\b|$)|(?:from|to|sent|date|author)\s*:|posted\b|.* wrote:$)",
+    re.IGNORECASE,
+)
+_BY = re.compile(r"\s+by\s+\S+(?:\s+».*)?$", re.IGNORECASE)  #: behind a subject in its line
 
 
 def first_words(story: str) -> str:
@@ -13,7 +22,7 @@ def first_words(story: str) -> str:
     >>> first_words("Petrel, petrol V8. Flickers at hot idle since the pump was renewed")
     'Petrel, petrol V8'
     """
-    words = story.partition(". ")[0].split()
+    words = _without_who(story).partition(". ")[0].split()
     cut = len(" ".join(words)) > LONGEST_TITLE
     while len(" ".join(words)) > LONGEST_TITLE:
         words.pop()
@@ -21,6 +30,19 @@ def first_words(story: str) -> str:
     if cut and "," in title:
         title = title.rpartition(",")[0]
     return title.rstrip(".,;:")
+
+
+def _without_who(story: str) -> str:
+    """A story without the lines that say who wrote it; its subject alone where it has one.
+
+    >>> _without_who("Re: Low pressure at idle\\nby ann » Tue Mar 03\\n\\nMy six has 8 psi")
+    'Low pressure at idle'
+    """
+    lines = [line.strip() for line in story.splitlines() if line.strip()]
+    lines = [line for line in lines if not _WHO.match(line)]
+    if lines and (subject := _SUBJECT.match(lines[0])):
+        return _BY.sub("", lines[0][subject.end() :])
+    return "\n".join(lines)
 
 
 def title_of(story: str, path: Path) -> str:
