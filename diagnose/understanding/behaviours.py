@@ -20,6 +20,7 @@ from diagnose.understanding.endings import (
     says_only_when,
     set_lengths,
     set_only,
+    shown_elsewhere,
 )
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.gauges import set_gauge
@@ -188,7 +189,13 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             set_gauge(head)
         set_lengths(line, own)
         marks = [*modifiers(line, heads), *since_then(line, paragraph, heads)]
-        marks = [m for m in marks if not _not_by_itself(line, m)]
+        work = [j.whole for j in jobs(line) if j.trial]
+        marks = [
+            m
+            for m in marks
+            if not _not_by_itself(line, m)
+            and not (isinstance(m.value, Circumstance) and any(_inside(m, w) for w in work))
+        ]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
     set_only(heads)
@@ -244,7 +251,9 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
             return True
         best.used.append((line, mark))
         return True
-    if isinstance(mark.value, Circumstance) and _turned(line, best.mark, mark):
+    if isinstance(mark.value, Circumstance) and (
+        _turned(line, best.mark, mark) or shown_elsewhere(line, best.mark, mark)
+    ):
         return True
     cranked = CRANKED & {line.word(k) for k in range(mark.first, mark.last)}
     if best.mark.value is Shows.NONE and cranked:
@@ -256,6 +265,11 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
+
+
+def _inside(mark: Mark[object], work: Mark[object]) -> bool:
+    """Whether words for when are words for work: "bumped the idle up" """
+    return work.first <= mark.first and mark.last <= work.last
 
 
 def _not_by_itself(line: Line, mark: Mark[object]) -> bool:

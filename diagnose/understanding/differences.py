@@ -12,6 +12,7 @@ from knowledge.lexicon.numbers import (
     COMPARED,
     DOWN_EVERYWHERE,
     MORE,
+    RATES,
     ROADS,
     SPANS,
     UP_AT,
@@ -55,6 +56,9 @@ def is_difference(line: Line, i: int) -> bool:
         return False  # "60 psi down the highway"
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
         return True
+    rate = after in ("per", "each", "every") and then in RATES
+    if rate or (after.startswith("a ") and after.removeprefix("a ") in RATES):
+        return True  # "dropping about 5 psi a year"
     if after == "up" and then in UP_AT:
         return True  # "it's 10 up at speed"
     if after == "down" and then in DOWN_EVERYWHERE:

@@ -16,6 +16,7 @@ from knowledge.lexicon.pressure_words import (
     FADES,
     FALLS,
     GOES,
+    HALF_WAY,
     LIMITS,
     PASSED,
     REVVED,
@@ -216,3 +217,11 @@ def at_once_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     said = [line.word(k) for k in range(clause.first, clause.last)]
     pairs = {f"{a} {b}" for a, b in pairwise(said)}
     return bool((set(said) | pairs) & AT_ONCE)
+
+
+def shown_elsewhere(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether the clause of a circumstance says where the needle is then: "half way at speed"."""
+    clause = line.clause(mark.first)
+    if head.value is Shows.NORMAL or clause.first <= head.first < clause.last:
+        return False
+    return bool({line.word(k) for k in range(clause.first, clause.last)} & HALF_WAY)

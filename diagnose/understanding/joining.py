@@ -86,6 +86,13 @@ def by_hand(line: Line, at: int) -> bool:
     return begins and line.word(at) in POURS
 
 
+def _a_length(line: Line, at: int) -> bool:
+    """Whether how long or far something went stands at a place."""
+    return at < len(line.tokens) and (
+        line.tokens[at].is_figure or line.word(at) in ("a", "about", "only")
+    )
+
+
 def _full_of_oil(line: Line, mark: Mark[object]) -> bool:
     """Whether a part is full of what it should hold: "the filter was full of oil"."""
     after = [line.word(k) for k in range(mark.last, mark.last + 3) if line.word(k) not in _FRESH]
@@ -115,6 +122,8 @@ def is_no_state(
         return True  # "the filter is a good brand"
     if State.TIGHT in meanings and _one_is_loose(line, mark):
         return True  # "main caps torqued, one at half torque"
+    if State.FINE in meanings and line.word(mark.last) == "for" and _a_length(line, mark.last + 1):
+        return True  # "new pump, good for ten miles"
     if State.BLOCKED in meanings and _full_of_oil(line, mark):
         return True
     if State.LEAKING in meanings and "inside" in (line.word(mark.last), line.word(mark.last + 1)):

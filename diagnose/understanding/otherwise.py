@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
@@ -13,8 +14,10 @@ from knowledge.lexicon.other_things import (
     PARTS_DROPPED,
     PROVING,
     SHUT,
+    STOPPED,
     UPWARDS,
 )
+from knowledge.lexicon.results_words import WON
 from knowledge.reports.words import Shows
 
 _LEAST_SPEED = 200.0  #: a figure from this on is a speed of the engine, no pressure (judgement)
@@ -28,6 +31,10 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
     """
     after = (line.word(mark.last), line.word(mark.last + 1))
     match mark.value:
+        case Shows.NONE if line.word(mark.first) == "nothing":
+            return _no_gain(line, mark.first)
+        case Shows.UNSTEADY if STOPPED & {line.word(k) for k in range(mark.first - 1, mark.last)}:
+            return True  # "made the gauge stop jumping about"
         case Shows.LOW | Shows.LOST | Shows.FALLING:
             subject = {line.word(mark.first), line.word(mark.first - 1)} & OF_SPEED
             dropped = after[0] in ("a", "an") and after[1] in PARTS_DROPPED
@@ -49,6 +56,12 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
                 after[0] == "and" and after[1] in AND_WARM
             )
     return False
+
+
+def _no_gain(line: Line, at: int) -> bool:
+    """Whether it is what work did not win: "bought me 4 psi at idle and nothing at speed"."""
+    before = [line.word(k) for k in range(at)]
+    return any(pair in WON for pair in pairwise(before))
 
 
 def _names_a_speed(line: Line, mark: Mark[Shows]) -> bool:

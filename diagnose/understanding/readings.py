@@ -27,6 +27,7 @@ from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
 from diagnose.understanding.then_now import is_a_step, left_behind
 from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners
+from knowledge.lexicon.instruments_named import OF_THE_PANEL
 from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
@@ -307,6 +308,8 @@ def _set_direct(line: Line, found: list[Pressure], put_on: bool) -> bool:
     """
     if line.find(line.lexicon.panel):
         return False
+    if put_on and OF_THE_PANEL & {t.word for t in line.tokens}:
+        put_on = False  # "reads 38. New sender fitted, now it reads 40"
     named = [
         m.first
         for m in line.find(line.lexicon.direct)

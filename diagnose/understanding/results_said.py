@@ -50,6 +50,7 @@ from knowledge.reports.words import Result, Shows
 
 _GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 _HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
+_LATER_WITHIN = 6  #: words from "300 miles later" to a result
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
@@ -58,7 +59,11 @@ def results_of(line: Line) -> list[Mark[Result]]:
     untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
     found = []
     figures = [f for f in changes(line) if not _only_cold(line, f)]
-    worded = [m for m in line.find(line.lexicon.results) if not any(m.overlaps(f) for f in figures)]
+    worded = [
+        m
+        for m in line.find(line.lexicon.results)
+        if not any(m.overlaps(f) or m.last == f.first for f in figures)
+    ]
     for mark in (*figures, *worded):
         denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")
         better = mark.value in BETTER
@@ -133,7 +138,7 @@ def _in_part(line: Line, mark: Mark[Result], found: Sequence[Mark[Result]]) -> b
 
 def _but_not(line: Line, mark: Mark[Result]) -> bool:
     """Whether it cured one thing "but not the low idle", "but hot idle is still 8"."""
-    if line.tokens[mark.first].stem not in CURES_ONE:
+    if line.word(mark.first) not in CURES_ONE:
         return False
     rest = range(mark.last, len(line.tokens))
     but = next((k for k in rest if line.word(k) in ("but", "though", "although")), None)
@@ -165,7 +170,7 @@ def _says_where(line: Line, mark: Mark[Result]) -> bool:
 
 def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:
     """Whether it is a noise, a leak or smoke that is gone or stays."""
-    near = (mark.first - 1, mark.first, mark.last - 1, mark.last)
+    near = range(mark.first - 1, mark.last + 1)
     return bool({line.word(k) for k in near} & NOT_THE_PRESSURE)
 
 
@@ -239,13 +244,23 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
     by = {line.word(k) for k in range(mark.first, mark.last)} & GAINED
     values = [v for k in range(mark.first, mark.last) for v in pressures_at(line, k)]
     if mark.value is Result.CURED and values and values[-1] < ENOUGH and not by:
-        again = "again" in {line.word(k) for k in range(mark.first, mark.last + 1)}
+        said = {line.word(k) for k in range(mark.first, mark.last + 1)}
+        if "back" in said and _after_a_time(line, mark):
+            return Mark(Result.FOR_A_WHILE, mark.first, mark.last)  # "300 miles later back to 5"
+        again = "again" in said
         value = Result.NO_DIFFERENCE if again else Result.HELPED  # "15 now", "5 psi again"
         return Mark(value, mark.first, mark.last)
     by -= _GOT if len(mark) == len(("got", "50")) else set()
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)
+
+
+def _after_a_time(line: Line, mark: Mark[Result]) -> bool:
+    """Whether "300 miles later" or the like leads to a result."""
+    lead = range(max(0, mark.first - _LATER_WITHIN), mark.first)
+    timed = any(line.tokens[k].kinds & {"time", "distance", "days", "hours"} for k in lead)
+    return timed and bool({line.word(k) for k in lead} & {"later", "after", "within"})
 
 
 def _only_cold(line: Line, change: Mark[Result]) -> bool:

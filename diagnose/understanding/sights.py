@@ -54,7 +54,7 @@ _NOT_OF_THE_CRANK = frozenset(
     ["cam", "camshaft", "wheel", "turbo", "alternator", "balance", "pump"]
 )
 #: of these only what stands in the same clause may be another thing: "new sender, oil level ok"
-_BY_CLAUSE = frozenset([AGE, "level_correct"])
+_BY_CLAUSE = frozenset([AGE, "level_correct", "dipstick_low"])
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 

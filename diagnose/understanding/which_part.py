@@ -38,6 +38,8 @@ def pumps(line: Line, parts: Iterable[Mark[PartWorked]]) -> list[PartWorked]:
 
 def did_so_itself(word: str, part: Mark[PartWorked]) -> bool:
     """Whether a word behind a part says what it did: "the gauge dropped", "the hose blew out"."""
+    if word in ("opens", "opening") and part.value.area == "cooling_system":
+        return True  # "the moment the thermostat opens"
     return word == "blew" or (word in DROPPED and part.value.area == "instrument")
 
 

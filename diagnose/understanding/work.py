@@ -10,7 +10,7 @@ from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, names_a_grade
 from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.primed import is_step
 from diagnose.understanding.readings import unit_of
@@ -26,6 +26,7 @@ from diagnose.understanding.results_said import (
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
 from knowledge.lexicon.results_words import (
+    ALL_OFF,
     BEGAN,
     BETTER,
     ENOUGH,
@@ -208,6 +209,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 _led_to_it(job, mark, line, trouble) or is_of_the_part(job, mark, line)
             ):
                 continue
+            trouble = trouble or (mark is not None and _lamp_went_out(line, mark))
             if mark is not None and not trouble and not built:
                 again = _in_the_end(paragraph, job, mark, line)
                 trouble = again is not mark and says_again(paragraph.lines[line.number :])
@@ -305,6 +307,13 @@ def _twice(job: Job) -> bool:
     return "twice" in {t.word for t in job.line.tokens} and not any(
         t.word in ("tried", "already") for t in job.line.tokens
     )
+
+
+def _lamp_went_out(line: Line, mark: Mark[Result]) -> bool:
+    """Whether a lamp is out for a time, and so was on before: "light stayed off for ten miles"."""
+    clause = line.clause(mark.first)
+    said = {line.word(k) for k in range(clause.first, mark.last)}
+    return mark.value is Result.FOR_A_WHILE and bool(said & LAMPS) and bool(said & ALL_OFF)
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:

@@ -113,7 +113,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "throttle-back|throttling-back|throttleback",
         "when|once|if|as|until i|you|we =lift|=lifted|=slow|=ease|=coast",
         "when|as|once|if|after|until i|you|it? slow|slows|slowed|slowing|throttle|throttled|coast|coasting|decelerate|ease back|down|off?",
-        "coming|come|comes|came|return|returns|drop|drops|dropped back|down? down? to|off|from idle|speed|highway|motorway|tickover|revs",
+        "coming|come|comes|came|return|returns|drop|drops|dropped back|down? down? to|off|from the? idle|speed|highway|motorway|freeway|interstate|tickover|revs",
         "=slows|=slowed|=slowing|decelerating|deceleration|=coasting|overrun",
         "on|the over run|overrun",
         "as|when the? revs|rpm|speed drop|drops|fall|falls|come|comes|die|down",

@@ -167,6 +167,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "does|did|happened|done|do it|this|that? once|the-one-time|one-time .. never|not again|since|before?",
         "only|just|has|ever? happened|done|did it? the|that|this? one|single|only time|occasion",
         "=oneoff|=one-time",
+        "never before or|nor|and since|after|again",
         "=once ,? about|around|roughly|maybe|some? @time|@weeks|@days|@months|week|month|year|while ago|back",
         "=once ,? last|a|one|in week|month|year|summer|winter|spring|autumn|july|august|june|may|january|february|march|april|september|october|november|december",
         "has|have|its|it|had never done|did|happened|do|repeated it|that|this? again",

@@ -92,3 +92,5 @@ STATION_WORDS = frozenset(["station", "helm", "panel", "needle"])
 READS_RIGHT = frozenset(
     ["normal", "fine", "good", "ok", "okay", "steady", "right", "normally", "correct"]
 )
+#: in a sentence behind one with a test gauge: what is read is the panel's again
+OF_THE_PANEL = frozenset(["sender", "senders", "sensor", "sensors", "switch", "transducer"])

@@ -75,6 +75,8 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("resealed sealed reseal seal assembled bedded fitted refitted joint")
         ),
     ),
+    # "cleaning the earth on the block cured it"
+    "-ground_strap_bad": (Otherwise(said=_set("cleaning cleaned remaking refitting")),),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(
@@ -127,8 +129,9 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     "hard_to_turn": (Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),),
-    # "the turbo drain hose kinked"
+    # "the turbo drain hose kinked", "blocked off the oil cooler to try"
     "cooler_found_blocked": (
+        Otherwise(said=_set("off")),
         Otherwise(
             beside=_set(
                 "turbo turbocharger drain breather vacuum heater fuel brake water coolant radiator "

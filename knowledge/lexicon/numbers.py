@@ -193,3 +193,5 @@ DOWN_EVERYWHERE = _set("everywhere across throughout overall since all")
 I_HAVE = _set(
     "i im ive we mine it its but and get gets getting got have has see seeing am only just is shows reads at"
 )
+#: behind a pressure and "a": it is by how much it falls in that time
+RATES = _set("year month week day season")

@@ -358,3 +358,5 @@ MOVED_OFF = frozenset(["off", "from", "above", "past", "beyond"])
 MOVES = frozenset(["move", "moves", "moved", "moving", "budge", "budges", "budged", "movement"])
 #: behind "smoky": it is how a part looks
 COLOURS = frozenset(["grey", "gray", "black", "brown", "colour", "color", "blue", "looking"])
+#: in or before what a needle did: it does so no more
+STOPPED = frozenset(["stop", "stopped", "quit", "ceased"])

@@ -74,6 +74,8 @@ RUNS = frozenset(
     ]
 )
 WHEN_WORDS = frozenset(["after", "when", "once", "if", "then", ",", "and", "until", "only"])
+#: where a needle is that shows enough
+HALF_WAY = frozenset(["middle", "halfway", "midway", "mid-scale", "centre", "center", "healthy"])
 #: that it is there without delay
 AT_ONCE = frozenset(
     [

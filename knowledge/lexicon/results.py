@@ -229,6 +229,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
     Result.FOR_A_WHILE: (
         "for|=lasted|=lasts about? @time",
         "for|=lasted|=lasts about? a while|bit|time",
+        "for|=lasted|=lasts about|maybe|another|all-of? @distance|@number|few|couple|hundred of? miles|mile|yards|laps|trips|starts",
+        "for|=lasted|=lasts about|maybe|another? @distance",
         "for awhile",
         "fine|ok|good|better|worked|cured|fixed|helped for @time|a|about",
         "then|but .. came|comes|dropped|started back|again",

@@ -206,7 +206,17 @@ THEIRS = _set("his hers theirs him her them others another someone somebody")
 WHOLLY = _set(
     "cure cured fix fixed solve solved sort sorted gone right perfect completely fully entirely"
 )
-#: stems of what a part did to one thing, which may not be all: "fixed the delay but not the idle"
-CURES_ONE = _set("fix cure sort solve mend stop")
+#: what a part did to one thing, which may not be all: "fixed the delay but not the idle"
+CURES_ONE = _set("fixed fixes cured cures sorted solved mended stopped")
 #: before a pressure: so much was won by it
-WON = frozenset([("gets", "me"), ("gave", "me"), ("gives", "me"), ("got", "me"), ("won", "me")])
+WON = frozenset(
+    [
+        ("gets", "me"),
+        ("gave", "me"),
+        ("gives", "me"),
+        ("got", "me"),
+        ("won", "me"),
+        ("bought", "me"),
+        ("netted", "me"),
+    ]
+)

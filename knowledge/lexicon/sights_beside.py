@@ -112,7 +112,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "oil_very_cold": _set("needle gauge sits reads rests pointer goes ground put crank shells"),
     "dipstick_low": _set(
         "reads reading shows swings pressure gauge needle pointer idle idles tickover antifreeze coolant water "
-        "radiator fuel header switch shutdown says uses using week daily weekly"
+        "radiator fuel header switch shutdown says uses using week daily weekly filter canister"
     ),
     "oil_line_found_broken": _set(
         "rad radiator coolant water heater fuel brake boost intercooler air"

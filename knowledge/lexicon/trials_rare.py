@@ -228,7 +228,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "connector_refitted": (
         "pushed|pressed|shoved it|the-plug|the-connector|plug|connector home|tight|on|in properly|home|tight?",
-        "crimped|soldered|put|fitted a|an|on? new? ring|spade|eyelet|terminal|connector|plug on?|in?",
+        "crimped|soldered|put|fitted a|an|on? new? =ring|spade|eyelet|terminal|connector|plug on?|in?",
         "sprayed|squirted contact|switch|electrical cleaner",
     ),
     "right_oil": (

@@ -146,6 +146,74 @@ TRIED: tuple[Case, ...] = (
     ),
 )
 
+TRIED_TOO: tuple[Case, ...] = (
+    (
+        "Light came on at idle so I bumped the idle up and it stays off",
+        ("behaviour lamp idle", "trial idle_raised cured"),
+        (),
+    ),
+    (
+        "Gauge at 5. Put a manual gauge on, reads 38. New sender fitted, it reads 40 now",
+        ("reading 40 psi", "trial new_sender cured"),
+        (),
+    ),
+    (
+        "low pressure. straight 40 bought me 4 psi at idle and nothing at speed",
+        (),
+        ("behaviour none at speed", "reading 4 psi idle"),
+    ),
+    (
+        "low pressure. New filter cured the morning rattle but not the low pressure",
+        ("trial new_filter helped",),
+        (),
+    ),
+    (
+        "cleaning the earth on the block made the gauge stop jumping about",
+        (),
+        ("behaviour unsteady", "finding ground_strap_bad absent"),
+    ),
+    ("cleaned and the gauge still jumps about", ("behaviour unsteady",), ()),
+    (
+        "Blocked off the oil cooler, no change",
+        ("trial cooler_bypassed no difference",),
+        ("finding cooler_found_blocked present",),
+    ),
+    (
+        "Shop put in a new pump, 300 miles later it is back to 5 psi",
+        ("trial new_pump cured for a while",),
+        ("trial new_pump helped",),
+    ),
+    (
+        "fitted new rings and bearings, oil pressure went from 20 to 60",
+        ("trial new_bearings cured",),
+        ("trial connector_refitted cured",),
+    ),
+    (
+        "resealed the sump. No leaks now but gauge still drops",
+        ("trial seals_renewed no difference",),
+        ("trial seals_renewed cured",),
+    ),
+    (
+        "fitted another pump. Light stayed off for ten miles",
+        ("trial new_pump cured for a while",),
+        (),
+    ),
+)
+SHOWN_TOO: tuple[Case, ...] = (
+    (
+        "needle just above the red in traffic, middle of the gauge on the open road",
+        (),
+        ("behaviour low idle, at speed",),
+    ),
+    ("when I come off the motorway the lamp glows", ("behaviour unsteady slowing to idle",), ()),
+    ("light came on in a bend, never before or since", ("behaviour lamp bends once",), ()),
+    ("pressure has been dropping about 5 psi a year", ("behaviour low",), ("reading about 5 psi",)),
+    (
+        "drops 20 psi the moment the thermostat opens",
+        ("behaviour low",),
+        ("earlier cooling_system opened",),
+    ),
+)
 MEASURED: tuple[Case, ...] = (
     ("idle is 950", ("finding idle_speed_counted 950 rpm",), ()),
     ("it idles at about 900", ("finding idle_speed_counted 900 rpm",), ()),
@@ -201,7 +269,7 @@ MEASURED: tuple[Case, ...] = (
 
 @pytest.mark.parametrize(
     ("text", "stated", "not_stated"),
-    [*THEN_AND_NOW, *NOT_SO, *SHOWN, *TRIED, *MEASURED],
+    [*THEN_AND_NOW, *NOT_SO, *SHOWN, *TRIED, *TRIED_TOO, *SHOWN_TOO, *MEASURED],
     ids=lambda x: str(x)[:40],
 )
 def test_what_is_stated_is_read_and_no_more(
