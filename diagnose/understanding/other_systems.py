@@ -21,6 +21,7 @@ from knowledge.lexicon.other_things import (
 from knowledge.reports.words import Shows
 
 _SUBJECT = 3  #: words of a clause in which its subject is named
+_FAR_SOURCE = 5  #: words between a noise and "from", where it is said when it is heard
 _SOURCE = 3  #: words between a noise and what makes it
 
 
@@ -62,6 +63,13 @@ def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
         return bool(
             (NOISY_THINGS | {"fuel"}) & set(words[out:])
         )  # "turned out it was the fuel pump"
+    if words[noise.last : noise.last + 2] in (["on", "the"], ["at", "the"]):
+        return words[noise.last + 2 : noise.last + 3] in (["door"], ["window"])
+    behind = words[noise.last : noise.last + _FAR_SOURCE]
+    if "from" in behind:
+        source = noise.last + behind.index("from")
+        if NOISY_THINGS & set(words[source : source + _SOURCE + 1]):
+            return True  # "a knock at low speed from the front suspension"
     behind = words[noise.last : noise.last + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))
 

@@ -25,6 +25,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.meant_otherwise import without_other_meanings
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_cured, without_mended
+from diagnose.understanding.needs_words import without_unnamed
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.old_oil import without_old_oil
@@ -42,7 +43,7 @@ from diagnose.understanding.together import together
 from diagnose.understanding.two_gauges import two_gauges
 from diagnose.understanding.two_ports import two_ports, without_upstream
 from diagnose.understanding.two_stations import two_stations
-from diagnose.understanding.warned import after_a_warning, silent_alarms
+from diagnose.understanding.warned import silent_alarms
 from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
@@ -120,7 +121,7 @@ def read(text: str, book: Book) -> Understanding:
     found = silent_alarms(
         without_frothy_drinks(without_old_oil(found, paragraph), paragraph), paragraph
     )
-    found = after_a_warning(found, paragraph)
+    found = without_unnamed(found, paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     found = at_its_speed(began_with_work(found, paragraph), paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))

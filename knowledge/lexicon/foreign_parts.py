@@ -19,7 +19,7 @@ OWNERS = OWN_OIL | _set(
     "counter rev-counter tacho tachometer tach shore glove headlamp headlamps headlight headlights indicator indicators radio stereo horn clock fog heater "
     "radiator rad coolant water fuel petrol carb carbs carburettor carburettors carburetor throttle "
     "choke exhaust rudder stern propeller prop anchor windlass bilge toilet servo air kettle phone lathe fence "
-    "workbench magazine newspaper neighbour neighbor pulley spigot aircon ac compressor thermostat"
+    "barbecue chimney stove workbench magazine newspaper neighbour neighbor pulley spigot aircon ac compressor thermostat"
 )
 #: words for what another word names as well
 SAME = {

@@ -1,4 +1,7 @@
-"""Idioms, fluids and other parts beside the words of a finding, by which it is meant otherwise."""
+"""Idioms, fluids and other parts beside the words of a finding, by which it is meant otherwise.
+
+Also what a text must name somewhere, so that "it" and "they" of a finding are what it is about.
+"""
 
 from __future__ import annotations
 
@@ -23,6 +26,7 @@ _ON_THE_TRACK = _set(
     "race races raced racing track circuit lap laps qualifying rally grid heat corner corners "
     "pressure oil light lamp gauge needle hot psi bar temperature"
 )
+_IN_A_TIN = Otherwise(beside=_set("tin drum jug bottle shelf bench shed"))
 _CONSUMABLES = _set(
     "tyres tires brakes pads discs battery clutch exhaust seats paint hoses plugs carpets bushes roof "
     "wheels shocks belt belts"
@@ -68,6 +72,32 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(
             anywhere=_set("rust rusty rust-coloured radiator coolant antifreeze heater"),
             unless=_OF_OIL,
+        ),
+    ),
+    # "the engine is missing its air filter"
+    "-engine_runs_normally": (Otherwise(said=_set("missing"), then=_set("its a the some")),),
+    # "I think nothing of it and drive every day"
+    "-oil_on_the_ground": (Otherwise(said=_set("drive"), then=_set("every home it on to daily")),),
+    # "bits of hedge everywhere"
+    "metal_throughout": (
+        Otherwise(
+            said=_set("bits pieces chunks fragments"),
+            unless=_set(
+                "metal metallic steel bearing bearings shell glitter engine motor oil filter sump pan "
+                "swarf shavings crank block"
+            ),
+        ),
+    ),
+    # "two hundred hours of labour"
+    "high_mileage": (Otherwise(beside=_set("labour labor bill work workshop welding")),),
+    # "the oil in the tin was old and black"
+    **dict.fromkeys(("oil_overdue", "oil_black_and_gritty", "oil_looks_clean"), (_IN_A_TIN,)),
+    # "the filter spanner is too small"
+    "filter_not_listed": (Otherwise(anywhere=_set("spanner wrench"), unless=_set("oil")),),
+    # "bearings are cheap, labour is not"
+    "wrong_shells_fitted": (
+        Otherwise(
+            said=_set("cheap"), unless=_set("fitted used put brand installed bought got went in")
         ),
     ),
     "oil_caught_fire": (
@@ -125,6 +155,8 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         ),
         Otherwise(said=_set("stopped"), then=_set("the my it her to for")),
         Otherwise(said=_set("gave"), then=_set("on trying looking hope")),
+        # "it came to a stop at the traffic lights"
+        Otherwise(said=_set("came"), anywhere=_set("traffic junction station kerb gate crossing")),
     ),
     # "tight spot to work in", "it turns slowly in tight corners"
     "hard_to_turn": (
@@ -189,4 +221,86 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     "magnetic_metal": (Otherwise(beside=_set("dropped"), unless=_set("filter oil sump pan")),),
     # "the gasket leaked water to the outside"
     "coolant_gets_in": (Otherwise(beside=_set("outside externally outwards")),),
+}
+
+_OF_SENDERS = _set(
+    "sender senders sensor sensors switch unit sending-unit sending transducer transmitter gauge light lamp "
+    "oil pressure"
+)
+_OF_LEVEL = _OF_OIL | _set(
+    "level lifters drain drains litre litres liter liters quart quarts pint pints gallon filler filled "
+    "@volume overfilled poured miles seconds minutes road ground floor stream drop guts motorway contents sumpful"
+)
+#: of these one must be named in the text: "it was bad" is of the sender only where one is named
+NEEDS: dict[str, frozenset[str]] = {
+    "sender_wrong_on_air": _OF_SENDERS,
+    "oil_loss_fast": _OF_LEVEL
+    | _set("hose line filter cooler plug seal gasket leak leaks leaking"),
+    "level_high": _OF_LEVEL,
+    "level_risen": _OF_LEVEL,
+    "level_slightly_high": _OF_LEVEL,
+    "level_falls_standing": _OF_LEVEL,
+    "too_much_poured_in": _OF_LEVEL,
+    "drained_volume_low": _OF_LEVEL,
+    "oil_used_fast": _OF_LEVEL | _set("topping topped top"),
+    "no_return_to_tank": _OF_LEVEL | _set("tank return returns returning scavenge"),
+    "several_seals_at_once": _OF_LEVEL
+    | _set("seal seals gasket gaskets leak leaks leaking leaked"),
+    "filter_drop_high": _set("filter filters pressure psi gauge bar"),
+    "one_bearing_wiped": _set(
+        "bearing bearings shell shells journal journals rod rods main mains big-end insert inserts end"
+    ),
+    "other_gauges_also_wrong": _set(
+        "gauge gauges instrument instruments dial dials needle needles tach tacho tachometer speedo "
+        "speedometer ammeter voltmeter electrical electrics lights lamps clocks meter meters counter "
+        "windows indicators cluster reading readings"
+    ),
+    "oil_slow_to_return": _OF_LEVEL,
+    "level_correct": _OF_LEVEL | _set("full topped tank glass window dip mark"),
+    "drained_volume_high": _OF_LEVEL | _set("drained"),
+    "oil_not_checked_long": _OF_LEVEL | _set("dip dipped checked check bonnet hood"),
+    "piece_found_inside": _OF_LEVEL
+    | _set(
+        "engine motor pump pickup strainer screen filter crankcase cover gallery valve block case rocker "
+        "cam crank bearing pipe port"
+    ),
+}
+#: these are of the pressure, or of what somebody does who sees it low: it, or its gauge or lamp, must be
+#: named, or one of the words beside
+OF_THE_PRESSURE: dict[str, frozenset[str]] = {
+    **dict.fromkeys(
+        ("ran_on_without_pressure", "ran_long_without_distress"),
+        _set("shut killed switched off down engine motor towed dared dare"),
+    ),
+    **dict.fromkeys(
+        (
+            "long_unchanged",
+            "needle_stuck_at_one_value",
+            "needle_off_zero_at_rest",
+            "maker_calls_it_normal",
+            "several_alike",
+            "changed_after_other_work",
+            "gone_at_the_next_start",
+            "capped_low",
+            "falls_as_revs_rise",
+            "lamp_slow_to_go_out",
+            "low_at_all_speeds",
+            "low_first_minutes_then_good",
+            "low_only_when_level_low",
+            "panel_reads_too_low",
+            "right_idle_cured_it",
+            "declined_over_months",
+            "back_when_slowed",
+            "loss_is_passing",
+            "returns_the_same_way",
+            "fell_suddenly",
+            "fades_at_speed_back_after_rest",
+            "goes_after_minutes",
+            "grows_worse",
+            "worse_in_the_wet",
+            "ten_seconds_or_more",
+            "stepped_down_and_stayed",
+        ),
+        _set("reads reading readings shows psi dial pegged revs rpm"),
+    ),
 }

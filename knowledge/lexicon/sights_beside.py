@@ -8,7 +8,7 @@ from knowledge.lexicon.word_sets import set_of as _set
 MADE_ANOTHER: dict[str, frozenset[str]] = {
     "level_risen": _set("after to at the topping filling"),
     "oil_seen_outside": _set("like then"),
-    "engine_ran_hot": _set("out"),
+    "engine_ran_hot": _set("out laps"),
     "hard_to_turn": _set("left right into round around across onto over"),
     "sludge_seen": frozenset(["trap", "traps"]),
     "history_unknown": _set("new another oil some replacement"),

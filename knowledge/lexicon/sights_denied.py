@@ -166,7 +166,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     ),
     "oil_used_fast": (
         "@not use|burn|drink|consume|using|burning|need any|a|drop|much? oil|topping",
-        "uses|burns|drinks|needs|consumes no|none|zero|nothing oil?",
+        "uses|burns|drinks|needs|consumes no|zero oil",
+        "uses|burns|drinks|consumes none|nothing",
         "@not use|burn|drink|consume any",
         "no|zero =oil consumption|use|usage|burning",
         "consumption|usage not|hasnt|has-not|@not|is|same|unchanged|normal changed|gone|risen|same|normal|unchanged|as|up?",

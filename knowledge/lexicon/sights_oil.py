@@ -95,7 +95,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "level|stick|dipstick|oil .. over|above|past|up|higher|gone-up .. never|not|havent|hadnt|nobody|without|didnt added|add|adding|topped|put|poured",
         "havent|never|not|didnt|nobody|hadnt|have added|put|poured|topped|adding any|a|one|oil|anything|it|in? drop|oil|drops|any|up .. up|over|higher|above|"
         "risen|more",
-        "more oil|in on|in the? stick|dipstick|it|there than|now|each|every|yet",
+        "more oil on|in the? stick|dipstick|it|there than|now|each|every|yet",
+        "more in|on the? stick|dipstick than|now|each|every|yet",
         "level|oil gone|going|creeping|climbing|come|crept|went|risen|rising up|past|over|above? by|about? inch|cm|quarter|half|finger|an|a? inch|half|finger|"
         "centimetre|quart|litre",
         f"{_LEVEL} has|is|keeps|was|had|still|slowly? rising|risen|rises|rose|climbing|climbs|climbed|increasing|"
@@ -162,7 +163,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "stick|dipstick|level indicated|showed|showing|read only|just? @volume",
         "@volume had|needed|have to be? added|put|make",
         "oil remaining .. less|under",
-        "dipstick|stick|level|oil|sump|it .. half|third|quarter full|empty",
+        "dipstick|stick|level|oil|sump .. half|third|quarter full|empty",
         "below|under|beneath|off the? =add",
         "put|poured|added @volume in|into|before .. showed|registered|appeared|mark",
     ),

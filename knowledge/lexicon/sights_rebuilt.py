@@ -51,7 +51,7 @@ SIGHTS_REBUILT: dict[str, tuple[str, ...]] = {
     ),
     "clearances_built_wide": (
         f"@not|never {_MEASURED} a|any|one thing|single|clearance|bearing|clearances",
-        "bolted|stuck|threw|put|slapped in|it|them together|in? without measuring|checking|plastigage|plastigauge|a|measurement",
+        "bolted|stuck|threw|put|slapped in|it|them together|in? without a? measuring|checking|plastigage|plastigauge|measurement",
         "@not plastigage|plastigauge any|a|the? of? them|clearances|bearings|thing",
     ),
     "needle_off_zero_at_rest": (

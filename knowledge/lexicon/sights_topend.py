@@ -30,7 +30,8 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
     ),
     "no_oil_at_rockers": (
         "oil|oiling only? =comes|=coming|=gets|=getting|=to|=up|=only out? on|to|up|from? only? one side|bank|head only?",
-        "one side|bank|head gets|has|is|was|stays no|dry|little|bone|starved oil|dry?",
+        "one side|bank|head gets|has|is|was|stays no|little|bone oil|dry",
+        "one side|bank|head is|was|stays|runs dry|starved",
         "rockers|rocker|pushrods|top-end|head|heads on|of one|the|left|right|passenger|drivers side|bank|head? are|is|were|was|stay|dry|get dry|bone|no|starved",
         f"no|little|hardly|barely|without|@not any|much|enough|a|any? oil to|at|on|up|reaching|getting|coming|gets|comes|around|in|flow|makes up|to|it|at? the|to? {_ROCKERS}",
         f"{_ROCKERS} arms|end|gear|shaft|is|are|was|were|all|bone|running|ran|found? is|are|bone|was|completely? dry|starved",

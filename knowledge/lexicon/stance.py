@@ -274,7 +274,7 @@ OTHER_ENGINE = (
     "my old truck|car|boat|tractor|bike|van|engine had|was|used|did|ran|always|would",
     f"my|a|his|her|our|the {_OF_PERSON}",
     f"my|a|his|her|our {_PERSON} has|had|gets|got|lost|having low|no|zero|the|exactly|same|this|that|similar|one|metal|trouble|"
-    "problems|bad|worn|his|her|nearly|oil|pressure same?",
+    "problems|bad|worn|his|her|nearly|oil|pressure|all same?",
     f"my|a|his|her|our {_PERSON} has|had|owns|owned|bought|got|runs|ran|drives|drove|with .. {_MACHINE}",
     f"my|a|his|her|our {_PERSON} runs|uses|drives|owns|always|swears",
     f"{_PERSON}|guy|bloke|fella|lad of =mine|=ours with .. {_MACHINE}",
@@ -315,7 +315,7 @@ OTHER_SIDE = (
 #: a pressure of something else than the oil
 OTHER_PRESSURE = (
     "tyre|tyres|tire|tires",
-    "compression|boost|vacuum",
+    "compression|boost|vacuum|blood",
     "@pressure|@number|@range is|was|as|are? the|a? expected|specified|required|recommended|minimum|spec|limit",
     "brake|coolant|radiator|fuel|rail|manifold|crankcase|cylinder pressure",
     "cooling|coolant|radiator|rad system? pressure? test|tests|tester|tested|pressurised|pressurized|pumped",

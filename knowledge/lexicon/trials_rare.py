@@ -212,6 +212,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "sucked|drained|syringed|drew|pumped|let the|that|all? extra|excess|surplus oil? out|off|back",
     ),
     "other_filter": (
+        "put|fitted the correct|right|proper one on",
         "oe|original-equipment|dealer's|dealers|maker's filter",
         "@number|two|three|four|several|different filters",
         "different|other|another|better make|brand|type of? oil? filter",

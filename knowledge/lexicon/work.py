@@ -225,7 +225,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "fuel|lift pump was? changed|replaced|renewed|rebuilt again?",
     ),
     "other_filter": (
-        "put|fitted|used the|a correct|right|proper one|filter on?",
+        "put|fitted|used the|a correct|right|proper filter on?",
         "different|other|another brand|make of? filter",
         "oem|genuine|factory|dealer|name-brand|brand-name filter",
         "name|quality|better brand|quality oil? filter",

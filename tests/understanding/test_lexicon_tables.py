@@ -7,6 +7,7 @@ import pytest
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
 from knowledge.lexicon import sights
+from knowledge.lexicon.meant_idioms import NEEDS, OF_THE_PRESSURE
 
 SAID = {
     "oil pressure does not come up": "behaviour none",
@@ -58,3 +59,220 @@ def test_short_words_are_read(text: str) -> None:
 def test_near_misses_are_not(text: str) -> None:
     """The fact is not among those read."""
     assert NOT_SAID[text] not in [f.short for f in read(text, the_book()).facts]
+
+
+#: words that stand in any sentence; none of them says what a finding is about
+ANY_SENTENCE = frozenset(
+    [
+        "a",
+        "an",
+        "the",
+        "my",
+        "our",
+        "your",
+        "his",
+        "her",
+        "its",
+        "their",
+        "this",
+        "that",
+        "these",
+        "those",
+        "it",
+        "she",
+        "he",
+        "we",
+        "they",
+        "i",
+        "you",
+        "me",
+        "us",
+        "them",
+        "in",
+        "on",
+        "at",
+        "of",
+        "to",
+        "from",
+        "for",
+        "with",
+        "by",
+        "into",
+        "onto",
+        "out",
+        "off",
+        "over",
+        "under",
+        "up",
+        "down",
+        "through",
+        "before",
+        "after",
+        "since",
+        "until",
+        "till",
+        "when",
+        "while",
+        "as",
+        "if",
+        "and",
+        "or",
+        "but",
+        "then",
+        "than",
+        "so",
+        "is",
+        "was",
+        "are",
+        "were",
+        "be",
+        "been",
+        "being",
+        "am",
+        "has",
+        "have",
+        "had",
+        "do",
+        "does",
+        "did",
+        "done",
+        "will",
+        "would",
+        "can",
+        "could",
+        "should",
+        "may",
+        "must",
+        "not",
+        "no",
+        "never",
+        "one",
+        "two",
+        "three",
+        "four",
+        "other",
+        "another",
+        "same",
+        "all",
+        "both",
+        "each",
+        "every",
+        "any",
+        "some",
+        "only",
+        "just",
+        "very",
+        "really",
+        "quite",
+        "so",
+        "too",
+        "also",
+        "still",
+        "again",
+        "always",
+        "ever",
+        "now",
+        "go",
+        "goes",
+        "going",
+        "gone",
+        "went",
+        "come",
+        "comes",
+        "came",
+        "coming",
+        "get",
+        "gets",
+        "got",
+        "getting",
+        "put",
+        "make",
+        "makes",
+        "made",
+        "gave",
+        "keep",
+        "kept",
+        "left",
+        "run",
+        "runs",
+        "ran",
+        "see",
+        "saw",
+        "look",
+        "looks",
+        "said",
+        "says",
+        "good",
+        "fine",
+        "well",
+        "ok",
+        "normal",
+        "right",
+        "bad",
+        "better",
+        "more",
+        "less",
+        "much",
+        "most",
+        "many",
+        "few",
+        "lot",
+        "bit",
+        "little",
+        "day",
+        "days",
+        "year",
+        "years",
+        "time",
+        "times",
+        "week",
+        "weeks",
+        "month",
+        "months",
+        "hour",
+        "hours",
+        "minute",
+        "minutes",
+        "seconds",
+        "first",
+        "last",
+        "next",
+    ]
+)
+#: findings of the whole engine and of its past: nothing else need be named
+OF_ALL_IT_IS = frozenset(
+    [
+        "freshly_rebuilt",
+        "stopped_with_loss_of_power",
+        "high_mileage",
+        "stood_long",
+        "idles_long",
+        "known_for_model",
+        "engine_runs_normally",
+    ]
+)
+
+
+def _says_anything(phrase: str) -> bool:
+    """Whether words that stand in any sentence are enough for a phrase."""
+    needed = [p for p in phrase.split() if p != ".." and not p.endswith("?")]
+    return all(ANY_SENTENCE & {w.lstrip("=") for w in piece.split("|")} for piece in needed)
+
+
+def test_a_phrase_of_small_words_needs_more() -> None:
+    """A finding that "it was bad" can say is read only where the text names what "it" is."""
+    loose = {
+        finding
+        for table in (sights.SIGHTS, sights.SIGHTS_ABSENT)
+        for finding, phrases in table.items()
+        if any(_says_anything(phrase) for phrase in phrases)
+    }
+    assert loose - NEEDS.keys() - OF_THE_PRESSURE.keys() == OF_ALL_IT_IS
+
+
+def test_a_phrase_is_loose_where_all_that_carries_it_is_optional() -> None:
+    """The rule above sees a group of words that may all be left out."""
+    assert _says_anything("it was|is bad")
+    assert _says_anything("sender? it was|is bad")
+    assert not _says_anything("sender was|is bad")
+    assert not _says_anything("sender .. bad")
