@@ -42,12 +42,13 @@ class Scale:
         return f"{self.figure(pascals)} {self.unit}"
 
     def heat(self, kelvin: float) -> str:
-        """An oil temperature with its unit.
+        """An oil temperature in whole degrees, with its unit.
 
-        >>> Scale(heat_unit="F").heat(368.15)
-        '203 F'
+        >>> Scale(heat_unit="F").heat(368.15), Scale(heat_unit="C").heat(341.45)
+        ('203 F', '68 C')
         """
-        return show(kelvin, TEMPERATURE, self.heat_unit, 3)
+        figure, unit = show(kelvin, TEMPERATURE, self.heat_unit, 4).split()
+        return f"{float(figure):.0f} {unit}"
 
     def range(self, band: Band) -> str:
         """The mean and what nine plausible engines in ten keep to.

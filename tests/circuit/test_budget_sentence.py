@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import re
 
+import pytest
+
 from diagnose.case.loading import from_text
 from diagnose.circuit.budget import budget
-from diagnose.output.documents.budget import still_missing
+from diagnose.output.documents.budget import budget_document, still_missing
+from diagnose.output.text.budget_brief import budget_brief
 from knowledge.book import the_book
 
 FOUND = """schema = 1
@@ -37,3 +40,29 @@ def test_the_largest_part_is_a_sentence_of_its_own() -> None:
         r"The largest part: there is debris on the relief seat [^(]*\(not measured, assumed .*\)\.",
         said,
     ), said
+
+
+BY_COOLANT = """schema = 1
+[engine]
+layout = "small_diesel"
+[[reading]]
+no = 1
+rpm = "850 rpm"
+coolant = "{coolant}"
+pressure = "0.6 bar"
+gauge = "direct"
+[[finding]]
+no = 2
+what = "main_clearance"
+value = "0.09 mm"
+"""
+
+
+@pytest.mark.parametrize(("coolant", "used"), [("80 C", False), ("92 C", True)])
+def test_a_reading_of_oil_not_hot_yet_is_named_and_not_denied(coolant: str, used: bool) -> None:
+    """Oil lags behind the coolant: at 80 °C of it the oil is at about 68 °C."""
+    case = from_text(BY_COOLANT.format(coolant=coolant), None, the_book())
+    text = " ".join(budget_brief(budget_document(budget(case), case)).split())
+    assert ("the gauge reads 0.6" in text) is used
+    why = "The 0.6 bar at 850 rpm was read with oil at about 68 C; hot idle is 75 C or more"
+    assert (why in text) is not used

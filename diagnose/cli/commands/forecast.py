@@ -45,8 +45,8 @@ def forecast(
     Keys of --json: fits, misfit (says, readings, could_be, by_model, do_next), readings (entry,
     rpm, oil, read, error, before, fits), found, unlisted, set (name, to), speeds (rpm, hot_before,
     hot_after, cold_before, cold_after), targets (rpm, pressure, source, met_before, met_after,
-    met_mended; enough and not_enough: fixes, change, from, to, way, symptom, assumed, met, after,
-    parts, minutes, opens), buys, warnings, further (the reading worth most: rpm, oil, sound,
+    met_mended, read_below; enough and not_enough: fixes, change, from, to, way, symptom, assumed,
+    met, after, parts, minutes, opens), buys, warnings, further (the reading worth most: rpm, oil, sound,
     narrows, half_now, half_then). --fix alone: can_fix (name, says, today, range, found).
     Pa, K, rpm; bands are low, mean, high.
     """

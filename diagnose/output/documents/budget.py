@@ -9,6 +9,7 @@ from diagnose.case.case import Case
 from diagnose.circuit.band import Band
 from diagnose.circuit.budget import Account, Budget
 from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.operating_points import is_hot, latest_readings
 from diagnose.circuit.worth_reading import engines_as_read, further_for_missing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.ended import ended
@@ -18,6 +19,7 @@ from diagnose.output.documents.worth_reading import (
     further_reading,
 )
 from diagnose.output.scale import Scale, scale_of
+from knowledge.pressure.gauge import HOT, IDLE_SLACK
 
 MOST_OF_IT = 0.7  #: share of what is explained from which one finding is named
 
@@ -83,6 +85,7 @@ class BudgetDocument:
     differs: str = field(metadata=NOT_IN_JSON)  #: where the ranking differs; may be empty
     read_next: str = field(metadata=NOT_IN_JSON)  #: the further reading; may be empty
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
+    not_compared: str = field(metadata=NOT_IN_JSON)  #: why what was read at idle is not used
 
 
 def budget_document(
@@ -106,7 +109,25 @@ def budget_document(
         differs=differs,
         read_next="",
         closed=ended(case, held_up),
+        not_compared=_not_compared(case, scale),
     )
+
+
+def _not_compared(case: Case, scale: Scale) -> str:
+    """Why the latest reading at idle is no hot idle; empty where there is none."""
+    idle = [r for r in latest_readings(case) if r.reading.rpm <= IDLE_SLACK * case.idle_speed]
+    if not idle:
+        return ""
+    reading = idle[-1].reading
+    read = f"The {scale.one(reading.pressure)} at {reading.rpm:.0f} rpm"
+    heat = reading.oil_temperature
+    if heat is not None and not is_hot(reading):
+        about = "about " if reading.oil_spread else ""
+        return (
+            f"{read} was read with oil at {about}{scale.heat(heat)}; hot idle is {scale.heat(HOT)} "
+            "or more: read it again hot, at the oil."
+        )
+    return f"{read} is no use here: speed or oil temperature are known too roughly."
 
 
 def with_further_reading(document: BudgetDocument, case: Case, *, may_run: bool) -> BudgetDocument:

@@ -195,8 +195,9 @@ def _plot(curves: Curves, survey: Survey, scale: Scale) -> Plot:
     """Pressure over speed, with the band a sound engine keeps to."""
     factor = PSI / scale.factor
     low, high = sound_band(survey.sound, curves)
+    known = all(r.oil_temperature and not r.oil_spread for r in survey.readings)
     return Plot(
-        title=f"Oil at {scale.heat(curves.temperature)}",
+        title=f"Oil at {'' if known else 'about '}{scale.heat(curves.temperature)}",
         x_label="rpm",
         y_label=scale.unit,
         x=[float(n) for n in curves.rpm],

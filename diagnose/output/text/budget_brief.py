@@ -86,10 +86,8 @@ def _verdict(document: BudgetDocument) -> list[str]:
             "pickup gap, fuel in the oil or its viscosity would."
         )
     if first is None:
-        return wrapped(
-            "No gauge reading with hot oil at a known speed to compare with: figures of the model "
-            "alone."
-        )
+        why = document.not_compared or "No gauge reading with hot oil at a known speed."
+        return wrapped(f"{why} So these are figures of the model alone.")
     return wrapped(f"{first.verdict.rstrip('.')} ({first.at}).")
 
 
