@@ -145,7 +145,7 @@ def predicted(
     return Predicted(
         shows(known.sound(base)),
         {
-            name: _interpolated(shows(known.on(FAULTS[name].apply(base, steps))))
+            name: _interpolated(shows(known.on(FAULTS[name].apply(base, steps), free=name)))
             for name in conditions
         },
         shows(known.on(base)) if known.deviating else None,

@@ -70,7 +70,8 @@ def _with_condition(engine: Engine, hypothesis: Hypothesis, known: Known) -> tup
         return known.sound(engine), 1.0
     if hypothesis.severity == 0.0:  # as it was measured
         return known.on(engine), 1.0
-    return known.on(FAULTS[hypothesis.id].apply(engine, hypothesis.severity)), 1.0
+    made = FAULTS[hypothesis.id].apply(engine, hypothesis.severity)
+    return known.on(made, free=hypothesis.id), 1.0
 
 
 def _speeds(points: Sequence[Point]) -> tuple[float, float]:

@@ -201,6 +201,8 @@ def _row(
     in_words, measured = "", name in known.deviating and middle == 0.0
     if measured:
         in_words = known.says(name)
+    elif name in known.measured:  # that stays as measured, however bad the condition is
+        in_words = f"{known.says(name)} as measured, and more where nobody measured"
     elif name in FAULTS:
         in_words = FAULTS[name].show(engine, middle, units)
     elif name == FALSE:

@@ -60,13 +60,23 @@ class Known:
     deviating: frozenset[str] = frozenset()
     lowers: bool = False  #: what was found takes pressure, so the circuit is not sound
 
-    def on(self, engine: Engine) -> Engine:
-        """Return the engine with everything found on it."""
-        return reduce(lambda e, d: d.apply(e), self.found, engine)
+    def on(self, engine: Engine, free: str = "") -> Engine:
+        """Return the engine with everything found on it.
+
+        ``free``: id of a condition of which only what was measured stays; how bad the rest of it
+        is was only guessed.
+        """
+        kept = (d for d, of in self._by_condition() if not (d.assumed and of == free))
+        return reduce(lambda e, d: d.apply(e), kept, engine)
 
     def sound(self, engine: Engine) -> Engine:
         """Return the engine with what was found to be as it should be, and nothing else."""
         return self.engine_without(engine, self.deviating)
+
+    @property
+    def measured(self) -> frozenset[str]:
+        """Ids of the conditions of which something was measured, not only seen."""
+        return frozenset(of for d, of in self._by_condition() if not d.assumed)
 
     def says(self, condition: str) -> str:
         """Return what was found of a condition, in words."""

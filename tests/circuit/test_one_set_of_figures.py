@@ -93,3 +93,18 @@ def test_journals_far_larger_than_those_of_the_figures_are_said() -> None:
         "700 rpm; 0.6 bar; hot", layout="marine_diesel", more=stated + journal.format("75.95 mm")
     )
     assert not other_size(own)
+
+
+@pytest.mark.parametrize("command", ["forecast", "budget", "sizing", "bearings"])
+@pytest.mark.parametrize("layout", ["", 'layout = "skew_gear_four"\n'])
+def test_figures_of_an_unknown_kind_of_engine_say_whose_they_are(
+    tmp_path: Path, command: str, layout: str
+) -> None:
+    path = tmp_path / "teal.toml"
+    path.write_text(
+        f'schema = 1\n[engine]\n{layout}[[bearing]]\nno = 1\nwhat = "main 1"\nstrip = "2.2 thou"\n',
+        "utf-8",
+    )
+    said = "The kind of engine is not given: these figures are of a classic pushrod four"
+    out = " ".join(call(command, path).out.split())
+    assert (said in out) is not bool(layout)

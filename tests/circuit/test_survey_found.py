@@ -85,6 +85,27 @@ def test_a_further_condition_is_named_where_the_mains_explain_too_little() -> No
     assert graph_ratio(got, "relief_bleeds") > 1
 
 
+def test_what_was_only_seen_is_as_bad_as_the_readings_make_it() -> None:
+    """A worn relief seat whose gap nobody measured explains what a gap of a guessed size cannot."""
+    bleeds = FAULTS["relief_bleeds"].apply(healthy(a_case()), 0.9)
+    readings = read_from(bleeds)
+    got = survey(a_case(readings=readings, more="relief_seat_scored"), BOOK)
+    without = survey(a_case(readings=readings), BOOK)
+    assert got.share("relief_bleeds") > without.share("relief_bleeds")
+    assert got.rows[0].id == "relief_bleeds"
+    assert "open under a sound spring" in got.rows[0].shown
+    assert got.rows[0].severity.middle > 0.7
+
+
+def test_what_was_measured_is_not_shown_as_something_else() -> None:
+    """However bad the condition is, the mains stay at what the gauge strip showed."""
+    engine = FAULTS["clearances_wide"].apply(healthy(a_case()), 0.8)
+    got = surveyed(read_from(engine), {"main_clearance": "0.0025 in"})
+    [row] = [r for r in got.rows if r.id == "clearances_wide"]
+    assert row.shown.startswith("main bearing clearance 0.0025 in")
+    assert row.shown.endswith("as measured, and more where nobody measured")
+
+
 @pytest.mark.parametrize(("poured", "condition"), [("5W-20", "oil_thin"), ("10W-40", HEALTHY)])
 def test_the_oil_in_the_engine_counts(poured: str, condition: str) -> None:
     """Thin oil that somebody found to be the wrong grade explains the loss by itself."""

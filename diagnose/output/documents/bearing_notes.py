@@ -19,7 +19,6 @@ from diagnose.output.documents.bearing_words import (
     units_for,
 )
 from diagnose.output.documents.limits import source_title
-from diagnose.output.documents.other_size import other_size
 from diagnose.ways import Way, to
 from knowledge.stations.bearings import quantities, sizes
 
@@ -47,8 +46,6 @@ def notes(found: Bearings) -> Iterator[str]:
         yield "A size made for some engines only is among them: ask first."
     if any(o.old_shells and o.choices for o in orders):
         yield ("Worked out from the shells measured; worn ones read wider than new.")
-    if size := other_size(found.case):
-        yield size
     if found.pressures.why_not:
         yield f"No hot idle pressure: {found.pressures.why_not}"
 

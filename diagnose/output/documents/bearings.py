@@ -35,6 +35,7 @@ from diagnose.output.documents.bearing_words import (
 )
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.named import UNTITLED
+from diagnose.output.documents.other_size import other_size
 from diagnose.output.scale import scale_of
 from knowledge.model import Source
 from knowledge.units import PSI, TEMPERATURE, show
@@ -129,6 +130,7 @@ class BearingsDocument:
     unclear: tuple[str, ...]  #: bearings too wide of which shell or journal may be worn
     hot_idle: tuple[PressureRow, ...]
     hot_idle_at: str
+    other_size: str  #: that those pressures are of another engine; may be empty
     next_step: str
     next: tuple[str, ...]  #: a sentence, then what to type
     count: str = field(metadata=NOT_IN_JSON)  #: how many were measured or follow from sizes
@@ -168,6 +170,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
             if pressures.rows
             else ""
         ),
+        other_size=other_size(case) if pressures.rows else "",
         next_step=found.next_step.value,
         next=next_lines(found, path),
         count=count_said(found),

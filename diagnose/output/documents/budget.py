@@ -13,6 +13,7 @@ from diagnose.circuit.operating_points import is_hot, latest_readings
 from diagnose.circuit.worth_reading import engines_as_read, further_for_missing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.ended import ended
+from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.worth_reading import (
     NONE_WORTH_IT,
     FurtherReading,
@@ -85,6 +86,7 @@ class BudgetDocument:
     differs: str = field(metadata=NOT_IN_JSON)  #: where the ranking differs; may be empty
     read_next: str = field(metadata=NOT_IN_JSON)  #: the further reading; may be empty
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
+    other_size: str  #: that its figures are of another engine; may be empty
     not_compared: str = field(metadata=NOT_IN_JSON)  #: why what was read at idle is not used
 
 
@@ -109,6 +111,7 @@ def budget_document(
         differs=differs,
         read_next="",
         closed=ended(case, held_up),
+        other_size=other_size(case),
         not_compared=_not_compared(case, scale),
     )
 

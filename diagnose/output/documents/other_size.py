@@ -1,10 +1,11 @@
-"""Whether measured journals show that a circuit in figures is of an engine of another size.
+"""Whether a circuit in figures is of an engine of another kind or size.
 
 Imported by ``output``.
 """
 
 from __future__ import annotations
 
+from diagnose.case.bearing_counts import known_profile
 from diagnose.case.bearings import journal_sizes
 from diagnose.case.case import Case
 from diagnose.case.units import units_of
@@ -16,9 +17,17 @@ OTHER = 1.2  #: times as large, or as small, from where it is another engine (ju
 
 
 def other_size(case: Case) -> str:
-    """Say that the figures are of a smaller or larger engine; empty where its journals agree."""
+    """Say that the figures are of another engine: its kind is not given, or its journals differ.
+
+    Empty where they are of its kind and its journals agree.
+    """
     if case.profile is None:
         return ""
+    if known_profile(case) is None:
+        return (
+            f"The kind of engine is not given: these figures are of a {case.profile.says}, good "
+            f"for trends only. Say which kind it is: {to(Way.LAYOUT, layout='...')}."
+        )
     typical, units = numbers(case), units_of(case)
     stated = {quantity.id for quantity in case.dimensions}
     for name, says in (("main_diameter", "main journals"), ("rod_diameter", "crankpins")):

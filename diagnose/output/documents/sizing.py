@@ -11,6 +11,7 @@ from diagnose.circuit.forecast import HORSEPOWER
 from diagnose.circuit.pump_supply import MARGIN, Supply
 from diagnose.circuit.sizing import AS_IT_IS, NOW, PUMP, RELIEF, RIGHT, Choice, Sizing
 from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.relief_spring import SizingSpring, SpringUnits, spring_document
 from diagnose.output.documents.sizing_oil import (
     SizingOil,
@@ -108,6 +109,7 @@ class SizingDocument:
     need_heads: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     relief_at_idle: str = field(metadata=NOT_IN_JSON)
     oil_says: str = field(metadata=NOT_IN_JSON)
+    other_size: str  #: that its figures are of another engine; may be empty
     oil_until: str  #: whether thicker oil carries it until the repair; empty where none is needed
     oil_gives: str  #: the same in one sentence
     unit: str = field(metadata=NOT_IN_JSON)  #: of pressure
@@ -163,6 +165,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
         need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
         relief_at_idle=_at_idle(found.choices, scale),
         oil_says=thinnest_in_words(found, scale),
+        other_size=other_size(case),
         oil_until=until.whole,
         oil_gives=until.brief,
         unit=scale.unit,

@@ -23,7 +23,10 @@ def bearings_text(document: BearingsDocument, *, full: bool = False, saved: int 
     blocks = [lines + (_rows(document) if document.bearings else [])]
     if full:
         blocks += [_arithmetic(document), _advice(document), _instruments(document)]
-    blocks += [[*_wanted(document, full), *_order(document, full), *_pressure(document, full)]]
+    whose = wrapped(f"! {document.other_size}", 0, 2) if document.other_size else []
+    blocks += [
+        [*_wanted(document, full), *_order(document, full), *_pressure(document, full), *whose]
+    ]
     blocks += [_next_lines(document)]
     return together(blocks)
 

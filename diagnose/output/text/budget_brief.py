@@ -20,6 +20,7 @@ def budget_brief(document: BudgetDocument) -> str:
     blocks = [
         Block(wrapped(f"Pressure budget: {document.title or 'case without a title'}", 0, 2)),
         Block(_headline(document)),
+        Block(wrapped(f"! {document.other_size}", 0, 2) if document.other_size else []),
         Block(list(_table(document))),
         Block(_verdict(document)),
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),

@@ -34,7 +34,9 @@ def sizing_text(document: SizingDocument, *, full: bool = False) -> str:
 
 def _pump(document: SizingDocument) -> list[str]:
     lines = wrapped(f"Pump: {document.pump.says}", 0, 2)
-    return [*lines, *(wrapped(f"! {document.leak_first}", 0, 2) if document.leak_first else [])]
+    for warning in filter(None, (document.leak_first, document.other_size)):
+        lines += wrapped(f"! {warning}", 0, 2)
+    return lines
 
 
 def _table(heads: Sequence[str], rows: Sequence[Sequence[str]], first: str) -> list[str]:
