@@ -1,6 +1,6 @@
 """How many bearings of a kind an engine has: as its case says, else as is usual for its kind.
 
-Imported by ``bearings``, ``circuit`` and ``entry``.
+Imported by ``bearings``, ``circuit``, ``entry`` and ``output.documents``.
 """
 
 from __future__ import annotations

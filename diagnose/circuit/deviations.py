@@ -28,7 +28,6 @@ from knowledge.model import Finding, State
 from knowledge.pressure.gauge import runs
 from knowledge.stations.delivery.findings_filter_cut import COOLER_FOUND_BLOCKED
 from knowledge.stations.delivery.findings_galleries import GALLERY_PLUG_FOUND_MISSING
-from knowledge.stations.delivery.quantities import COOLER_OPEN_SHARE
 from knowledge.stations.oil.findings import FUEL_SMELL
 from knowledge.stations.oil.findings_analysis import LAB_FUEL_HIGH
 from knowledge.stations.oil.findings_record import (
@@ -46,6 +45,7 @@ from knowledge.stations.relief.findings import (
     RELIEF_SEAT_SCORED,
 )
 from knowledge.stations.suction.findings_sump import SCREEN_BLOCKED
+from knowledge.stations.topend.findings_feeds import PISTON_JET_FOUND_BROKEN
 from knowledge.units import FRACTION, LENGTH, PSI, VISCOSITY, show, unit_in
 
 #: measured values of the oil are applied after all others
@@ -68,7 +68,10 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (LAB_FUEL_HIGH, "fuel_share", MOST_FUEL_SHARE.typical, MOST_SMELLED, False),
     (FUEL_SMELL, "fuel_share", LEAST_SMELLED, MOST_SMELLED, False),
     (COOLER_FOUND_BLOCKED, "cooler_open_share", 0.01, 0.3, False),
+    (PISTON_JET_FOUND_BROKEN, "open_jet", 2e-3, 7e-3, False),
 )
+#: drawn where they were seen only: so the draws of others stay as they are
+DRAWN_WHERE_SEEN = (FUEL_SMELL, LAB_FUEL_HIGH, COOLER_FOUND_BLOCKED, PISTON_JET_FOUND_BROKEN)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -291,8 +294,8 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
         report = observations.get(finding)
         parameter = CIRCUIT_PARAMETERS[name]
         there = report is not None and report.state is State.PRESENT and name not in taken
-        if not there and parameter.quantity in (*OF_THE_OIL, COOLER_OPEN_SHARE):
-            continue  # drawn where it was seen: the draws of others stay as they are
+        if not there and finding in DRAWN_WHERE_SEEN:
+            continue
         if parameter.quantity in OF_THE_OIL and taken & {q.id for q in OF_THE_OIL}:
             continue  # a measured viscosity includes it
         share = rng.uniform(0.0, 1.0, (n, 1))

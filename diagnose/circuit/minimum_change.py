@@ -39,7 +39,7 @@ THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
 GRADES = ("5W-30", "10W-40", "15W-40", "20W-50")
 MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump size (times) tried
 #: repairs that nobody would make on a mere guess
-DONE_IN_FULL = (k.RELIEF, k.PLUG, k.PICKUP, k.OIL_FILTER, k.COOLER)
+DONE_IN_FULL = (k.RELIEF, k.PLUG, k.JETS, k.PICKUP, k.OIL_FILTER, k.COOLER)
 NOT_ON_A_GUESS = (k.LEAK, k.OIL)
 
 T = TypeVar("T")

@@ -197,6 +197,11 @@ _ALL = (
         apply=lambda e, v: replace(e, open_orifice_area=np.pi / 4 * np.asarray(v) ** 2),
     ),
     CircuitParameter(
+        quantity=topend.OPEN_JET,
+        read=lambda e: np.sqrt(4 / np.pi * np.asarray(e.open_jet_area)),
+        apply=lambda e, v: replace(e, open_jet_area=np.pi / 4 * np.asarray(v) ** 2),
+    ),
+    CircuitParameter(
         quantity=oil.FUEL_SHARE,
         read=lambda e: 0.0 * np.asarray(e.oil.kv100),
         apply=with_fuel,

@@ -45,7 +45,12 @@ LEAKS_IF_WIDE = (
     pump.PUMP_END_CLEARANCE,
     pump.PUMP_SIDE_CLEARANCE,
 )
-LEAKS = (relief.RELIEF_SEAT_GAP, delivery.OPEN_HOLE, topend.LIFTER_CLEARANCE)
+LEAKS = (
+    relief.RELIEF_SEAT_GAP,
+    delivery.OPEN_HOLE,
+    topend.OPEN_JET,
+    topend.LIFTER_CLEARANCE,
+)
 #: changes that raise the pressure, in the order they are named
 BRINGS = ("pump_displacement", "relief_setting", "relief_shim", "oil", "viscosity_at_100c")
 

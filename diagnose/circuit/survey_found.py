@@ -27,7 +27,7 @@ from knowledge.stations.pump.quantities import (
 )
 from knowledge.stations.relief.quantities import RELIEF_SEAT_GAP, RELIEF_SETTING
 from knowledge.stations.suction.quantities import PICKUP_GAP, PICKUP_TUBE, SCREEN_OPEN_SHARE
-from knowledge.stations.topend.quantities import CAM_BEARING_CLEARANCE, LIFTER_CLEARANCE
+from knowledge.stations.topend.quantities import CAM_BEARING_CLEARANCE, LIFTER_CLEARANCE, OPEN_JET
 from knowledge.units import PSI
 
 SHOWS = 1.0  #: psi: what a gauge shows less of than this is no deviation
@@ -43,6 +43,7 @@ _OF = {
     PUMP_COVER_HOLLOW.id: c.PUMP_SLIP,
     RELIEF_SEAT_GAP.id: c.RELIEF_BLEEDS,
     OPEN_HOLE.id: c.OPEN_LEAK_INSIDE,
+    OPEN_JET.id: c.OPEN_LEAK_INSIDE,
     PICKUP_GAP.id: c.SUCTION_THROTTLED,
     PICKUP_TUBE.id: c.SUCTION_THROTTLED,
     SCREEN_OPEN_SHARE.id: c.SUCTION_THROTTLED,

@@ -149,6 +149,7 @@ class Engine:
     film_own_heat: Floats = 0.0  #: share of that rise which goes with the film's viscosity [1]
     other_conductance: Floats = 0.0  #: leaks not listed, Q = k p/mu: calibrated [m3]
     open_orifice_area: Floats = 0.0  #: a hole that should be plugged [m2]
+    open_jet_area: Floats = 0.0  #: what a piston jet leaves open [m2]
     gauge_tap: Literal["gallery", "pump"] = "gallery"  #: behind the filter, or before it
 
 

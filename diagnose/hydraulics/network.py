@@ -72,7 +72,13 @@ class Network:
                 start=0.0,
             ),
             "other": self.other * p,
-            "open_orifice": leaks.orifice_flow(p, self.rho, self.mu, e.open_orifice_area),
+            "open_orifice": sum(
+                (
+                    leaks.orifice_flow(p, self.rho, self.mu, area)
+                    for area in (e.open_orifice_area, e.open_jet_area)
+                ),
+                start=0.0,
+            ),
             "hydrodynamic": self.hydrodynamic,
         }  # fmt: skip
 

@@ -34,7 +34,8 @@ from knowledge.stations.suction import causes as suction
 from knowledge.stations.suction import causes_sump as sump
 from knowledge.stations.suction.quantities import PICKUP_GAP, PICKUP_TUBE, SCREEN_OPEN_SHARE
 from knowledge.stations.topend import causes as topend
-from knowledge.stations.topend.quantities import CAM_BEARING_CLEARANCE, LIFTER_CLEARANCE
+from knowledge.stations.topend import causes_feeds as feeds
+from knowledge.stations.topend.quantities import CAM_BEARING_CLEARANCE, LIFTER_CLEARANCE, OPEN_JET
 from knowledge.units import INCH, MM, PSI
 from knowledge.work import Access
 
@@ -225,6 +226,14 @@ PLUG = Fix(
     places=(Access.PLUGS_OUT, Access.FRONT_COVER_OFF, Access.SUMP_OFF),
     minutes=30,
 )
+JETS = Fix(
+    id="jets",
+    says="piston jets all fitted, their valves shut",
+    also=("jet", "piston jets", "piston jet", "oil squirters", "open_jet"),
+    rights={OPEN_JET: feeds.PISTON_JET_OPEN},
+    places=(Access.SUMP_OFF,),
+    minutes=40,
+)
 LEAK = Fix(
     id="leak",
     says="faults not found yet",
@@ -252,6 +261,7 @@ ALL = (
     CAM_BEARINGS,
     LIFTERS,
     PLUG,
+    JETS,
     LEAK,
     SHIM,
 )

@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose.case.loading import load
+from diagnose.case.loading import from_text, load
 from diagnose.circuit.budget import budget
 from diagnose.circuit.fixes import UnknownFixError, planned
 from diagnose.circuit.forecast import Forecast, Target, forecast
@@ -17,6 +17,7 @@ from diagnose.circuit.minimum_change import ENOUGH, minimum_change
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
+from diagnose.output.documents.budget import budget_document
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.text.forecast_brief import forecast_brief
 from diagnose.signoff.fix_work import fix_work
@@ -206,6 +207,21 @@ def test_a_cooler_found_blocked_is_charged_and_cleared() -> None:
     )
     (line,) = forecast_document(each).settings
     assert line.says.startswith("cooler: open share of the oil cooler and its lines ")
+
+
+def test_a_piston_jet_found_missing_is_charged_and_put_right() -> None:
+    """It takes pressure like an open plug, beside one, and is a repair of its own."""
+    missing = repaired("jets", more="piston_jet_found_broken")
+    assert [d.id for d in missing.found] == ["open_jet"]
+    assert idle(missing, after=False) < idle(missing) - 3
+    case = a_case(more="piston_jet_found_broken")
+    [share] = budget(case).accounts[0].shares
+    assert share.low > 0.0
+    plug = '[[finding]]\nno = 90\nwhat = "gallery_plug_found_missing"\nstate = "present"\n'
+    both = from_text(text(more="piston_jet_found_broken") + plug, None, BOOK)
+    each = {f.finding: f.share.mean for f in budget_document(budget(both), both).accounts[0].shares}
+    assert set(each) == {"open_jet", "open_hole"}
+    assert min(each.values()) > 2 * PSI
 
 
 def test_a_repair_where_nothing_was_found_may_close_what_nobody_has_found() -> None:

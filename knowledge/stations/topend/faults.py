@@ -76,4 +76,5 @@ PISTON_JET_NOT_RIGHT = Fault(
     origins=(causes_feeds.PISTON_JET_OPEN,),
     source=COMMON_PRACTICE,
     states=(conditions.OPEN_LEAK_INSIDE,),
+    costs=(quantities.OPEN_JET,),
 )

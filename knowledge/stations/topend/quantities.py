@@ -32,6 +32,14 @@ LIFTER_CLEARANCE = Quantity(
     spread=0.25 * THOU,
     source=JUDGEMENT,
 )
+OPEN_JET = Quantity(
+    id="open_jet",
+    says="bore that a piston jet leaves open",
+    dimension="length",
+    plausible=(0.0, 30 * MM),
+    unit="mm",
+    source=JUDGEMENT,
+)
 MOST_CAM_CLEARANCE = Limit(
     id="cam_clearance",
     says="greatest cam bearing clearance, on the diameter",
