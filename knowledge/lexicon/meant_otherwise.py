@@ -51,6 +51,26 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(said=_FLOWS, unless=_LEAKS),
         Otherwise(beside=PRIMING | _set("cranked cranking"), unless=_LEAKS),
     ),
+    # "after the oil cooler hoses came off and went back on"
+    "oil_line_found_broken": (
+        Otherwise(said=_set("off"), beside=_set("back refitted reconnected swapped removed")),
+    ),
+    # "the fuel pump leaks petrol"
+    "accessory_pad_wet": (Otherwise(then=_set("petrol fuel gas gasoline diesel coolant water")),),
+    # "the bilge smells of petrol"
+    "fuel_smell": (
+        Otherwise(
+            beside=_set("bilge bilges exhaust garage shed cab cabin hands air"),
+            unless=_set("oil dipstick stick sump"),
+        ),
+    ),
+    # "blue paper towel in the pump"
+    "piece_in_pump": (
+        Otherwise(
+            anywhere=_set("towel rag rags cloth tissue lint"),
+            unless=_set("metal bolt nut chip chips swarf broken hard"),
+        ),
+    ),
     # "shell is wiped, copper showing, journal blue" has had heat
     "shells_worn_evenly": (
         Otherwise(beside=_HOT, unless=_EVENLY),

@@ -216,6 +216,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     ),
     Shows.SLOW: (
         "slow to build|come|rise|register|show|go",
+        "climbs|climb|climbed|creeps|crept|builds|built|rises|comes up? slowly|slow|gradually .. @seconds",
+        "slowly|gradually climbs|climb|climbed|creeps|crept|builds|built|rises|comes up? .. @seconds",
         f"{_P} sits|stays|stuck|rests|stayed|sat|hangs on|at the? peg|pin|stop|zero|bottom|nothing for about|around|nearly|a|good|at-least? @seconds",
         "no oil? pressure till|until|unless .. crank|cranked|cranking|rev|revved|ages|while|@seconds|minute|spun|turned",
         "longer it|gauge|needle|pressure|light|lamp takes|needs",

@@ -82,7 +82,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "clearance|clearances on|at the? loose|wide|upper|big|generous side|end|high?",
     ),
     "needle_follows_loads": (
-        "needle|gauge|it|reading moves|jumps|dips|twitches|flicks|drops|changes|rises|goes up|down|every|each|time|about|when|with|if|as .. lights|headlights|wipers|indicators|indicator|heater|fan|blower|horn|brake|lamps|radio|switch",
+        "needle|gauge|it|reading moves|jumps|dips|twitches|flicks|drops|changes|rises|goes up|down|every|each|time|about|when|with|if|as .. lights|headlights|wipers|indicators|indicator|heater|fan|blower|horn|brake-light|brake-lights|lamps|radio|switch",
         "lights|headlights|wipers|indicators|heater|fan|blower|horn moves|move|makes|make|changes|affect|affects .. needle|gauge|reading",
     ),
     "direct_gauge_low": (

@@ -15,6 +15,7 @@ SIGHTS_DEBRIS: dict[str, tuple[str, ...]] = {
         "in? of|the|oil? oil? filter|pleats|element",
         f"filter .. {_BITS}",
         f"cut .. filter .. {_BITS}",
+        f"{_BITS} .. cut|cutting|opened|sawed|split the|my|that? oil? filter",
     ),
     "metal_in_pan": (
         f"{_BITS}|bearing|material|copper|brass|bronze|babbitt in|inside|the|oil|bottom|my|material|on|at|from|of? in|of|the|"

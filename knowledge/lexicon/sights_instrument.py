@@ -131,7 +131,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} going|goes|jumping|is? crazy|wild|wildly|haywire|berserk|mad|nuts",
     ),
     "needle_follows_loads": (
-        f"{_GAUGE} moves|jumps|follows|changes|drops|swings|dips|twitches .. lights|headlights|indicators|wipers|heater|horn|brake|blinkers|switch|fan",
+        f"{_GAUGE} moves|jumps|follows|changes|drops|swings|dips|twitches .. lights|headlights|indicators|wipers|heater|horn|brake-light|brake-lights|blinkers|switch|fan",
         f"lights|headlights|indicators|wipers|heater|horn|blinkers|switch on|off|turned|makes|make .. {_GAUGE} moves|jumps|move|jump|drops|drop|swing|swings",
     ),
     "slow_needle": (

@@ -73,6 +73,8 @@ SIGHTS_NOTED: dict[str, tuple[str, ...]] = {
         "papers|paper|pleats|element|elements|media sticky|slimy|gummy|tacky|grey|gray and|& grey|gray|sticky|slimy|milky|gummy|white",
     ),
     "filter_not_listed": (
+        "supermarket|petrol-station|gas-station|no-name|noname|unbranded oil? filter",
+        "filter is|was|came one|a? from|off the|a supermarket|petrol-station|gas-station|market-stall",
         "filter|box|cartridge|number is|was|belongs|for? for|to a|another|different|hydraulic|gearbox|fuel|wrong engine|filter|return|application|hydraulic",
         "wrong|incorrect|mismatched|non-listed|unlisted|superseded oil? filter|cartridge|element|part-number",
         "wrong|incorrect|mismatched|non-listed|unlisted|superseded part number",

@@ -48,6 +48,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         f"oil {_LOOKS}like|too|bit|a|pretty|quite|almost|so|just? like|a|as|too|bit|very? thin|water|runny|watery",
         "watery|runny|=thinned oil|out",
         "oil|it =thin|=runny|=watery",
+        "its|it's|oil|it|stuff|looks|as runny|watery like|as diesel|petrol|paraffin|kerosene|water",
         "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
         "thin|thinner as|than|like water|should|it|new|normal",
         "oil .. diluted|thinned",
@@ -211,6 +212,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "injector|injectors|float|diaphragm|choke .. leaking|stuck|dripping|split|holed|torn|sticking|flooding|"
         "perished",
         "carb|carburettor|carburetor|choke|carbs flooding|floods|flooded|stuck|overflowing",
+        "fuel|lift pump leaks|drips|weeps petrol|gas|fuel|diesel",
+        "little? pump with the|a? glass bowl .. drips|leaks|weeps",
         "fuel|lift pump leaking|leaks|weeping|dripping|diaphragm|seal into|split|inside|leaking?",
         "running|runs|ran very|too|rich|well? rich",
         "lift-pump|liftpump|fuel-pump|injection-pump|injector-pump .. wet with fuel|diesel|petrol|gas",

@@ -168,6 +168,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         f"dry oil? {_PUMP}",
     ),
     "extra_pump_gasket": (
+        f"2 gaskets .. {_PUMP} cover?",
         f"two|extra|second|thick|thicker|too|double gaskets|gasket .. {_PUMP} cover?",
         f"{_PUMP} cover? .. gasket too thick",
     ),

@@ -62,7 +62,7 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
     "lifters_found_drained": (
         f"{_LIFTERS} .. drained|collapsed|bled|empty|flat|deflated|spongy|leaked down?",
         f"collapsed|drained|empty|spongy {_LIFTERS}",
-        f"{_LIFTERS} @not =pumped|=pumping|pump up",
+        f"{_LIFTERS} number|no? @number? @not =pumped|=pumping|pump up",
     ),
     "rocker_shaft_found_worn": (
         "rocker shaft|shafts|bushes|bushings|arms is|was|are|were|badly|very|found|all|grooved? badly|very|all|found|quite? worn|grooved|scored|loose",

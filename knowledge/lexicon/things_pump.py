@@ -9,7 +9,7 @@ _SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _SHEARED = ("drive_coupling_sheared",)
 _PIECE = dict.fromkeys(
     (Substance.DEBRIS, Substance.GASKET, Substance.PLASTIC, Substance.SEALER), ("piece_in_pump",)
-)
+) | {Substance.CLOTH: ("cloth_on_screen",)}
 _GASKET = "gasket|gaskets|seal|o-ring|oring|joint"
 THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
