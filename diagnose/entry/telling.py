@@ -247,7 +247,7 @@ def _can_be(fact: Fact) -> bool:
     if fact.table == "oil":
         return is_grade(fact.value)
     try:
-        if fact.table == "reading":
+        if fact.table in ("reading", "baseline"):
             _reading(fact).in_si()
     except UsageError:
         return False

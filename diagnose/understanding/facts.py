@@ -15,6 +15,7 @@ TABLES = (
     "limit",
     "finding",
     "reading",
+    "baseline",
     "behaviour",
     "trial",
     "earlier",
@@ -38,7 +39,7 @@ class Fact:
 
     @property
     def name(self) -> str:
-        """What it is about: an id of the book, or what shows, or "reading"."""
+        """What it is about: an id of the book, or what shows, or its table."""
         return str(self.fields.get("what") or self.fields.get("shows") or self.table)
 
     @property

@@ -26,7 +26,7 @@ from diagnose.understanding.reading_fields import DIRECT, field_of
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
 from diagnose.understanding.then_now import is_a_step, left_behind
-from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners
+from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners, sound_ones
 from knowledge.lexicon.instruments_named import OF_THE_PANEL
 from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
@@ -99,6 +99,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
             "reading 30 psi hot, 3000 rpm",
         ],
         "gauge used to show 55 on the highway, now barely 30": ["reading 30 psi cruise"],
+        "used to be 60 cold and 30 hot": ["baseline 60 psi cold", "baseline 30 psi hot"],
         "hot it's 12 at 2000 and 3 at idle": [
             "reading 3 psi hot, idle",
             "reading 12 psi hot, 2000 rpm",
@@ -143,7 +144,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     waiting: list[Pressure] = []
     unit = unit_of(paragraph)
     made: list[tuple[Pressure, Pressure | None]] = []
-    put_on = False
+    put_on, olden = False, list[Pressure]()
     for line in paragraph.lines:
         spoken_of = paragraph.speaks_of_pressure or beside_each_other(line)
         spoken_of = spoken_of or compares_pressures(line)
@@ -157,6 +158,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         now = [p for p in found if not p.usual]
         then = [p for p in then if not (p.left and _rose(p, now))]
         beside = partners(now, then or waiting)
+        olden += then
         for k, each in enumerate(now):
             usual = beside.get(k)
             if usual in then:
@@ -169,6 +171,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         elif then and not made:
             waiting = then
     yield from said_once([_fact(now, usual) for now, usual in made])
+    yield from said_once(sound_ones(olden, made, _fact))
     yield from apart_by([now for now, _ in made])
     yield from apart_later([now for now, _ in made])
 

@@ -75,9 +75,12 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
         elif last < len(tokens) and tokens[last - 1].word == ":":
             last = clause_at(clauses, last).last  # "normal for this engine: 45"
         now = next((k for k in range(mark.last, last) if _is_of_now(tokens, k, last)), last)
-        first = (
-            clause_at(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
-        )
+        if now == last:
+            whole = clause_at(clauses, mark.first).last
+            listed = _listed_on(tokens, clauses, mark.first, whole)
+            now = listed if listed > whole else now
+        back = tokens[mark.first].word in _BACK
+        first = _listed_before(tokens, clauses, mark.first) if back else mark.first
         yield first, now
     yield from ((m.first, m.last) for m in ran_well(tokens))
     for clause in clauses:
@@ -101,6 +104,30 @@ def _list_of_figures(tokens: Sequence[Token], first: int, last: int) -> int:
         elif tokens[k].word in _NOW or (tokens[k].word == "to" and k == first):
             break
     return end
+
+
+def _listed_on(tokens: Sequence[Token], clauses: Sequence[Clause], first: int, last: int) -> int:
+    """The end of a list of what was usual: "used to be 60 cold and 30 hot", with "now" behind it."""
+    if not any(tokens[k].is_figure for k in range(first, last)):
+        return last
+    while last + 1 < len(tokens) and tokens[last].word == "and" and tokens[last + 1].is_figure:
+        behind = clause_at(clauses, last)
+        said = tokens[behind.first + 1 : behind.last]
+        if not _may_be_read(said[0]) or any(t.word in _NOW for t in said):
+            break
+        last = behind.last
+    return last
+
+
+def _listed_before(tokens: Sequence[Token], clauses: Sequence[Clause], at: int) -> int:
+    """The start of what is said to be of "before": "20 at idle and 50 at speed before the work"."""
+    first = clause_at(clauses, at).first
+    if first and tokens[first].word == "and" and tokens[first + 1].is_figure:
+        earlier = clause_at(clauses, first - 1)
+        figures = [t for t in tokens[earlier.first : earlier.last] if t.is_figure]
+        if figures and not any(t.word in _NOW for t in tokens[earlier.first : earlier.last]):
+            return earlier.first
+    return first
 
 
 def _is_of_now(tokens: Sequence[Token], at: int, last: int) -> bool:

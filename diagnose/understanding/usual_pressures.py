@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+
+from diagnose.understanding.facts import Fact
 from diagnose.understanding.gauges_compared import RUN, Pressure
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.speeds import HEAT
@@ -34,6 +38,19 @@ def nearest_made(made: list[tuple[Pressure, Pressure | None]], usual: Pressure) 
     able = [k for k, (_, old) in enumerate(made) if old is None]
     able = [k for k in able if not of_another_run(made[k][0], usual)]
     return min(able, key=lambda k: (_apart(made[k][0], usual)[0], -k), default=-1)
+
+
+def sound_ones(
+    then: Iterable[Pressure],
+    made: Sequence[tuple[Pressure, Pressure | None]],
+    as_reading: Callable[[Pressure, None], Fact],
+) -> list[Fact]:
+    """The usual pressures of a known speed or heat that stand beside none of now, as facts."""
+    used = {id(usual) for _, usual in made}
+    stated = [p for p in then if any(m.value in RUN or is_heat(m) for m in p.near)]
+    found = [as_reading(p, None) for p in stated if not p.left and id(p) not in used]
+    kept = [{k: v for k, v in f.fields.items() if k != "gauge"} for f in found]
+    return [replace(f, table="baseline", fields=k) for f, k in zip(found, kept, strict=True)]
 
 
 def of_another_run(now: Pressure, usual: Pressure) -> bool:

@@ -8,7 +8,7 @@ from knowledge.lexicon.word_sets import set_of as _set
 _CHATTER = _set(
     "only mind though anyway anyhow basically actually literally honestly obviously apparently seemingly however "
     "otherwise meanwhile besides plus etc lol haha tbh imo btw fwiw ok okay yes yeah yep yup nah right alright hi "
-    "hey hello help guys folks all everyone everybody mate mates pal buddy bro lads gents cheers thanks ta please sorry "
+    "hey hello guys folks all everyone everybody mate mates pal buddy bro lads gents cheers thanks ta please sorry "
     "regards update edit quick question post forum thread ps duh doh oops ugh argh grr sigh happy sure guess "
     "theres there heres thats whats its itll im ive id ill youre youve shes hes theyre weve were dont cant ie eg "
     "quite rather fairly pretty really very somewhat kinda sorta bit lot lots bunch few some any each both either "

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from diagnose.case.looks import said
 from diagnose.case.reports import AT_ONCE
-from diagnose.case.schema import ReadingEntry
+from diagnose.case.schema import BaselineEntry, ReadingEntry
 from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.engine_said import EngineChange
 from diagnose.output.documents.reported import (
@@ -46,6 +46,10 @@ def fact_sentence(fact: Fact, book: Book) -> str:
             direct = ", on a trusted gauge" if fields.get("gauge") == "direct" else ""
             after = ", after the repair" if is_of_the_repaired(fact) else ""
             return f"reading: {said(entry)}{direct}{after}"
+        case "baseline":
+            return (
+                f"when nothing was wrong: {said(BaselineEntry.model_validate({'no': 1, **fields}))}"
+            )
         case "work":
             return f"{book.tasks[str(fields['what'])].says}: {fields['value']}"
         case "engine":
