@@ -59,6 +59,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     "stood_long": (
         "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
         "sat|stood|sitting|parked|stored|standing|laid|unused|unrun|dormant .. @longtime|years",
+        "been|was|lived|kept in|inside a|the|my|his? shed|barn|garage|field|yard|lock-up for|about|over? @longtime|@years|years",
         "sat|sits|stood|stands|sitting|parked|stored|laid up|unused|idle? for|over|all|the|since|last|several? winter|months|decade|"
         "decades|ages|years",
         "after|out|from of? long|years|months|decades|winter|several of|in|the|months? storage|standing|layup|lay-up|"

@@ -239,6 +239,7 @@ TOGETHER_PUMP_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "relief_plunger_sticks": (
         f"plunger|piston|{_RELIEF} + moves|slides|drops|slid|falls|moved + freely|free|easily|own_weight|smoothly|nicely - @not",
+        "plunger|relief_piston + =free|freely + in_bore|in_its_bore|in_the_bore - @not|not|half|stuck|injection|freed",
     ),
     "pump_jammed": (
         "pump + turns|spins|turned|rotates + freely|smoothly|easily|nicely|free - not|water|fuel",
