@@ -273,7 +273,12 @@ def _inside(mark: Mark[object], work: Mark[object]) -> bool:
 
 
 def _not_by_itself(line: Line, mark: Mark[object]) -> bool:
-    """Whether what came back is the trouble, or came of work: "then back where it was"."""
+    """Whether what came back is the trouble, or came of work: "then back where it was".
+
+    Nor did it stand: "since I bought it three years ago".
+    """
+    if mark.value is Since.STANDING and line.word(mark.last) == "ago":
+        return line.tokens[mark.last - 1].is_figure
     if mark.value is not Course.RECOVERED:
         return False
     after, then = line.word(mark.last), line.word(mark.last + 1)

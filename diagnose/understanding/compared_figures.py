@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line
@@ -16,6 +17,7 @@ from knowledge.lexicon.numbers import (
     NAMES,
     NOT_IN_A_ROW,
     OTHER_GAUGES,
+    RECOVERS,
     VOLTS,
 )
 from knowledge.reports.words import Circumstance, Speed
@@ -56,6 +58,13 @@ def beside_the_book(line: Line, at: int) -> Clause | None:
     return before[0] if figures and when and said & BOOKS else None
 
 
+def of_the_book(line: Line, at: int, marks: Sequence[Mark[object]]) -> list[Mark[object]]:
+    """When the book's figure is of, with which one compares: "spec is 45 at 2000, I get 28"."""
+    clause = beside_the_book(line, at)
+    inside = range(clause.first, clause.last) if clause is not None else range(0)
+    return [m for m in marks if m.first in inside]
+
+
 def comes_from(line: Line, was: int, now: int) -> bool:
     """Whether the pressure went from one figure to another: "gone from 60 down to 15"."""
     between = [line.word(k) for k in range(was + 1, now)]
@@ -81,3 +90,11 @@ def _may_be_one(line: Line, at: int) -> bool:
         return False
     counted = line.word(at + 1) in COUNTS or line.word(at - 1) in NAMES
     return not counted and 0.0 < float(token.value) <= MOST
+
+
+def recovers_then(line: Line, mark: Mark[object]) -> bool:
+    """Whether the pressure is back as soon as that is done: "back the throttle off and it recovers"."""
+    clause = line.clause(mark.first)
+    last = line.clause(clause.last).last if clause.last < len(line.tokens) else clause.last
+    said = {line.word(k) for k in range(clause.first, last) if not mark.first <= k < mark.last}
+    return bool(said & RECOVERS)

@@ -43,7 +43,7 @@ _IS_OUT = frozenset(
 )
 _THEN = frozenset(["again", "at", "when", "once", "as", "soon", "with", "a", "of", "touch"])
 _GONE = 3  #: words between "goes away" and when
-_LASTING = 3  #: words between what shows and for how long
+_LASTING = 9  #: words between what shows and for how long
 
 
 def set_lengths(line: Line, heads: list[Head]) -> None:

@@ -15,6 +15,7 @@ from knowledge.lexicon.foreign_parts import (
     HANDS,
     INSTRUMENTS,
     LEADS,
+    OF_AIR,
     OF_ALL,
     OF_HISTORY,
     OF_PRESSURE,
@@ -79,7 +80,7 @@ def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
 
 def _is_none_of(owner: str, fact: Fact, named: frozenset[str]) -> bool:
     """Whether a finding is never said of an owner: fuel is among what thins the oil."""
-    if fact.name in OF_TURNING and owner in TURNED_BY:
+    if (fact.name in OF_TURNING and owner in TURNED_BY) or (owner == "air" and fact.name in OF_AIR):
         return False
     return not {stemmed(owner), stemmed(SAME.get(owner, owner))} & named
 

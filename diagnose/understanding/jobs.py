@@ -12,7 +12,14 @@ from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, 
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
-from knowledge.lexicon.work_words import DRILLED, EVEN, OTHER_CIRCUITS, OTHER_FILTERS, SENDERS
+from knowledge.lexicon.work_words import (
+    DRILLED,
+    EVEN,
+    OIL_POURED,
+    OTHER_CIRCUITS,
+    OTHER_FILTERS,
+    SENDERS,
+)
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -321,6 +328,10 @@ def _states(job: Job) -> bool:
         return False  # "it sat at 45 for years"
     words = {t.word for t in job.line.tokens}
     inside = {job.line.word(k) for k in range(mark.first, mark.last)}
+    after = job.line.tokens[mark.last : mark.last + 1]
+    poured = job.trial == "topped_up" and job.line.word(mark.last - 1) == "of" and after
+    if poured and not (after[0].is_figure or after[0].word in OIL_POURED):
+        return False  # "put 1 litre of something in"
     if job.trial == "idle_raised" and inside & _NO_SPEED:
         return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from itertools import pairwise, permutations
 
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
 from diagnose.understanding.changes import pressures_at
-from diagnose.understanding.compared_figures import beside_the_book, compares_pressures
+from diagnose.understanding.compared_figures import compares_pressures, of_the_book, recovers_then
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
 from diagnose.understanding.gauges_compared import (
@@ -254,6 +254,8 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
             for each in found:
                 each.near += [mark] * (not any(is_heat(m) for m in each.near))
             continue
+        if mark.value is Circumstance.SLOWING and recovers_then(line, mark):
+            continue  # "shows 10, back the throttle off and it recovers"
         best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
@@ -276,17 +278,8 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     if two and ({by_panel(p) for p in found} == _BOTH or beside_each_other(line)):
         _at_one_moment(line, found)
     for each in found:
-        each.near += [] if each.near else _of_the_book(line, each, every)
+        each.near += [] if each.near else of_the_book(line, each.mark.last - 1, every)
         each.near += station_of(line, each.mark)
-
-
-def _of_the_book(
-    line: Line, pressure: Pressure, marks: Sequence[Mark[object]]
-) -> list[Mark[object]]:
-    """When the book's figure is of, with which one compares: "spec is 45 at 2000, I get 28"."""
-    clause = beside_the_book(line, pressure.mark.last - 1)
-    inside = range(clause.first, clause.last) if clause is not None else range(0)
-    return [m for m in marks if m.first in inside]
 
 
 def _order(marks: list[Mark[object]], heads: list[Mark[object]]) -> int:

@@ -42,6 +42,7 @@ from knowledge.lexicon.results_words import (
     RIGHT_AGAIN,
     THEIRS,
     TRAILS,
+    TROUBLES,
     WENT_AGAIN,
     WHOLLY,
 )
@@ -85,6 +86,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
         lone = words <= LONE_RESULTS
         if lone and not _ends_clause(line, mark):
             continue
+        if line.word(mark.last) in ("till", "until", "before", "up") and words & TROUBLES:
+            continue  # "no trouble till then"
         if "life" in words and line.word(mark.last) in ("when", "if", "whenever", "as", "every"):
             continue  # "came back to life when I wiggled it" is no cure
         if line.tokens[mark.last - 1].is_figure and line.word(mark.last) in COUNTED:

@@ -224,6 +224,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                     continue  # of a part of a build: what the engine did when it ran
                 if ends_a_later_trouble(job, mark, line, troubles):
                     continue
+            if job.begins_it and not trouble and mark is not None and mark.value is Result.HELPED:
+                continue  # "gone up to 90 since the new pump": a trouble that began with it
             if job.line is line and came_after(job):
                 continue  # "before the oil change it was fine"
             if job.area == "whole_engine" and not trouble:

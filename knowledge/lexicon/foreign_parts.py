@@ -69,3 +69,5 @@ OF_HISTORY = _set("freshly_rebuilt earlier_breakage just_worked_on")
 OF_ALL = _set("other_gauges_also_wrong general_alarm")
 #: between a part and the noise it makes: "the fuel pump was whining"
 COPULAS = _set("is was are were started starts began begins keeps kept always")
+#: findings of air itself, in the oil
+OF_AIR = frozenset(["foam_on_stick"])

@@ -104,7 +104,9 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(beside=_set("barn house kitchen stove camp forest village grill garden")),
     ),
     # "cleaned the air filter and oiled the foam"
-    "foam_on_stick": (Otherwise(beside=_set("air sponge seat"), unless=_OF_OIL),),
+    "foam_on_stick": (
+        Otherwise(said=_set("foam foams"), beside=_set("air sponge seat"), unless=_OF_OIL),
+    ),
     # "it was boiling hot in the cabin"
     "engine_ran_hot": (
         Otherwise(

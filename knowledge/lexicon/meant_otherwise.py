@@ -97,6 +97,8 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "cleaning the earth on the block cured it"
     "-ground_strap_bad": (Otherwise(said=_set("cleaning cleaned remaking refitting")),),
+    # "turned the pump with a drill, 60 psi and oil at every rocker but the last"
+    "good_at_pump_low_in_gallery": (Otherwise(said=_set("drill")),),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(
@@ -196,7 +198,9 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "the light goes off when I rev it": the pressure comes
+    # "rev it to 3000 and hold, pressure climbs to 50 then slowly falls": it falls at one speed
     "falls_as_revs_rise": (
+        Otherwise(anywhere=_set("hold holding held"), unless=_set("higher more further rising")),
         Otherwise(
             said=_set("off out away stops"),
             beside=_LAMPS,

@@ -195,3 +195,5 @@ I_HAVE = _set(
 )
 #: behind a pressure and "a": it is by how much it falls in that time
 RATES = _set("year month week day season")
+#: behind or before "when I slow down": the pressure is there again then
+RECOVERS = _set("recovers recovered returns returned clears cleared stops stopped")

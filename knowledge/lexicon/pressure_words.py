@@ -73,7 +73,7 @@ RUNS = frozenset(
         "fine",
     ]
 )
-WHEN_WORDS = frozenset(["after", "when", "once", "if", "then", ",", "and", "until", "only"])
+WHEN_WORDS = frozenset(["after", "when", "if", "then", "and", "until", "only", "fine", "ok"])
 #: where a needle is that shows enough
 HALF_WAY = frozenset(["middle", "halfway", "midway", "mid-scale", "centre", "center", "healthy"])
 #: that it is there without delay

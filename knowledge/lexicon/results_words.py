@@ -220,3 +220,5 @@ WON = frozenset(
         ("netted", "me"),
     ]
 )
+#: in "no trouble till then": it was well before the work
+TROUBLES = _set("trouble problem problems issue issues")

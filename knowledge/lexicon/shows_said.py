@@ -140,6 +140,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} takes about? the? same time",
     ),
     Shows.FALLING: (
+        f"{_P} climbs|builds|rises|comes|goes|gets up? to|at @pressure|@number ,? and|but? then slowly|gradually|steadily? falls|drops|sinks|sags|fades|drifts away|off|back|down?",
         f"{_P} went|goes|going|came|drops|dropped|drop|dropping|falls|fell =bit|=little by bit|little",
         f"{_P} drifting|creeping|easing|slipping|sliding|trickling|ebbing|sagging lower|down|away|back|downwards",
     ),

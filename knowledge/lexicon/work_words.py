@@ -182,3 +182,10 @@ BY_ITSELF = frozenset(
 OTHER_FILTERS = frozenset(
     ["air", "fuel", "diesel", "petrol", "cabin", "pollen", "hydraulic", "gearbox"]
 )
+#: behind "put a litre of": it is oil
+OIL_POURED = frozenset(
+    [
+        *("oil", "it", "the", "that", "more", "fresh", "new", "clean", "same", "cheap", "good"),
+        *("thick", "thicker", "thin", "diesel", "motor", "engine", "straight", "this", "my"),
+    ]
+)
