@@ -60,10 +60,11 @@ def results_of(line: Line) -> list[Mark[Result]]:
     untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
     found = []
     figures = [f for f in changes(line) if not _only_cold(line, f)]
+    leads_on = {f.first: f.value for f in figures}
     worded = [
-        m
+        Mark(leads_on.get(m.last, m.value), m.first, m.last)  # "pressure came up from 20 to 48"
         for m in line.find(line.lexicon.results)
-        if not any(m.overlaps(f) or m.last == f.first for f in figures)
+        if not any(m.overlaps(f) for f in figures)
     ]
     for mark in (*figures, *worded):
         denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")

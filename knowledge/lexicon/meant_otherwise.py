@@ -82,7 +82,13 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "ran out of oil on the motorway, filled it up": it was so once, and is not now
     "dipstick_dry": (Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),),
-    "oil_loss_fast": (Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),),
+    "oil_loss_fast": (
+        Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),
+        Otherwise(
+            beside=_set("put poured added chucked tipped"),
+            unless=_set("lost loses gone pumped dumped emptied every again"),
+        ),
+    ),
     # "blocked off the piston squirters to try"
     "piston_jet_found_broken": (
         Otherwise(
