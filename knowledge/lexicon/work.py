@@ -392,11 +392,6 @@ AREAS: dict[str, tuple[str, ...]] = {
         "opened .. oil? pump",
         "pump|pump-base base fitted",
     ),
-    "accessory": (
-        "vacuum|hydraulic|steering pump|starter|governor|magneto|mount|mounts .. replaced|renewed|changed|fitted|removed",
-        "new|replaced|changed .. vacuum|hydraulic pump|starter|governor|magneto",
-        "accessory was|had|is? changed|replaced|removed|disturbed",
-    ),
     "oil_cooler_or_lines": (
         "remote filter kit",
         "added|fitted|installed|mounted|put an|a|the|in|on? oil? cooler",

@@ -135,6 +135,9 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     "filter_change": ("oil? filter|filters service|serviced|renewal|job",),
     "storage": ("=recommissioned|=re-commissioned|=recommissioning",),
     "accessory": (
+        "vacuum|hydraulic|steering pump|starter|governor|magneto|mount|mounts .. replaced|renewed|changed|fitted|removed",
+        "new|replaced|changed .. vacuum|hydraulic pump|starter|governor|magneto",
+        "accessory was|had|is? changed|replaced|removed|disturbed",
         "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
         "fitted|fitting|added|adding|put|installed|mounted|swapped a|an|the|new|another? vacuum|hydraulic|power-steering pump",
         "blanking|blanked plate|pad put|fitted|made|on|after|and|over",
