@@ -10,7 +10,7 @@ from diagnose.case.schema import LONGEST
 from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.in_words import is_story
-from diagnose.entry.interview import Interview, new_case_path
+from diagnose.entry.interview import Interview, new_case_path, outcomes
 from diagnose.entry.picking import HELP, NO, YES, Reply
 from diagnose.entry.questions import (
     STORY,
@@ -127,7 +127,7 @@ def _explain(interview: Interview, question: Question, reply: Reply, line: str) 
         case Reply.WHY if isinstance(question, FindingQuestion | TrialQuestion):
             finding = question.finding
             names = TRIAL_ANSWERS if isinstance(question, TrialQuestion) else {}
-            reason = question_reason(finding, interview.outcomes(finding), names)
+            reason = question_reason(finding, outcomes(interview.diagnosis(), finding), names)
             remark_lines(*reason_lines(reason))
         case Reply.WHY if not isinstance(question, FindingQuestion | TrialQuestion):
             remark(question.why, 2)

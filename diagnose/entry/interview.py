@@ -161,8 +161,8 @@ class Interview:
         if isinstance(answer, Reply):
             return answer
         reply = self._save(question, answer)
-        if reply is None and rest:
-            self._read(rest)
+        if reply is None and rest and (account := _account(self.path, rest, self.book)):
+            self._open.append(ConfirmQuestion(account))
         return reply
 
     def _told(self, question: Question, line: str) -> Reply | None:
@@ -173,36 +173,22 @@ class Interview:
         readings = read_readings(line, self.book) if isinstance(question, NumbersQuestion) else None
         if readings is not None and not is_story(line):
             return self._save(question, readings)
-        if not self._read(line):
+        account = _account(self.path, line, self.book)
+        if account is None:
             return Reply.UNCLEAR
         if readings is not None:
             self._agenda.note(question)
         again = self._reopened and self._reopened[-1].question == question
         if not again and not (isinstance(question, TrialQuestion) and question.made):
             self._open.remove(question)
+        self._open.append(ConfirmQuestion(account))
         return None
-
-    def _read(self, words: str) -> bool:
-        """Ask whether the facts in some words are right; False where they hold none."""
-        try:
-            account = understand(self.path, words, self.book)
-        except UsageError:
-            return False
-        if account.kept:
-            self._open.append(ConfirmQuestion(account))
-        return bool(account.kept)
 
     def finish(self) -> None:
         """Write what was shown and not objected to; for the end of the input."""
         question = self._open[-1] if self._open else None
         if isinstance(question, ConfirmQuestion):
             self._save(question, Kept(question.account))
-
-    def outcomes(self, finding: Finding) -> Mapping[str, Outcome]:
-        """What 'yes' and 'no' would do to the ranking; empty where that is not computed."""
-        answer = self.diagnosis()
-        known = finding.id in answer.inference.network.leak
-        return answer.planner.either_way(finding) if known else {}
 
     def _questions(self) -> Iterator[Question]:
         """Every question in order; each is made once those before it are answered.
@@ -317,6 +303,21 @@ def _over(diagnosis: Diagnosis) -> str:
     if is_found(diagnosis.inference):
         return "The cause was found on the engine: nothing is left to ask."
     return ""
+
+
+def outcomes(diagnosis: Diagnosis, finding: Finding) -> Mapping[str, Outcome]:
+    """What 'yes' and 'no' would do to the ranking; empty where that is not computed."""
+    known = finding.id in diagnosis.inference.network.leak
+    return diagnosis.planner.either_way(finding) if known else {}
+
+
+def _account(path: Path, words: str, book: Book) -> Account | None:
+    """What words at a question say; None where no fact is understood."""
+    try:
+        account = understand(path, words, book)
+    except UsageError:
+        return None
+    return account if account.kept else None
 
 
 def changed_or_none(account: Account, change: Change, book: Book) -> Account | None:

@@ -17,7 +17,8 @@ from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import parse_earlier
 from diagnose.entry.engine_said import engine_change, write_engine
-from diagnose.entry.facts import parse_fact
+from diagnose.entry.facts import TaskInput, parse_fact
+from diagnose.entry.fitted_values import fitted
 from diagnose.entry.new_entry import (
     behaviour_entry,
     earlier_entry,
@@ -31,7 +32,7 @@ from diagnose.entry.sheets import READING, FilledBlank
 from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resolve
 from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.withdrawing import withdrawal
-from diagnose.errors import UsageError
+from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact
 from diagnose.ways import Way, to
 from knowledge.book import Book
@@ -196,11 +197,19 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
     wrong_details = given.details.faults()
     details = given.details if not wrong_details else Details(where=given.details.where)
     faults = [*understood.faults, *wrong_details, *_replaces_faults(given, spoken, case)]
-    if given.repaired and not (given.readings or any(map(_is_of_the_repair, _facts(spoken)))):
-        faults.append(f"{to(Way.REPAIRED)}: no pressure in it; give one, like '28 psi at hot idle'")
+    if given.repaired and not (
+        given.facts or given.readings or any(map(_is_of_the_repair, _facts(spoken)))
+    ):
+        faults.append(
+            f"{to(Way.REPAIRED)}: no pressure and no measured value in it; give one, like "
+            "'28 psi at hot idle' or 'pump end clearance .003'"
+        )
     gone = (*given.withdraw, *(no for each in spoken for no in each.withdraws))
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
-        *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
+        *(
+            (partial(_typed_fact, text, book, case, details, given.repaired), "")
+            for text in given.facts
+        ),
         *((partial(_typed_reading, text, details, given.repaired), "") for text in given.readings),
         *((partial(_typed_behaviour, text, details), "") for text in given.behaviours),
         *((partial(_typed_earlier, text, book, details), "") for text in given.earlier),
@@ -264,8 +273,13 @@ def _nothing() -> str:
     return f"nothing to record; write for instance {to(Way.EXAMPLE)}"
 
 
-def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry:
-    return fact_entry(parse_fact(text, book, units_of(case)), case, details)
+def _typed_fact(
+    text: str, book: Book, case: Case, details: Details, repaired: bool = False
+) -> NewEntry:
+    fact = parse_fact(text, book, units_of(case))
+    if repaired and not isinstance(fact := fitted(fact, case, book), TaskInput):
+        raise UsageError(f"{to(Way.REPAIRED)}: '{plain(text)}' is no measured value")
+    return fact_entry(fact, case, details)
 
 
 def _typed_reading(text: str, details: Details, repaired: bool = False) -> NewEntry:

@@ -13,6 +13,9 @@ from diagnose.case.case import Case
 from diagnose.case.schema import LONGEST
 from diagnose.entry.after_repair import is_of_the_repaired, of_the_repaired
 from diagnose.entry.answers import ANSWERS
+from diagnose.entry.candidates import MOST, Candidate, candidates
+from diagnose.entry.fitted_values import values_as_fitted
+from diagnose.entry.put_right import GONE, gone_since, without
 from diagnose.entry.repair_work import (
     as_done,
     done_in_words,
@@ -23,19 +26,14 @@ from diagnose.entry.repair_work import (
 from diagnose.entry.taken_back import entries_taken_back
 from diagnose.errors import UsageError, plain
 from diagnose.ids import normal_id
-from diagnose.lookup.finder import finder_of
 from diagnose.understanding.corrected import without_corrections
-from diagnose.understanding.facts import Fact, Understanding, Value
+from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read, states, values_in, without_unit
 from diagnose.ways import Way, to
 from knowledge.book import Book
-from knowledge.lexicon.stance import NEGATION
-from knowledge.model import Finding, Kind, Measure
-from knowledge.units import DIMENSIONS, UnitError, parse
+from knowledge.units import DIMENSIONS
 from knowledge.work import Task
 
-MOST = 6  #: candidates offered for one phrase
-LEAST_SCORE = 0.3  #: how well a finding must fit the words to be offered
 #: words that leave nothing out where no other is left over
 _SMALL = frozenset(
     [
@@ -43,7 +41,6 @@ _SMALL = frozenset(
         *("probably", "under", "on", "in", "at", "of", "off", "with", "from", "and", "i", "we"),
     ]
 )
-_BEYOND = 10  #: times what is accepted: more is not offered as the value of a task
 _FEWER = 4  #: candidates named in a message
 
 
@@ -64,16 +61,6 @@ class Spoken:
     def of_the_engine(self) -> tuple[Fact, ...]:
         """All that may change how the engine of a case is built."""
         return self.facts if self.layout is None else (*self.facts, self.layout)
-
-
-@dataclass(frozen=True, slots=True)
-class Candidate:
-    """Something a phrase may mean, and how it is written with its id."""
-
-    id: str
-    says: str
-    typed: str  #: "debris_on_relief_seat=yes"
-    fact: Fact
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,9 +145,17 @@ def _phrase(
     _refuse_no_phrase(text)
     understanding = read(text, book)
     if case is not None:
+        understanding = values_as_fitted(understanding, case, book, repaired)
         understanding = of_the_repaired(understanding, case, book, repaired)
         if repaired:
             understanding = of_this_repair(understanding)
+        gone = gone_since(understanding, case, book)
+        if gone:
+            rest = without(understanding, gone)
+            if not rest.facts:
+                return _chosen_task(text, tasks_meant(text, case, book, MOST), choose, GONE)
+            left = tuple(f"'{plain(understanding.words(f))}': {GONE}" for f in gone)
+            return replace(_of_facts(text, rest.facts, None, rest, book), printed=left)
         if may_be_the_repair(understanding, case, book):
             if done := done_in_words(understanding, case, book):
                 return _of_tasks(text, done)
@@ -197,8 +192,17 @@ def _of_tasks(text: str, done: Sequence[Fact]) -> Spoken:
     return Spoken(text, tuple(done), tuple(text[a:b].strip() for f in done for a, b in f.spans))
 
 
-def _chosen_task(text: str, tasks: Sequence[Task], choose: Choose | None) -> Spoken:
-    """The task that the person chose of those a phrase may mean. Raises UsageError for none."""
+def _chosen_task(
+    text: str, tasks: Sequence[Task], choose: Choose | None, otherwise: str = ""
+) -> Spoken:
+    """The task that the person chose of those a phrase may mean. Raises UsageError for none.
+
+    ``otherwise``: why nothing is recorded where there is none to choose.
+    """
+    if otherwise and (choose is None or not tasks):
+        ticks = "; ".join(f"{t.says} [{t.id}=done]" for t in tasks[:_FEWER])
+        hint = f"; to tick what was done: {ticks}" if ticks else ""
+        raise UsageError(f"'{plain(text)}': {otherwise}{hint}")
     meant = tuple(Candidate(t.id, t.says, f"{t.id}=done", as_done(t, text)) for t in tasks)
     return _of_choice(text, Choice(text, meant), choose)
 
@@ -319,66 +323,3 @@ def _refusal(choice: Choice) -> str:
     return (
         f"{said}: not clear; it may mean: {listed}. Write the one you mean, like {offered[0].typed}"
     )
-
-
-def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
-    """What a phrase that nothing was read of may mean: measures or tasks for a value, else findings."""
-    values = values_in(text, book)
-    if values:
-        return tuple(_measures(text, values, book))[:MOST]
-    hits = finder_of(book).find(text, (Finding,), 3 * MOST)
-    absent = any(word in NEGATION for word in text.lower().replace("'", "").split())
-    found = []
-    for hit in hits:
-        word = hit.word
-        if not isinstance(word, Finding) or word in book.shown_by_trial or hit.score < LEAST_SCORE:
-            continue  # what came of a trial is only ever said, never meant
-        if word.kind is not Kind.LAYOUT:
-            state = "absent" if absent else "present"
-            says = (word.denies or f"not: {word.says}") if absent else word.says
-            fields: dict[str, Value] = {"what": word.id, "state": state}
-            fact = Fact("finding", fields, ((0, len(text)),))
-            found.append(Candidate(word.id, says, f"{word.id}={'no' if absent else 'yes'}", fact))
-    return tuple(found[:MOST])
-
-
-def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidate]:
-    """Measures and tasks that can have a value of the phrase: those it names, best first.
-
-    Where it names none, every measure that can.
-    """
-    hits = finder_of(book).find(text, (Measure, Task), len(book.measures) + len(book.tasks))
-    named = [h.word for h in hits if isinstance(h.word, Measure | Task)]
-    named = [w for w in named if isinstance(w, Measure) or not _is_measured(w, book)]
-    fitting = [(w, v) for w in named if (v := _value_of(w, values))]
-    every = [(w, v) for w in book.measures.values() if (v := _value_of(w, values))]
-    for word, value in fitting or every:
-        table = "finding" if isinstance(word, Measure) else "work"
-        fields: dict[str, Value] = {"what": word.id, "value": value}
-        fact = Fact(table, fields, ((0, len(text)),))
-        yield Candidate(word.id, f"{word.says}: {value}", f'{word.id}="{value}"', fact)
-
-
-def _is_measured(task: Task, book: Book) -> bool:
-    """Whether a measure has the quantity of a task; of the two it is the one that is offered."""
-    return task.measures is not None and task.measures.id in book.measures
-
-
-def _value_of(word: Measure | Task, values: Sequence[str]) -> str:
-    """The first value that a measure or task can have; empty where it can have none."""
-    return next((v for v in values if _can_be(v, word)), "")
-
-
-def _can_be(value: str, word: Measure | Task) -> bool:
-    if not word.dimension:
-        return False
-    try:
-        si = parse(value, DIMENSIONS[word.dimension])
-    except UnitError:
-        return False
-    quantity = word.quantity if isinstance(word, Measure) else word.measures
-    if quantity is not None:
-        return quantity.plausible[0] <= si <= quantity.plausible[1]
-    bands = word.bands if isinstance(word, Task) else ()
-    ends = [end for band in bands for end in (band.low, band.high) if end]
-    return bool(ends) and 0 < si <= _BEYOND * max(ends)

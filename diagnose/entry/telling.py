@@ -19,6 +19,7 @@ from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.answered_again import answered_again
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
+from diagnose.entry.fitted_values import values_as_fitted
 from diagnose.entry.new_entry import spoken_entry
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
@@ -84,6 +85,7 @@ def understand(path: Path, text: str, book: Book) -> Account:
     has = {} if case is None else _written_once(case)
     understanding = understood(wanted, book, has, is_new=is_new)
     if case is not None:
+        understanding = values_as_fitted(understanding, case, book)
         understanding = of_the_repaired(understanding, case, book)
     return Account(path, wanted, _entries_first(understanding), is_new, has)
 

@@ -10,8 +10,13 @@ from diagnose.signoff.judging import OWN
 from knowledge.book import Book
 from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Measure, Reading, Source
-from knowledge.pressure.gauge import cold_share, speed_share, wanted_hot
-from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, HOT_RUNNING_PRESSURE
+from knowledge.pressure.gauge import cold_share, hot_share, speed_share, wanted_hot
+from knowledge.pressure.quantities import (
+    HOT_IDLE_PRESSURE,
+    HOT_RUNNING_PRESSURE,
+    STOP_IDLE_PRESSURE,
+)
+from knowledge.pressure.refuted import speed_is_said
 from knowledge.stations.relief.quantities import USUAL_RELIEF_SETTING
 from knowledge.units import PSI
 
@@ -80,6 +85,20 @@ def reading_bounds(reading: Reading, case: Case) -> tuple[tuple[Bound, ...], ...
     The first that is broken is the gravest.
     """
     return tuple(held(limit, reading.pressure, 0.0, case) for limit in limits_at(reading, case))
+
+
+def idle_bounds(reading: Reading, case: Case) -> tuple[tuple[Bound, ...], ...]:
+    """What idle needs, beside a hot reading above idle, up to the speed from which more is needed.
+
+    Empty where the reading is of idle itself, or faster, cold, or of a speed that nobody gave.
+    """
+    hot = hot_share(reading) >= LIKELY
+    above = speed_share(reading, case.idle_speed, FAST) >= LIKELY
+    if reading.at_least or not hot or not above or not speed_is_said(reading):
+        return ()
+    limits = (STOP_IDLE_PRESSURE, HOT_IDLE_PRESSURE)
+    every = [held(limit, reading.pressure, 0.0, case) for limit in limits]
+    return tuple(sorted(every, key=lambda bounds: not bounds[0].broken))
 
 
 def below_rule(reading: Reading, case: Case) -> float | None:

@@ -8,11 +8,12 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.reader import LONGEST, lexicon_of
 from knowledge.book import Book
-from knowledge.lexicon.after_repair import AFTER_REPAIR, DONE, NOW
+from knowledge.lexicon.after_repair import AFTER_REPAIR, DONE, IS_NOW, NOW
 
 _AFTER: Phrases[bool] = Phrases({True: AFTER_REPAIR})
 _DONE: Phrases[bool] = Phrases({True: DONE})
 _NOW: Phrases[bool] = Phrases({True: NOW})
+_IS_NOW: Phrases[bool] = Phrases({True: IS_NOW})
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +43,11 @@ def repaired(text: str, book: Book) -> Repaired | None:
             end = max(line.tokens[m.last - 1].end for m in marks)
             return Repaired(at, end, bool(outright))
     return None
+
+
+def says_now(text: str, book: Book) -> bool:
+    """Whether a text says that something is so now."""
+    return any(line.stated(_IS_NOW) for line in Paragraph(text[:LONGEST], lexicon_of(book)).lines)
 
 
 def _by_work(line: Line) -> list[Mark[bool]]:

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.model import Gauge, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns
+from knowledge.pressure.refuted import lamp_is_refuted
 from knowledge.reports.behaviours import (
     ABOVE_IDLE,
     CONTACTS,
@@ -15,7 +16,9 @@ from knowledge.reports.behaviours import (
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import JUDGEMENT, idea_from
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
+from knowledge.stations.bearings import findings as bearings
+from knowledge.stations.topend import findings as topend
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -23,6 +26,12 @@ LAMP_FLICKERS = Behaviour(Shows.UNSTEADY, gauge=Gauge.LAMP)
 NEEDLE_WAVERS = Behaviour(Shows.UNSTEADY)
 SWITCH_POINT = "its switch point is about 4.5 to 7 psi (0.3 to 0.5 bar)"
 C = Circumstance
+#: noises of parts that run short of oil
+RATTLES = (
+    topend.LIFTERS_CLATTER,
+    topend.TIMING_COVER_RATTLES,
+    bearings.RATTLE_OF_UNKNOWN_PLACE,
+)
 
 
 def lamp(*during: Circumstance) -> Behaviour:
@@ -121,6 +130,39 @@ def lamp_flickers(known: Known) -> Conclusions:
                 unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
                 low=True,
             )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(topend.LIFTERS_CLATTER, behaviours=[lamp(C.IDLE)]),
+        example(patterns.LAMP_COMES_ON, bearings.RATTLE_OF_UNKNOWN_PLACE),
+        example(patterns.LAMP_COMES_ON, topend.TIMING_COVER_RATTLES),
+    ],
+    non_matches=[
+        example(patterns.LAMP_COMES_ON, lacks=[topend.LIFTERS_CLATTER]),
+        example(topend.LIFTERS_CLATTER),
+        example(topend.LIFTERS_CLATTER, behaviours=[lamp(C.BENDS)]),
+        example(topend.LIFTERS_CLATTER, behaviours=[NEEDLE_WAVERS]),
+    ],
+)
+def lamp_and_a_rattle(known: Known) -> Conclusions:
+    """A lamp and a rattle are two signs of one loss: not a mile further on its own engine."""
+    flickers = any(
+        b.gauge is Gauge.LAMP and not is_momentary(b) and not b.during & CONTACTS
+        for b in shown(known, Shows.UNSTEADY)
+    )
+    lit = known.has(patterns.LAMP_COMES_ON) and not lamp_is_refuted(known)
+    if (lit or flickers) and any(known.has(noise) for noise in RATTLES):
+        yield Alarm(
+            Severity.STOP,
+            "the oil lamp and a rattle together, two signs of too little oil at the parts: shut it "
+            "down, do not drive or motor home, have it towed; run it again only to read a trusted "
+            "gauge, once the level is right",
+            unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
+            gauge_next=True,
+            low=False,
+        )
 
 
 def gone_in_a_manoeuvre(known: Known) -> bool:

@@ -14,9 +14,10 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text, load
 from diagnose.case.writing import Appended, NewEntry
 from diagnose.cli import app
+from diagnose.entry.candidates import MOST, candidates
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input, new_entries
-from diagnose.entry.spoken import MOST, Choice, candidates, is_words, resolve
+from diagnose.entry.spoken import Choice, is_words, resolve
 from diagnose.errors import UsageError
 from diagnose.output.documents.verdicts import DECIMALS, shown, verdicts
 from knowledge.book import the_book

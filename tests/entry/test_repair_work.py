@@ -198,3 +198,97 @@ def test_the_task_is_named_in_words(tmp_path: Path) -> None:
     shown = " ".join(call("record", saved(tmp_path, OPENED + FITTED), "sump washed").out.split())
     assert f"{BOOK.tasks['sump_washed'].says}: done" in shown
     assert "work before the trouble" not in shown
+
+
+WORN = """schema = 1
+[engine]
+layout = "side_valve"
+[[finding]]
+no = 1
+what = "gauge_reads_low"
+state = "present"
+[[finding]]
+no = 2
+what = "pump_end_clearance"
+value = "0.011 in"
+"""
+
+
+@pytest.mark.parametrize(
+    "given",
+    [
+        Input(facts=["one gasket .003 fitted, end clearance now .003"]),
+        Input(facts=["pump end clearance .003"], repaired=True),
+        Input(facts=["pump_end_clearance=0.003 in"], repaired=True),
+    ],
+    ids=["words", "said", "typed"],
+)
+def test_a_value_after_the_repair_stays_beside_the_one_found(given: Input, tmp_path: Path) -> None:
+    """It is one of the sign-off, passed; what was found still is the evidence."""
+    path = saved(tmp_path, WORN)
+    done = record(path, BOOK, given)
+    (measured,) = done.after.measurements
+    assert measured.entry.value == "0.011 in"
+    (worked,) = done.after.task_records
+    assert worked.task.measures is measured.measure.quantity
+    assert judged(worked.task, worked, EngineFigures.of(done.after)).verdict is Verdict.PASSED
+
+
+def test_a_good_value_in_place_of_a_bad_one_says_how_to_keep_both(tmp_path: Path) -> None:
+    path = saved(tmp_path, WORN)
+    shown = " ".join(call("record", path, "pump end clearance .003").out.split())
+    assert "takes the place of the value that was found" in shown
+    assert f"diagnose record {path} pump_end_clearance='0.011 in'; then" in shown
+    again = call("record", path, "pump end clearance .004").out
+    assert "takes the place" not in again, "a good value for a good one is a correction"
+
+
+def test_after_repair_wants_a_pressure_or_a_value(tmp_path: Path) -> None:
+    with pytest.raises(UsageError, match="no pressure and no measured value"):
+        record(saved(tmp_path, WORN), BOOK, Input(facts=["oil level ok"], repaired=True))
+    with pytest.raises(UsageError, match="is no measured value"):
+        record(saved(tmp_path, WORN), BOOK, Input(facts=["oil_milky=yes"], repaired=True))
+
+
+def test_a_reading_of_the_repaired_engine_is_answered_with_its_limit(tmp_path: Path) -> None:
+    reading = ("--after-repair", "--reading", "600 rpm 85 C 15 psi direct")
+    assert "within limits: at least" in call("record", saved(tmp_path, WORN), *reading).out
+
+
+STUCK = """schema = 1
+[engine]
+layout = "marine_diesel"
+[[finding]]
+no = 1
+what = "relief_plunger_sticks"
+state = "present"
+[[behaviour]]
+no = 2
+shows = "rattle"
+"""
+BEGUN = '[[work]]\nno = 3\nwhat = "sump_washed"\nstate = "done"\n'
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        (STUCK, "polished plunger slides free now"),
+        (STUCK + BEGUN, "plunger slides free"),
+        (STUCK + BEGUN, "no flicker, no rattle"),
+    ],
+    ids=["now", "begun", "noise"],
+)
+def test_a_fault_that_is_gone_is_no_evidence_against_it(
+    text: str, words: str, tmp_path: Path
+) -> None:
+    path = saved(tmp_path, text)
+    with pytest.raises(UsageError, match="said of the repaired engine"):
+        record(path, BOOK, Input(facts=[words]))
+    assert path.read_text("utf-8") == text
+
+
+def test_before_the_repair_a_finding_is_corrected_as_ever(tmp_path: Path) -> None:
+    path = saved(tmp_path, STUCK)
+    done = record(path, BOOK, Input(facts=["relief plunger does not stick after all"]))
+    (corrected,) = done.after.finding_records
+    assert (corrected.finding.id, corrected.entry.state) == ("relief_plunger_sticks", "absent")

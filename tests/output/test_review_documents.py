@@ -143,7 +143,7 @@ def test_everything_behind_a_contradiction_is_found() -> None:
     clearance, gap = BOOK.measures["main_clearance"], BOOK.measures["pickup_gap"]
 
     def trace(*premises: object, measures: tuple[object, ...] = (), read: bool = False) -> Any:
-        return SimpleNamespace(premises=premises, measures=measures, read=read)
+        return SimpleNamespace(premises=premises, measures=measures, read=read, reported=False)
 
     # keys need only differ
     keys = [type("Key", (), {"finding": f})() for f in (y, w, x)]

@@ -70,7 +70,7 @@ def record(
         bool,
         typer.Option(
             "--after-repair",
-            help="The readings are of the repaired engine: of its first start, not of the fault.",
+            help="Readings and values are of the repaired engine, not of the fault.",
         ),
     ] = False,
     replaces: Annotated[

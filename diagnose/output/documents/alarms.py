@@ -8,11 +8,13 @@ from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.scale import scale_of
 from diagnose.signoff.nothing_wrong import nothing_wrong
-from knowledge.model import Severity, State
+from knowledge.model import Gauge, Reading, Severity, State
 from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
-from knowledge.pressure.gauge import runs
+from knowledge.pressure.gauge import is_cold, runs
 from knowledge.pressure.patterns import GAUGE_READS_LOW, LAMP_COMES_ON
-from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.pressure.refuted import speed_is_said
+from knowledge.stations.instrument.findings import NEEDLE_STUCK_AT_ONE_VALUE
 
 #: whose absence says that pressure is there
 ENOUGH = (GAUGE_READS_LOW, DIRECT_GAUGE_LOW, LAMP_COMES_ON)
@@ -67,10 +69,17 @@ def run_verdict(diagnosis: Diagnosis) -> str:
             "It may run on with light load, gauge watched, while you look: what was found is not "
             "put right yet."
         )
+    scale, case = scale_of(diagnosis.case), diagnosis.case
+    least = scale.one(case.limit(STOP_IDLE_PRESSURE))
+    if doubtful := _at_no_speed(diagnosis):
+        fast = scale.one(case.limit(STOP_RUNNING_PRESSURE))
+        shown = scale.one(min(r.pressure for r in doubtful))
+        return (
+            f"{shown} at a speed nobody gave: above the {least} that idle needs, below the {fast} "
+            "of 2000 rpm. Run it only to read the gauge again with the speed."
+        )
     if _pressure_is_known(diagnosis):
         return "It may run on while you look: nothing known is against it."
-    limit = diagnosis.case.limit(STOP_IDLE_PRESSURE)
-    least = scale_of(diagnosis.case).one(limit)
     return f"Pressure unknown: run it only to read a gauge; stop below {least} or at a knock."
 
 
@@ -84,8 +93,26 @@ def _something_is_worn_or_damaged(diagnosis: Diagnosis) -> bool:
 def _pressure_is_known(diagnosis: Diagnosis) -> bool:
     """Whether a gauge was read, or lamp or gauge reported as right."""
     facts, derived = diagnosis.inference.facts, diagnosis.inference.result.derived
-    if any(runs(reading) for reading in facts.readings):
+    running = [r for r in facts.readings if runs(r)]
+    stuck = _is_stuck(diagnosis)
+    if any(not (stuck and r.gauge is Gauge.PANEL) for r in running):
         return True
     absent = {f for f, seen in facts.observations.items() if seen.state is State.ABSENT}
-    absent |= {d.finding for d in derived if d.state is State.ABSENT}
+    if not running:  # of a needle that stands still, what follows from it says nothing
+        absent |= {d.finding for d in derived if d.state is State.ABSENT}
     return not absent.isdisjoint(ENOUGH)
+
+
+def _at_no_speed(diagnosis: Diagnosis) -> list[Reading]:
+    """Readings, not cold, enough at idle and too little at speed, where none has its speed."""
+    readings = [r for r in diagnosis.inference.facts.readings if runs(r) and not is_cold(r)]
+    if _is_stuck(diagnosis) or any(speed_is_said(r) for r in readings):
+        return []
+    fast = diagnosis.case.limit(STOP_RUNNING_PRESSURE)
+    return [r for r in readings if r.pressure < fast and not r.at_least]
+
+
+def _is_stuck(diagnosis: Diagnosis) -> bool:
+    """Whether the needle of the panel's gauge stays at one value."""
+    seen = diagnosis.inference.facts.observations.get(NEEDLE_STUCK_AT_ONE_VALUE)
+    return seen is not None and seen.state is State.PRESENT

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from diagnose.case.looks import as_given
 from diagnose.diagnosis import Diagnosis
-from diagnose.inference.chaining import Trace
+from diagnose.inference.chaining import Trace, infer
+from diagnose.inference.contradictions import by_derivation
 from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.documents.reported import reported_sentences
 from knowledge.model import Finding, Measure
 from knowledge.rule_api import Contradiction
 
@@ -32,6 +34,7 @@ class Behind:
     findings: frozenset[Finding]
     measures: frozenset[Measure]
     readings: bool  #: whether it comes from readings of the gauge
+    reported: bool = False  #: whether it comes from what was reported of behaviour
 
 
 def contradiction_notices(diagnosis: Diagnosis) -> tuple[ContradictionNotice, ...]:
@@ -61,13 +64,28 @@ def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tup
     behind = behind_it(diagnosis, contradiction)
     for seen in case.finding_records:
         if seen.finding in behind.findings and seen.observation is not None:
-            said = "yes" if seen.entry.state == "present" else "no"
-            yield seen.entry.no, f"{seen.finding.id}={said}"
+            answer = "yes" if seen.entry.state == "present" else "no"
+            yield seen.entry.no, f"{seen.finding.id}={answer}"
     for taken in case.measurements:
         if taken.measure in behind.measures:
             yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
     for one in case.readings if behind.readings else ():
         yield one.entry.no, as_given(one.entry)
+    if behind.reported:
+        said = reported_sentences(case)
+        for number in _reports(diagnosis, contradiction):
+            yield number, said[number]
+
+
+def _reports(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[int]:
+    """Entries of behaviour without any one of which the contradiction would not be."""
+    case, facts = diagnosis.case, diagnosis.inference.facts
+    for place, report in enumerate(case.behaviours):
+        others = [b.behaviour for i, b in enumerate(case.behaviours) if i != place]
+        after = infer(diagnosis.book.statements, replace(facts, behaviours=others))
+        left = {*after.contradictions, *by_derivation(after, facts.observations)}
+        if all(c.says != contradiction.says for c in left):
+            yield report.entry.no
 
 
 def behind_it(diagnosis: Diagnosis, contradiction: Contradiction) -> Behind:
@@ -89,4 +107,5 @@ def behind_it(diagnosis: Diagnosis, contradiction: Contradiction) -> Behind:
         findings=frozenset(findings),
         measures=frozenset(m for t in traces for m in t.measures),
         readings=any(t.read for t in traces),
+        reported=any(t.reported for t in traces),
     )

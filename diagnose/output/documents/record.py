@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from diagnose.case.case import Case, Closing
+from diagnose.case.case import Case, Closing, Measurement
 from diagnose.case.looks import in_words, said
 from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import ReadingEntry
@@ -20,6 +20,7 @@ from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
 from diagnose.output.lines import percent
+from diagnose.signoff.measured import measured_bounds
 from knowledge.book import Book
 from knowledge.model import Stage
 
@@ -46,6 +47,10 @@ class RecordDocument:
     repaired: tuple[int, ...]  #: readings kept as those of the repaired engine
     before_it: tuple[int, ...]  #: entries of work taken as before the trouble, by its age unknown
     of_repair: tuple[int, ...]  #: entries of work taken as part of this repair
+    in_place_of_found: Mapping[
+        int, str
+    ]  #: values within limits, for ones beyond; as one types these
+    beside_found: tuple[int, ...]  #: values of the repaired engine of what was found otherwise
     engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
@@ -102,6 +107,14 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             for number, entry in enumerate(saved.entries, saved.first_number)
             if entry.fields.get("at") == REPAIR
         ),
+        in_place_of_found=_in_place_of_found(saved, book),
+        beside_found=tuple(
+            work.entry.no
+            for work in saved.after.task_records
+            if work.entry.no >= saved.first_number
+            and work.value is not None
+            and any(m.measure.quantity is work.task.measures for m in saved.after.measurements)
+        ),
         engine="" if was is None else engine_sentence(EngineChange(was, saved.after.layout)),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,
@@ -127,6 +140,25 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
         and finding.stage is Stage.KNOWN
     ]
     return tuple(sorted({*work, *said}))
+
+
+def _in_place_of_found(saved: Appended, book: Book) -> Mapping[int, str]:
+    """New values that break no limit, in place of ones that broke one: perhaps after the repair."""
+    before = {m.entry.no: m for m in saved.before.measurements}
+    found = {}
+    for new in saved.after.measurements:
+        old = before.get(new.entry.replaces or 0)
+        if new.entry.no < saved.first_number or old is None:
+            continue
+        if _breaks(old, saved.after, book) and not _breaks(new, saved.after, book):
+            where = f" --where '{old.entry.where}'" if old.entry.where else ""
+            found[new.entry.no] = f"{old.measure.id}='{old.entry.value}'{where}"
+    return found
+
+
+def _breaks(measured: Measurement, case: Case, book: Book) -> bool:
+    every = measured_bounds(measured.measure, measured.value, case, book)
+    return any(bounds[0].broken for bounds in every)
 
 
 def _kind(entry: NewEntry) -> str:

@@ -10,7 +10,13 @@ from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
 from diagnose.signoff.judging import NO_FIGURE, OWN, EngineFigures, figures, judged
-from diagnose.signoff.measured import Bound, below_rule, measured_bounds, reading_bounds
+from diagnose.signoff.measured import (
+    Bound,
+    below_rule,
+    idle_bounds,
+    measured_bounds,
+    reading_bounds,
+)
 from knowledge.book import Book
 from knowledge.limits import Side
 from knowledge.model import Measure
@@ -36,7 +42,7 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
             found[work.entry.no] = _of_task(work, after)
-    for reading in after.readings:
+    for reading in (*after.readings, *after.start_readings):
         if reading.entry.no >= first and (said := _of_reading(reading, after)):
             found[reading.entry.no] = said
     return found
@@ -66,17 +72,21 @@ def _of_task(work: TaskRecord, case: Case) -> str:
 
 
 def _of_reading(read: GaugeReading, case: Case) -> str:
-    """A gauge reading beside the limits at its speed and heat; empty where none holds there."""
+    """A gauge reading beside the limits at its speed and heat; empty where none holds there.
+
+    Between idle and 2000 rpm no limit is printed: what idle needs is the least there.
+    """
+    dimension, unit = DIMENSIONS["pressure"], pressure_unit(read.entry.pressure or "")
     every = reading_bounds(read.reading, case)
     if not every:
-        return ""
-    dimension, unit = DIMENSIONS["pressure"], pressure_unit(read.entry.pressure or "")
+        least = idle_bounds(read.reading, case)
+        return f"beside what idle needs: {_sentence(least, dimension, unit)}" if least else ""
     said = _sentence(every, dimension, unit)
     wanted = below_rule(read.reading, case)
     if wanted is None or any(bounds[0].broken for bounds in every):
         return said
-    least, at = shown(wanted, dimension, unit), f"{read.reading.rpm:.0f} rpm"
-    return f"{said}; yet 10 psi for each 1000 rpm asks for {least} at {at}"
+    figure, at = shown(wanted, dimension, unit), f"{read.reading.rpm:.0f} rpm"
+    return f"{said}; yet 10 psi for each 1000 rpm asks for {figure} at {at}"
 
 
 def _beside(value: float, own: float, dimension: Dimension, unit: str | None) -> str:

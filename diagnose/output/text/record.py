@@ -23,6 +23,12 @@ def record_text(document: RecordDocument) -> str:
         lines += wrapped(_before_the_trouble(document.before_it, name))
     if document.of_repair:
         lines += wrapped(_of_this_repair(document.of_repair, name))
+    for number, found in document.in_place_of_found.items():
+        lines += wrapped(_in_place_of_found(number, found, name))
+    if document.beside_found:
+        lines += wrapped(
+            "Taken as measured after the repair; the value that was found stays beside it."
+        )
     if document.engine:
         lines += wrapped(document.engine[:1].upper() + document.engine[1:])
     if document.not_read:
@@ -70,6 +76,14 @@ def _of_this_repair(numbers: tuple[int, ...], name: str) -> str:
     return (
         "Taken as work of this repair, no cause of the trouble. If it was before it: diagnose "
         f"record {name} {undone}; then say it with its time, like 2 months before"
+    )
+
+
+def _in_place_of_found(number: int, found: str, name: str) -> str:
+    """Say how to keep the value that was found beside that of the repaired part."""
+    return (
+        f"{number} takes the place of the value that was found. If it was measured after the "
+        f"repair: diagnose record {name} {found}; then say the new one with --after-repair"
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from diagnose.entry.interview import Interview
+from diagnose.entry.interview import Interview, outcomes
 from diagnose.entry.picking import Reply
 from diagnose.entry.questions import (
     CheckQuestion,
@@ -226,7 +226,9 @@ def _why(interview: Interview, question: Question) -> list[str]:
     if not isinstance(question, FindingQuestion | TrialQuestion):
         return [question.why]
     names = TRIAL_ANSWERS if isinstance(question, TrialQuestion) else {}
-    reason = question_reason(question.finding, interview.outcomes(question.finding), names)
+    reason = question_reason(
+        question.finding, outcomes(interview.diagnosis(), question.finding), names
+    )
     lines = [reason.why, f"Normal: {reason.normal}." if reason.normal else ""]
     lines += [f"If {answer}: {outcome}." for answer, outcome in reason.outcomes.items()]
     return [line for line in (*lines, f"Source: {reason.source}") if line]

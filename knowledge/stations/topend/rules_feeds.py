@@ -119,11 +119,13 @@ def distributor_clear_of_the_galleries(known: Known) -> Conclusions:
         example(findings_feeds.TURBO_LINE_LEAKS),
         example(findings.TURBO_SHRIEKS),
         example(findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED),
+        example(findings_feeds.TURBO_FEED_FOUND_BLOCKED),
     ],
     non_matches=[
         example(
             lacks=[
                 findings_feeds.TURBO_LINE_LEAKS,
+                findings_feeds.TURBO_FEED_FOUND_BLOCKED,
                 findings.TURBO_SHRIEKS,
                 findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED,
             ]
@@ -147,6 +149,13 @@ def turbo_in_danger(known: Known) -> Conclusions:
             Severity.DO_NOT_RUN,
             "Turbo shaft stiff or blued, it must spin freely: do not run until feed and turbo are "
             "put right.",
+        )
+    if known.has(findings_feeds.TURBO_FEED_FOUND_BLOCKED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Turbo feed blocked, a full stream must come out of it: do not run, the turbo lasts "
+            "seconds without oil; clear or renew the pipe, find the cause, prime the turbo (then "
+            "record: turbo feed clear).",
         )
 
 

@@ -1,0 +1,72 @@
+"""Whether it may run, where a reading, a needle or a lamp says less than it seems to."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.alarms import run_verdict
+from diagnose.output.documents.contradictions import contradiction_notices
+from knowledge.book import the_book
+from knowledge.model import Severity
+
+BOOK = the_book()
+MAY_RUN = "It may run on while you look: nothing known is against it."
+HOT = 'no = 1\npressure = "{psi} psi"\nduring = ["late in a run"]\n'
+STUCK = '[[finding]]\nno = 2\nwhat = "needle_stuck_at_one_value"\nstate = "present"\n'
+
+
+def diagnosis(text: str) -> Diagnosis:
+    return Diagnosis(BOOK, from_text(f"schema = 1\n{text}", Path("tern.toml"), BOOK))
+
+
+@pytest.mark.parametrize(
+    ("text", "begins"),
+    [
+        ("[[reading]]\n" + HOT.format(psi=12), "12 psi at a speed nobody gave"),
+        ("[[reading]]\n" + HOT.format(psi=30), MAY_RUN),
+        ('[[reading]]\nno = 1\nrpm = "700 rpm"\noil = "90 C"\npressure = "16 psi"\n', MAY_RUN),
+        ('[[reading]]\nno = 1\npressure = "80 psi"\n', MAY_RUN),
+        ('[[reading]]\nno = 1\npressure = "80 psi"\n' + STUCK, "Pressure unknown"),
+    ],
+    ids=["enough at idle only", "enough anywhere", "speed said", "needle moves", "needle stuck"],
+)
+def test_what_is_enough_at_any_speed_and_read_on_a_needle_that_moves(
+    text: str, begins: str
+) -> None:
+    assert run_verdict(diagnosis(text)).startswith(begins)
+
+
+def lamp(shows: str, *noise: str) -> Diagnosis:
+    reports = [f'shows = "{shows}"\ngauge = "lamp"\nduring = ["idle"]\n']
+    reports += [f'shows = "{each}"\n' for each in noise]
+    every = (f"[[behaviour]]\nno = {no}\n{text}" for no, text in enumerate(reports, 1))
+    return diagnosis("".join(every))
+
+
+def test_a_lamp_with_a_rattle_is_no_engine_to_drive_home_on() -> None:
+    alone, both = lamp("unsteady"), lamp("unsteady", "rattle")
+    assert alone.may_run
+    assert not both.may_run
+    assert any("have it towed" in a.says for a in both.alarms)
+    assert not any("have it towed" in a.says for a in alone.alarms)
+
+
+def test_a_turbo_without_its_feed_does_not_run() -> None:
+    text = '[[finding]]\nno = 1\nwhat = "turbo_feed_found_blocked"\nstate = "{}"\n'
+    assert [a.severity for a in diagnosis(text.format("present")).alarms] == [Severity.DO_NOT_RUN]
+    assert not diagnosis(text.format("absent")).alarms
+
+
+def test_a_contradiction_names_the_report_that_it_rests_on() -> None:
+    """The lamp at speed says that it does not flicker at hot idle only; the other report does not."""
+    text = (
+        '[[behaviour]]\nno = 1\nshows = "unsteady"\ngauge = "lamp"\nduring = ["at speed"]\n'
+        '[[finding]]\nno = 2\nwhat = "flickers_only_at_hot_idle"\nstate = "present"\n'
+        '[[behaviour]]\nno = 3\nshows = "ticking"\n'
+    )
+    (notice,) = contradiction_notices(diagnosis(text))
+    assert notice.entries == (1, 2)
