@@ -149,12 +149,12 @@ def _phrase(
         understanding = of_the_repaired(understanding, case, book, repaired)
         if repaired:
             understanding = of_this_repair(understanding)
-        gone = gone_since(understanding, case, book)
-        if gone:
-            rest = without(understanding, gone)
+        mended = gone_since(understanding, case, book)
+        if mended:
+            rest = without(understanding, mended)
             if not rest.facts:
                 return _chosen_task(text, tasks_meant(text, case, book, MOST), choose, GONE)
-            left = tuple(f"'{plain(understanding.words(f))}': {GONE}" for f in gone)
+            left = tuple(f"'{plain(understanding.words(f))}': {GONE}" for f in mended)
             return replace(_of_facts(text, rest.facts, None, rest, book), printed=left)
         if may_be_the_repair(understanding, case, book):
             if done := done_in_words(understanding, case, book):

@@ -279,7 +279,6 @@ NOT_NAMED = (
 )
 #: tasks a value is entered for, where no measure has the quantity
 TASK_OF = {
-    "relief_setting": "relief_opens_at",
     "pump_cover_torque": "pump_cover_screws_torqued",
     "panel_error": "panel_gauge_agrees",
     "ring_gap": "ring_gaps_fitted",

@@ -127,8 +127,8 @@ def test_lookup_finds_tasks_and_parts(words: str, wanted: str, kind: str) -> Non
             "new_sender"
         )),
         ("oil level ok", "the oil is between the marks", "level_correct"),
-        ("relief opens at 45 psi", "opening pressure of the relief valve, on the bench: 45 psi", (
-            "relief_opens_at"
+        ("relief opens at 45 psi", "pressure at which the relief valve opens: 45 psi", (
+            "relief_setting"
         )),
         ("filter bypass opens at 12 psi", "filter bypass opens at: 12 psi", None),
     ],

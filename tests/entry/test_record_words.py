@@ -50,7 +50,7 @@ RECORDED = {
     "end float 8 thou": ["crank_end_float 8 thou"],
     "pump cover clearance .004": ["pump_end_clearance 0.004 in"],
     "relief spring 52 mm long": ["relief_spring_length 52 mm"],
-    "relief opens at 45 psi on the bench": ["relief_opens_at 45 psi"],
+    "relief opens at 45 psi on the bench": ["relief_setting 45 psi"],
     "5 psi at hot idle": ["reading 5 psi"],
     "2.5 bar cold": ["reading 2.5 bar"],
     "hot idle 0,8 bar, 3,5 at 3000 rpm": ["reading 3.5 bar", "reading 0.8 bar"],

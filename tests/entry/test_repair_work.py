@@ -292,3 +292,26 @@ def test_before_the_repair_a_finding_is_corrected_as_ever(tmp_path: Path) -> Non
     done = record(path, BOOK, Input(facts=["relief plunger does not stick after all"]))
     (corrected,) = done.after.finding_records
     assert (corrected.finding.id, corrected.entry.state) == ("relief_plunger_sticks", "absent")
+
+
+def test_the_opening_pressure_found_on_the_bench_is_evidence(tmp_path: Path) -> None:
+    """It is a fault found, with its cost; the sign-off holds only the one after the repair."""
+    flat = """schema = 1
+[engine]
+layout = "heavy_diesel"
+[[reading]]
+no = 1
+rpm = "2000 rpm"
+oil = "90 C"
+pressure = "27 psi"
+gauge = "direct"
+"""
+    path = saved(tmp_path, flat)
+    found = record(path, BOOK, Input(facts=["relief opens at 25 psi on the bench"])).after
+    assert not found.task_records
+    answer = Diagnosis(BOOK, found)
+    assert "relief_bench_opens_low" in {d.finding.id for d in answer.inference.result.derived}
+    assert answer.ranking[0].cause.id == "relief_spring_weak_broken"
+    after = record(path, BOOK, Input(facts=["relief opens at 56 psi"], repaired=True)).after
+    assert [w.entry.value for w in after.task_records] == ["56 psi"]
+    assert [m.entry.value for m in after.measurements] == ["25 psi"]

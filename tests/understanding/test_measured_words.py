@@ -89,7 +89,7 @@ VALUES = {
     "took 12 seconds to build pressure": ["build_up_time 12 seconds"],
     "it takes 6 seconds for the gauge to move": ["build_up_time 6 seconds"],
     "switch opens at 7 psi": ["switch_pressure 7 psi"],
-    "relief opens at 45 psi on the bench": ["relief_opens_at 45 psi"],
+    "relief opens at 45 psi on the bench": ["relief_setting 45 psi"],
     "filter bypass opens at 12 psi": ["filter_bypass 12 psi"],
 }
 #: figures that are no measured value of anything the book knows

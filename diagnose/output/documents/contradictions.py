@@ -64,17 +64,17 @@ def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tup
     behind = behind_it(diagnosis, contradiction)
     for seen in case.finding_records:
         if seen.finding in behind.findings and seen.observation is not None:
-            answer = "yes" if seen.entry.state == "present" else "no"
-            yield seen.entry.no, f"{seen.finding.id}={answer}"
+            said = "yes" if seen.entry.state == "present" else "no"
+            yield seen.entry.no, f"{seen.finding.id}={said}"
     for taken in case.measurements:
         if taken.measure in behind.measures:
             yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
     for one in case.readings if behind.readings else ():
         yield one.entry.no, as_given(one.entry)
     if behind.reported:
-        said = reported_sentences(case)
+        sentences = reported_sentences(case)
         for number in _reports(diagnosis, contradiction):
-            yield number, said[number]
+            yield number, sentences[number]
 
 
 def _reports(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[int]:

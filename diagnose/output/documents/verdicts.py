@@ -148,6 +148,8 @@ def _kept(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> st
     says = f"{_BOUNDS[first.limit.side]} {shown(first.figure, dimension, unit)} ({_named(first)})"
     if first.near and first.limit.side is not Side.NOMINAL:
         says += ", but within the measuring error of it"
+    if first.limit.side is Side.NOMINAL and not first.near:
+        says += f"; {_by(first.beyond, dimension, unit)} off it"
     if against := [b for b in bounds[1:] if b.broken]:
         other = against[0]
         says += (

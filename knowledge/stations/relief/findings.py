@@ -356,6 +356,13 @@ RELIEF_BENCH_OPENS_HIGH = Finding(
         "pops off late",
     ),
 )
+RELIEF_SETTING = Measure(
+    quantity=quantities.RELIEF_SETTING,
+    station=Station.RELIEF,
+    asks="At what pressure does the relief valve open on the bench?",
+    source=idea_from(sources.DIESEL_CASE_NOTE),
+    also=("relief opening pressure", "relief valve lifts at", "relief cracks open at"),
+)
 BENCH_TEST_RELIEF = Inspection(
     id="bench_test_relief",
     station=Station.RELIEF,
@@ -367,6 +374,7 @@ BENCH_TEST_RELIEF = Inspection(
     minutes=20,
     access=Access.PUMP_RELIEF_OUT,
     reveals=(RELIEF_BENCH_OPENS_LOW, RELIEF_BENCH_OPENS_HIGH),
+    measures=(RELIEF_SETTING,),
     source=sources.DIESEL_CASE_NOTE,
     tools=("hand pump", "gauge", "adapter"),
     cautions=(Caution.PRESSURE, Caution.EYES),
