@@ -9,6 +9,7 @@ from functools import cached_property
 from diagnose.asked_already import asked_already, known_of_the_oil, senseless
 from diagnose.case.apart import is_out, open_for_bearings
 from diagnose.case_inference import CaseInference
+from diagnose.comes_first import what_comes_first
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
 from diagnose.inference.outcomes import Outcome, Supposed, outcomes
@@ -199,6 +200,7 @@ class CheckPlanner:
             choice = self.chooser(to_see=True).choose(self.plan_state) or choice
         called_for = self.gauge_next and not self.may_run
         options = chooser.options(plan_state) if called_for else ()
+        choice = what_comes_first(choice, lambda: chooser.options(plan_state), self.inference)
         return with_gauge(choice, options, self.inference)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:

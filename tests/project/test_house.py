@@ -56,6 +56,7 @@ LAYERS = [
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
     ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
+    ["diagnose.comes_first"],
     ["diagnose.seen_on_engine"],
     ["diagnose.asked_already", "diagnose.trusted_gauge"],
     ["diagnose.case_inference"],

@@ -6,11 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from diagnose.case_inference import Ranked
+from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.explain import Weight
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.reasons import EvidenceItem, chain_in_words, evidence_items
 from diagnose.output.lines import percent
+
+#: beside a first cause that is a found fault, while nobody knows what brought it about
+ORIGIN_IS_OPEN = "it was found; where that came from is still open"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -32,6 +36,9 @@ class RankedCause:
     as_found: bool = field(
         default=False, metadata=NOT_IN_JSON
     )  #: before likelier ones, as it was found
+    open_origin: bool = field(
+        default=False, metadata=NOT_IN_JSON
+    )  #: it is what was found; where that came from is open
 
 
 def ranked_causes(diagnosis: Diagnosis) -> tuple[RankedCause, ...]:
@@ -61,6 +68,7 @@ def _cause(diagnosis: Diagnosis, ranked: Ranked, weights: Sequence[Weight]) -> R
         remedy=cause.remedy,
         follows=cause.follows,
         as_found=ranked.shown and _likelier_after(diagnosis, ranked),
+        open_origin=ranked is diagnosis.ranking[0] and open_origin(diagnosis.inference) is not None,
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.causegraph import READINGS
 from diagnose.inference.explain import Weight
@@ -59,6 +60,8 @@ def in_short(diagnosis: Diagnosis) -> str:
     if not is_settled(diagnosis):
         if first.probability >= SETTLED:
             return f"almost certainly {lead}; where that came from is not known yet"
+        if open_origin(diagnosis.inference):
+            return f"most likely {lead}; where that came from is not known yet"
         return f"most likely {lead}; not settled"
     return f"almost certainly {lead}"
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from diagnose.output.documents.ranking import RankedCause, others
+from diagnose.output.documents.ranking import ORIGIN_IS_OPEN, RankedCause, others
 from diagnose.output.documents.reasons import STRONGEST, EvidenceItem
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import headed, labelled, percent, together, wrapped
@@ -126,6 +126,8 @@ def _cause(number: int, cause: RankedCause) -> list[str]:
         lines += wrapped("(no fault: it would explain the reading)", 6)
     if cause.as_found:
         lines += wrapped("(named first because it was found)", 6)
+    if cause.open_origin:
+        lines += wrapped(f"({ORIGIN_IS_OPEN})", 6)
     lines += _evidence("for", cause.pro) + _evidence("against", cause.con)
     if cause.chain:
         lines += labelled("how", cause.chain, 6, 16)

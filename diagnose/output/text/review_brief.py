@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.output.documents.next_checks import CheckOption
-from diagnose.output.documents.ranking import RankedCause
+from diagnose.output.documents.ranking import ORIGIN_IS_OPEN, RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
 from diagnose.output.text.next_step import first_lines
@@ -18,7 +18,9 @@ from diagnose.output.text.screen import (
 CAUSES = 3  #: places where it may have begun
 PLACES = 3  #: to clean, named
 FOUND = 3  #: found faults named
+EXPLAINED = 2  #: findings named that the first of them explains
 SPARE = (0, 2, 8)  #: of each of the three, as in ``Block``
+CERTAIN = 0.9  #: probability of damage from which the screen always says so
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
 
 
@@ -32,7 +34,7 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         *_found_lines(document),
         *_began(document, causes),
         *_followed(document),
-        Block(wrapped(document.strip, 0, 2) if document.strip else [], space=False),
+        Block(wrapped(document.strip, 0, 2) if document.strip else [], spare=1, space=False),
         Block(_more_lines(document)),
         *_next_lines(document),
     ]
@@ -91,13 +93,25 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
 
 
 def _found_lines(document: ReviewDocument) -> list[Block]:
-    """Found faults with what each costs."""
-    lines = ["What was found" if document.closed else "Found"] if document.found else []
+    """Found faults with what each costs; of the first whose origin is open, what would decide."""
+    head = "What was found" if document.closed else "Found"
+    blocks: list[Block] = []
+    undecided = next((f for f in document.found if f.decides and not f.damage), None)
     for fault in document.found[:FOUND]:
-        lines += wrapped(f"- {fault.title}", 2, 4)
+        lines = [*([] if blocks else [head]), *wrapped(f"- {fault.title}", 2, 4)]
+        blocks.append(Block(lines, space=not blocks))
+        if fault is undecided and not document.closed:
+            for label, text, spare in (
+                ("explains", "; ".join(f.says for f in fault.explains[:EXPLAINED]), 0),
+                ("from", fault.came_from, 0),
+                ("decide", fault.decides, 1),
+            ):
+                said = labelled(label, text, 4, 14) if text else []
+                blocks.append(Block(said, spare, space=False))
     if len(document.found) > FOUND:
-        lines.append(f"  and {len(document.found) - FOUND} more: --full")
-    return [Block(lines)]
+        more = f"  and {len(document.found) - FOUND} more: --full"
+        blocks.append(Block([more], space=False))
+    return blocks
 
 
 def _began(document: ReviewDocument, most: int) -> list[Block]:
@@ -129,7 +143,9 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
 def _why(cause: RankedCause) -> list[Block]:
     """The strongest findings for the first cause, and against it where that is more than slight."""
     blocks = []
-    for label, items, spare in (("for", cause.pro[:2], 1), ("against", cause.con[:1], 2)):
+    if cause.open_origin:
+        blocks.append(Block(wrapped(f"({ORIGIN_IS_OPEN})", 8), space=False))
+    for label, items, spare in (("for", cause.pro[:2], 2), ("against", cause.con[:1], 3)):
         said = "; ".join(item.says for item in items)
         blocks.append(Block(labelled(label, said, 8, 17) if said else [], spare, space=False))
     if cause.as_found:
@@ -146,12 +162,13 @@ def _followed(document: ReviewDocument) -> list[Block]:
     if document.damage:
         worst = document.damage[-2:]
         said = "; ".join(f"{d.says} ({percent(d.probability)})" for d in worst)
-        blocks.append(Block(labelled("followed", said, 0, 10), spare=3))
+        sure = max(d.probability for d in worst) >= CERTAIN and not document.strip
+        blocks.append(Block(labelled("followed", said, 0, 10), spare=0 if sure else 3))
     if document.contaminated:
         few = ", ".join(document.contaminated[:PLACES])
         more = len(document.contaminated) - PLACES
-        said = f"dirt or metal may have got into {few}{f' and {more} more: --full' if more > 0 else ''}"
-        blocks.append(Block(labelled("to clean", said, 0, 10), spare=1, space=False))
+        said = f"dirt or metal: {few}{f' and {more} more: --full' if more > 0 else ''}"
+        blocks.append(Block(labelled("to clean", said, 0, 10), space=False))
     if document.unexplained:
         said = "; ".join(str(f) for f in document.unexplained[:2])
         blocks.append(Block(labelled("open", f"not explained yet: {said}", 0, 10), 4, False))

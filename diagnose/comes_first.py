@@ -1,0 +1,79 @@
+"""The checks that come next for what is known already, whatever else would tell more a minute.
+
+The one that decides where a found fault came from, and a bearing cap off an engine whose bearings
+are as good as certainly damaged: it has to come apart, and that look says how far.
+
+Imported by ``check_planner`` and ``output``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import replace
+
+from diagnose.case_inference import CaseInference, proved_in
+from diagnose.planning.options import Choice, Option
+from diagnose.seen_on_engine import SETTLED
+from knowledge.circuit.conditions import BEARINGS_DAMAGED
+from knowledge.faults import Fault
+from knowledge.model import Finding, Stage
+from knowledge.stations.bearings.findings_shells import LIFT_ONE_CAP
+
+DAMAGED = 0.95  #: probability of damaged bearings from which a cap comes off next (judgement)
+FEWEST = 2  #: findings that decide, of those a check must show to be the one that does
+
+
+def open_origin(known: CaseInference) -> Fault | None:
+    """The fault seen inside that the first cause is named after, if it may have come from others.
+
+    None where a finding that decides between them is known.
+    """
+    first = known.ranking[0]
+    if first.began >= SETTLED or known.node_of(first.cause.id) == first.cause.id:
+        return None
+    for fault, proofs in proved_in(known).items():
+        inside = any(p.stage is Stage.OPENED for p in proofs)
+        if inside and first.cause.state in fault.states and not _decided(known, fault):
+            return fault
+    return None
+
+
+def bearings_unseen(known: CaseInference) -> bool:
+    """Whether bearings are almost certainly damaged, and nobody has looked at one."""
+    if known.posterior.marginal.get(BEARINGS_DAMAGED.id, 0.0) < DAMAGED:
+        return False
+    seen = known.facts.observations
+    return not any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
+
+
+def what_comes_first(
+    choice: Choice, options: Callable[[], Iterable[Option]], known: CaseInference
+) -> Choice:
+    """The choice, with the check before it that a found fault or certain damage calls for."""
+    fault = open_origin(known)
+    called = tuple(_deciding(options(), fault)) if fault else ()
+    if not called and bearings_unseen(known):
+        called = tuple(o for o in options() if o.inspection is LIFT_ONE_CAP)
+    if not called:
+        return choice
+    option = min(called, key=lambda o: (o.minutes, o.inspection.id))
+    if option.inspection is choice.inspection:
+        return choice
+    others = (choice.option, *choice.runners_up)
+    rest = tuple(o for o in others if o.inspection is not option.inspection)
+    block, minutes = (option.inspection,), option.minutes
+    return replace(choice, option=option, block=block, minutes=minutes, runners_up=rest)
+
+
+def _deciding(options: Iterable[Option], fault: Fault) -> Iterator[Option]:
+    """The options that show most of what decides where the fault came from."""
+    shown = [(o, sum(f in fault.decided_by for f in o.findings)) for o in options]
+    most = max((n for _, n in shown), default=0)
+    if most >= FEWEST:
+        yield from (o for o, n in shown if n == most)
+
+
+def _decided(known: CaseInference, fault: Fault) -> bool:
+    """Whether a finding that decides is known, besides those that prove the fault."""
+    seen: Iterable[Finding] = known.facts.observations
+    return any(f in fault.decided_by and f not in fault.proofs for f in seen)
