@@ -96,6 +96,7 @@ BEGUN_WITH_OTHER_WORK = LinkGroup(
     child=behaviour.CHANGED_AFTER_OTHER_WORK,
     origins={
         instruments.SENDER_FAULTY: (SELDOM, COMMON_PRACTICE),
+        instruments.SENDER_MISMATCH: (OFTEN, COMMON_PRACTICE),
         suction.PICKUP_TUBE_LOOSE: (SELDOM, COMMON_PRACTICE),
         relief.RELIEF_DEBRIS: (SELDOM, COMMON_PRACTICE),
         pump_fitted.PUMP_NOT_PRIMED: (SELDOM, COMMON_PRACTICE),

@@ -31,6 +31,16 @@ DIRECT_GAUGE_WAVERS_TOO = InhibitorGroup(
         example(patterns.NEEDLE_FLICKERS, lacks=[direct_gauge.DIRECT_GAUGE_UNSTEADY]),
     ],
 )
+LAMP_NEEDS_A_WIRE = InhibitorGroup(
+    id="lamp_needs_a_wire",
+    station=Station.INSTRUMENT,
+    says="A pressure switch lights its lamp through its own wire: left off, the lamp stays dark.",
+    note="Misleads where the loose wire touches metal, and with alarms that watch for a break.",
+    parent=instrument_causes.SENDER_NOT_FITTED,
+    inhibits={patterns.LAMP_COMES_ON: (MOSTLY, COMMON_PRACTICE)},
+    matches=[example(patterns.LAMP_COMES_ON)],
+    non_matches=[example(patterns.GAUGE_READS_ZERO), example(patterns.NEEDLE_FLICKERS)],
+)
 GOOD_AT_THE_PUMP_CLEARS_IT = InhibitorGroup(
     id="good_at_the_pump_clears_it",
     station=Station.PUMP,

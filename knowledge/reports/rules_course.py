@@ -1,7 +1,7 @@
 """Rules from reported behaviour to its course, to noises, and to what an alarm or trip shows."""
 
 from knowledge.model import Station
-from knowledge.pressure import course, patterns
+from knowledge.pressure import behaviour, course, patterns
 from knowledge.reports.behaviours import (
     FAST,
     LIKELY,
@@ -128,6 +128,7 @@ def whether_it_grows(known: Known) -> Conclusions:
         example(behaviours=[heard(Shows.TICKING)]),
         example(behaviours=[heard(Shows.TICKING, C.SPEED, only=True)]),
         example(behaviours=[heard(Shows.GRINDING)]),
+        example(behaviours=[heard(Shows.RATTLE, C.START, C.STANDING)]),
     ],
     non_matches=[
         example(behaviours=[heard(Shows.LOW)]),
@@ -148,6 +149,8 @@ def what_is_heard(known: Known) -> Conclusions:
                 yield is_present(topend.LIFTERS_CLATTER, PLAIN)
             case Shows.RATTLE if b.during and b.during <= {C.COLD, C.START, C.STANDING}:
                 yield is_present(topend.TIMING_COVER_RATTLES, LIKELY)
+                if C.STANDING in b.during:  # the chain hangs slack until the oil is there
+                    yield is_present(behaviour.SLOW_AFTER_STANDING, LIKELY)
             case Shows.RATTLE:
                 yield is_present(bearings.RATTLE_OF_UNKNOWN_PLACE, PLAIN)
             case Shows.WHINE:

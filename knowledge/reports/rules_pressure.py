@@ -256,6 +256,7 @@ def unsteady_in_that_range_too(known: Known) -> Conclusions:
         example(behaviours=[HOT_IDLE_ONLY]),
         example(behaviours=[seen(Shows.LOW, C.HOT), seen(Shows.NORMAL, C.COLD)]),
         example(behaviours=[seen(Shows.LOW, C.COLD)]),
+        example(behaviours=[seen(Shows.LOW, C.COLD, only=True)]),
     ],
     non_matches=[
         example(behaviours=[seen(Shows.LOW, C.HOT)]),
@@ -263,12 +264,16 @@ def unsteady_in_that_range_too(known: Known) -> Conclusions:
     ],
 )
 def cold_against_hot(known: Known) -> Conclusions:
-    """Good with cold oil and low with hot oil, or low with cold oil already."""
+    """Good with cold oil and low with hot oil, low with cold oil already, or with cold oil only."""
     low = [b for b in losses(known) if not is_momentary(b)]
     if sure := surest(hot_not_cold(b) for b in low):
         yield is_present(patterns_speed.GOOD_COLD_LOW_HOT, sure)
-    if any(C.COLD in b.during and C.START not in b.during for b in low):
+    cold = [b for b in low if C.COLD in b.during and C.START not in b.during]
+    if any(not b.only or C.HOT in b.during for b in cold):
         yield is_present(patterns_speed.LOW_EVEN_COLD, PLAIN)
+    if any(C.HOT in b.never or (b.only and C.HOT not in b.during) for b in cold):
+        yield is_absent(patterns_speed.LOW_AT_ALL_SPEEDS, PLAIN)
+        yield is_absent(patterns_speed.GOOD_COLD_LOW_HOT, PLAIN)
 
 
 @rule(

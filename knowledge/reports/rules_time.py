@@ -127,6 +127,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.MINUTES}))]),
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.LATE, C.HOT}))]),
         example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.IDLE, C.HARD_RUN}))]),
+        example(behaviours=[Behaviour(Shows.TRIPS, frozenset({C.MINUTES, C.LOAD}))]),
         example(
             behaviours=[Behaviour(Shows.LOST, frozenset({C.SPEED}), frozenset({C.AFTER_REST}))]
         ),
@@ -139,7 +140,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
 )
 def later_in_a_run(known: Known) -> Conclusions:
     """Right at first and low later in the run, with heat, with speed, or for no stated reason."""
-    for b in shown(known, *LOSSES, Shows.UNSTEADY):
+    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.TRIPS):
         late = bool(b.during & LATE)
         if C.AFTER_REST in b.never and b.during & (FAST | LATE):
             yield is_present(behaviour.FADES_AT_SPEED_BACK_AFTER_REST, PLAIN)

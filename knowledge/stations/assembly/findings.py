@@ -1,7 +1,7 @@
 """Findings at the assembly, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import HARDLY_EVER, OCCASIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, OCCASIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_sights as bearings_sights
@@ -32,7 +32,7 @@ FASTENER_FOUND_LOOSE = Finding(
     denies="every fastener inside is tight and locked",
     stage=Stage.OPENED,
     normal="all tight, locked and marked",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("loose bolt inside", "nut backed off", "bolt finger tight", "lock tab missing"),
 )
 PIECE_FOUND_INSIDE = Finding(

@@ -114,7 +114,7 @@ THRUST_FACE_PLOUGHED = Finding(
     denies="the thrust faces are sound",
     stage=Stage.OPENED,
     normal="smooth, oil grooves whole",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("thrust washer worn away", "thrust flange burnt", "thrust bearing gone"),
 )
 MAIN_BEARING_SHIFTED = Finding(

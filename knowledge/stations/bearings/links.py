@@ -164,6 +164,15 @@ DAMAGED_BEARING_KNOCKS_AND_SHEDS = LinkGroup(
         )
     ],
 )
+BEARING_THAT_LETS_GO_DROPS_PRESSURE = LinkGroup(
+    id="bearing_that_lets_go_drops_pressure",
+    station=Station.BEARINGS,
+    says="A bearing that wipes or spins opens its clearance at once, and pressure falls with it.",
+    parent=conditions.BEARINGS_DAMAGED,
+    effects={patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE)},
+    matches=[example(findings.BEARING_KNOCK, patterns.FELL_SUDDENLY)],
+    non_matches=[example(findings.BEARING_KNOCK, lacks=[patterns.FELL_SUDDENLY])],
+)
 WIPED_SHELLS_AND_SCORED_CRANK = LinkGroup(
     id="wiped_shells_and_scored_crank",
     station=Station.BEARINGS,

@@ -1,7 +1,7 @@
 """Tests with a direct gauge, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import EXCEPTIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_panel, quantities
@@ -44,7 +44,7 @@ PANEL_HALF_OR_DOUBLE = Finding(
     denies="the panel's scale agrees with a trusted gauge",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("reads half", "reads double", "half the real pressure"),
 )
 PANEL_READS_TOO_HIGH = Finding(

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import (
+    EXCEPTIONAL,
     HARDLY_EVER,
     OCCASIONAL,
     VERY_RARE,
@@ -44,7 +45,7 @@ OIL_BEHIND_PANEL = Finding(
     denies="dry behind the panel and along the line",
     stage=Stage.OUTSIDE,
     normal="dry",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil dripping on my feet", "oil behind the dash", "oil on the carpet", "oil under dash"),
 )
 GAUGE_LINE_KINKED = Finding(

@@ -6,7 +6,6 @@ from knowledge.model import (
     COMMON,
     HARDLY_EVER,
     OCCASIONAL,
-    RARE,
     VERY_RARE,
     Finding,
     Stage,
@@ -148,7 +147,7 @@ SENDER_NOT_FOR_GAUGE = Finding(
     denies="sender and gauge belong together",
     stage=Stage.OUTSIDE,
     normal="a matched pair; for two gauges a sender made for two",
-    background=RARE,
+    background=VERY_RARE,
     also=("wrong sender part number", "metric sender", "two gauges on one sender", "80 psi sender"),
 )
 LOOK_AT_SENDER_AND_WIRE = Inspection(

@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import (
+    EXCEPTIONAL,
     OCCASIONAL,
     RARE,
     VERY_RARE,
@@ -127,7 +128,7 @@ GLYCOL_FOUND = lab(
     denies="the sample holds neither glycol nor salt",
     asks="was glycol found, or high sodium or potassium?",
     normal="none; some additives contain potassium, sea water gives sodium alone",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     source=sources.OIL_ANALYSIS_DARK_ART,
     also=("glycol positive", "sodium high", "potassium high", "antifreeze in sample"),
     why="sodium stays behind when the water has boiled off",

@@ -107,7 +107,7 @@ STICK_MARKS_WRONG = Finding(
     stage=Stage.OPENED,
     normal="the maker's quantity stands at the full mark",
     why="only a measured fill proves a dipstick right or wrong",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("dipstick reads wrong", "stick not calibrated", "five quarts shows low"),
 )
 FILL_BY_MEASURE = Inspection(

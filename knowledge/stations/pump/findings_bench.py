@@ -5,7 +5,6 @@ from knowledge.model import (
     COMMON,
     EXCEPTIONAL,
     HARDLY_EVER,
-    RARE,
     VERY_RARE,
     Finding,
     Measure,
@@ -25,7 +24,7 @@ PUMP_DRY_INSIDE = Finding(
     denies="the pump was wet with oil inside",
     stage=Stage.OPENED,
     normal="wet with oil, even after standing",
-    background=RARE,
+    background=VERY_RARE,
     also=("oil pump bone dry", "no oil in the pump", "dry pump"),
 )
 EXTRA_PUMP_GASKET = Finding(

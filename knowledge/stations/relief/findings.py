@@ -41,7 +41,7 @@ DEBRIS_ON_RELIEF_SEAT = Finding(
     stage=Stage.OPENED,
     normal="clean seat, bright ring",
     why="one sliver holds the valve off its seat and bleeds pressure at idle",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "metal under relief ball",
         "chip in relief valve",
@@ -335,7 +335,7 @@ RELIEF_BENCH_OPENS_LOW = Finding(
     denies="on the bench the valve opens at its setting",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "opens too early on the bench",
         "pops off early",

@@ -5,6 +5,7 @@ from knowledge.cautions import RUNNING
 from knowledge.engines import features, features_build
 from knowledge.model import (
     COMMON,
+    EXCEPTIONAL,
     HARDLY_EVER,
     OCCASIONAL,
     RARE,
@@ -158,7 +159,7 @@ TANK_STILL_FULL = Finding(
     denies="the tank was not left full",
     stage=Stage.OUTSIDE,
     why="the oil is there but cannot reach the pump: check the hose, union and valve between",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("tank full but no pressure", "plenty of oil in tank", "oil not leaving the tank"),
 )
 FEEL_SUCTION_UNIONS = Inspection(

@@ -156,7 +156,7 @@ NO_OIL_AT_ROCKERS = Finding(
     stage=Stage.OPENED,
     normal="a steady small flow at each; some engines feed in pulses",
     why="it tells a dry branch from a false gauge, with only one cover off",
-    background=RARE,
+    background=VERY_RARE,
     also=("no oil to the top end", "dry rockers", "no oil on the rocker shaft", "head gets no oil"),
 )
 ROCKERS_FLOODED = Finding(
