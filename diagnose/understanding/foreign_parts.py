@@ -15,6 +15,7 @@ from knowledge.lexicon.foreign_parts import (
     HANDS,
     INSTRUMENTS,
     LEADS,
+    NO_NOISE,
     OF_AIR,
     OF_ALL,
     OF_HISTORY,
@@ -30,7 +31,7 @@ from knowledge.lexicon.foreign_parts import (
 )
 from knowledge.lexicon.other_things import HYDRAULIC, OF_HYDRAULICS
 from knowledge.model import Kind
-from knowledge.reports.words import LOSSES, Shows
+from knowledge.reports.words import LOSSES, NOISES, Shows
 
 #: shown by a needle or a lamp
 _OF_NEEDLES = {s.value for s in (*LOSSES, Shows.HIGH, Shows.UNSTEADY, Shows.SLOW, Shows.NORMAL)}
@@ -46,6 +47,7 @@ def without_foreign_parts(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
         for f in facts
         if not (f.table == "finding" and _is_foreign(f, paragraph))
         and not (f.fields.get("shows") in _OF_NEEDLES and _is_of_an_instrument(f, paragraph))
+        and not (f.fields.get("shows") in NOISES and _is_of_its_subject(f, paragraph))
     ]
 
 
@@ -57,6 +59,19 @@ def _is_of_an_instrument(fact: Fact, paragraph: Paragraph) -> bool:
             near = range(places[-1], 0, -1)
             hand = next((k for k in near if line.word(k) in HANDS), 0)
             return hand > 0 and line.word(hand - 1) in INSTRUMENTS
+    return False
+
+
+def _is_of_its_subject(fact: Fact, paragraph: Paragraph) -> bool:
+    """Whether another part makes a noise: "the propshaft centre bearing is dry and squeals"."""
+    for line in paragraph.lines:
+        if places := _places(fact, line):
+            clause = line.clause(places[0])
+            head = next(
+                (k for k in range(clause.first, places[0]) if line.word(k) not in LEADS), -1
+            )
+            said = {line.word(k) for k in range(clause.first, clause.last)}
+            return line.word(head) in OWNERS - NO_NOISE and not said & OF_THE_ENGINE
     return False
 
 
@@ -97,12 +112,17 @@ def _owners(line: Line, places: list[int]) -> Iterator[str]:
     for word, after in pairwise(within):
         if (word in OWN_OIL and after == "oil") or _is_hydraulic(word, after):
             yield word
-    if OF_THE_ENGINE.intersection(within):
+    engines = OF_THE_ENGINE.intersection(within)
+    if engines - {"oil"}:
         return
-    yield from (line.word(k) for k in range(first, last + 1) if _is_owner(line, k))
-    yield from _behind(line, last + 1)
+    owners = OWN_OIL if engines else OWNERS
+    yield from (
+        w for k in range(first, last + 1) if _is_owner(line, k) and (w := line.word(k)) in owners
+    )
+    if not engines or line.word(last + 1) != "on":  # "oil drips on the gearbox"
+        yield from (w for w in _behind(line, last + 1) if w in owners)
     subject = next((k for k in range(head, first) if line.word(k) not in LEADS), first)
-    if line.word(subject) in OWNERS:
+    if line.word(subject) in owners:
         yield line.word(subject)
 
 
@@ -132,10 +152,11 @@ def _behind(line: Line, at: int) -> Iterator[str]:
     """The owner behind: "a vibration in the steering wheel", "very noisy heater"."""
     if line.word(at - 1) in STATES and line.word(at) in OWNERS:
         yield line.word(at)
-    if line.word(at) not in WHERE or line.word(at + 1) not in ARTICLES:
+    own = OWN_OIL if line.word(at) == "on" else OWNERS
+    if line.word(at) not in (*WHERE, "on") or line.word(at + 1) not in ARTICLES:
         return
     for k in range(at + 2, min(at + 2 + _BEHIND, len(line.tokens))):
         if line.tokens[k].is_mark:
             return
-        if line.word(k) in OWNERS:
+        if line.word(k) in own:
             yield line.word(k)

@@ -45,7 +45,7 @@ _DAYS = frozenset(
     ]
 )
 _HABIT = frozenset(["every", "regularly", "religiously", "annually", "yearly"])
-_KEEPS = frozenset(["have", "has", "got", "had", "keep", "carry"])
+_KEEPS = frozenset(["have", "has", "got", "had", "keep", "carry", "threw", "with"])
 _ZERO = frozenset(
     ["zero", "0", "nil"]
 )  #: shown by a gauge, no age: "gauge zero since the oil change"
@@ -57,7 +57,14 @@ _JUST = frozenset(["just", "freshly", "newly"])
 _TRIED = frozenset(["tried", "already", "twice"])
 _LISTS = frozenset(["tried"])  #: said of all work that is named after it
 _WANTED = frozenset(["needed", "required", "wanted", "due", "next", "needs"])
-_COMING = frozenset(["order", "ordered", "way", "coming", "post", "arriving", "arrives", "arrive"])
+_COMING = frozenset(
+    [
+        *("order", "ordered", "way", "coming", "post", "arriving", "arrives", "arrive", "shelf"),
+        *("cupboard", "drawer", "box", "packaging", "lies", "costs", "cost"),
+    ]
+)
+#: said of such work or such parts in general: "oil changes are cheap"
+_IN_GENERAL = frozenset(["cheap", "rare", "expensive", "dear", "scarce"])
 _DOUBTED = 0.75  #: work less sure than this was not done
 
 
@@ -340,6 +347,8 @@ def _states(job: Job) -> bool:
         return False  # the drill showed what the pump makes
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
         return False  # "new sender is on the way"
+    if job.line.word(mark.last) in ("are", "is") and job.line.word(mark.last + 1) in _IN_GENERAL:
+        return False
     if job.line.word(mark.first) == "spare" and _KEEPS & {
         job.line.word(k) for k in range(max(0, mark.first - 2), mark.first)
     }:

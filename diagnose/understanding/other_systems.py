@@ -68,7 +68,7 @@ def made_elsewhere(tokens: Sequence[Token], noise: Mark[Shows]) -> bool:
     behind = words[noise.last : noise.last + _FAR_SOURCE]
     if "from" in behind:
         source = noise.last + behind.index("from")
-        if NOISY_THINGS & set(words[source : source + _SOURCE + 1]):
+        if NOISY_THINGS & set(words[source : source + _SOURCE + 2]):
             return True  # "a knock at low speed from the front suspension"
     behind = words[noise.last : noise.last + _SOURCE]
     return behind[:1] in (["from"], ["in"], ["of"]) and bool(NOISY_THINGS & set(behind[1:]))

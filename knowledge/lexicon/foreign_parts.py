@@ -7,12 +7,12 @@ from knowledge.lexicon.word_sets import set_of as _set
 #: hold an oil or a fluid of their own: "gearbox oil is black"
 OWN_OIL = _set(
     "gearbox gearboxes transmission tranny diff differential axle axles hub hubs fork forks shock "
-    "shocks absorber absorbers steering brake brakes clutch hydraulics winch outdrive "
+    "shocks absorber absorbers transfer ram rams steering brake brakes clutch hydraulics winch outdrive "
     "sterndrive saildrive loader"
 )
 #: name, before a part or behind "of the", whose part it is
 OWNERS = OWN_OIL | _set(
-    "caliper calipers handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
+    "caliper calipers drum drums pads antifreeze handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
     "suspension roof sunroof door doors window windows windscreen windshield wiper wipers sill sills "
     "mirror carpet chassis bodywork paint gate glovebox cellar garden house kitchen pond trailer caravan "
     "pedal seatbelt battery charger alternator dynamo starter speedo speedometer ammeter voltmeter "
@@ -37,7 +37,7 @@ OF_TURNING = _set("engine_seized hard_to_turn")
 #: whose needle or lamp shows no oil pressure
 INSTRUMENTS = _set(
     "fuel temp temperature water coolant amp volt ammeter voltmeter boost vacuum speedo speedometer counter "
-    "tacho tachometer battery charge charging handbrake brake ignition abs airbag indicator headlamp fog"
+    "tacho tachometer rear tail cabin interior reading battery charge charging handbrake brake ignition abs airbag indicator headlamp fog"
 )
 HANDS = _set("gauge gage guage needle pointer light lamp dial")
 #: with one of these its sentence is of the oil as well
@@ -50,6 +50,8 @@ BETWEEN = _set(
 )
 #: behind a finding, before where it was: "noise from the gearbox"
 WHERE = _set("in inside from of for with under")
+#: a noise that changes with it is of the engine: "clutch pressed, the rattle stops"
+NO_NOISE = _set("clutch wheel starter throttle choke fuel water radiator coolant")
 #: how a part is, straight before its name: "very noisy heater"
 STATES = _set("noisy rough worn loose soft burnt broken split kinked bad faulty dead leaky cracked")
 ARTICLES = _set("the a an my our your his her its their this that both one")

@@ -11,7 +11,7 @@ from knowledge.lexicon.word_sets import set_of as _set
 _FLUIDS = _set(
     "fuel petrol gas gasoline diesel water coolant antifreeze ethanol paraffin washer screenwash adblue"
 )
-_OF_OIL = _set("oil oily dipstick stick sump pan")
+_OF_OIL = _set("oil oils oily dipstick stick sump pan")
 #: another fluid drips, runs out or is topped up
 _ANOTHER_FLUID = Otherwise(beside=_FLUIDS, unless=_OF_OIL)
 _FUEL_TANK = Otherwise(
@@ -60,6 +60,7 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     ),
     "oil_on_the_ground": (
         _ANOTHER_FLUID,
+        Otherwise(said=_set("patch patched"), unless=_OF_OIL),
         Otherwise(said=_set("drip dripping"), beside=_set("drained drain draining let")),
     ),
     # "at minimum revs", "a quarter full tank"
@@ -102,6 +103,13 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     ),
     "oil_caught_fire": (
         Otherwise(beside=_set("barn house kitchen stove camp forest village grill garden")),
+    ),
+    # "the tank vent was blocked and it starved of fuel"
+    "breather_found_blocked": (
+        Otherwise(
+            beside=_set("tank fuel axle gearbox battery diff"),
+            unless=_set("crankcase oil pcv engine rocker breather"),
+        ),
     ),
     # "cleaned the air filter and oiled the foam"
     "foam_on_stick": (
@@ -272,14 +280,14 @@ NEEDS: dict[str, frozenset[str]] = {
 OF_THE_PRESSURE: dict[str, frozenset[str]] = {
     **dict.fromkeys(
         ("ran_on_without_pressure", "ran_long_without_distress"),
-        _set("shut killed switched off down engine motor towed dared dare"),
+        _set("shut killed switched off down engine motor towed dared dare further farther"),
     ),
+    "maker_calls_it_normal": _set("dealer dealership maker factory book manual handbook"),
     **dict.fromkeys(
         (
             "long_unchanged",
             "needle_stuck_at_one_value",
             "needle_off_zero_at_rest",
-            "maker_calls_it_normal",
             "several_alike",
             "changed_after_other_work",
             "gone_at_the_next_start",
