@@ -16,6 +16,8 @@ from diagnose.understanding.endings import (
     from_then,
     lasts_for,
     limits_when,
+    not_by_itself,
+    of_what_was_before,
     only_then,
     says_only_when,
     set_lengths,
@@ -193,7 +195,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         marks = [
             m
             for m in marks
-            if not _not_by_itself(line, m)
+            if not not_by_itself(line, m)
             and not (isinstance(m.value, Circumstance) and any(_inside(m, w) for w in work))
         ]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
@@ -252,7 +254,9 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         best.used.append((line, mark))
         return True
     if isinstance(mark.value, Circumstance) and (
-        _turned(line, best.mark, mark) or shown_elsewhere(line, best.mark, mark)
+        _turned(line, best.mark, mark)
+        or shown_elsewhere(line, best.mark, mark)
+        or of_what_was_before(line, best.mark, mark)
     ):
         return True
     cranked = CRANKED & {line.word(k) for k in range(mark.first, mark.last)}
@@ -270,21 +274,6 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
 def _inside(mark: Mark[object], work: Mark[object]) -> bool:
     """Whether words for when are words for work: "bumped the idle up" """
     return work.first <= mark.first and mark.last <= work.last
-
-
-def _not_by_itself(line: Line, mark: Mark[object]) -> bool:
-    """Whether what came back is the trouble, or came of work: "then back where it was".
-
-    Nor did it stand: "since I bought it three years ago".
-    """
-    if mark.value is Since.STANDING and line.word(mark.last) == "ago":
-        return line.tokens[mark.last - 1].is_figure
-    if mark.value is not Course.RECOVERED:
-        return False
-    after, then = line.word(mark.last), line.word(mark.last + 1)
-    if after == "where" or (after == "to" and then in ("square", "where", "how")):
-        return True
-    return any(j.last <= mark.first and j.trial and not j.begins_it for j in jobs(line))
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from diagnose.understanding.heads import Head
+from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, over_months
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.joints import UNTIL
@@ -17,6 +18,7 @@ from knowledge.lexicon.pressure_words import (
     FALLS,
     GOES,
     HALF_WAY,
+    HAPPENED,
     LIMITS,
     PASSED,
     REVVED,
@@ -28,7 +30,7 @@ from knowledge.lexicon.pressure_words import (
     TIMES,
     WHEN_WORDS,
 )
-from knowledge.reports.words import NOISES, Circumstance, Onset, Shows
+from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _BEFORE = 3  #: words between "only" and what it limits
 _ASKED = 2  #: sentences from what shows to when, "When?" between them
@@ -43,6 +45,7 @@ _IS_OUT = frozenset(
 )
 _THEN = frozenset(["again", "at", "when", "once", "as", "soon", "with", "a", "of", "touch"])
 _GONE = 3  #: words between "goes away" and when
+_LED_BY = 2  #: words before a circumstance that begins a clause
 _LASTING = 9  #: words between what shows and for how long
 
 
@@ -225,3 +228,28 @@ def shown_elsewhere(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     if head.value is Shows.NORMAL or clause.first <= head.first < clause.last:
         return False
     return bool({line.word(k) for k in range(clause.first, clause.last)} & HALF_WAY)
+
+
+def of_what_was_before(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether it is of what happened once: "ran out of oil on the motorway, pressure is now low"."""
+    clause, own = line.clause(mark.first), line.clause(head.first)
+    if clause.last > own.first or mark.first - clause.first <= _LED_BY:
+        return False
+    said = {line.word(k) for k in range(own.first, own.last)}
+    happened = {line.word(k) for k in range(clause.first, mark.first)}
+    return bool(said & {"now", "since"}) and bool(happened & HAPPENED)
+
+
+def not_by_itself(line: Line, mark: Mark[object]) -> bool:
+    """Whether what came back is the trouble, or came of work: "then back where it was".
+
+    Nor did it stand: "since I bought it three years ago".
+    """
+    if mark.value is Since.STANDING and line.word(mark.last) == "ago":
+        return line.tokens[mark.last - 1].is_figure
+    if mark.value is not Course.RECOVERED:
+        return False
+    after, then = line.word(mark.last), line.word(mark.last + 1)
+    if after == "where" or (after == "to" and then in ("square", "where", "how")):
+        return True
+    return any(j.last <= mark.first and j.trial and not j.begins_it for j in jobs(line))

@@ -27,6 +27,7 @@ _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
 _NO_SPEED = frozenset(["hot", "warm", "pressure", "psi", "gauge"])  #: in a phrase of the idle
 _BEGAN = frozenset(["began", "started", "begun", "happened", "appeared"])
+_THEN_IT = (("thats", "when"), ("was", "when"), ("is", "when"))
 _DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
 _UNTIMED = {"day": "1 days", "days": "3 days", "morning": "1 days"}
@@ -146,6 +147,10 @@ class Job:
         for k in dict.fromkeys((self.last, self.last + 1, last - 1)):
             if (self.line.word(k), self.line.word(k + 1)) in (("and", "now"), (",", "now")):
                 return (Mark(True, k, k + 2),)
+        for k in range(self.last, self.last + _SOON):
+            began = {self.line.word(i) for i in range(k + 2, k + 2 + _SOON)} & _BEGAN
+            if (self.line.word(k), self.line.word(k + 1)) in _THEN_IT and began:
+                return (Mark(True, k, k + 2),)  # "and that's when it all started"
         return ()
 
     @property

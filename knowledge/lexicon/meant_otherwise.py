@@ -105,6 +105,12 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "-ground_strap_bad": (Otherwise(said=_set("cleaning cleaned remaking refitting")),),
     # "turned the pump with a drill, 60 psi and oil at every rocker but the last"
     "good_at_pump_low_in_gallery": (Otherwise(said=_set("drill")),),
+    # "ran low on oil last year, topped it up": it is not low now
+    "dipstick_low": (
+        Otherwise(beside=_set("ran"), anywhere=_set("filled refilled topped last ago since")),
+    ),
+    # "a new o-ring on the pickup fixed the slow build"
+    "freshly_rebuilt": (Otherwise(said=_set("slow")),),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(

@@ -74,6 +74,10 @@ RUNS = frozenset(
     ]
 )
 WHEN_WORDS = frozenset(["after", "when", "if", "then", "and", "until", "only", "fine", "ok"])
+#: what happened once, before what shows now
+HAPPENED = frozenset(
+    ["ran", "hit", "broke", "blew", "went", "drove", "overheated", "boiled", "bought"]
+)
 #: where a needle is that shows enough
 HALF_WAY = frozenset(["middle", "halfway", "midway", "mid-scale", "centre", "center", "healthy"])
 #: that it is there without delay

@@ -260,6 +260,35 @@ HUNG: tuple[Case, ...] = (
         ("trial new_pump helped",),
     ),
 )
+BEGAN: tuple[Case, ...] = (
+    (
+        "engine ran out of oil on the motorway, filled it up, pressure is now 20 lower",
+        ("behaviour low",),
+        ("behaviour low at speed",),
+    ),
+    ("at speed on the motorway, pressure is now lower", ("behaviour low at speed",), ()),
+    (
+        "had the head gasket done, that's when it started. lamp flickers at idle",
+        ("behaviour unsteady idle, work",),
+        (),
+    ),
+    (
+        "changed the oil and that's when it began, low pressure",
+        ("behaviour low oil change",),
+        (),
+    ),
+    ("changed the oil and that's when I saw the filter, low pressure", ("behaviour low",), ()),
+    (
+        "it ran low on oil last year, topped it up. low pressure",
+        ("behaviour low",),
+        ("finding dipstick_low present",),
+    ),
+    (
+        "low pressure, slow to build. new o-ring on the pickup fixed the slow build",
+        ("trial pickup_seal_renewed cured",),
+        ("finding freshly_rebuilt present",),
+    ),
+)
 MEASURED: tuple[Case, ...] = (
     ("idle is 950", ("finding idle_speed_counted 950 rpm",), ()),
     ("it idles at about 900", ("finding idle_speed_counted 900 rpm",), ()),
@@ -315,7 +344,7 @@ MEASURED: tuple[Case, ...] = (
 
 @pytest.mark.parametrize(
     ("text", "stated", "not_stated"),
-    [*THEN_AND_NOW, *NOT_SO, *SHOWN, *TRIED, *TRIED_TOO, *SHOWN_TOO, *HUNG, *MEASURED],
+    [*THEN_AND_NOW, *NOT_SO, *SHOWN, *TRIED, *TRIED_TOO, *SHOWN_TOO, *HUNG, *BEGAN, *MEASURED],
     ids=lambda x: str(x)[:40],
 )
 def test_what_is_stated_is_read_and_no_more(
