@@ -326,7 +326,6 @@ TRIALS: dict[str, list[str]] = {
     ],
     "low oil pressure. Started with the sender. Made no odds. Then the filter. No odds either. Then a pump, which got me 5 psi": [
         "behaviour: low",
-        "reading: 5 psi",
         "trial: new_filter (result no difference)",
         "trial: new_pump (result helped)",
         "trial: new_sender (result no difference)",
