@@ -11,6 +11,7 @@ import numpy as np
 
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case
+from diagnose.circuit.engine_model import numbers
 from diagnose.errors import UsageError, plain
 from diagnose.hydraulics import spring
 from diagnose.hydraulics.engine import Engine
@@ -157,7 +158,7 @@ def spring_of(
         least=low,
         most=high,
         plunger=plunger or float(np.median(np.asarray(engine.relief_plunger_diameter))),
-        rate=case.dimensions.get(RELIEF_RATE, float(np.median(np.asarray(engine.relief_rate)))),
+        rate=numbers(case)[RELIEF_RATE.id],  # not of the engines drawn: chance would move it
         assumed=tuple(assumed),
         free_length=_middle(on_card.get("relief_spring_length")),
         printed=SpringTest(test[0], test[1]) if test[0] and test[1] else None,

@@ -35,6 +35,7 @@ from diagnose.hydraulics.engine import Engine, set_b
 from diagnose.output.documents.sizing import sizing_document
 from diagnose.output.text.sizing import sizing_text
 from knowledge.book import the_book
+from knowledge.engines.profiles import DISTRIBUTOR_V8
 from tests.support.circuits import a_case
 from tests.support.command_line import ROOT, call
 from tests.support.published import check
@@ -277,6 +278,14 @@ def test_enough_is_not_beside_a_least_pump_that_is_larger() -> None:
         assert own >= least or not says.startswith("enough")
     else:
         assert "the worst engines of its kind" in says
+
+
+def test_a_typical_spring_is_that_of_the_book_whatever_was_read() -> None:
+    """4 N/mm: no chance of a draw moves how far it is pressed in."""
+    for readings in ((), ("700 rpm, 95 C, 20 psi",)):
+        valve = sizing(a_case(readings=readings), engines=FEW).spring
+        assert valve.rate == pytest.approx(DISTRIBUTOR_V8.numbers["relief_rate"][0])
+        assert valve.preload == pytest.approx(valve.force / valve.rate)
 
 
 def test_the_oil_in_it_gives_what_the_engine_shows_as_it_is() -> None:
