@@ -23,6 +23,7 @@ from knowledge.lexicon.pressure_words import (
     PASSED,
     REVVED,
     RUNS,
+    SHOWN_SAME,
     SLOWLY,
     STEADIES,
     STOPS_THEN,
@@ -245,6 +246,10 @@ def not_by_itself(line: Line, mark: Mark[object]) -> bool:
 
     Nor did it stand: "since I bought it three years ago".
     """
+    if mark.value is Course.RETURNS:
+        clause = line.clause(mark.first)
+        said = {line.word(k) for k in range(clause.first, mark.first)}
+        return "same" in said and bool(said & SHOWN_SAME)  # "same reading every time"
     if mark.value is Since.STANDING and line.word(mark.last) == "ago":
         return line.tokens[mark.last - 1].is_figure
     if mark.value is not Course.RECOVERED:

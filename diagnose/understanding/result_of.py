@@ -8,6 +8,7 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.joints import UNTIL_DONE
 from knowledge.lexicon.results_words import (
     BETTER,
+    FROM_A_LIST,
     IS_NAMED,
     JOINS_AHEAD,
     LATER,
@@ -38,6 +39,9 @@ def result_of(
         early = [r for r in early if not any(j.first < r.first for j in own)]
         return _after_a_while(line, _counting(early))
     behind = [r for r in results if r.first >= job.last]
+    named = next((r for r in reversed(results) if _is_from(line, r, job, own)), None)
+    if named is not None and not any(_follows(line, r, job) for r in behind):
+        return named  # "no joy from a new sender or pump, cleaning the relief did it"
     if behind and not any(r.last == job.first for r in results):
         start = behind[0].first
         later = [j for j in own if j.first >= job.last and j.last <= start]
@@ -54,6 +58,20 @@ def result_of(
         or (line.word(r.last) in SETS_OFF and r.first == 0)
     ]
     return _counting(ahead)
+
+
+def _is_from(line: Line, result: Mark[Result], job: Job, own: list[Job]) -> bool:
+    """Whether "from" leads from a result to a trial, or to a list that it stands in."""
+    between = range(result.last, job.first)
+    if result.last > job.first or line.word(result.last) != "from":
+        return False
+    rest = [k for k in between if not any(o.first <= k < o.last for o in own)]
+    return all(line.word(k) in FROM_A_LIST for k in rest)
+
+
+def _follows(line: Line, result: Mark[Result], job: Job) -> bool:
+    """Whether a result stands in the clause of a trial, behind it."""
+    return line.clause(result.first) == line.clause(job.last - 1)
 
 
 def _after_a_while(line: Line, result: Mark[Result] | None) -> Mark[Result] | None:

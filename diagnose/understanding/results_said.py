@@ -302,6 +302,7 @@ def relapse(line: Line, first: int) -> int | None:
             trouble = any(clause.first <= m.first < clause.last for m in shown)
             if "life" in {line.word(k + 1), line.word(k + 2)}:
                 continue  # "it came back to life"
+            trouble = trouble or (word == "back" and line.word(k + 1) == "on")
             if (trouble or said & DID_IT) and not said & (RIGHT_AGAIN | NEGATED):
                 return k
     return None

@@ -74,6 +74,8 @@ RUNS = frozenset(
     ]
 )
 WHEN_WORDS = frozenset(["after", "when", "if", "then", "and", "until", "only", "fine", "ok"])
+#: behind "same": it is what came of work each time
+SHOWN_SAME = frozenset(["reading", "readings", "result", "results", "figure", "figures", "value"])
 #: what happened once, before what shows now
 HAPPENED = frozenset(
     ["ran", "hit", "broke", "blew", "went", "drove", "overheated", "boiled", "bought"]

@@ -46,6 +46,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "reads|says|shows|showed|read exactly|precisely? what|as|like the|it dash|panel|old|did|first|other",
         "nothing",
         "nothing at all",
+        "nothing touches|touched|shifts|shifted|budges|budged it|that|any?",
+        "@not raise|bring|lift|increase|improve the? oil? pressure up?",
         "nope|nada|zilch|bupkis",
         "no further forward|on",
         "wasted money|effort|afternoon",

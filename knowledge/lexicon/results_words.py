@@ -222,3 +222,5 @@ WON = frozenset(
 )
 #: in "no trouble till then": it was well before the work
 TROUBLES = _set("trouble problem problems issue issues")
+#: between "no joy" and the trials it came from
+FROM_A_LIST = _set("from a an the any either my new or and nor another both")

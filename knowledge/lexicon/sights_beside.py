@@ -24,6 +24,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
         "a like from to very rather quite straight up down"
     ),
     "freshly_rebuilt": _set("oil"),
+    "engine_runs_normally": _set("wire wires wiring cable lead leads line hose pipe"),
     "tank_empties_running": _set("on of fuel"),
     "stood_in_frost": _set("rods mains shells bearings crank thou but"),
     "oil_very_cold": _set("rods mains shells bearings crank thou but"),
