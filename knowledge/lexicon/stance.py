@@ -337,6 +337,8 @@ USUALLY = (
     "was always",
     "had|made|showed|ran|gave|held @pressure|@number|@range when|as? =new",
     "in the past",
+    "last year|summer|season|spring|autumn|winter|fall it|gauge|pressure|engine was|had|showed|read|ran|made|held|gave",
+    "it|gauge|pressure|engine was|had|showed|read|ran|made|held @pressure|@number|@range cold|hot? at? idle|speed? last year|summer|season",
     "@pressure =new ,|;|/",
     "was|were @pressure|@number|@range when|as? =new",
     "@pressure|@number|@range is|was what i|he|she|we|it|they|you usually|normally|always",

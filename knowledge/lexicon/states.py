@@ -227,7 +227,6 @@ STATES: dict[State, tuple[str, ...]] = {
         "@not close|closing|seat|seating|seal|sealing fully|properly?",
         "off its|the seat",
         "half|part|partly|partially|slightly|halfway|part-way way? =open",
-        "rusted|stuck|seized|jammed|frozen in|inside its|the? bore|guide half|part|partly|halfway way? =open",
         "=open all the time",
     ),
     State.STUCK_SHUT: (

@@ -138,7 +138,8 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "fine|grey|gray + dust|paste|powder|film|fuzz + only|just|nothing_else|no_flakes|nothing_more|no_chunks|normal",
     ),
     "bearings_failed_again": (
-        f"second|third|fourth|another|again|twice|once_more + {_BRG}|set|=crank|failure - gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter",
+        f"second_set|third_set|fourth_set|another_set|second_crank|third_crank|another_crank|second_lot|another_lot|second_failure|second_time|third_time|again|twice|once_more + {_BRG}|set|=crank|failure - "
+        "gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter|measured|checked|torqued|looked|put_back",
     ),
     "ran_on_without_pressure": (
         "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|since_without|without_a|without_any|without_it|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",

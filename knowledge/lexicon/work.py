@@ -67,8 +67,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     ),
     Done.OPENED: (
         "opened|inspected|stripped|=dismantled|=disassembled",
-        "took apart",
-        "taken apart",
+        "took|taken apart",
         "tore down",
     ),
 }

@@ -220,10 +220,7 @@ NOTHING_STATED: dict[str, list[str]] = {
     "it has never overheated": ["finding engine_ran_hot absent"],
     "no metal in the filter": ["finding metal_in_filter absent"],
     "it has a 350 with 120,000 miles from 1978": ["finding high_mileage present"],
-    "before the rebuild it had 60 psi cold": [
-        "earlier whole_engine rebuilt",
-        "baseline 60 psi cold",
-    ],
+    "last year it had 60 psi cold": ["baseline 60 psi cold"],
 }
 
 
