@@ -67,11 +67,9 @@ def _is_of_its_subject(fact: Fact, paragraph: Paragraph) -> bool:
     for line in paragraph.lines:
         if places := _places(fact, line):
             clause = line.clause(places[0])
-            head = next(
-                (k for k in range(clause.first, places[0]) if line.word(k) not in LEADS), -1
-            )
+            subject = set(_subject(line, clause.first, places[0]))
             said = {line.word(k) for k in range(clause.first, clause.last)}
-            return line.word(head) in OWNERS - NO_NOISE and not said & OF_THE_ENGINE
+            return bool(subject & OWNERS - NO_NOISE) and not said & OF_THE_ENGINE
     return False
 
 
@@ -121,9 +119,14 @@ def _owners(line: Line, places: list[int]) -> Iterator[str]:
     )
     if not engines or line.word(last + 1) != "on":  # "oil drips on the gearbox"
         yield from (w for w in _behind(line, last + 1) if w in owners)
-    subject = next((k for k in range(head, first) if line.word(k) not in LEADS), first)
-    if line.word(subject) in owners:
-        yield line.word(subject)
+    yield from (word for word in _subject(line, head, first) if word in owners)
+
+
+def _subject(line: Line, head: int, first: int) -> list[str]:
+    """The two words that name what a clause is about: "gear lever"; one where it is of the engine."""
+    at = next((k for k in range(head, first) if line.word(k) not in LEADS), first)
+    last = at + 1 if line.word(at) in OF_THE_ENGINE else at + 2
+    return [line.word(k) for k in range(at, min(last, first))]
 
 
 def _is_hydraulic(word: str, after: str) -> bool:

@@ -12,7 +12,7 @@ OWN_OIL = _set(
 )
 #: name, before a part or behind "of the", whose part it is
 OWNERS = OWN_OIL | _set(
-    "caliper calipers drum drums pads antifreeze handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
+    "lever cock seacock voltage tail caliper calipers drum drums pads antifreeze handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
     "suspension roof sunroof door doors window windows windscreen windshield wiper wipers sill sills "
     "mirror carpet chassis bodywork paint gate glovebox cellar garden house kitchen pond trailer caravan "
     "pedal seatbelt battery charger alternator dynamo starter speedo speedometer ammeter voltmeter "

@@ -111,6 +111,10 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("crankcase oil pcv engine rocker breather"),
         ),
     ),
+    # "found the hose clip on the bottom hose loose"
+    "oil_line_fitting_wet": (
+        Otherwise(beside=_set("bottom top clip heater"), unless=_OF_OIL | _set("cooler line")),
+    ),
     # "cleaned the air filter and oiled the foam"
     "foam_on_stick": (
         Otherwise(said=_set("foam foams"), beside=_set("air sponge seat"), unless=_OF_OIL),

@@ -179,6 +179,7 @@ SUPPOSED = (
     "=ordered|awaiting|buying|=wait",
     "waiting for|on|to|till|until",
     "could|can|might it|this|that|i|a|the|an|we",
+    "might|may tow|haul|race|sail|sell|fit|buy|try",
     "what if",
     "if so|not",
     "in case",
