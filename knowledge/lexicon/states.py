@@ -388,8 +388,7 @@ STATES: dict[State, tuple[str, ...]] = {
     State.BULGED: ("bulged|bulging|swollen|swelled|ballooned|bloated|expanded",),
     State.EMPTY: ("completely|almost|nearly|half? empty", "drained back|down|out", "bone? dry"),
     State.SHORT: (
-        "weak|weakened|tired|soft|sagged|compressed|collapsed",
-        "too? short|shorter",
+        "too? weak|weakened|tired|soft|sagged|compressed|collapsed|short|shorter",
         "lost its tension|temper",
     ),
     State.PUSHED_OUT: (

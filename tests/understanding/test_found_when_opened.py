@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
 from tests.support.readers import by_tell
 from tests.support.stated_facts import in_tables
 
@@ -155,3 +157,16 @@ FOUND: dict[str, list[str]] = {
 def test_all_of_it_is_read(text: str) -> None:
     """Everything a text states, and nothing else."""
     assert sorted(str(fact) for fact in in_tables(by_tell(text))) == sorted(FOUND[text])
+
+
+@pytest.mark.parametrize(
+    ("text", "left"),
+    [
+        ("pulled the relief valve and found metal under the ball", ()),
+        ("took the sump off and found metal in it", ()),
+        ("pulled the relief valve and found", ("pulled the relief valve and found",)),
+    ],
+)
+def test_words_that_lead_to_what_was_seen_are_used(text: str, left: tuple[str, ...]) -> None:
+    """They are left over where nothing was read behind them."""
+    assert read(text, the_book()).not_understood == left

@@ -385,16 +385,3 @@ def test_a_usual_pressure_goes_to_the_reading_of_the_same_heat(text: str, usual:
     """ "Used to hold 35 hot" is no usual pressure of the cold engine."""
     found = [f for f in read(text, BOOK).facts if f.table == "reading"]
     assert [f.fields.get("usual", "") for f in found] == usual
-
-
-@pytest.mark.parametrize(
-    ("text", "left"),
-    [
-        ("pulled the relief valve and found metal under the ball", ()),
-        ("took the sump off and found metal in it", ()),
-        ("pulled the relief valve and found", ("pulled the relief valve and found",)),
-    ],
-)
-def test_words_that_lead_to_what_was_seen_are_used(text: str, left: tuple[str, ...]) -> None:
-    """They are left over where nothing was read behind them."""
-    assert read(text, BOOK).not_understood == left
