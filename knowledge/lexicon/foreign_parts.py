@@ -6,13 +6,13 @@ from knowledge.lexicon.word_sets import set_of as _set
 
 #: hold an oil or a fluid of their own: "gearbox oil is black"
 OWN_OIL = _set(
-    "gearbox gearboxes transmission tranny diff differential axle axles hub hubs fork forks shock "
+    "gearbox gearboxes transmission tranny diff differential axle axles fork forks shock "
     "shocks absorber absorbers transfer ram rams steering brake brakes clutch hydraulics winch outdrive "
     "sterndrive saildrive loader"
 )
 #: name, before a part or behind "of the", whose part it is
 OWNERS = OWN_OIL | _set(
-    "lever cock seacock voltage tail caliper calipers drum drums pads antifreeze handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
+    "hub hubs lever cock seacock voltage tail caliper calipers drum drums pads antifreeze handbrake propshaft halfshaft halfshafts wheel wheels tyre tyres tire tires "
     "suspension roof sunroof door doors window windows windscreen windshield wiper wipers sill sills "
     "mirror carpet chassis bodywork paint gate glovebox cellar garden house kitchen pond trailer caravan "
     "pedal seatbelt battery charger alternator dynamo starter speedo speedometer ammeter voltmeter "
