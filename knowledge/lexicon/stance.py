@@ -174,7 +174,6 @@ SUPPOSED = (
     f"will be? {_WILL_DO}",
     f"{_DO} it|the|that|this next|tomorrow|soon",
     "next step|thing|job|weekend|week",
-    "next month|year|winter|spring|summer|autumn|fall it|she|i|we|they =get|=gets|=plan|=hope|=might",
     "on order",
     "=ordered|awaiting|buying|=wait",
     "waiting for|on|to|till|until",
