@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, run_in
+from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, run_in, years_since
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
@@ -180,6 +180,9 @@ class Job:
                 return driven_in(token), (Mark(True, k, k + 2),)
             if token.word in _UNTIMED and self.line.word(k + 1) in _AGO:
                 return _UNTIMED[token.word], (Mark(True, k, k + 2),)
+            years = years_since(self.line.tokens, k)
+            if years:
+                return years, (Mark(True, k - 1, k + 1),)
             if token.word in _DAYS:
                 return "2 days", (Mark(True, k, k + 1),)
             if token.word in _RECENT:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from datetime import date
 
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Token
@@ -11,6 +12,7 @@ from knowledge.lexicon.work_words import ABOUT, HOURS_A_WEEK, MILES_A_WEEK, RAN_
 
 _WELL_BEFORE = 6  #: words from "fine" to its figure
 _ABOUT_MOST = 3  #: words between "for" and its figure
+_OLDEST = 120  #: years that work on an engine is old
 RUN_IN = 25.0  #: hours of running after which work is no longer just before (judgement)
 _AT_ONCE = 200.0  #: miles after which work is no longer just before (judgement)
 #: long times said without a number, as a case file writes them
@@ -75,6 +77,20 @@ def run_in(time: Token) -> str:
     if unit != "h" or float(amount) < RUN_IN:
         return time.value
     return _calendar(float(amount) / HOURS_A_WEEK)
+
+
+def years_since(tokens: Sequence[Token], k: int) -> str:
+    """How long ago a year or ten years were that "in" leads to: "in 1995", "back in the 80s"."""
+    before = [t.word for t in tokens[max(0, k - 2) : k]]
+    if not before or "in" not in before or before[-1] not in ("in", "the"):
+        return ""
+    word = tokens[k].word.replace("'", "")
+    year = re.fullmatch(r"(19|20)?(\d)(\d)(s?)", word)
+    if year is None or not (year[1] or year[4]) or (before[-1] == "the") is not bool(year[4]):
+        return ""
+    century = int(year[1] or ("20" if year[2] in "012" else "19")) * 100
+    ago = date.today().year - (century + int(year[2] + year[3]))
+    return f"{ago} years" if 0 < ago < _OLDEST else ""
 
 
 def _calendar(weeks: float) -> str:

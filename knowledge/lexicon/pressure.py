@@ -132,6 +132,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "high|excessive",
         f"{_P} extremely|too|very|way|really? high",
         f"{_P} pegged|pegs|pinned|off-the-clock",
+        "pegs|pegged|pinned at|on|to the? max|maximum",
+        "it still|just pegs",
         f"{_P} stays|stayed|sits|is|stands|stood|stuck|reads|goes at|on|to the? maximum|max|top|full",
         "off the clock|scale|dial|top",
         "too much oil? pressure",
@@ -150,6 +152,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} goes|swings|moves|went|jumps|is all the way over|round|right|up|across",
     ),
     Shows.UNSTEADY: (
+        f"{_OIL_LAMP} pressure? {_LAMP} just? came|comes|coming on and? flashing|flickering|blinking",
         f"{_P} .. flickers|flickering|wavers|wavering|bounces|bouncing|dances|dancing|fluctuates|fluctuating|"
         "jumps|jumping|swings|swinging|surges|surging|flutters|fluttering|wanders|wandering|twitches|pulses|"
         "pulsates|unsteady|erratic|jumpy|hunts|hunting|oscillates|quivers|wobbles|vibrates|bobs",
