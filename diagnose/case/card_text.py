@@ -57,6 +57,9 @@ class CardValue:
         return 0.5 * (self.low + self.high)
 
 
+_ONLY = {"speed": "rpm"}  #: the unit of dimensions that a workshop writes in one unit only
+
+
 def card_value(
     text: str, figure: CardFigure, usual_unit: str | None, where: str, faults: Faults
 ) -> CardValue | None:
@@ -65,7 +68,7 @@ def card_value(
     ``usual_unit``: taken where none is typed.
     """
     try:
-        value = _read(text, figure, usual_unit)
+        value = _read(text, figure, usual_unit or _ONLY.get(figure.dimension))
     except UnitError as error:
         faults.add(f"{where}: {error}")
         return None

@@ -35,7 +35,7 @@ from diagnose.hydraulics.ranges import FloatArray
 from knowledge.pressure.gauge import at_pump, spread_of
 from knowledge.units import PSI
 
-ENGINES, SEED = 64, 7
+ENGINES, SEED = 48, 11  #: those of ``forecast``: one sound engine for both
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
 NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
 

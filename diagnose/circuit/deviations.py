@@ -70,6 +70,7 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (COOLER_FOUND_BLOCKED, "cooler_open_share", 0.01, 0.3, False),
     (PISTON_JET_FOUND_BROKEN, "open_jet", 2e-3, 7e-3, False),
 )
+OPEN_SHARES = ("screen_open_share", "cooler_open_share")
 #: drawn where they were seen only: so the draws of others stay as they are
 DRAWN_WHERE_SEEN = (FUEL_SMELL, LAB_FUEL_HIGH, COOLER_FOUND_BLOCKED, PISTON_JET_FOUND_BROKEN)
 
@@ -304,6 +305,7 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
         taken.add(name)
         unit = units_of(case).shown_in(LENGTH) if parameter.dimension is LENGTH else None
         between = f"{parameter.shown(low, unit)} to {parameter.shown(high, unit)}"
+        between += " still open" if name in OPEN_SHARES else ""
 
         def made(
             engine: Engine,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 import numpy as np
@@ -65,14 +65,23 @@ class ReliefSpring:
     def force_found(self) -> float | None:
         """Force of the spring in hand at the fitted length [N]; None where it was not measured.
 
-        Where the fitted length is not known, the test is taken as made at it.
+        Where the fitted length is not known, one test is taken as made at it, and of several
+        nobody knows which was.
         """
-        if not self.tests:
+        if not self.tests or (self.fitted_length is None and len(self.tests) > 1):
             return None
         test, fitted = min(self.tests, key=lambda t: t.length), self.fitted_length
         rate = self.measured_rate or self.rate
         more = 0.0 if fitted is None else rate * (test.length - fitted)
         return max(test.force + more, 0.0)
+
+    @property
+    def length_to_open(self) -> float | None:
+        """Length [m] at which the spring in hand opens the valve at its setting; None: not measured."""
+        if not self.tests:
+            return None
+        test = min(self.tests, key=lambda t: t.length)
+        return test.length + (test.force - self.force) / (self.measured_rate or self.rate)
 
     @property
     def opens_found(self) -> float | None:
@@ -153,7 +162,7 @@ def spring_of(
         _middle(on_card.get("relief_spring_load")),
         _middle(on_card.get("relief_spring_test_length")),
     )
-    return ReliefSpring(
+    spring = ReliefSpring(
         setting=middle,
         least=low,
         most=high,
@@ -165,6 +174,11 @@ def spring_of(
         wanted=wanted,
         tests=tuple(tests),
     )
+    if spring.measured_rate and spring.free_length is None and RELIEF_RATE not in case.dimensions:
+        return replace(
+            spring, rate=spring.measured_rate
+        )  # nothing better is known of the right one
+    return spring
 
 
 def _middle(value: CardValue | None) -> float | None:

@@ -184,3 +184,13 @@ def test_words_are_offered_their_name_and_the_good_figures_are_written(
         assert right in done.err
         assert 'main_clearance = "0.02 to 0.05 mm"' in card.read_text("utf-8")
         assert words not in card.read_text("utf-8")
+
+
+def test_a_speed_needs_no_unit(tmp_path: Path) -> None:
+    """A workshop writes it in revolutions a minute and in nothing else."""
+    card = tmp_path / "petrol_v8.toml"
+    assert call("card", card, "--layout", "distributor_v8", "idle_speed=700").code == 0
+    [figure] = json.loads(call("card", card, "--json").out)["there"]
+    assert figure["id"] == "idle_speed"
+    assert "settings     idle_speed 700 rpm" in call("card", card).out
+    assert call("card", card, "relief_setting=45").code != 0, "psi or bar is to be said"

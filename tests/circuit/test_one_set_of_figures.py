@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import from_text
+from diagnose.circuit.budget import budget
 from diagnose.circuit.deviations import deviations
 from diagnose.circuit.forecast import forecast
 from diagnose.entry.bearings import parse_words
@@ -108,3 +109,12 @@ def test_figures_of_an_unknown_kind_of_engine_say_whose_they_are(
     said = "The kind of engine is not given: these figures are of a classic pushrod four"
     out = " ".join(call(command, path).out.split())
     assert (said in out) is not bool(layout)
+
+
+def test_budget_and_forecast_have_one_sound_engine() -> None:
+    """Nothing found, nothing read: both are asked what the sound engine shows at hot idle."""
+    bare = case(more='[[baseline]]\nno = 90\nrpm = "700 rpm"\noil = "90 C"\npressure = "22 psi"\n')
+    known = forecast(bare, [])
+    shows = float(np.mean(known.hot_pressure(known.before, bare.idle_speed)))
+    account = budget(bare).accounts[0]
+    assert account.healthy.mean == pytest.approx(shows, rel=0.03)

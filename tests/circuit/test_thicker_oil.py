@@ -55,8 +55,8 @@ def test_sizing_compares_a_straight_oil_and_says_whether_it_will_do() -> None:
 @pytest.mark.parametrize(
     ("low", "mean", "high", "says"),
     [
-        (0.3, 0.61, 0.9, "gives no more at hot idle than the oil in it (0.6 bar): too little"),
-        (0.9, 1.01, 1.2, "gives no more at hot idle than the oil in it (1.0 bar): enough"),
+        (0.3, 0.61, 0.9, "gives no more at hot idle (0.6 bar): too little"),
+        (0.9, 1.01, 1.2, "gives no more at hot idle (1.0 bar): enough"),
     ],
 )
 def test_an_oil_that_adds_nothing_is_not_perhaps_enough(

@@ -126,6 +126,12 @@ def _spring_says(
         )
         + ".",
     ]
+    fits_at = spring.length_to_open
+    if fits_at is not None and spring.opens_found is None:
+        lines.append(
+            f"The spring in hand opens it at {scale.one(spring.setting)} where it is "
+            f"{length(fits_at)} long with the valve shut: measure that length."
+        )
     opens, mend = spring.opens_found, spring.shim_found
     if opens is not None and mend is not None:
         found = f"The spring in hand opens it at {scale.one(opens)}"

@@ -46,8 +46,8 @@ def what_it_gives(
     if more < scale.least:
         does = "enough" if after.low >= wanted else "too little"
         return (
-            f"{in_words(grade)} gives no more at {at} than the oil in it ({scale.one(after.mean)}): "
-            f"{does} for the {scale.one(wanted)} wanted."
+            f"{in_words(grade)} gives no more at {at} ({scale.one(before.mean)}): {does} for the "
+            f"{scale.one(wanted)} wanted."
         )
     enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
     does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
