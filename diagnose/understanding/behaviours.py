@@ -196,6 +196,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             m
             for m in marks
             if not not_by_itself(line, m)
+            and not _is_tried(line, m, heads)
             and not (isinstance(m.value, Circumstance) and any(_inside(m, w) for w in work))
         ]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
@@ -269,6 +270,13 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
+
+
+def _is_tried(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
+    """Whether another grade of oil was a trial of a trouble named before, which did not begin then."""
+    if mark.value is not Since.GRADE or line.word(mark.first) in ("since", "ever", "after", "from"):
+        return False
+    return any((h.line.number, h.mark.last) <= (line.number, mark.first) for h in heads)
 
 
 def _inside(mark: Mark[object], work: Mark[object]) -> bool:

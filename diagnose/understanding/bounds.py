@@ -82,6 +82,5 @@ def of_alarm(line: Line, head: Mark[object], mark: Mark[object]) -> bool:
     inside = clause.first <= head.first < clause.last
     shown = line.find(line.lexicon.shows)
     alarms = (Shows.LAMP, Shows.UNSTEADY, Shows.TRIPS)
-    return not inside and any(
-        clause.first <= m.first < mark.first for m in shown if m.value in alarms
-    )
+    last = clause.last if head.first < clause.first else mark.first  # "1 bar, below 1000 it beeps"
+    return not inside and any(clause.first <= m.first < last for m in shown if m.value in alarms)

@@ -19,6 +19,7 @@ from knowledge.lexicon.work_words import (
     OTHER_CIRCUITS,
     OTHER_FILTERS,
     SENDERS,
+    TO_GET_IN,
 )
 from knowledge.reports.words import Done, Shows, Since
 
@@ -347,6 +348,9 @@ def _states(job: Job) -> bool:
     poured = job.trial == "topped_up" and job.line.word(mark.last - 1) == "of" and after
     if poured and not (after[0].is_figure or after[0].word in OIL_POURED):
         return False  # "put 1 litre of something in"
+    before = {job.line.word(k) for k in range(mark.first)}
+    if job.area == "whole_engine" and {"back", "together"} <= inside and before & TO_GET_IN:
+        return False  # "pulled the distributor, spun the pump, put it back together"
     if job.trial == "idle_raised" and inside & _NO_SPEED:
         return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:

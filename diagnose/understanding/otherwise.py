@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.now_words import LOWS
 from knowledge.lexicon.other_things import (
     AND_WARM,
     JUMPED,
@@ -49,6 +50,9 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
             begins = mark.first == line.clause(mark.first).first
             return begins and line.word(mark.first) in SHUT  # "Shut off after 15 seconds": I did
         case Shows.NORMAL:
+            rest = {line.word(k) for k in range(mark.last, len(line.tokens))}
+            if line.word(mark.last - 1) == "steady" and rest & LOWS:
+                return True  # "steady at all speeds but much lower than before"
             lead = {line.word(k) for k in range(mark.first - 3, mark.first)}
             if line.word(mark.first) in ("gauge", "needle") and lead & PROVING:
                 return True  # "so the gauge is right"

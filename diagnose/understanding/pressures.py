@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from diagnose.understanding.compared_figures import beside_the_book
@@ -326,10 +327,16 @@ def _not_running(line: Line, i: int) -> bool:
     """Whether a drill turned the pump, or the engine stood."""
     clause = line.clause(i)
     words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
-    if BY_DRILL & set(words) and not STARTED & set(words):
+    if (BY_DRILL & set(words) or spun_pump(words)) and not STARTED & set(words):
         return True
     stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
     return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)
+
+
+def spun_pump(words: Sequence[str]) -> bool:
+    """Whether the pump was turned by itself: "spun the pump, 60 psi"."""
+    turned = (k for k, word in enumerate(words) if word in ("spun", "spin", "spinning"))
+    return any("pump" in words[k + 1 : k + 4] for k in turned)
 
 
 def _is_scale(token: Token, unit: str) -> bool:

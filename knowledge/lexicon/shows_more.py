@@ -161,6 +161,7 @@ BARE_MORE: dict[Shows, tuple[str, ...]] = {
     Shows.LOW: (
         "=low|=poor again|everywhere|throughout|all",
         "=down|=low hot|cold and hot|cold",
+        "much|far|way|noticeably|considerably|distinctly|a-lot|a-bit =lower|=less|=weaker than|now|since",
         "=nosedives|=nosedived|=plummets|=plummeted|=craters|=cratered|=dives|=slumps|=slumped|=tanks|=tanked",
         "=wont|=doesnt|=cant hold up? above|over|at|past|when|once|hot",
         "has|is|had|its|been|keeps|was|hes|shes|she|it been? =coming|=creeping|=crept|=going|=dropping|=slipping|=slipped|=drifting|=drifted|=sliding|=sinking|=falling|=easing down|lower|off|away",

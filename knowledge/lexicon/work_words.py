@@ -189,3 +189,5 @@ OIL_POURED = frozenset(
         *("thick", "thicker", "thin", "diesel", "motor", "engine", "straight", "this", "my"),
     ]
 )
+#: off before "put it back together": no more than these went back
+TO_GET_IN = frozenset(["distributor", "dizzy", "sump", "pan", "cover", "housing", "filter", "plug"])

@@ -166,6 +166,32 @@ HUNG: tuple[Case, ...] = (
         ("trial new_pump helped",),
     ),
 )
+BESIDE: tuple[Case, ...] = (
+    (
+        "oil pressure is steady at all speeds but much lower than last year",
+        ("behaviour low constant",),
+        ("behaviour normal constant",),
+    ),
+    ("pressure is steady at 2000", ("behaviour normal at speed",), ()),
+    (
+        "oil light at traffic lights, then changed oil to 10w60 and light is gone",
+        ("behaviour lamp idle", "trial thicker_oil cured"),
+        (),
+    ),
+    ("changed to 5w20 and now the light flickers", ("behaviour unsteady oil grade change",), ()),
+    (
+        "hot the pressure goes from 4 bar to 1, and below 1000 rpm the buzzer sounds",
+        (),
+        ("reading 1 bar 1000 rpm", "reading 1 bar hot, 1000 rpm"),
+    ),
+    ("at idle the light comes on, 10 psi", ("reading 10 psi idle",), ()),
+    ("pulled the distributor, spun the pump, 60 psi", (), ("reading 60 psi",)),
+    (
+        "no pressure. pulled the distributor, primed it, put it back together, zero again",
+        (),
+        ("trial engine_rebuilt no difference",),
+    ),
+)
 BEGAN: tuple[Case, ...] = (
     (
         "engine ran out of oil on the motorway, filled it up, pressure is now 20 lower",
@@ -256,6 +282,7 @@ MEASURED: tuple[Case, ...] = (
         *SHOWN,
         *SHOWN_TOO,
         *HUNG,
+        *BESIDE,
         *BEGAN,
         *MEASURED,
     ],
