@@ -228,6 +228,13 @@ def shown_elsewhere(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     clause = line.clause(mark.first)
     if head.value is Shows.NORMAL or clause.first <= head.first < clause.last:
         return False
+    words = [
+        line.word(k)
+        for k in range(mark.last, min(clause.last + 1, len(line.tokens)))
+        if not line.tokens[k].is_mark
+    ]
+    if head.value in _LAMPS and any(a in _OUT and b in ("it", "she") for a, b in pairwise(words)):
+        return True  # "light on at idle, blip the throttle and out it goes"
     return bool({line.word(k) for k in range(clause.first, clause.last)} & HALF_WAY)
 
 

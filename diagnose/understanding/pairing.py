@@ -371,6 +371,8 @@ def _action_of(
             continue
         if words & {"but", "then", "when", "still", "reads", "same"}:
             continue
+        if "and" in words and any("grade" in line.tokens[k].kinds for k in between):
+            continue  # "changed to 5w30 and the gauge has read lower"
         if _of_the_engine(line, action, part, words):
             continue  # "since the rebuild gauge reads high"
         if line.word(action.first) in PUT and action.first < part.first and words & _ONTO:

@@ -111,6 +111,12 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "a new o-ring on the pickup fixed the slow build"
     "freshly_rebuilt": (Otherwise(said=_set("slow")),),
+    # "gave the piston a polish with 1000 grit"
+    "oil_black_and_gritty": (
+        Otherwise(anywhere=_set("polish polished polishing paper emery sandpaper lapped lapping")),
+    ),
+    # "runs at 1500, the alarm stopped it"
+    "rises_just_off_idle": (Otherwise(said=_set("stopped"), beside=_set("alarm shutdown")),),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(

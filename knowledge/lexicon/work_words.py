@@ -22,6 +22,7 @@ ABOUT = _set("about nearly almost over some around roughly the like maybe a at l
 #: after a part that begins a statement of its own and goes on no list
 SAYS_OF_IT = frozenset(
     [
+        "has",
         "now",
         "is",
         "came",

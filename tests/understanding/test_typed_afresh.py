@@ -192,6 +192,26 @@ BESIDE: tuple[Case, ...] = (
         ("trial engine_rebuilt no difference",),
     ),
 )
+OUT_OF_PLACE: tuple[Case, ...] = (
+    (
+        "light on at idle once it's hot, blip the throttle and out it goes",
+        ("behaviour lamp idle, hot",),
+        ("behaviour lamp idle, off idle, hot",),
+    ),
+    ("light on at idle, and on when I blip the throttle", ("behaviour lamp idle, off idle",), ()),
+    (
+        "I changed to 5w30 and the gauge has read lower ever since",
+        (),
+        ("earlier instrument renewed",),
+    ),
+    ("replaced the pump and gauge", ("earlier instrument renewed",), ()),
+    (
+        "gave the relief piston a polish with 1000 grit",
+        (),
+        ("finding oil_black_and_gritty present",),
+    ),
+    ("oil is black with grit in it", ("finding oil_black_and_gritty present",), ()),
+)
 BEGAN: tuple[Case, ...] = (
     (
         "engine ran out of oil on the motorway, filled it up, pressure is now 20 lower",
@@ -283,6 +303,7 @@ MEASURED: tuple[Case, ...] = (
         *SHOWN_TOO,
         *HUNG,
         *BESIDE,
+        *OUT_OF_PLACE,
         *BEGAN,
         *MEASURED,
     ],
