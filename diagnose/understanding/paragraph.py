@@ -143,6 +143,8 @@ class Line:
                 continue  # "wet clutch"
             if mark.value is Circumstance.SPEED and _idles(self, mark):
                 mark = Mark(Circumstance.IDLE, mark.first, mark.last)
+            if "pedal" in inside and any(t.word == "clutch" for t in self.tokens):
+                mark = Mark(Circumstance.CLUTCH, mark.first, mark.last)
             found.append(mark)
             words = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):

@@ -194,6 +194,12 @@ BESIDE: tuple[Case, ...] = (
 )
 OUT_OF_PLACE: tuple[Case, ...] = (
     (
+        "the clutch was replaced, pressure drops to 5 psi when I press the pedal",
+        ("behaviour low clutch pressed",),
+        ("behaviour low off idle",),
+    ),
+    ("pressure comes up when I press the pedal", (), ("behaviour normal clutch pressed",)),
+    (
         "light on at idle once it's hot, blip the throttle and out it goes",
         ("behaviour lamp idle, hot",),
         ("behaviour lamp idle, off idle, hot",),
