@@ -48,6 +48,8 @@ from knowledge.stations.bearings.findings_measured import (
 )
 from knowledge.stations.bearings.quantities import (
     MAIN_DIAMETER,
+    MOST_BORE_OVAL,
+    MOST_BORE_TAPER,
     MOST_JOURNAL_OVAL,
     MOST_JOURNAL_TAPER,
     ROD_DIAMETER,
@@ -64,6 +66,7 @@ MEASURES: Mapping[Kind, Measure] = {
 TASKS: Mapping[Kind, Task] = {Kind.MAIN: MAIN_CLEARANCE_FITTED, Kind.ROD: ROD_CLEARANCE_FITTED}
 SURELY_NOT_TRUE = 0.95  #: a journal counts as out of true from this probability (judgement)
 _JOURNAL_LIMITS = (MOST_JOURNAL_OVAL, MOST_JOURNAL_TAPER)
+_BORE_LIMITS = (MOST_BORE_OVAL, MOST_BORE_TAPER)
 ON_CARD = "journal_out_of_round"  #: the figure of a card
 _FINE = ("strip", "wanted", "crush")  #: fields whose unit a clearance is shown in
 _SIZES = ("bore", "inside", "journal", "new_journal", "new_bore")
@@ -346,8 +349,13 @@ def shown(value: float, unit: str, finer: int = 0) -> str:
 def form_limit(case: Case, limit: Limit) -> float:
     """The most a journal or bore may be out of true [m]: the engine's own figure first.
 
-    A card has one figure for journals, out of round or tapered.
+    A card has one figure for journals, out of round or tapered; a bore's figure for one form
+    goes before another engine's for the other.
     """
+    if limit in _BORE_LIMITS and limit not in case.limits:
+        own = [case.limits[other] for other in _BORE_LIMITS if other in case.limits]
+        if own:
+            return own[0]
     card = case.card.values.get(ON_CARD) if case.card else None
     if limit in _JOURNAL_LIMITS and limit not in case.limits and card and card.high is not None:
         return card.high

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from diagnose.bearings.judging import Flag
 from diagnose.bearings.table import Bearings, Step, bearings_of
 from diagnose.case.loading import from_text
 from diagnose.fits.bearing import Kind
@@ -114,3 +115,12 @@ def test_a_sum_as_printed_adds_up() -> None:
     """Means between two marks of the micrometer are shown one digit finer."""
     text = said(found("main 4; inside = 55.040 55.041 mm; journal = 54.978 54.979 mm"), full=True)
     assert "inside the shells 55.0405 - journal 54.9785 = 0.062" in text
+
+
+@pytest.mark.parametrize(("most", "flagged"), [("0.0010", False), ("0.0006", True)])
+def test_a_bores_own_figure_goes_before_another_engines(most: str, flagged: bool) -> None:
+    """Its maker prints how far a bore may be out of round, and nothing of its taper."""
+    limits = f'[engine.limits]\nbore_oval = "{most} in"\n'
+    bearings = found("main 3; bore = 2.6411 2.6403 in; journal = 2.4480 in", more=limits)
+    [main] = bearings.found
+    assert main.has(Flag.BORE_TAPER) is flagged
