@@ -11,7 +11,7 @@ from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from knowledge.lexicon.numbers import ABOUT, SAYS
 from knowledge.lexicon.results_words import WAS
 from knowledge.lexicon.stance_words import BEFORE_ALL, RETURNED, WORKS
-from knowledge.reports.words import Shows
+from knowledge.reports.words import Circumstance, Shows
 
 #: begin what is said of the present
 _NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
@@ -56,6 +56,7 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
     """The first token, and the one behind the last, of each run of words of an earlier time."""
     tokens, clauses = sentence.tokens, sentence.clauses
     wrong = any(m.value is not Shows.NORMAL for m in lexicon.shows.find(tokens))
+    when = lexicon.during.find(tokens)
     begins_so = " ".join(t.word for t in tokens[:2]) in BEFORE_ALL
     if len(clauses) > 1 and begins_so and not wrong:  # "Before: 0.6 bar, knocking" is the fault
         begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
@@ -77,7 +78,7 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
         now = next((k for k in range(mark.last, last) if _is_of_now(tokens, k, last)), last)
         if now == last:
             whole = clause_at(clauses, mark.first).last
-            listed = _listed_on(tokens, clauses, mark.first, whole)
+            listed = _listed_on(sentence, when, mark.first, whole)
             now = listed if listed > whole else now
         back = tokens[mark.first].word in _BACK
         first = _listed_before(tokens, clauses, mark.first) if back else mark.first
@@ -106,14 +107,29 @@ def _list_of_figures(tokens: Sequence[Token], first: int, last: int) -> int:
     return end
 
 
-def _listed_on(tokens: Sequence[Token], clauses: Sequence[Clause], first: int, last: int) -> int:
-    """The end of a list of what was usual: "used to be 60 cold and 30 hot", with "now" behind it."""
+def _listed_on(
+    sentence: Sentence, when: Sequence[Mark[Circumstance]], first: int, last: int
+) -> int:
+    """The end of a list of what was usual: "used to be 60 cold and 30 hot", with "now" behind it.
+
+    A comma alone lists only what is of another heat or speed: "used to be 60 cold, 30 hot".
+    """
+    tokens, clauses = sentence.tokens, sentence.clauses
     if not any(tokens[k].is_figure for k in range(first, last)):
         return last
-    while last + 1 < len(tokens) and tokens[last].word == "and" and tokens[last + 1].is_figure:
+
+    def states(begin: int, end: int) -> set[Circumstance]:
+        return {m.value for m in when if begin <= m.first and m.last <= end}
+
+    while last + 1 < len(tokens):
         behind = clause_at(clauses, last)
-        said = tokens[behind.first + 1 : behind.last]
-        if not _may_be_read(said[0]) or any(t.word in _NOW for t in said):
+        joined = tokens[last].word == "and"
+        said = tokens[last + joined : behind.last]
+        of_now = any(t.word in _NOW for t in said)
+        if not said or not said[0].is_figure or not _may_be_read(said[0]) or of_now:
+            break
+        here, there = states(first, last), states(last, behind.last)
+        if not joined and not (here and there and not here & there):
             break
         last = behind.last
     return last

@@ -22,11 +22,10 @@ def partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
     found: dict[int, Pressure] = {}
     if len(now) == len(then) and not any(p.near for p in then):
         return dict(enumerate(then))  # "40 cold and 10 hot, used to be 60 and 30"
-    for usual in then:
-        free = [k for k in range(len(now)) if k not in found and not of_another_run(now[k], usual)]
-        best = min(free, key=lambda k: _apart(now[k], usual), default=-1)
-        if best >= 0:
-            found[best] = usual
+    pairs = [(k, u) for k in range(len(now)) for u in then if not of_another_run(now[k], u)]
+    for k, usual in sorted(pairs, key=lambda pair: _apart(now[pair[0]], pair[1])):
+        if k not in found and usual not in found.values():
+            found[k] = usual
     return found
 
 
