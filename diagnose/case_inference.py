@@ -263,13 +263,17 @@ def proved_in(known: CaseInference) -> dict[Fault, tuple[Finding, ...]]:
     return proved_faults(known.book.faults.values(), surely_present(known.facts, known.result))
 
 
+def before_evidence(known: CaseInference, name: str) -> float:
+    """P(node) without any evidence, by id."""
+    return posterior(known.network, {name: Likelihood(1.0, 1.0)}).marginal[name]
+
+
 def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:
     """A cause with its probability and that without evidence; of a found fault, of the fault."""
     node, began = known.node_of(cause.id), known.posterior.marginal[cause.id]
     if node == cause.id:
         return Ranked(cause, began, prior, began)
-    before = posterior(known.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
-    return Ranked(cause, known.belief(node), before, began)
+    return Ranked(cause, known.belief(node), before_evidence(known, node), began)
 
 
 def _busiest(network: Network, evidence: Evidence) -> str:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 
-from diagnose.case_inference import CaseInference
+from diagnose.case_inference import CaseInference, before_evidence
 from diagnose.inference import causegraph
 from diagnose.inference.cause_sets import Explanation, best_sets
 from diagnose.inference.contradictions import by_derivation, by_odds
@@ -78,7 +78,14 @@ class Reasons:
         if len(known.evidence) > 1:  # a single finding cannot contradict the others
             log_evidence = known.posterior.log_evidence
             findings = known.book.findings
-            found += by_odds(known.evidence, findings, self._without, log_evidence, named)
+            found += by_odds(
+                known.evidence,
+                findings,
+                self._without,
+                log_evidence,
+                named,
+                partial(before_evidence, known),
+            )
         return tuple(found)
 
     @cached_property

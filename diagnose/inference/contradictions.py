@@ -6,7 +6,7 @@ finding that is very improbable given all the others.
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Mapping
+from collections.abc import Callable, Container, Iterator, Mapping
 from math import exp
 
 from diagnose.inference.chaining import InferenceResult, Observation
@@ -17,6 +17,7 @@ from knowledge.rule_api import Contradiction
 
 DERIVED_SURE = 0.9  #: a finding derived with less certainty contradicts nothing
 ODD = 0.004  #: a finding less probable than this given all the others is a contradiction
+LESS = 0.5  #: of its chance on any engine: a rare finding that the others leave as rare is none
 
 
 def by_derivation(
@@ -42,14 +43,20 @@ def by_odds(
     without: Mapping[str, Without],
     log_evidence: float,
     named: Container[Finding],
+    before: Callable[[str], float],
 ) -> Iterator[Contradiction]:
-    """Findings that are very improbable given all the others, without those already ``named``."""
+    """Findings that the others make very improbable, without those already ``named``.
+
+    ``before``: the probability that the finding of an id is there, before all evidence.
+    """
     for name, seen in evidence.items():
         if name not in findings:  # a condition, whose evidence comes from the survey
             continue
         finding, rest = findings[name], without[name].log_evidence
         chance = exp(log_evidence - rest) / max(seen.if_present, seen.if_absent)
-        if chance < ODD and finding not in named:
+        if chance >= ODD or finding in named:
+            continue
+        if chance < LESS * (before(name) if seen.there else 1.0 - before(name)):
             yield Contradiction(
                 (finding,),
                 f"'{finding.stated(seen.there)}' hardly fits the rest "

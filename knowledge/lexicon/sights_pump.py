@@ -198,6 +198,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
     ),
     "rotor_tip_wide": ("rotor|tip tip|clearance clearance? .. excessive|over|too|out|wide",),
     "cover_grooved": (
+        "worn|rubbed ring|rings and|with a? gap at|in|on|under the? oil? pump cover|plate",
         "cover|plate|end-plate|back-plate|backplate|lid has|had|with|is|shows|was two|a|deep|some|nice|proper? deep|proper|big? rings|ring|grooves|groove|step|"
         "ridge|lip worn|cut|in|you|into",
         "cover|plate|end-plate|back-plate|backplate|wear-plate|lid is|was|has|had|badly|very|heavily|a|some? badly|a|heavily|deep|some? deep? grooved|scored|groove|grooves|worn|gouged|hollowed|ridge|dished|scoring|wear",

@@ -22,6 +22,8 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
     "cover_warped": (
         "cover|end-plate|endplate|plate + warped|bowed|bent|distorted|dished|daylight|@not_flat|not_true|gape|gapes|banana "
         "- rocker|valve_cover|timing|clutch|sump|pan|head",
+        "cover|plate|end-plate|endplate + gap|gaps + pump "
+        "- gear|gears|rotor|rotors|end|side|clearance|feeler|rocker|timing|water|fuel|no|not|without",
     ),
     "cover_grooved": (
         "cover|plate|end-plate|endplate|backplate + groove|grooved|grooves|scored|scoring|worn|step|lip|gouged|ridges|rings_worn|two_rings|witness + pump|gear|rotor|gears|rotors|it|nice",

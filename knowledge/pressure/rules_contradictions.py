@@ -1,7 +1,7 @@
 """Patterns of pressure that cannot both be right."""
 
 from knowledge.model import Station
-from knowledge.pressure import patterns_speed
+from knowledge.pressure import direct_gauge, patterns_speed
 from knowledge.rule_api import Conclusions, Contradiction, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE
 
@@ -21,6 +21,12 @@ APART = (
         "low and good at speed",
         patterns_speed.LOW_AT_ALL_SPEEDS,
     ),
+    (
+        direct_gauge.PUMP_PORT_LOW,
+        direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
+        "low and good at the pump outlet",
+        direct_gauge.PUMP_PORT_LOW,
+    ),
 )
 
 
@@ -29,8 +35,10 @@ APART = (
     matches=[
         example(patterns_speed.GOOD_COLD_LOW_HOT, patterns_speed.LOW_EVEN_COLD),
         example(patterns_speed.LOW_AT_ALL_SPEEDS, patterns_speed.LOW_HOT_IDLE_GOOD_SPEED),
+        example(direct_gauge.PUMP_PORT_LOW, direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY),
     ],
     non_matches=[
+        example(direct_gauge.PUMP_PORT_LOW, direct_gauge.DIRECT_GAUGE_LOW),
         example(patterns_speed.GOOD_COLD_LOW_HOT, lacks=[patterns_speed.LOW_EVEN_COLD]),
         example(patterns_speed.LOW_AT_ALL_SPEEDS, patterns_speed.LOW_EVEN_COLD),
     ],

@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 from functools import cache
+from math import log
 
 import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
+from diagnose.inference.contradictions import by_odds
+from diagnose.inference.leave_one_out import Without
+from diagnose.inference.network import Likelihood
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review_brief import review_brief
 from knowledge.book import the_book
+from tests.support.readers import by_tell
 from tests.support.trade_answers import case_text
 
 BOOK = the_book()
@@ -81,3 +86,45 @@ def test_with_bearings_certainly_damaged_a_cap_comes_off_next() -> None:
     quiet = job("fell_suddenly", layout="small_diesel").next_check
     assert quiet is not None
     assert quiet.inspection.id != "lift_one_cap"
+
+
+def test_a_rare_fault_beside_others_is_no_contradiction() -> None:
+    """A cover that gapes is seldom seen on any engine: the metal elsewhere does not deny it."""
+    assert not job(*WIPED, "cover_warped").contradictions
+
+
+@pytest.mark.parametrize(
+    ("chance_on_any_engine", "odd"), [(0.5, True), (0.002, True), (0.001, False)]
+)
+def test_only_what_the_rest_makes_rarer_contradicts(
+    chance_on_any_engine: float, *, odd: bool
+) -> None:
+    """One in 1,000 given the others, beside its chance on any engine."""
+    finding = BOOK.findings["cover_warped"]
+    found = by_odds(
+        {finding.id: Likelihood(0.0, 1.0)},
+        BOOK.findings,
+        {finding.id: Without(0.0, {})},
+        log(0.00099),
+        (),
+        lambda _: chance_on_any_engine,
+    )
+    assert bool(list(found)) is odd
+
+
+def test_low_and_good_at_the_pump_contradict() -> None:
+    both = job("pump_port_low", "good_at_pump_low_in_gallery").contradictions
+    assert [c for c in both if "pump outlet" in c.says]
+
+
+def test_the_words_of_the_reference_job_are_read() -> None:
+    text = "Metal under the relief ball, a worn ring and a gap at the pump's cover, wiped bearings."
+    read = present(text)
+    assert {"debris_on_relief_seat", "cover_grooved", "cover_warped", "shells_wiped"} <= read
+    assert "cover_warped" not in present("No gap at the pump cover.")
+    assert "cover_warped" not in present("Gap between gears and pump cover .003.")
+
+
+def present(text: str) -> set[str]:
+    """Ids of the findings read as there."""
+    return {f["what"] for f in by_tell(text).get("finding", ()) if f.get("state") == "present"}
