@@ -61,6 +61,24 @@ LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_LOW])],
 )
+AIR_IS_DRAWN_AT_EVERY_SPEED = LinkGroup(
+    id="air_is_drawn_at_every_speed",
+    station=Station.SUCTION,
+    says="A joint that draws air draws it at every speed, with cold thick oil most of all.",
+    note="Misleads with a joint that opens as it warms, or only once the level has fallen to it.",
+    parent=conditions.AIR_IN_SUCTION,
+    effects={
+        patterns_speed.LOW_EVEN_COLD: (SOMETIMES, COMMON_PRACTICE),
+        patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[example(patterns_speed.LOW_EVEN_COLD, patterns_speed.LOW_AT_ALL_SPEEDS)],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_LOW,
+            lacks=[patterns_speed.LOW_EVEN_COLD, patterns_speed.LOW_AT_ALL_SPEEDS],
+        )
+    ],
+)
 NO_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     id="no_pressure_on_every_gauge",
     station=Station.INSTRUMENT,

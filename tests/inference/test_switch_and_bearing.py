@@ -76,3 +76,17 @@ def test_a_rattle_after_standing_is_oil_that_comes_late() -> None:
     plain = ranks(engine="turbo_ohc_four", behaviour=start)
     assert late["filter_drainback"][0] == 1
     assert late["filter_drainback"][1] > 1.3 * plain["filter_drainback"][1]
+
+
+def test_air_at_a_suction_joint_shows_cold_and_at_every_speed() -> None:
+    """Low cold and hot at every speed after the sump was off: the joint before what wears."""
+    low = [{"shows": "low", "during": ["idle", "at speed", "hot", "cold"], "since": "work"}]
+    sump = [{"what": "sump", "done": "taken off and refitted", "before": "straight before"}]
+    everywhere = ranks(
+        "level_correct", behaviour=low, earlier=sump, engine="crank_nose_gerotor_ohc"
+    )
+    assert everywhere["suction_joint_air_leak"][0] <= 2
+    facts = ("gauge_reads_low", "level_correct")
+    plain = ranks(*facts)["suction_joint_air_leak"][1]
+    cold = ranks(*facts, "low_even_cold", "low_at_all_speeds")["suction_joint_air_leak"][1]
+    assert cold > 1.2 * plain
