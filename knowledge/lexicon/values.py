@@ -260,6 +260,7 @@ NOT_NAMED = (
     "cam_count",
     "lifter_count",
     "jet_count",
+    "open_jet",
     "main_eccentricity",
     "rod_eccentricity",
     "main_feed",
