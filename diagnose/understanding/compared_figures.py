@@ -8,7 +8,7 @@ from itertools import pairwise
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause
-from knowledge.lexicon.engine_features import BOOKS
+from knowledge.lexicon.engine_features import BOOKS, LEAST
 from knowledge.lexicon.numbers import (
     ABOUT,
     COUNTS,
@@ -55,7 +55,7 @@ def beside_the_book(line: Line, at: int) -> Clause | None:
         m.value in _WHEN and m.first in inside
         for m in (*line.circumstances, *line.find(line.lexicon.speed))
     )
-    return before[0] if figures and when and said & BOOKS else None
+    return before[0] if figures and when and said & (BOOKS | LEAST) else None
 
 
 def of_the_book(line: Line, at: int, marks: Sequence[Mark[object]]) -> list[Mark[object]]:

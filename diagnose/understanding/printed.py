@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.engine_features import BOOK_SAYS, BOOKS
+from knowledge.lexicon.engine_features import BOOK_SAYS, BOOKS, LEAST, OF_ONES_OWN
 from knowledge.reports.words import Speed
 
 #: ids of limits
@@ -30,6 +30,8 @@ _LEAST_PSI = 3  #: a bare figure below it is no pressure that a book prints
         "the manual calls for 10 psi at idle": ["limit hot_idle_pressure 10 psi"],
         "the makers spec is 3 to 4 bar at speed": ["limit hot_running_pressure 3 bar"],
         "the manual says the relief opens at 60 psi": [],
+        "minimum oil pressure is 10 psi at idle": ["limit hot_idle_pressure 10 psi"],
+        "the minimum I have seen is 10 psi at idle": [],
         "the book says 60 psi cold": [],
         "the manual says 10w40": [],
         "the book says 4 litres": [],
@@ -82,7 +84,8 @@ def _by_the_book(line: Line, place: int) -> bool:
     clause = line.clause(place)
     lead = {line.word(k) for k in range(clause.first, place)}
     said = {line.word(k) for k in range(clause.first, clause.last)}
-    gives = bool(lead & BOOKS) and bool(lead & BOOK_SAYS)
+    least = bool(lead & LEAST) and not lead & OF_ONES_OWN
+    gives = bool(lead & BOOK_SAYS) and (bool(lead & BOOKS) or least)
     return gives and not said & _NOT_LOW and not line.sentence.asks
 
 

@@ -197,6 +197,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
 }
 #: name the grade that an engine is meant to have, and say that they do
 BOOKS = frozenset(["manual", "handbook", "book", "maker", "makers", "spec", "plate", "dealer"])
+#: the least a pressure may be, whoever says so
+LEAST = frozenset(["minimum", "min"])
+#: the least that somebody saw
+OF_ONES_OWN = frozenset(["i", "ive", "we", "my", "seen", "saw", "see", "it"])
 BOOK_SAYS = frozenset(
     [
         "says",
