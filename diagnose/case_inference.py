@@ -32,7 +32,11 @@ from knowledge.circuit.conditions import (
 )
 from knowledge.faults import Fault
 from knowledge.model import Cause, Finding, Stage, State
-from knowledge.pressure.direct_gauge import PRESSURE_SHOWN_SINCE
+from knowledge.pressure.direct_gauge import (
+    DIRECT_GAUGE_LOW,
+    DIRECT_GAUGE_ZERO,
+    PRESSURE_SHOWN_SINCE,
+)
 from knowledge.pressure.proof_of_loss import PROOF_OF_LOSS
 
 if TYPE_CHECKING:
@@ -188,7 +192,8 @@ class CaseInference:
         Where the loss of pressure is real, causes that only make the gauge wrong do not explain
         it: they keep their probability and come after all others. A cause at which it surely began
         comes before the state it brought about, however sure that is. What a found fault shows
-        comes before what nobody has found; beside a found fault, that nothing is wrong comes last.
+        comes before what nobody has found; beside a found fault, or a trusted gauge that
+        reads low, that nothing is wrong comes last.
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
         priors = prior_marginals(self.network)
@@ -196,13 +201,13 @@ class CaseInference:
         bare = [_ranked(self, self.book.causes[c], p) for c, p in priors.items()]
         shown = shown_causes(proved, self.graph, {r.cause.id: r.probability for r in bare})
         rows = [replace(r, shown=r.cause.id in shown) for r in bare]
-        found = any(not fault.damage for fault in proved)
+        amiss = any(not fault.damage for fault in proved) or self.trusted_gauge_is_low
         return tuple(
             sorted(
                 rows,
                 key=lambda r: (
                     r.cause.id in harmless,
-                    found and r.cause.no_fault,
+                    amiss and r.cause.no_fault,
                     r.began < BEGAN,
                     not r.shown,
                     -r.probability,
@@ -219,6 +224,13 @@ class CaseInference:
         """
         chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
         return chance >= CERTAIN and proves_loss(self.facts, self.result)
+
+    @property
+    def trusted_gauge_is_low(self) -> bool:
+        """Whether a trusted gauge more likely than not reads low, or nothing."""
+        low = (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO)
+        derived = (d.finding for d in self.result.derived if d.state is State.PRESENT)
+        return any(map(self.facts.has, low)) or any(f in low for f in derived)
 
     @cached_property
     def harmless(self) -> frozenset[str]:

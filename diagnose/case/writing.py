@@ -134,6 +134,14 @@ def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]
     return Appended(before, after, entries, refused=refused)
 
 
+def made_of(text: str, path: Path, book: Book, entries: Sequence[NewEntry]) -> Case:
+    """The case that a text without entries would be with these; nothing is written or read.
+
+    Raises UsageError where it is none.
+    """
+    return _with_entries(text, 0, path, book, entries)[1]
+
+
 def tried(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]) -> Appended:
     """What ``append_by`` would make of a case; nothing is written. Raises as ``append_by``."""
     old = read_text(path)

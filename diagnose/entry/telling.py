@@ -12,9 +12,17 @@ from typing import Any
 from diagnose.case.card import is_grade
 from diagnose.case.case import Case
 from diagnose.case.disk import DASH, NO_NAME
-from diagnose.case.loading import load
+from diagnose.case.loading import from_text, load
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import Fields, NewEntry, append_by, append_oil, start
+from diagnose.case.writing import (
+    Fields,
+    NewEntry,
+    append_by,
+    append_oil,
+    made_of,
+    start,
+    table_text,
+)
 from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.answered_again import answered_again
 from diagnose.entry.details import Details
@@ -142,6 +150,20 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     if not entries:
         return case
     return _with_entries(account, entries, book, by, text_kept)
+
+
+def foreseen(account: Account, book: Book) -> Case:
+    """The new case that the kept facts would make; nothing is written. Raises UsageError."""
+    kept = [fact for _, fact in account.kept]
+    layout = next((str(f.value) for f in kept if f.table == "layout"), "")
+    text = "schema = 1\n" + (table_text("[engine]", {"layout": layout}) if layout else "")
+    empty = from_text(text, account.path, book)
+    entries = [
+        spoken_entry(f, account.understanding.words(f), empty, book, Details())
+        for f in kept
+        if f.table not in _NO_ENTRY
+    ]
+    return made_of(text, account.path, book, entries)
 
 
 def _begun(account: Account, book: Book, layout: str, by: str) -> Case:

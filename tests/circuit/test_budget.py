@@ -305,3 +305,16 @@ def test_review_names_what_is_still_missing(tmp_path: Path) -> None:
     )
     assert "still missing" not in call("review", saved(tmp_path, text(WORN))).out
     assert "still missing" not in call("review", saved(tmp_path, text({}, (IDLE,)))).out
+
+
+def test_a_screen_found_partly_covered_is_cleaned_before_more_is_stripped(tmp_path: Path) -> None:
+    """What lay loose on it took more while the pump drew; other finds say nothing of the kind."""
+    low = '[[reading]]\nno = 9\nrpm = "750 rpm"\noil = "90 C"\npressure = "5 psi"\n'
+    head = 'schema = 1\n[engine]\nlayout = "crank_nose_gerotor_ohc"\n'
+    for word, is_said in (("screen_blocked", True), ("debris_on_relief_seat", False)):
+        path = tmp_path / f"{word}.toml"
+        path.write_text(
+            f'{head}[[finding]]\nno = 1\nwhat = "{word}"\nstate = "present"\n{low}', "utf-8"
+        )
+        shown = " ".join(call("budget", path).out.split())
+        assert ("clean it and read the gauge hot before you strip further" in shown) is is_said

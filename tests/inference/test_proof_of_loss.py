@@ -43,3 +43,16 @@ def test_proof_sends_a_wrong_gauge_last(proof: str) -> None:
 def test_every_proof_is_a_finding_of_the_book() -> None:
     assert set(PROOF_OF_LOSS) <= set(BOOK.findings.values())
     assert len(set(PROOF_OF_LOSS)) == len(PROOF_OF_LOSS)
+
+
+def test_nothing_wrong_never_leads_where_a_trusted_gauge_reads_low() -> None:
+    """Also where it is just below its limit, so that the loss is not proved."""
+    text = (
+        'schema = 1\n[engine]\nlayout = "side_valve"\n[[reading]]\nno = 1\nrpm = "500 rpm"\n'
+        'oil = "85 C"\npressure = "4 psi"\n'
+    )
+    panel = Diagnosis(BOOK, from_text(text, None, BOOK))
+    trusted = Diagnosis(BOOK, from_text(text + 'gauge = "direct"\n', None, BOOK))
+    assert not trusted.inference.loss_is_real
+    assert trusted.ranking[-1].cause.no_fault
+    assert not panel.ranking[-1].cause.no_fault

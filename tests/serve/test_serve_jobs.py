@@ -135,6 +135,14 @@ def test_back_asks_once_more(tab: Browser) -> None:
     assert back.form("ask").fields["question"] == question
 
 
+def test_a_stop_is_shown_before_anything_is_agreed_to(tab: Browser, tmp_path: Path) -> None:
+    page = tab.send(tab.get("/new"), "new", story="petrol V8, oil smells of petrol, level too high")
+    assert "no fuel is allowed: do not run or crank" in page.words
+    assert not list(tmp_path.iterdir())
+    calm = tab.send(tab.get("/new"), "new", story="petrol V8, oil level is fine")
+    assert "do not run" not in calm.words
+
+
 def test_words_at_a_question_are_shown_and_kept(tab: Browser, tmp_path: Path) -> None:
     """The second form of a question with buttons takes a sentence, which answers by what it says."""
     page = tab.send(tab.get("/new"), "new", story="petrol V8, needle low when hot")

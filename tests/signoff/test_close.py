@@ -72,10 +72,15 @@ def test_an_unsettled_job_needs_its_cause_named(tmp_path: Path) -> None:
     done = call("close", case, "--how", "guessed", "--reason", "sold")
     assert done.code == 2
     assert "name it" in done.err
-    done = call(
+    words = (
         "close", case, "--how", "guessed", "--cause", "not_in_the_book", "--reason", "sold",
         "--comeback-of", "older.toml",
     )  # fmt: skip
+    done = call(*words)
+    assert done.code == 2
+    assert "no job 'older.toml'" in done.err
+    (tmp_path / "older.toml").write_text("schema = 1\n", "utf-8")
+    done = call(*words)
     assert done.code == 0, done.err
     closed = load(case, BOOK).closed
     assert closed is not None

@@ -43,12 +43,16 @@ def close(
     by: Annotated[str, typer.Option(metavar="NAME", help="Who closes it.")] = "",
 ) -> None:
     """Write the end of a job into its case; refuses while something is unexplained or open."""
+    from diagnose.case.loading import named
     from diagnose.entry.closing import ClosingInput
     from diagnose.entry.closing import close as close_job
+    from diagnose.errors import UsageError, plain
     from diagnose.output.documents.record import close_document
     from diagnose.output.text.record import close_text
     from knowledge.book import the_book
 
+    if comeback_of and not case.with_name(comeback_of.name).exists():
+        raise UsageError(f"comeback-of: no job '{plain(comeback_of.name)}' beside {named(case)}")
     given = ClosingInput(
         causes=cause or (),
         how=how,

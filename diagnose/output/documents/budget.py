@@ -21,6 +21,7 @@ from diagnose.output.documents.worth_reading import (
 )
 from diagnose.output.scale import Scale, scale_of
 from knowledge.pressure.gauge import HOT, IDLE_SLACK
+from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE
 
 MOST_OF_IT = 0.7  #: share of what is explained from which one finding is named
 
@@ -88,6 +89,9 @@ class BudgetDocument:
     closed: str = field(metadata=NOT_IN_JSON)  #: how it ended; empty while not repaired
     other_size: str  #: that its figures are of another engine; may be empty
     not_compared: str = field(metadata=NOT_IN_JSON)  #: why what was read at idle is not used
+    clean_first: str = field(
+        metadata=NOT_IN_JSON
+    )  #: what to clean before more is stripped; or empty
 
 
 def budget_document(
@@ -113,6 +117,23 @@ def budget_document(
         closed=ended(case, held_up),
         other_size=other_size(case),
         not_compared=_not_compared(case, scale),
+        clean_first=_clean_first(budget),
+    )
+
+
+def _clean_first(budget: Budget) -> str:
+    """What lies loose on a screen closes it further while the pump draws; empty where none was seen."""
+    seen = [
+        f
+        for f in budget.findings
+        if f.assumed and f.parameter and f.parameter.id == SCREEN_OPEN_SHARE.id
+    ]
+    if not seen or all(a.closed for a in budget.accounts):
+        return ""
+    return (
+        f"{seen[0].says[:1].upper()}{seen[0].says[1:]}: that is how it looked with the sump off. "
+        "The pump draws loose pieces onto the mesh, so it may have cost more while it ran: clean "
+        "it and read the gauge hot before you strip further."
     )
 
 

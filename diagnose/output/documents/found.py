@@ -15,6 +15,7 @@ from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from knowledge.faults import Fault
 from knowledge.model import Cause
+from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE
 from knowledge.units import PSI
 
 LARGE = 0.4  #: share of the missing pressure that is most of it (judgement)
@@ -142,7 +143,9 @@ def _costing(found: FoundFault, scale: Scale) -> str:
     if found.fast and _shows(found.fast.cost):
         rpm, cost = found.fast.rpm, found.fast.cost
         return f": costs nothing at hot idle, {scale.range(cost)} at {rpm:.0f} rpm"
-    return ": as it was found it costs almost nothing"
+    says = ": as it was found it costs almost nothing"
+    loose = SCREEN_OPEN_SHARE in found.fault.costs
+    return f"{says}, more while the pump draws it onto the mesh" if loose else says
 
 
 def _with_cost(found: FoundFault, scale: Scale) -> str:

@@ -23,6 +23,7 @@ def budget_brief(document: BudgetDocument) -> str:
         Block(wrapped(f"! {document.other_size}", 0, 2) if document.other_size else []),
         Block(list(_table(document))),
         Block(_verdict(document)),
+        Block(wrapped(document.clean_first, 0, 2) if document.clean_first else [], space=False),
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
         Block(wrapped(document.read_next, 0, 2) if document.read_next else [], space=False),
         Block(_trust(), spare=2, space=False),

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from diagnose.entry.telling import Account, understand, write
-from diagnose.errors import CannotWriteError, UsageError
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.telling import Account, foreseen, understand, write
+from diagnose.errors import CannotWriteError, UsageError, UserError
+from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.tell import account_document
 from diagnose.serve.exchange import Answer, Asked, go
 from diagnose.serve.site import Site, screen
 from knowledge.book import the_book
+from knowledge.model import Severity
 
 MOST_ATTEMPTS = 5  #: file names tried where others begin jobs at the same time
 
@@ -42,8 +45,19 @@ def save(site: Site, asked: Asked) -> Answer:
         by=by,
         account=document,
         struck=_struck(asked),
+        alarms=_stops(account),
         back=("/new", "New job"),
     )
+
+
+def _stops(account: Account) -> tuple[AlarmNotice, ...]:
+    """What the words alone say of stopping, before anything is agreed to or saved."""
+    try:
+        case = foreseen(account, the_book())
+    except UserError:
+        return ()
+    every = few_alarm_notices(Diagnosis(the_book(), case))
+    return tuple(a for a in every if a.severity is not Severity.CARE)
 
 
 def _struck(asked: Asked) -> frozenset[str]:

@@ -23,7 +23,8 @@ LOOK_FOR_THE_FUEL = Inspection(
     station=Station.OIL,
     says="look for where fuel gets into the oil",
     steps=(
-        "engine cold, battery off; no sparks, blower first on a boat",
+        "engine cold; no flame, spark or switch; open up, on a boat run the blower five minutes",
+        "sniff low down: only where no fuel vapour is left, switch the battery off and look",
         "lift pump's weep hole, float level, choke, injectors and leak-off pipes",
     ),
     minutes=15,
