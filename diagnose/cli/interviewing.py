@@ -11,7 +11,7 @@ from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.in_words import is_story
 from diagnose.entry.interview import Interview, new_case_path, outcomes
-from diagnose.entry.picking import HELP, NO, YES, Reply
+from diagnose.entry.picking import HELP, NO, YES, Reply, is_dont_know
 from diagnose.entry.questions import (
     STORY,
     ChoiceQuestion,
@@ -39,6 +39,7 @@ from knowledge.book import the_book
 from knowledge.model import Severity
 
 IN_WORDS = "a sentence is read as part of the story"
+ENOUGH_NOT_KNOWN = 4  #: answers in a row that nobody knew, before looking is the better way
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
 
 
@@ -61,7 +62,7 @@ def run_interview(path: Path | None, questions: int, by: str) -> None:
 
 def _ask_all(interview: Interview) -> bool:
     """Put every question; False where the person or the input ended first."""
-    misses = 0
+    misses = not_known = 0
     shown: Question | None = None
     guess: BestGuess | None = None
     account: AccountDocument | None = None
@@ -89,7 +90,13 @@ def _ask_all(interview: Interview) -> bool:
             misses = 0
             if interview.taken:
                 remark(f"Taken as: {interview.taken}.", 2)
-            guess = _after(interview, question, guess)
+            not_known = not_known + 1 if is_dont_know(line) and line else 0
+            guess = _after(interview, question, guess, not_known > 0)
+            if not_known == ENOUGH_NOT_KNOWN and guess and guess.first:
+                remark(
+                    f"{not_known} in a row not known; looking tells more now: {guess.first}. Stop here "
+                    f"and go on later with: diagnose ask {named(interview.path)}"
+                )
         elif reply is not Reply.BACK and reply is not Reply.CHANGED:
             _explain(interview, question, reply, line)
             misses += 1
@@ -101,11 +108,16 @@ def _ask_all(interview: Interview) -> bool:
     return True
 
 
-def _after(interview: Interview, question: Question, before: BestGuess | None) -> BestGuess | None:
+def _after(
+    interview: Interview, question: Question, before: BestGuess | None, not_known: bool
+) -> BestGuess | None:
     """Say what an answer changes: when to stop, and the best guess so far, which is returned.
 
-    ``before``: the guess that was shown last.
+    ``before``: the guess that was shown last, which is not shown again where nothing was known.
     """
+    if is_safety(question) and not_known:
+        remark("Then do not run it until you know: read a gauge, listen low on the block.")
+        return before
     if is_safety(question):
         if any(a.severity is not Severity.CARE for a in interview.new_alarms()):
             remark(STOP_NOW)
@@ -117,7 +129,9 @@ def _after(interview: Interview, question: Question, before: BestGuess | None) -
         return before
     _show_alarms(interview)
     guess = best_guess(interview.diagnosis())
-    remark_lines(*guess_lines(guess, before))
+    same = before is not None and (before.says, before.first) == (guess.says, guess.first)
+    if not (same and not_known):
+        remark_lines(*guess_lines(guess, before))
     return guess
 
 

@@ -244,7 +244,7 @@ def _attempted(
 ) -> tuple[list[NewEntry], tuple[str, ...]]:
     """The entries that can be made, and what is wrong with lines of a sheet.
 
-    What is wrong with anything else is added to ``faults``. Raises UsageError for very many faults.
+    So is what words say twice. What is wrong with anything else is added to ``faults``. Raises UsageError for very many faults.
     """
     entries: list[NewEntry] = []
     refused: list[str] = []
@@ -256,7 +256,7 @@ def _attempted(
         if len(faults) + len(refused) > MOST_FAULTS:
             raise UsageError("\n".join([*dict.fromkeys(faults + refused), "and perhaps more"]))
     for fault, twice in repeated(entries):
-        (refused if all(e.place for e in twice) else faults).append(fault)
+        (refused if all(e.place or e.said for e in twice) else faults).append(fault)
         entries = [e for e in entries if e not in twice]
     return entries, tuple(dict.fromkeys(refused))
 

@@ -238,3 +238,19 @@ def test_yes_and_no_answer_a_question_that_is_asked_so() -> None:
     assert grade.read("yes") == Picked((0,))
     assert grade.read("n") is Reply.UNCLEAR
     assert (seals.read("no"), seals.read("y")) == (Picked((0,)), Picked((1,)))
+
+
+def test_answers_that_nobody_knows_lead_to_a_look(tmp_path: Path) -> None:
+    """Once; the guess that stays as it was is not said again, and no safety answer means no start."""
+    shown = call(
+        "ask", tmp_path / "a.toml", answers="d\ndiesel, gauge low\n\nd\nd\nd\nd\nd\nstop\n"
+    )
+    words = " ".join(shown.err.split())
+    assert "Then do not run it until you know" in words
+    assert words.count("4 in a row not known; looking tells more now: read, rub and smell") == 1
+    assert words.count("Best guess") == 1
+    known = call(
+        "ask", tmp_path / "b.toml", answers="4\ndiesel, gauge low\n\n1\n2\n9\nd\n1\nstop\n"
+    )
+    assert "in a row not known" not in known.err
+    assert "do not run it until you know" not in known.err

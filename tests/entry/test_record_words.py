@@ -16,7 +16,7 @@ from diagnose.case.writing import Appended, NewEntry
 from diagnose.cli import app
 from diagnose.entry.candidates import MOST, candidates
 from diagnose.entry.details import Details
-from diagnose.entry.recording import Input, new_entries
+from diagnose.entry.recording import Input, new_entries, record
 from diagnose.entry.spoken import Choice, is_words, resolve
 from diagnose.errors import UsageError
 from diagnose.output.documents.verdicts import DECIMALS, shown, verdicts
@@ -384,3 +384,16 @@ def test_random_words_to_tell(tmp_path_factory: pytest.TempPathFactory, words: s
     assert not any(ord(c) < 32 and c != "\n" for c in done.out + done.err)
     if done.code == 0:
         assert load(path, BOOK).job.complaint == words.strip()
+
+
+def test_what_words_say_twice_costs_the_others_nothing(tmp_path: Path) -> None:
+    """The good phrases are saved; the doubtful thing is named."""
+    path = tmp_path / "tern.toml"
+    path.write_text("schema = 1\n", "utf-8")
+    twice = ("relief spring length 62 mm", "relief spring length 70 mm")
+    saved = record(path, BOOK, Input(facts=["oil level ok", *twice]))
+    assert [r.finding.id for r in saved.after.finding_records] == ["level_correct"]
+    assert saved.refused == (
+        "relief_spring_length: given 2 times; for several places use --where, one command each",
+    )
+    assert not saved.after.measurements

@@ -70,3 +70,26 @@ def test_a_contradiction_names_the_report_that_it_rests_on() -> None:
     )
     (notice,) = contradiction_notices(diagnosis(text))
     assert notice.entries == (1, 2)
+
+
+@pytest.mark.parametrize(
+    ("finding", "severity"),
+    [
+        ("not_refilled", Severity.DO_NOT_RUN),
+        ("gallery_found_blocked", Severity.DO_NOT_RUN),
+        ("fuel_gets_in", Severity.CARE),
+        ("ran_on_without_pressure", Severity.CARE),
+    ],
+)
+def test_what_forbids_the_next_start_or_asks_for_a_look_first(
+    finding: str, severity: Severity
+) -> None:
+    text = f'[[finding]]\nno = 1\nwhat = "{finding}"\nstate = '
+    assert severity in {a.severity for a in diagnosis(f'{text}"present"\n').alarms}
+    assert not diagnosis(f'{text}"absent"\n').alarms
+
+
+def test_oil_that_was_put_in_ends_the_stop() -> None:
+    text = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "present"\n'
+    both = diagnosis(text.format(1, "not_refilled") + text.format(2, "level_correct"))
+    assert both.may_run

@@ -42,7 +42,7 @@ def record_text(document: RecordDocument) -> str:
         lines.append(f"what it changes in the plan: diagnose teardown {name} {since}")
     if document.refused:
         some = "line is" if document.refused == 1 else "lines are"
-        again = "see below; correct them and record the sheet again"
+        again = "see below; correct them and record them again"
         lines.append(f"{document.refused} {some} wrong and not saved: {again}")
     if document.unclear:
         some = "phrase is" if document.unclear == 1 else "phrases are"

@@ -117,3 +117,23 @@ def _far_over(known: Known, finding: Finding) -> bool:
         return False
     sure = [sure_beyond(widest, FAR_OVER * figure, measure.spread) for figure in figures]
     return sum(sure) > LIKELY * len(sure)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.RAN_ON_WITHOUT_PRESSURE)],
+    non_matches=[
+        example(lacks=[findings.RAN_ON_WITHOUT_PRESSURE]),
+        example(findings.RATTLE_OF_UNKNOWN_PLACE),
+    ],
+)
+def ran_on_without_oil(known: Known) -> Conclusions:
+    """Minutes without oil ruin bearings: look for metal before it runs again."""
+    if known.has(findings.RAN_ON_WITHOUT_PRESSURE):
+        yield Alarm(
+            Severity.CARE,
+            "it was run on without pressure, seconds are the limit: before it runs again cut the "
+            "filter open and turn it over by hand; with metal in it or a tight spot, look at a "
+            "bearing first",
+            standing=True,
+        )

@@ -106,6 +106,21 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
 
 @rule(
     source=JUDGEMENT,
+    matches=[example(findings_galleries.GALLERY_FOUND_BLOCKED)],
+    non_matches=[example(lacks=[findings_galleries.GALLERY_FOUND_BLOCKED])],
+)
+def gallery_closed(known: Known) -> Conclusions:
+    """Behind a blocked gallery or oil hole something runs dry, whatever the gauge reads."""
+    if known.has(findings_galleries.GALLERY_FOUND_BLOCKED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "A gallery or oil hole is blocked, every one must be clear: do not run until it is "
+            "cleared and you have looked at the bearing behind it.",
+        )
+
+
+@rule(
+    source=JUDGEMENT,
     matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
 )

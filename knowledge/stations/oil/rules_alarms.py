@@ -6,7 +6,12 @@ from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
-from knowledge.stations.oil import findings, findings_heat
+from knowledge.stations.oil import (
+    findings,
+    findings_contamination,
+    findings_heat,
+    findings_record,
+)
 
 rule = rules_of(Station.OIL)
 
@@ -90,6 +95,45 @@ def fuel_fills_the_sump(known: Known) -> Conclusions:
         yield _fire("the level risen")
     if known.has(findings.FUEL_SMELL) and known.has(findings.LEVEL_HIGH):
         yield _fire("the level above full")
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_record.NOT_REFILLED)],
+    non_matches=[
+        example(lacks=[findings_record.NOT_REFILLED]),
+        example(findings.LEVEL_CORRECT),
+    ],
+)
+def drained_and_not_filled(known: Known) -> Conclusions:
+    """Oil that was drained and not put back: nothing turns before it is filled."""
+    if known.has(findings_record.NOT_REFILLED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "the oil was drained and not all put back, the least is the add mark: do not start or "
+            "crank; fill to the mark, prime, and if it ran so, cut the filter open first (then "
+            "record: level between the marks)",
+            until=findings.LEVEL_CORRECT,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_contamination.FUEL_GETS_IN)],
+    non_matches=[
+        example(lacks=[findings_contamination.FUEL_GETS_IN]),
+        example(findings.FUEL_SMELL),
+    ],
+)
+def fuel_has_a_way_in(known: Known) -> Conclusions:
+    """Fuel that gets into the sump: close its way and look at the oil before the next start."""
+    if known.has(findings_contamination.FUEL_GETS_IN):
+        yield Alarm(
+            Severity.CARE,
+            "fuel gets into the oil, none is allowed: before the next start close its way in, read "
+            "and smell the stick; risen, thin or smelling oil is drained first; no flame or sparks",
+            standing=True,
+        )
 
 
 @rule(
