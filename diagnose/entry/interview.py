@@ -28,6 +28,7 @@ from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
 from diagnose.entry.in_words import heard, is_story, taken_as
+from diagnose.entry.numbers import Readings, doubtful
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
     ENGINE,
@@ -148,11 +149,11 @@ class Interview:
             self._save_story(line)
             return None
         if answer is Reply.UNCLEAR and not isinstance(question, ConfirmQuestion):
-            words = heard(question, line)
-            if words.answer is None:
+            said = heard(question, line)
+            if said.answer is None:
                 return self._told(question, line)
-            answer, rest = words.answer, words.rest
-            self.taken = taken_as(question, words.answer)
+            answer, rest = said.answer, said.rest
+            self.taken = taken_as(question, said.answer)
         by_letter = not any(c.isdigit() for c in line)
         if isinstance(question, ChoiceQuestion) and isinstance(answer, Picked) and answer.places:
             self.taken = taken_as(question, answer) if by_letter or self.taken else ""
@@ -160,6 +161,12 @@ class Interview:
             return self._back()
         if isinstance(answer, Reply):
             return answer
+        if isinstance(answer, Readings):
+            words = doubtful(answer, [r.reading for r in self.case.readings])
+            if words and (account := _account(self.path, words, self.book)):
+                self._agenda.note(question)
+                self._open[-1] = ConfirmQuestion(account)
+                return None
         reply = self._save(question, answer)
         if reply is None and rest and (account := _account(self.path, rest, self.book)):
             self._open.append(ConfirmQuestion(account))

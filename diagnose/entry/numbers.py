@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.errors import UsageError
+from knowledge.model import Reading
 from knowledge.units import PRESSURE, PSI, pointed, unit_named
 
 _NUMBER = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
@@ -14,6 +16,7 @@ _NOT_KNOWN = ("-", "?", "x", "d", "--")
 _PIECES = re.compile(r"[,;](?!\d)|\band\b")
 _FIGURE = re.compile(r"(?<![\w.])(\d{1,3}(?:\.\d+)?)(?![\w.])")
 USUAL_UNIT = "psi"
+_IDLE, _HALF = 1150.0, 0.5  #: rpm up to which it idles; share of its pressure (judgement)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +53,19 @@ class Readings:
     """Readings given in one answer."""
 
     given: tuple[ReadingInput, ...]
+
+
+def doubtful(given: Readings, known: Sequence[Reading]) -> str:
+    """Figures far below what was read at idle, as words to be agreed to; else empty.
+
+    A bare number may be a slip, or meant for another question.
+    """
+    idle = [r.pressure for r in known if r.rpm <= _IDLE and r.pressure > 0]
+    new = [(r, r.in_si()) for r in given.given]
+    idle += [si.pressure for _, si in new if si.rpm <= _IDLE and si.pressure > 0]
+    if not any(si.rpm > _IDLE and idle and si.pressure < _HALF * max(idle) for _, si in new):
+        return ""
+    return ", ".join(f"{r.pressure} at {r.rpm} {r.oil}".strip() for r, _ in new)
 
 
 def parse_numbers(line: str, slots: tuple[Slot, ...], usual: str = USUAL_UNIT) -> Readings | None:

@@ -6,6 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.case.loading import load
+from diagnose.entry.interview import Interview
+from diagnose.entry.questions import ConfirmQuestion, NumbersQuestion
+from knowledge.book import the_book
 from tests.support.command_line import call
 
 
@@ -42,3 +46,23 @@ def test_values_of_several_bearings_name_each_and_the_limit_once(tmp_path: Path)
     second = next(i for i, line in enumerate(lines) if "main 2: " in line)
     assert " ".join(lines[second + 1].split()) == "over the limit of 0.0035 in by 0.0005"
     assert lines[second + 3].split() == ["within", "limits"]
+
+
+@pytest.mark.parametrize(("typed", "is_asked"), [("2 60", True), ("30 60", False)])
+def test_less_at_speed_than_at_idle_is_shown_before_it_is_kept(
+    typed: str, is_asked: bool, tmp_path: Path
+) -> None:
+    """A bare 2 may be the number of a choice."""
+    path = tmp_path / "job.toml"
+    interview = Interview.begin(path, the_book())
+    for line in ("4", "diesel lorry, 14 psi at hot idle", "", "d"):
+        assert interview.reply(line) is None
+    while not isinstance(interview.next_question(), NumbersQuestion):
+        assert interview.reply("d") is None
+    assert interview.reply(typed) is None
+    question = interview.next_question()
+    assert isinstance(question, ConfirmQuestion) is is_asked
+    if is_asked:
+        assert interview.reply("n") is None
+        assert len(load(path, the_book()).readings) == 1, "only the story's"
+        assert not isinstance(interview.next_question(), NumbersQuestion)
