@@ -201,14 +201,14 @@ NOISE = Menu(
     asks="Does it make a noise?",
     why="A dry top end ticks, a failing bearing knocks, a pump short of oil whines.",
     choices=(
-        Choice(
-            "no noise", also=("none", "quiet", "silent", "sounds fine", "sounds sweet", "smooth")
-        ),
         Choice("ticking up top", ("lifters_clatter",), also=("ticking", "tapping", "clatter")),
         Choice("knock low down", (KNOCK,), also=("knock", "rumble", "thud")),
         Choice("whine at the pump", ("pump_noise",), also=("whine", "pump")),
         Choice("rattle at the timing cover", ("timing_cover_rattles",), also=("timing rattle",)),
         Choice("grinding", ("grinding_noise",)),
+        Choice(
+            "no noise", also=("none", "quiet", "silent", "sounds fine", "sounds sweet", "smooth")
+        ),
     ),
     many=True,
 )

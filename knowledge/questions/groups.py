@@ -97,12 +97,12 @@ LEAKS = Menu(
     asks="Is there fresh oil on the outside of the engine?",
     why="You can see oil that is lost outside.",
     choices=(
-        Choice("no fresh oil outside"),
         Choice("running down the engine", ("oil_seen_outside",)),
         Choice("a puddle below", ("oil_on_the_ground",)),
         Choice("in the bilge", ("oil_in_the_bilge",)),
         Choice("on bodywork or tyres", ("oil_on_bodywork",)),
         Choice("sprayed while running", ("oil_sprayed",)),
+        Choice("no fresh oil outside"),
     ),
     many=True,
 )

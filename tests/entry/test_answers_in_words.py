@@ -28,6 +28,7 @@ from knowledge.book import the_book
 from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import (
+    ESSENTIALS,
     GAUGE,
     GRADE,
     KNOCK,
@@ -39,6 +40,7 @@ from knowledge.questions.essentials import (
     SINCE,
     ZERO,
 )
+from knowledge.questions.groups import GROUPS
 from knowledge.questions.shapes import Menu
 from tests.support.command_line import call
 
@@ -176,7 +178,7 @@ def test_the_screen_says_what_words_were_taken_for(tmp_path: Path) -> None:
 def test_a_letter_at_numbered_choices_says_what_it_was_taken_for(tmp_path: Path) -> None:
     """An "n" takes the choice that says no, and is shown; "y" asks which."""
     question = ChoiceQuestion(NOISE, NOISE.choices)
-    assert question.read("n") == Picked((0,))
+    assert question.read("n") == Picked((5,))
     assert question.read("y") is Reply.UNCLEAR
     assert "n for 'no noise'" in question.hint
     shown = " ".join(call("ask", tmp_path / "a.toml", answers="n\n\nd\ny\n").err.split())
@@ -254,3 +256,10 @@ def test_answers_that_nobody_knows_lead_to_a_look(tmp_path: Path) -> None:
     )
     assert "in a row not known" not in known.err
     assert "do not run it until you know" not in known.err
+
+
+def test_that_nothing_of_it_is_true_is_always_the_last_choice() -> None:
+    """A slip of one number then never says the contrary."""
+    for menu in (*ESSENTIALS, *GROUPS, SAFETY):
+        empty = [i for i, choice in enumerate(menu.choices) if not choice.there]
+        assert empty in ([], [len(menu.choices) - 1]), menu.id
