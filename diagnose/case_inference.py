@@ -201,7 +201,7 @@ class CaseInference:
         bare = [_ranked(self, self.book.causes[c], p) for c, p in priors.items()]
         shown = shown_causes(proved, self.graph, {r.cause.id: r.probability for r in bare})
         rows = [replace(r, shown=r.cause.id in shown) for r in bare]
-        amiss = any(not fault.damage for fault in proved) or self.trusted_gauge_is_low
+        amiss = any(not fault.damage for fault in proved) or _trusted_gauge_is_low(self)
         return tuple(
             sorted(
                 rows,
@@ -224,13 +224,6 @@ class CaseInference:
         """
         chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
         return chance >= CERTAIN and proves_loss(self.facts, self.result)
-
-    @property
-    def trusted_gauge_is_low(self) -> bool:
-        """Whether a trusted gauge more likely than not reads low, or nothing."""
-        low = (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO)
-        derived = (d.finding for d in self.result.derived if d.state is State.PRESENT)
-        return any(map(self.facts.has, low)) or any(f in low for f in derived)
 
     @cached_property
     def harmless(self) -> frozenset[str]:
@@ -278,6 +271,13 @@ def proved_in(known: CaseInference) -> dict[Fault, tuple[Finding, ...]]:
 def before_evidence(known: CaseInference, name: str) -> float:
     """P(node) without any evidence, by id."""
     return posterior(known.network, {name: Likelihood(1.0, 1.0)}).marginal[name]
+
+
+def _trusted_gauge_is_low(known: CaseInference) -> bool:
+    """Whether a trusted gauge more likely than not reads low, or nothing."""
+    low = (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO)
+    derived = (d.finding for d in known.result.derived if d.state is State.PRESENT)
+    return any(map(known.facts.has, low)) or any(f in low for f in derived)
 
 
 def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:

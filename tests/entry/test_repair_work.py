@@ -315,3 +315,15 @@ gauge = "direct"
     after = record(path, BOOK, Input(facts=["relief opens at 56 psi"], repaired=True)).after
     assert [w.entry.value for w in after.task_records] == ["56 psi"]
     assert [m.entry.value for m in after.measurements] == ["25 psi"]
+
+
+@pytest.mark.parametrize(("psi", "stops"), [(3, True), (15, False)])
+def test_a_reading_of_the_repaired_engine_sounds_its_own_alarm_only(
+    psi: int, stops: bool, tmp_path: Path
+) -> None:
+    """The stop of the old fault was shown when it was found."""
+    low = '[[reading]]\nno = 2\nrpm = "700 rpm"\noil = "90 C"\npressure = "4 psi"\n' + APART
+    path = saved(tmp_path, CLOSED + low)
+    shown = call("record", path, "--after-repair", f"{psi} psi at hot idle").out
+    assert "limit 7 psi (0.5 bar)" not in shown, "what the 4 psi said"
+    assert (f"STOP THE ENGINE: {psi} psi after the repair, limit " in shown) is stops

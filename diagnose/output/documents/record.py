@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.case.case import Case, Closing, Measurement
 from diagnose.case.looks import in_words, said
+from diagnose.case.mended import limits_at
 from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields, NewEntry
@@ -20,13 +21,16 @@ from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
 from diagnose.output.lines import percent
+from diagnose.output.scale import scale_of
 from diagnose.signoff.measured import measured_bounds
 from knowledge.book import Book
-from knowledge.model import Stage
+from knowledge.model import Severity, Stage
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 
 WITHDRAWN = "withdrawn"  #: the state of an entry that takes another back
 REPORTS = ("behaviour", "trial", "earlier")  #: tables of what was reported
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
+STOP_LIMITS = (STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE)
 _SAID = ("rpm", "oil", "pressure", "coolant", "during", "usual")
 
 
@@ -68,7 +72,6 @@ class CloseDocument:
 
 def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
     """Build the document of the entries one command saved."""
-    shown = {a.says for a in Diagnosis(book, saved.before).alarms}
     before, was = saved.before.last_number, saved.engine_was
     findings = any(entry.kind in ("finding", *REPORTS) for entry in saved.entries)
     sentences = reported_sentences(saved.after)
@@ -93,9 +96,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
         refused=len(saved.refused),
         unclear=len(saved.unclear),
         not_read=saved.not_read,
-        alarms=tuple(
-            a for a in few_alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown
-        ),
+        alarms=_new_alarms(saved, book),
         repaired=tuple(
             number
             for number, entry in enumerate(saved.entries, saved.first_number)
@@ -140,6 +141,30 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
         and finding.stage is Stage.KNOWN
     ]
     return tuple(sorted({*work, *said}))
+
+
+def _new_alarms(saved: Appended, book: Book) -> tuple[AlarmNotice, ...]:
+    """The alarms that are new; of the repaired engine alone those of its own readings."""
+    if all(e.kind == "work" or e.fields.get("at") in (START, REPAIR) for e in saved.entries):
+        return tuple(_too_low_after(saved))
+    shown = {a.says for a in Diagnosis(book, saved.before).alarms}
+    return tuple(a for a in few_alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown)
+
+
+def _too_low_after(saved: Appended) -> Iterator[AlarmNotice]:
+    """A stop for each new reading of the repaired engine below its stop limit."""
+    case, scale = saved.after, scale_of(saved.after)
+    for read in case.start_readings:
+        for limit in limits_at(read.reading, case):
+            least = case.limit(limit)
+            if read.entry.no < saved.first_number or limit not in STOP_LIMITS:
+                continue
+            if read.reading.pressure < least:
+                yield AlarmNotice(
+                    severity=Severity.STOP,
+                    says=f"{scale.one(read.reading.pressure)} after the repair, limit "
+                    f"{scale.one(least)}: shut down, do not run it until you find the cause",
+                )
 
 
 def _in_place_of_found(saved: Appended, book: Book) -> Mapping[int, str]:
