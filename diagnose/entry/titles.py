@@ -13,6 +13,15 @@ _WHO = re.compile(
     r"^(?:by\s+\S+\s*(?:[»|@-]|on\b|$)|(?:from|to|sent|date|author)\s*:|posted\b|.* wrote:$)",
     re.IGNORECASE,
 )
+#: before what a letter is about, and words at which no title ends
+_CALL = re.compile(
+    r"^(?:(?:help|please|sorry|(?:hi|hello|hey)(?:\s+(?:all|guys|folks))?)\b[\s,!.:]*)+",
+    re.IGNORECASE,
+)
+_SMALL_END = re.compile(
+    r"(?:\s+(?:a|an|the|at|in|on|of|to|by|for|with|from|and|but|or|my|its|is|was|when))+$",
+    re.IGNORECASE,
+)
 _BY = re.compile(r"\s+by\s+\S+(?:\s+».*)?$", re.IGNORECASE)  #: behind a subject in its line
 
 
@@ -21,14 +30,20 @@ def first_words(story: str) -> str:
 
     >>> first_words("Petrel, petrol V8. Flickers at hot idle since the pump was renewed")
     'Petrel, petrol V8'
+    >>> first_words("All day it ran fine")
+    'All day it ran fine'
+    >>> first_words("HELP!! oil light just came on flashing on the motorway at the roundabout")
+    'oil light just came on flashing on the motorway'
     """
-    words = _without_who(story).partition(". ")[0].split()
+    words = _CALL.sub("", _without_who(story)).partition(". ")[0].split()
     cut = len(" ".join(words)) > LONGEST_TITLE
     while len(" ".join(words)) > LONGEST_TITLE:
         words.pop()
     title = " ".join(words)
     if cut and "," in title:
         title = title.rpartition(",")[0]
+    elif cut:
+        title = _SMALL_END.sub("", title)
     return title.rstrip(".,;:")
 
 
