@@ -16,6 +16,7 @@ from knowledge.model import Severity
 BOOK = the_book()
 MAY_RUN = "It may run on while you look: nothing known is against it."
 HOT = 'no = 1\npressure = "{psi} psi"\nduring = ["late in a run"]\n'
+FAST = '[[reading]]\nno = 1\nrpm = "4500 rpm"\noil = "90 C"\npressure = "{psi} psi"\n'
 STUCK = '[[finding]]\nno = 2\nwhat = "needle_stuck_at_one_value"\nstate = "present"\n'
 
 
@@ -31,8 +32,22 @@ def diagnosis(text: str) -> Diagnosis:
         ('[[reading]]\nno = 1\nrpm = "700 rpm"\noil = "90 C"\npressure = "16 psi"\n', MAY_RUN),
         ('[[reading]]\nno = 1\npressure = "80 psi"\n', MAY_RUN),
         ('[[reading]]\nno = 1\npressure = "80 psi"\n' + STUCK, "Pressure unknown"),
+        ('[[reading]]\nno = 1\npressure = "22 psi"\nusual = "50 psi"\n', "22 psi where 50 psi is"),
+        ('[[reading]]\nno = 1\npressure = "40 psi"\nusual = "50 psi"\n', MAY_RUN),
+        (FAST.format(psi=36), "36 psi at 4500 rpm, where 10 psi for each 1000 rpm asks for"),
+        (FAST.format(psi=60), MAY_RUN),
     ],
-    ids=["enough at idle only", "enough anywhere", "speed said", "needle moves", "needle stuck"],
+    ids=[
+        "enough at idle only",
+        "enough anywhere",
+        "speed said",
+        "needle moves",
+        "needle stuck",
+        "fell",
+        "about as usual",
+        "short at speed",
+        "enough at speed",
+    ],
 )
 def test_what_is_enough_at_any_speed_and_read_on_a_needle_that_moves(
     text: str, begins: str

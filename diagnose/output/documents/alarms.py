@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.scale import scale_of
+from diagnose.signoff.measured import below_rule
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Gauge, Reading, Severity, State
 from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
@@ -16,6 +17,7 @@ from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESS
 from knowledge.pressure.refuted import speed_is_said
 from knowledge.stations.instrument.findings import NEEDLE_STUCK_AT_ONE_VALUE
 
+FALLEN = 2 / 3  #: of the usual pressure: less is a fall (judgement)
 #: whose absence says that pressure is there
 ENOUGH = (GAUGE_READS_LOW, DIRECT_GAUGE_LOW, LAMP_COMES_ON)
 
@@ -78,6 +80,18 @@ def run_verdict(diagnosis: Diagnosis) -> str:
             f"{shown} at a speed nobody gave: above the {least} that idle needs, below the {fast} "
             "of 2000 rpm. Run it only to read the gauge again with the speed."
         )
+    if fallen := _fallen(diagnosis):
+        usual = scale.one(fallen.usual or 0.0)
+        return (
+            f"{scale.one(fallen.pressure)} where {usual} is usual: run it only with light load, "
+            "gauge watched, until you find the cause."
+        )
+    if short := _short_of_the_rule(diagnosis):
+        wanted = scale.one(below_rule(short, case) or 0.0)
+        return (
+            f"{scale.one(short.pressure)} at {short.rpm:.0f} rpm, where 10 psi for each 1000 rpm "
+            f"asks for {wanted}: run it only with light load, gauge watched, until you know why."
+        )
     if _pressure_is_known(diagnosis):
         return "It may run on while you look: nothing known is against it."
     return f"Pressure unknown: run it only to read a gauge; stop below {least} or at a knock."
@@ -110,6 +124,21 @@ def _at_no_speed(diagnosis: Diagnosis) -> list[Reading]:
         return []
     fast = diagnosis.case.limit(STOP_RUNNING_PRESSURE)
     return [r for r in readings if r.pressure < fast and not r.at_least]
+
+
+def _fallen(diagnosis: Diagnosis) -> Reading | None:
+    """A reading far below what the engine usually shows there; None where there is none."""
+    if _is_stuck(diagnosis):
+        return None
+    every = [r for r in diagnosis.inference.facts.readings if runs(r) and r.usual]
+    low = [r for r in every if r.pressure < FALLEN * (r.usual or 0.0)]
+    return min(low, key=lambda r: r.pressure / (r.usual or 1.0), default=None)
+
+
+def _short_of_the_rule(diagnosis: Diagnosis) -> Reading | None:
+    """A reading at speed below what the rule of thumb wants there; None where there is none."""
+    every = [r for r in diagnosis.inference.facts.readings if runs(r) and speed_is_said(r)]
+    return next((r for r in every if below_rule(r, diagnosis.case) is not None), None)
 
 
 def _is_stuck(diagnosis: Diagnosis) -> bool:
