@@ -29,7 +29,7 @@ def open_origin(known: CaseInference) -> Fault | None:
     None where a finding that decides between them is known.
     """
     first = known.ranking[0]
-    if first.began >= SETTLED or known.node_of(first.cause.id) == first.cause.id:
+    if first.began >= min(SETTLED, first.probability):  # it began there, or stands for itself
         return None
     for fault, proofs in proved_in(known).items():
         inside = any(p.stage is Stage.OPENED for p in proofs)
