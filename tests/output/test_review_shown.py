@@ -70,10 +70,9 @@ def test_a_probability_in_words(p: float, words: str) -> None:
 
 def about(probability: float, evidence: bool = True) -> Any:
     """A diagnosis whose first cause has this probability."""
-    cause = SimpleNamespace(id="the_cause", says="the cause")
+    cause = SimpleNamespace(says="the cause")
     first = SimpleNamespace(cause=cause, probability=probability, began=probability)
     known = inferred([first], evidence)
-    known.node_of = lambda cause: cause  # it is named after no state
     return SimpleNamespace(ranking=[first], inference=known, case=None, alarms=("one",))
 
 
