@@ -23,19 +23,25 @@ from knowledge.lexicon.meant_otherwise import (
     STILL,
     Otherwise,
 )
+from knowledge.lexicon.meant_wider import WIDER
 
 _LEAD = 2  #: words before a part, and of its name, in which stands whose it is
 
 
 def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
-    """The facts without findings that the words beside them mean otherwise, or that are long past."""
-    return [f for f in facts if f.table != "finding" or not _is_otherwise(f, paragraph)]
+    """The facts without those that the words beside them mean otherwise, or that are long past."""
+    return [
+        f
+        for f in facts
+        if f.table not in ("finding", "behaviour") or not _is_otherwise(f, paragraph)
+    ]
 
 
 def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.fields.get("state") == "absent"
-    key = f"-{fact.name}" if absent else fact.name
-    cases = (*OTHERWISE.get(key, ()), *IDIOMS.get(key, ()))
+    shows = fact.fields.get("shows")
+    key = f"={shows}" if shows else f"-{fact.name}" if absent else fact.name
+    cases = (*OTHERWISE.get(key, ()), *IDIOMS.get(key, ()), *WIDER.get(key, ()))
     mended = not absent and fact.name in PUT_RIGHT
     elsewhere = not absent and fact.name in ALSO_ELSEWHERE
     if not cases and not mended and not elsewhere:
@@ -73,7 +79,7 @@ def _fits(case: Otherwise, line: Line, places: list[int]) -> bool:
     """Whether all that a case asks is so in a sentence."""
     within = _words(line, range(places[0], places[-1] + 1))
     every = _words(line, range(len(line.tokens)))
-    behind = line.word(places[-1] + 1).partition(" ")[0]
+    behind = _behind(line, places[-1] + 1)
     return (
         (not case.said or bool(within & case.said))
         and (not case.beside or bool(_clauses(line, places) & case.beside))
@@ -81,6 +87,12 @@ def _fits(case: Otherwise, line: Line, places: list[int]) -> bool:
         and (not case.anywhere or bool(every & case.anywhere))
         and not every & case.unless
     )
+
+
+def _behind(line: Line, at: int) -> str:
+    """The word in a place, or that behind "of" there: "3 litres of water"."""
+    word = line.word(at + 1) if line.word(at) == "of" else line.word(at)
+    return word.partition(" ")[0]
 
 
 def _is_past(line: Line, places: list[int]) -> bool:

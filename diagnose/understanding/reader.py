@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.before_work import began_with_work
 from diagnose.understanding.behaviours import behaviours
+from diagnose.understanding.borrowed import borrowed_parts
 from diagnose.understanding.called_little import called_little, fine_at_times, some_at_least
 from diagnose.understanding.came_back import came_back
 from diagnose.understanding.checked import checked_parts
@@ -36,6 +37,7 @@ from diagnose.understanding.readings import readings
 from diagnose.understanding.rows import fell_in_steps
 from diagnose.understanding.sights import sights
 from diagnose.understanding.sizes import has_another_unit
+from diagnose.understanding.speakers import without_strangers
 from diagnose.understanding.springs_compared import SAID_BY_SPRINGS
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
@@ -80,6 +82,7 @@ RULES: tuple[Reader, ...] = (
     together,
     measured,
     drained,
+    borrowed_parts,
 )
 #: what words for the speed of a reading say as well
 _OF_A_READING = frozenset(["worked_hard"])
@@ -138,8 +141,10 @@ def read(text: str, book: Book) -> Understanding:
 
 
 def _paragraph(text: str, book: Book) -> Paragraph:
-    """As much of a text as is read, its decimal commas as points in the same places."""
-    return Paragraph(with_points(text[:LONGEST]), lexicon_of(book))
+    """As much of a text as is read, without strangers' lines, its decimal commas as points."""
+    lexicon = lexicon_of(book)
+    own = without_strangers(text[:LONGEST], lexicon.spelling.knows)
+    return Paragraph(with_points(own), lexicon)
 
 
 def without_unit(text: str, book: Book) -> str:

@@ -52,7 +52,7 @@ DURING_MORE: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.ELECTRICAL: (
         "electrical|heavy|any load|loads is|are|turned|switched on",
-        "with|when|while the? wipers|lights|headlights|heater|blower|fan|fridge|radio are|is|go|turned|switched? on|running",
+        "with|when|while the? wipers|=lights|headlights|heater|blower|fan|fridge|radio are|is|go|turned|switched? on|running",
     ),
     Circumstance.COLD: (
         "until|till|til it|its|it's|engine|she|has|is|gets|the-engine? been|has|is|gets? warm|=warmed|=warms up|through?",

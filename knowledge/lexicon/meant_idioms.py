@@ -9,7 +9,7 @@ from knowledge.lexicon.meant_otherwise import Otherwise
 from knowledge.lexicon.word_sets import set_of as _set
 
 _FLUIDS = _set(
-    "fuel petrol gas gasoline diesel water coolant antifreeze ethanol paraffin washer screenwash adblue"
+    "fuel petrol gas gasoline diesel water coolant antifreeze ethanol paraffin screenwash adblue"
 )
 _OF_OIL = _set("oil oils oily dipstick stick sump pan")
 #: another fluid drips, runs out or is topped up
@@ -52,7 +52,11 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     # "drained it hot and let it drip overnight", "tools are covered in oil"
     "oil_seen_outside": (
         _ANOTHER_FLUID,
-        Otherwise(said=_set("drip dripping"), beside=_set("drained drain draining let")),
+        Otherwise(
+            said=_set("drip dripping"),
+            beside=_set("drained drain draining let"),
+            unless=_set("washer plug gasket"),
+        ),
         Otherwise(
             said=_set("covered"),
             beside=_set("tools hands gloves jeans overalls clothes rag rags me bench"),
@@ -61,7 +65,11 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     "oil_on_the_ground": (
         _ANOTHER_FLUID,
         Otherwise(said=_set("patch patched"), unless=_OF_OIL),
-        Otherwise(said=_set("drip dripping"), beside=_set("drained drain draining let")),
+        Otherwise(
+            said=_set("drip dripping"),
+            beside=_set("drained drain draining let"),
+            unless=_set("washer plug gasket"),
+        ),
     ),
     # "at minimum revs", "a quarter full tank"
     "dipstick_low": (

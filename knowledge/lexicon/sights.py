@@ -24,6 +24,7 @@ from knowledge.lexicon.sights_shop import SIGHTS_SHOP, SIGHTS_SHOP_ABSENT
 from knowledge.lexicon.sights_short import SIGHTS_SHORT
 from knowledge.lexicon.sights_suction import SIGHTS_SUCTION
 from knowledge.lexicon.sights_topend import SIGHTS_TOPEND
+from knowledge.lexicon.sights_typed import SIGHTS_TYPED
 
 __all__ = ["SIGHTS", "SIGHTS_ABSENT", "SIGHTS_NOTHING"]
 #: one table for each station; an id stands in one of them only
@@ -54,6 +55,7 @@ BESIDE: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_NOTED,
     SIGHTS_SHOP,
     SIGHTS_ANSWERS,
+    SIGHTS_TYPED,
 )
 for _table in BESIDE:
     for _id, _said in _table.items():

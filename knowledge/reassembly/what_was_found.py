@@ -112,4 +112,9 @@ COOLANT = (
     oil_contamination.OIL_FILM_IN_COOLANT,
     suction_sump.ICE_AT_SCREEN,
 )
-FUEL = (oil_findings.FUEL_SMELL, oil_analysis.LAB_FUEL_HIGH, oil_contamination.FUEL_GETS_IN)
+FUEL = (
+    oil_findings.FUEL_SMELL,
+    oil_drained.FUEL_AT_THE_DRAIN,
+    oil_analysis.LAB_FUEL_HIGH,
+    oil_contamination.FUEL_GETS_IN,
+)

@@ -9,6 +9,8 @@ from knowledge.book import the_book
 from knowledge.lexicon.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
+from knowledge.lexicon.meant_wider import WIDER
+from knowledge.reports.words import Shows
 
 BOOK = the_book()
 #: plainly said, with words near those that mean it otherwise
@@ -32,18 +34,72 @@ PLAIN = {
     "coolant got in and the bearings are wiped": "shells_wiped",
     "timing cover gasket blown": "seal_found_pushed_out",
     "filter full of metal": "metal_in_filter",
+    "the oil filler cap was left off": "filler_cap_found_off",
+    "dipstick was off when I got there": "filler_cap_found_off",
+    "half the pickup screen was covered with black bits": "screen_blocked",
+    "the gallery plug behind the cam gear was missing": "gallery_plug_found_missing",
+    "sump plug dripping because it is loose": "drain_plug_found_loose",
+    "turbo shrieks": "turbo_shrieks",
+    "timing belt snapped last year": "earlier_breakage",
+    "level is on the full mark, on level ground": "level_correct",
+    "dirt under the relief seat, two bits of it": "debris_on_relief_seat",
+    "bought it 5 weeks ago": "history_unknown",
+    "just been rebuilt": "freshly_rebuilt",
+    "oil is black and thick": "oil_black_and_gritty",
+    "cam chain tensioner is slack": "tensioner_slack",
+    "bits of white metal bearing in the pump": "bearing_pieces_in_pump",
+    "the oil pump drive coupling sheared": "drive_coupling_sheared",
+}
+#: the same words of another part, another fluid or a milder state
+OTHER: dict[str, str] = {
+    "filter housing cap o ring missing": "filler_cap_found_off",
+    "dipstick is off a different tractor": "filler_cap_found_off",
+    "RTV hanging out inside the oil filler": "filler_cap_found_off",
+    "the screen in the phaser solenoid was full of black bits": "screen_blocked",
+    "gallery plug seeping at the back": "gallery_plug_found_missing",
+    "drain plug washer weeping": "drain_plug_found_loose",
+    "turbo whistles": "turbo_shrieks",
+    "alternator belt snapped": "earlier_breakage",
+    "side slope, then it comes level and its ok": "level_correct",
+    "relief spring was in two bits": "debris_on_relief_seat",
+    "picking this up again after 5 weeks": "history_unknown",
+    "it has been rebuilt twice already": "freshly_rebuilt",
+    "oil is thick": "oil_black_and_gritty",
+    "drained 5 litres of water": "drained_volume",
+    "drained 5 litres of water from the sump": "oil_loss_fast",
+    "the oil pump chain is slack": "tensioner_slack",
+    "swarf in the pump": "bearing_pieces_in_pump",
+    "checked the dipstick from the other side": "dipstick_not_its_own",
+    "the coupling sleeve of the balance shaft sheared": "drive_coupling_sheared",
 }
 
 
 def test_every_finding_is_in_the_book() -> None:
-    named = {name.removeprefix("-") for name in (*OTHERWISE, *IDIOMS)} | PUT_RIGHT | ALSO_ELSEWHERE
-    named |= OF_ALL | OF_HISTORY | OF_TURNING
-    assert not named - set(BOOK.findings)
+    keys = {*OTHERWISE, *IDIOMS, *WIDER}
+    shown = {key.removeprefix("=") for key in keys if key.startswith("=")}
+    assert shown <= {s.value for s in Shows}
+    named = {key.removeprefix("-") for key in keys if not key.startswith("=")}
+    named |= PUT_RIGHT | ALSO_ELSEWHERE | OF_ALL | OF_HISTORY | OF_TURNING
+    assert not named - {*BOOK.findings, *BOOK.measures}
 
 
 @pytest.mark.parametrize(("text", "finding"), PLAIN.items())
 def test_what_is_plainly_said_is_read(text: str, finding: str) -> None:
     assert finding in {f.name for f in read(text, BOOK).facts if f.state == "present"}
+
+
+@pytest.mark.parametrize(("text", "finding"), OTHER.items())
+def test_the_same_words_of_another_thing_are_not(text: str, finding: str) -> None:
+    assert finding not in {f.name for f in read(text, BOOK).facts}
+
+
+def test_a_volume_drained_is_of_oil() -> None:
+    """Five litres of water are no oil."""
+    read_of = {
+        text: [f.name for f in read(text, BOOK).facts if f.value]
+        for text in ("drained 5 litres of oil", "drained 5 litres of water", "got 5 litres out")
+    }
+    assert list(read_of.values()) == [["drained_volume"], [], ["drained_volume"]]
 
 
 def test_a_past_year_is_past_only_for_what_is_put_right() -> None:

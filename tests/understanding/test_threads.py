@@ -46,6 +46,27 @@ READ: dict[str, list[str]] = {
         "trial new_sender no difference",
     ],
 }
+#: threads pasted whole: all that is stated of the engine in question
+PASTED: dict[str, list[str]] = {
+    "> sam66: knock at idle\n> ripper: mine spun a bearing\n> sam66: no smoke": [
+        "behaviour knock idle",
+        "finding blue_smoke absent",
+    ],
+    # a story of one's own, then quoted answers, then one's own reply
+    "My tractor has 5 psi at hot idle since I took it out of the shed, and I have no idea why\n"
+    "> dave: had metal in my pan\n> bob: does it knock?\nno it does not": [
+        "finding in_a_tractor present",
+        "reading 5 psi hot, idle",
+        "finding bearing_knock absent",
+    ],
+    "me: lamp on at idle\njim: the pump had failed in mine": ["behaviour lamp idle"],
+    # labels of a note are no names
+    "> Knock: yes\n> Smoke: none": ["behaviour knock", "finding blue_smoke absent"],
+    "Complaint: knock at idle\nObservation: metal in the pan": [
+        "behaviour knock idle",
+        "finding metal_in_pan present",
+    ],
+}
 NOTHING: tuple[str, ...] = (
     "Is it safe to run? No.",
     "Is this normal? Yes.",
@@ -55,6 +76,12 @@ NOTHING: tuple[str, ...] = (
     "Bad pump? Pickup clogged? Ideas welcome.",
     "Is the engine ruined? No idea.",
 )
+
+
+@pytest.mark.parametrize("text", PASTED)
+def test_strangers_lines_are_of_their_engines(text: str) -> None:
+    facts = [f.short for f in read(text, BOOK).facts if f.table != "earlier"]
+    assert sorted(facts) == sorted(PASTED[text])
 
 
 @pytest.mark.parametrize("text", READ)

@@ -75,11 +75,13 @@ THIN_RISING_AND_SMELLING_OF_FUEL = LinkGroup(
         findings.LEVEL_RISEN: (OFTEN, COMMON_PRACTICE),
         findings.LEVEL_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (SOMETIMES, COMMON_PRACTICE),
+        findings_drained.FUEL_AT_THE_DRAIN: (SOMETIMES, COMMON_PRACTICE),
         findings_contamination.FUEL_GETS_IN: (OFTEN, sources.ARMY_TM_272_TABLE),
         conditions.BEARINGS_DAMAGED: (SELDOM, sources.LABORATORY_FUEL),
     },
     matches=[
         example(findings.FUEL_SMELL),
+        example(findings_drained.FUEL_AT_THE_DRAIN),
         example(patterns_speed.GOOD_COLD_LOW_HOT, findings.LEVEL_RISEN, findings.OIL_THIN_ON_STICK),
         example(findings_contamination.FUEL_GETS_IN, findings.OIL_THIN_ON_STICK),
     ],

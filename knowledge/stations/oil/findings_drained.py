@@ -20,6 +20,18 @@ WATER_AT_THE_DRAIN = Finding(
     background=VERY_RARE,
     also=("water in the sump", "coolant in oil pan", "water came out first"),
 )
+FUEL_AT_THE_DRAIN = Finding(
+    id="fuel_at_the_drain",
+    station=Station.OIL,
+    says="fuel ran out of the sump, or stood in it",
+    asks="Did petrol or diesel fuel run out of the sump, by itself or with the oil?",
+    source=COMMON_PRACTICE,
+    denies="no fuel came out of the drain",
+    stage=Stage.OPENED,
+    normal="oil only",
+    background=EXCEPTIONAL,
+    also=("fuel in the sump", "diesel in oil pan", "petrol came out of the drain"),
+)
 DRAIN_THROUGH_A_CLOTH = Inspection(
     id="drain_through_a_cloth",
     station=Station.OIL,
@@ -36,6 +48,7 @@ DRAIN_THROUGH_A_CLOTH = Inspection(
     access=Access.DRAINED,
     reveals=(
         WATER_AT_THE_DRAIN,
+        FUEL_AT_THE_DRAIN,
         findings.OIL_MILKY,
         findings.GLITTER_IN_OIL,
         findings.SLUDGE_SEEN,

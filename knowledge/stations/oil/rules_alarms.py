@@ -6,14 +6,22 @@ from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
+from knowledge.stations.bearings import findings as bearing_findings
 from knowledge.stations.oil import (
     findings,
     findings_contamination,
+    findings_drained,
     findings_heat,
     findings_record,
 )
+from knowledge.stations.suction import findings_sights
 
 rule = rules_of(Station.OIL)
+WATER = (
+    findings_drained.WATER_AT_THE_DRAIN,
+    findings_sights.WATER_IN_SUMP,
+    findings_contamination.COOLANT_GETS_IN,
+)
 
 
 @rule(
@@ -215,6 +223,59 @@ def thinned_oil_in_a_turbo_diesel(known: Known) -> Conclusions:
             "oil smells of fuel in a turbo diesel, no fuel is allowed: thinned oil ruins the "
             "turbo's bearings first: do not run until you have found the leak and changed oil and "
             "filter",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(one) for one in WATER],
+    non_matches=[example(findings.CREAM_IN_FILLER_ONLY), example(lacks=list(WATER))],
+)
+def water_in_the_oil(known: Known) -> Conclusions:
+    """Water in the sump, or a way in for it: it carries no bearing, and can lock a cylinder."""
+    for one in WATER:
+        if known.has(one):
+            yield Alarm(
+                Severity.DO_NOT_RUN,
+                f"{one.says}, no water is allowed: do not start or crank; find and mend the way in, "
+                "drain, flush, fill with fresh oil and a new filter",
+            )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_drained.FUEL_AT_THE_DRAIN)],
+    non_matches=[
+        example(findings.FUEL_SMELL),
+        example(lacks=[findings_drained.FUEL_AT_THE_DRAIN]),
+    ],
+)
+def fuel_in_the_sump(known: Known) -> Conclusions:
+    """Fuel in the sump: it thins the oil and can explode."""
+    if known.has(findings_drained.FUEL_AT_THE_DRAIN):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "fuel ran out of the sump, or stood in it, no fuel is allowed: do not run or crank, no "
+            "flame or sparks; close the way in, drain, change oil and filter",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_record.NOT_REFILLED, bearing_findings.RAN_ON_WITHOUT_PRESSURE)],
+    non_matches=[
+        example(findings_record.NOT_REFILLED),
+        example(bearing_findings.RAN_ON_WITHOUT_PRESSURE),
+    ],
+)
+def ran_without_its_oil(known: Known) -> Conclusions:
+    """It ran without oil: look at the bearings before it runs again."""
+    ran = known.has(bearing_findings.RAN_ON_WITHOUT_PRESSURE)
+    if known.has(findings_record.NOT_REFILLED) and ran:
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "it ran without its oil, seconds ruin bearings: do not run it until you have cut the "
+            "filter open and looked at a main and a rod shell",
         )
 
 

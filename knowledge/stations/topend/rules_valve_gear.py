@@ -140,15 +140,18 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
         example(findings.CAMSHAFT_BROKEN),
         example(findings_cam.LIFTER_OUT_OF_BORE),
         example(findings.NO_OIL_AT_ROCKERS),
+        example(findings_cam.CAM_BEARING_FOUND_BAD),
     ],
     non_matches=[
+        example(findings_cam.CAM_JOURNALS_WORN),
         example(
             lacks=[
+                findings_cam.CAM_BEARING_FOUND_BAD,
                 findings.CAMSHAFT_BROKEN,
                 findings_cam.LIFTER_OUT_OF_BORE,
                 findings.NO_OIL_AT_ROCKERS,
             ]
-        )
+        ),
     ],
 )
 def top_end_not_fit_to_run(known: Known) -> Conclusions:
@@ -162,6 +165,12 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
         yield Alarm(
             Severity.DO_NOT_RUN,
             "A lifter is out of its bore, all must be in: do not run, the gallery is open.",
+        )
+    if known.has(findings_cam.CAM_BEARING_FOUND_BAD):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "A cam bearing is worn through, loose or turned, its oil hole may be covered: do not run "
+            "it until a new one is in with its hole open.",
         )
     if known.has(findings.NO_OIL_AT_ROCKERS):
         yield Alarm(

@@ -1,0 +1,70 @@
+"""Findings as owners type them with little care: water and fuel in the sump, borrowed dipsticks, bits."""
+
+from __future__ import annotations
+
+_FUEL = "diesel|petrol|gasoline|gas|fuel|kerosene|paraffin"
+_WATER = "water|coolant|antifreeze|seawater|glycol"
+_MUCH = "@volume|litre|litres|quart|quarts|pint|pints|gallon|cupful|lot|loads|lots|half"
+_SUMP = "sump|pan|crankcase|drain"
+_SWARF = "swarf|filings|shavings|slivers|turnings"
+#: the finding, by what is said when it is there
+SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
+    "fuel_at_the_drain": (
+        f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",
+        f"drained|drain|pumped|sucked|got|drew|took|emptied about|nearly|over|some|a? {_MUCH} of? pure|neat|straight|raw? {_FUEL} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",
+        f"{_SUMP} is|was|had|has|full|half|mostly|nearly .. {_MUCH}|full of {_FUEL}",
+        f"{_FUEL} came|ran|poured|pours|gushed|runs out of|from|at the? oil? {_SUMP}",
+        f"{_FUEL} ran|came|poured|comes|pours out first|before|with the? oil",
+        f"{_FUEL} ran|came|poured|comes|pours out when|as|once i|we|he|they pulled|pull|undid|opened|removed|took|drained the|out? {_SUMP}|plug",
+        f"{_MUCH} of? {_FUEL} in the? oil? {_SUMP}",
+    ),
+    "water_at_the_drain": (
+        f"{_MUCH} of? clean|rusty|dirty|green|salt|fresh? {_WATER} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of|first",
+        f"drained|pumped|sucked|got|drew|emptied about|nearly|over|some|a? {_MUCH} of? clean|rusty|dirty|green|salt|fresh? {_WATER} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",
+    ),
+    "water_in_sump": (
+        f"{_SUMP} is|was|had|has|full|half|mostly|nearly .. {_MUCH}|full of {_WATER}",
+        f"{_MUCH} of? {_WATER} in|inside the? oil? sump|pan|crankcase",
+    ),
+    "dipstick_not_its_own": (
+        "@length shorter|longer than the? right|proper|correct|original|book dipstick|stick|one?",
+        "dipstick|stick is|was @length too? short|long|shorter|longer",
+    ),
+    "relief_spring_short_or_broken": (
+        "relief|pressure|regulator|bypass valve? spring is|was|were|found|came|in|out .. two|three|2|3|several|half|halves|bits bits|pieces|parts|halves?",
+    ),
+    "filter_bypass_stuck_open": (
+        "cooler|filter bypass|by-pass valve|tap|cock? was|is|had? been? left|stays|jammed|held|found|sat =open",
+    ),
+    "steel_slivers_in_pump": (
+        f"{_SWARF} in|inside|through|between|on|round|around|jammed|wedged|stuck the|in|my? oil? pump teeth|gears|rotors|body|housing?",
+        f"bit|sprag|lump|piece|curl|string of {_SWARF} in|inside|through|between|on|jammed|wedged the|in? oil? pump",
+    ),
+    "oil_from_bellhousing": (
+        "plug|plugs behind|by|at|near the? flywheel|flexplate|bellhousing weeping|weeps|leaking|leaks|seeping|dripping|drips|leaked",
+        "rear|back cam|camshaft|gallery core? plug leaks|leaking|weeps|weeping|drips|dripping|leaked",
+    ),
+    "seal_or_gasket_wet": (
+        "drain|sump plug|plug's washer|gasket|seal|thread|threads|o-ring? is|was? weeping|weeps|dripping|drips|seeping|seeps|leaks|leaking|damp",
+    ),
+    "sealer_in_sump": (
+        "bits|lumps|crumbs|strings|pieces|blobs of? blue|orange|black|red|grey|silver|clear|old? silicone|rtv|sealant|sealer in|inside|at the? drain|drained|old|sump|pan oil|pan?",
+    ),
+    "anti_drainback_hard": (
+        "filter without|lacks|lacking|has-no|with-no|no a|an|any? non-return|nonreturn|anti-drain|antidrain|anti-drainback|drainback|check back? valve|flap|membrane",
+    ),
+    "wrong_shells_fitted": tuple(
+        f"crank|journals|crankshaft is|was|ground|reground|to|at|by? {ground} under|undersize|thou ,|and|but? i|we|he|they? used|fitted|put|has|had|got|with .. {shells} under|undersize|thou shells|bearings|bearing|in"
+        for ground, shells in (
+            ("10|.010", "20|30|40|.020|.030|.040|std|standard"),
+            ("20|.020", "10|30|40|.010|.030|.040|std|standard"),
+            ("30|.030", "10|20|40|.010|.020|.040|std|standard"),
+        )
+    ),
+    "level_high": (
+        "oil is|was|right|all|comes|stands|came up|way to|in the? neck|brim|filler|top-of-the-tube",
+    ),
+    "protection_tripped": (
+        "oil pressure|press? low? alarm|trip|switch|shutdown|protection|sensor keeps|kept|is|was|always shutting|tripping|stopping|cutting|killing the|it|my|our? generator|genset|engine|set|it|pump",
+    ),
+}
