@@ -92,6 +92,7 @@ DURING_MORE: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.SPEED: (
         "at|above|past|over|around|about? about? @number revs|rpms",
         "motorway|highway|freeway|cruising|road|driving speed|speeds",
+        "when|if|only|as|while? i|you|we|he? rev|revs|revving|revved|blip|blipping it|her|him|the-engine|up? up? in|at|out-of neutral|park",
         "get|getting|got on|onto the? highway|motorway|freeway|interstate|dual-carriageway|main-road",
     ),
     Circumstance.LATE: (

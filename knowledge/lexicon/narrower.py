@@ -101,7 +101,6 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "sender_leaks_oil": (
         "oil_seen_outside",
         "seal_or_gasket_wet",
-        "oil_sprayed",
     ),
     "oil_line_found_broken": (
         "pickup_tube_crack_seen",

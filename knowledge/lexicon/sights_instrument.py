@@ -139,9 +139,9 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"sluggish|lazy|slow {_GAUGE}",
     ),
     "ran_long_without_distress": (
-        "ran|run|runs|running|driven|drove|done|did|been|went|ridden|has .. @distance|@hours|@minutes|hour|miles|years|months|week .. like that|this|it|so|light|no|without|zero|alarm|warning|harm|problem|damage|distress",
+        "ran|run|runs|running|driven|drove|done|did|been|went|ridden|has .. @distance|@hours|hour|miles|years|months|week .. like that|this|it|so|light|no|without|zero|alarm|warning|harm|problem|damage|distress",
         "ran|run|runs|running|drove|driven|been|going|used it? all|the|a whole? season|summer|year|day|winter|week|trip|way|rally .. light|lamp|no|without|zero|alarm|harm",
-        "@minutes|@hours|@distance|hour run|running|driving|on? with|like|of the? alarm|light|lamp|zero|that|this|no",
+        "@hours|@distance|hour run|running|driving|on? with|like|of the? alarm|light|lamp|zero|that|this|no",
         "no|without|any|suffered sign|signs|ill|damage|harm|distress|effects of? distress|damage|effects|wear|trouble|after",
         "drove|driven|ridden|ran home|back|miles .. no|without problem|change|noise|harm|damage|distress",
         "drives|runs|ran|been fine with|like that|the for|light|gauge|zero|@distance|@years|years",

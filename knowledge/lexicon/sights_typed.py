@@ -61,6 +61,9 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
             ("30|.030", "10|20|40|.010|.020|.040|std|standard"),
         )
     ),
+    "needle_follows_loads": (
+        "=lights|headlights|fridge|wipers|heater|fan|blower|radio|lamps switched? off .. gauge|needle|pressure|reading reads|is|goes|comes|shows|back .. up|higher|normal|right|fine|correct|usual",
+    ),
     "level_high": (
         "oil is|was|right|all|comes|stands|came up|way to|in the? neck|brim|filler|top-of-the-tube",
     ),
