@@ -127,7 +127,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} + creeps|slowly + switch_off|shut|stop|stopped|respond|react|move",
     ),
     "needle_follows_loads": (
-        "switch_off|turn_off|switched_off|turned_off|off_the|turning_off|switching_off + lights|headlights|fridge|wipers|heater|blower|radio|inverter|autopilot & normal|back_to_normal|goes_up|go_up|comes_up|come_up|back_up|reads_right|reads_normal|come_right|comes_right|recovers|normal_again - engine|ignition|key",
+        "switch_off|turn_off|switched_off|turned_off|off_the|turning_off|switching_off + lights|headlights|fridge|wipers|heater|blower|radio|inverter|autopilot & normal|back_to_normal|goes_up|go_up|comes_up|come_up|back_up|reads_right|reads_normal|come_right|comes_right|recovers|normal_again - engine|ignition|key|parked|stopped|locked|home",
     ),
     "ran_long_without_distress": (
         "ran|run|running|driven|drove|used & month|months|season|weeks|year|years|@distance|@hours & light_on|lamp_on|alarm_on|"
