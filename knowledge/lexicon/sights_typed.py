@@ -38,6 +38,7 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
     ),
     "steel_slivers_in_pump": (
         f"{_SWARF} in|inside|through|between|on|round|around|jammed|wedged|stuck the|in|my? oil? pump teeth|gears|rotors|body|housing?",
+        f"{_SWARF} jammed|wedged|stuck in|between|into the? oil? pump",
         f"bit|sprag|lump|piece|curl|string of {_SWARF} in|inside|through|between|on|jammed|wedged the|in? oil? pump",
     ),
     "oil_from_bellhousing": (
@@ -63,6 +64,10 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
     ),
     "needle_follows_loads": (
         "=lights|headlights|fridge|wipers|heater|fan|blower|radio|lamps switched? off .. gauge|needle|pressure|reading reads|is|goes|comes|shows|back .. up|higher|normal|right|fine|correct|usual",
+    ),
+    "relief_parts_not_standard": (
+        "relief|pressure|regulator valve|spring? was|is|has? been? adjusted|shimmed|packed|raised|spaced|set up|out? with|by @number|one|two|three|some|a? washers|washer|shims|shim",
+        "@number|one|two|three|some|a washers|washer|shims|shim under|behind the? relief|regulator valve? spring",
     ),
     "level_high": (
         "oil is|was|right|all|comes|stands|came up|way to|in the? neck|brim|filler|top-of-the-tube",

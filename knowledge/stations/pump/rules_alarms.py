@@ -12,6 +12,7 @@ from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
     findings_priming,
+    findings_sights,
     trials,
 )
 
@@ -24,6 +25,8 @@ rule = rules_of(Station.PUMP)
         example(findings_drive.DRIVE_SHAFT_BROKEN),
         example(findings_drive.PUMP_SEEN_STANDING),
         example(findings_drive.PUMP_CHAIN_BROKEN),
+        example(findings_sights.GEAR_SLIPS_ON_SHAFT),
+        example(findings_bench.IDLER_PIN_OUT),
     ],
     non_matches=[
         example(lacks=[findings_drive.DRIVE_SHAFT_BROKEN, findings_drive.PUMP_SEEN_STANDING])
@@ -36,7 +39,14 @@ def pump_not_driven(known: Known) -> Conclusions:
         findings_drive.DRIVE_COUPLING_SHEARED,
         findings_drive.DRIVE_GEAR_STRIPPED,
         findings_drive.PUMP_CHAIN_BROKEN,
+        findings_sights.GEAR_SLIPS_ON_SHAFT,
     )
+    if known.has(findings_bench.IDLER_PIN_OUT):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "The pump's idler pin is loose or walking out, it must sit fast: do not start; it can "
+            "jam the gears and break the drive.",
+        )
     if known.has(findings_drive.PUMP_SEEN_STANDING) or any(known.has(part) for part in broken):
         yield Alarm(
             Severity.DO_NOT_RUN,

@@ -1,0 +1,106 @@
+"""Findings as owners type them with little care, and sentences near them that state none of them."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+from knowledge.lexicon.sights_typed import SIGHTS_TYPED
+
+BOOK = the_book()
+#: by finding: sentences that state it, and near ones that do not
+SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
+    "fuel_at_the_drain": (
+        (
+            "a litre of petrol came out of the sump",
+            "sump was full of diesel",
+            "drained 2 quarts of gas from the oil pan",
+            "there was 2 litres of fuel in the sump",
+        ),
+        ("drained 20 litres of diesel out of the tank", "drained 5 litres of oil from the diesel"),
+    ),
+    "water_at_the_drain": (
+        (
+            "a pint of green coolant came out of the sump first",
+            "drained a litre of water off the bottom",
+        ),
+        ("drained 3 litres of water from the radiator", "drained 2 litres of coolant"),
+    ),
+    "water_in_sump": (
+        ("the sump had 2 litres of water in it", "a lot of water in the oil pan"),
+        ("a lot of water in the bilge",),
+    ),
+    "dipstick_not_its_own": (
+        ("dipstick is 20 mm too short", "dipstick is 30 mm shorter than the right one"),
+        ("dipstick is 20 mm above the full mark",),
+    ),
+    "relief_spring_short_or_broken": (
+        ("relief spring came out in 3 pieces", "relief valve spring was in half"),
+        ("relief spring came out easily", "valve spring was in two bits"),
+    ),
+    "filter_bypass_stuck_open": (
+        ("oil cooler bypass left open", "the filter bypass jammed open"),
+        ("the heater bypass left open",),
+    ),
+    "steel_slivers_in_pump": (
+        ("swarf in the oil pump", "a curl of swarf jammed in the pump gears"),
+        ("swarf in the water pump", "swarf on the bench"),
+    ),
+    "oil_from_bellhousing": (
+        ("plug behind the flywheel weeping", "rear cam plug leaks"),
+        ("bolts behind the flywheel", "spark plug leaks"),
+    ),
+    "seal_or_gasket_wet": (
+        ("drain plug washer dripping", "sump plug gasket weeps"),
+        ("new drain plug washer fitted",),
+    ),
+    "sealer_in_sump": (
+        ("bits of silicone in the drain oil", "lumps of blue rtv in the pan"),
+        ("put silicone on the sump",),
+    ),
+    "anti_drainback_hard": (
+        ("used a filter without a non-return valve",),
+        ("the filter has a non-return valve",),
+    ),
+    "wrong_shells_fitted": (
+        ("crank 10 under, used 20 under shells", "crank ground to .020 under, fitted std shells"),
+        ("crank ground and shells to suit fitted",),
+    ),
+    "needle_follows_loads": (
+        ("with the headlights off the needle goes back up",),
+        ("engine off, the needle goes back",),
+    ),
+    "relief_parts_not_standard": (
+        ("relief valve adjusted with 3 washers", "two shims behind the relief spring"),
+        ("drain plug with two washers", "new copper washer on the relief plug"),
+    ),
+    "level_high": (
+        ("oil is up to the neck",),
+        ("oil is up to the add mark",),
+    ),
+    "protection_tripped": (
+        ("oil pressure switch keeps shutting the engine down",),
+        ("oil pressure switch keeps leaking",),
+    ),
+}
+STATED = [(text, finding) for finding, (said, _) in SAID.items() for text in said]
+NEAR = [(text, finding) for finding, (_, near) in SAID.items() for text in near]
+
+
+def _present(text: str) -> set[str]:
+    return {f.name for f in read(text, BOOK).facts if f.state == "present"}
+
+
+def test_each_finding_of_the_list_is_tried() -> None:
+    assert set(SIGHTS_TYPED) == set(SAID)
+
+
+@pytest.mark.parametrize(("text", "finding"), STATED)
+def test_what_is_typed_is_read(text: str, finding: str) -> None:
+    assert finding in _present(text)
+
+
+@pytest.mark.parametrize(("text", "finding"), NEAR)
+def test_what_is_near_it_is_not(text: str, finding: str) -> None:
+    assert finding not in _present(text)
