@@ -118,7 +118,7 @@ def drained_and_not_filled(known: Known) -> Conclusions:
     if known.has(findings_record.NOT_REFILLED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "the oil was drained and not all put back, the least is the add mark: do not start or "
+            "the oil was not put in, or not all of it, the least is the add mark: do not start or "
             "crank; fill to the mark, prime, and if it ran so, cut the filter open first (then "
             "record: level between the marks)",
             until=findings.LEVEL_CORRECT,
