@@ -125,13 +125,17 @@ def _listed_on(
         behind = clause_at(clauses, last)
         joined = tokens[last].word == "and"
         said = tokens[last + joined : behind.last]
-        of_now = any(t.word in _NOW for t in said)
-        if not said or not said[0].is_figure or not _may_be_read(said[0]) or of_now:
+        if not said or not said[0].is_figure or not _may_be_read(said[0]):
             break
-        here, there = states(first, last), states(last, behind.last)
+        now = next((k for k in range(last + 1, behind.last) if tokens[k].word in _NOW), behind.last)
+        if now < behind.last and not any(t.is_figure for t in tokens[now : behind.last]):
+            break  # "used to be 60 and 30 now"
+        here, there = states(first, last), states(last, now)
         if not joined and not (here and there and not here & there):
             break
-        last = behind.last
+        last = now
+        if now < behind.last:
+            break  # "normally 45 cruising and 25 at idle now it reads 30"
     return last
 
 
