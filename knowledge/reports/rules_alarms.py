@@ -152,7 +152,8 @@ def lamp_and_a_rattle(known: Known) -> Conclusions:
         b.gauge is Gauge.LAMP and not is_momentary(b) and not b.during & CONTACTS
         for b in shown(known, Shows.UNSTEADY)
     )
-    lit = known.has(patterns.LAMP_COMES_ON) and not lamp_is_refuted(known)
+    refuted = lamp_is_refuted(known)
+    lit = known.has(patterns.LAMP_COMES_ON) and not refuted
     if (lit or flickers) and any(known.has(noise) for noise in RATTLES):
         yield Alarm(
             Severity.STOP,
