@@ -9,6 +9,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_shafts as bearings_causes_shafts
 from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
@@ -101,7 +102,10 @@ MORE_THAN_WARM_OIL = InhibitorGroup(
 WEAR_NEVER_COMES_AT_ONCE = InhibitorGroup(
     id="wear_never_comes_at_once",
     station=Station.BEARINGS,
-    says="Wear takes months: a sudden fall means that something broke, moved or came loose.",
+    says=(
+        "Wear takes months, and a grade too thin shows from its fill on: a sudden fall means that "
+        "something broke, moved or came loose."
+    ),
     note="A worn engine can have a sudden fault too; then the fault is the cause.",
     child=patterns.FELL_SUDDENLY,
     inhibited_by={
@@ -112,6 +116,7 @@ WEAR_NEVER_COMES_AT_ONCE = InhibitorGroup(
         bearings_causes_shafts.IDLER_BUSH_WEAR: (OFTEN, JUDGEMENT),
         pump_causes.PUMP_GEAR_WEAR: (MOSTLY, COMMON_PRACTICE),
         pump_causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
+        oil_causes.VISCOSITY_TOO_LOW: (OFTEN, JUDGEMENT),
     },
     matches=[example(patterns.GAUGE_READS_ZERO, patterns.FELL_SUDDENLY)],
     non_matches=[example(patterns.GAUGE_READS_ZERO), example(patterns.DECLINED_OVER_MONTHS)],

@@ -236,9 +236,10 @@ def test_a_value_after_the_repair_stays_beside_the_one_found(given: Input, tmp_p
 
 def test_a_good_value_in_place_of_a_bad_one_says_how_to_keep_both(tmp_path: Path) -> None:
     path = saved(tmp_path, WORN)
-    shown = " ".join(call("record", path, "pump end clearance .003").out.split())
-    assert "takes the place of the value that was found" in shown
-    assert f"diagnose record {path} pump_end_clearance='0.011 in'; then" in shown
+    out = call("record", path, "pump end clearance .003").out
+    assert "takes the place of the value that was found" in " ".join(out.split())
+    kept = f"diagnose record {path} pump_end_clearance='0.011 in'; then"
+    assert "".join(kept.split()) in "".join(out.split()), "a long path is wrapped anywhere"
     again = call("record", path, "pump end clearance .004").out
     assert "takes the place" not in again, "a good value for a good one is a correction"
 
