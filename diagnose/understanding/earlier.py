@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -68,7 +68,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
             "earlier filter_change renewed straight before"
         ],
         "fitted a new pump, pressure reads less than before": ["earlier oil_pump renewed"],
-        "1300 hours since overhaul": ["earlier whole_engine rebuilt 5 years"],
+        "1300 hours since overhaul": [],
         "engine rebuilt 200 hours ago": ["earlier whole_engine rebuilt 9 months"],
         "bearings renewed 3 hours ago": ["earlier bearings renewed 3 h"],
         "oil pump was dismantled, cleaned and refitted with new gaskets 3 weeks before": [
@@ -138,7 +138,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if then is not None:
                 words, before = (*words, then), "straight before"
             hands = _hands(line, job)
-            if not job.area or _is_another(job) or _not_carried_out(job):
+            if not job.area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
             lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
@@ -218,6 +218,12 @@ def _as_put_back(job: Job) -> Job:
         return job  # "took the pump apart, refitted it" was a look inside
     marks = (*job.marks, Mark(True, min(job.last, back), back + 1))
     return replace(job, marks=marks, done=Done.REFITTED, put_back=True)
+
+
+def _long_ago(job: Job, words: Sequence[Mark[object]]) -> bool:
+    """Whether a rebuilt engine ran so many hours since that they say its age, not its work."""
+    aged = any("manyhours" in job.line.tokens[m.first].kinds for m in words)
+    return job.area == "whole_engine" and aged
 
 
 def _not_carried_out(job: Job) -> bool:
