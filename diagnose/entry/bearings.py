@@ -99,19 +99,36 @@ def parse_words(words: Sequence[str]) -> tuple[BearingInput, ...]:
 
     >>> [(i.place.says, i.name, i.text) for i in parse_words(["rod 1 strip 2.2 thou"])]
     [('rod 1', 'strip', '2.2 thou')]
+    >>> [i.text for i in parse_words(["main 1 .003", "main 2 .011"])]
+    ['.003 in', '.011 in']
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    found: list[BearingInput] = []
-    faults: list[str] = []
-    for phrase in _phrases(words):
-        try:
-            found += _phrase(phrase)
-        except UsageError as fault:
-            faults.append(f"'{plain(phrase, 50)}': {fault}")
+    phrases = list(_phrases(words))
+    read = [_or_fault(phrase) for phrase in phrases]
+    units = {
+        unit for each in read if isinstance(each, list) for unit in map(_unit_of, each) if unit
+    }
+    for k, phrase in enumerate(phrases):  # "main 1 .003 main 2 .011": one hand wrote them
+        if isinstance(read[k], str):
+            able = [r for u in sorted(units) if isinstance(r := _or_fault(phrase, u), list)]
+            read[k] = able[0] if len(able) == 1 else read[k]
+    faults = [each for each in read if isinstance(each, str)]
     if faults:
         raise UsageError("\n".join(faults))
-    return tuple(found)
+    return tuple(one for each in read if isinstance(each, list) for one in each)
+
+
+def _or_fault(phrase: str, unit: str = "") -> list[BearingInput] | str:
+    try:
+        return _phrase(phrase, unit)
+    except UsageError as fault:
+        return f"'{plain(phrase, 50)}': {fault}"
+
+
+def _unit_of(one: BearingInput) -> str:
+    """The unit of a length; empty where it has none."""
+    return numbers_and_unit(one.text)[1] if one.name in FIELDS else ""
 
 
 def _phrases(words: Sequence[str]) -> Iterator[str]:
@@ -133,7 +150,7 @@ def _phrases(words: Sequence[str]) -> Iterator[str]:
             yield text[begin:end].strip()
 
 
-def _phrase(text: str) -> list[BearingInput]:
+def _phrase(text: str, unit: str = "") -> list[BearingInput]:
     start = _START.match(text)
     place = place_of(start[0]) if start else None
     if start is None or place is None:
@@ -144,7 +161,7 @@ def _phrase(text: str) -> list[BearingInput]:
     parts = _parts(rest)
     if not parts:
         raise UsageError(f"nothing of {_name(place)}; write it like {LIKE}")
-    return [_checked(BearingInput(place, name, value)) for name, value in parts]
+    return [_checked(BearingInput(place, name, value), unit) for name, value in parts]
 
 
 def _parts(text: str) -> list[tuple[str, str]]:
@@ -254,8 +271,10 @@ def with_unit(name: str, text: str, unit: str = "") -> str:
         return text
     if unit:
         return f"{text} {unit}"
-    possible = [u for u in _USUAL if _can_be(name, f"{text} {u}")]
-    return f"{text} {possible[0]}" if len(possible) == 1 else text
+    possible = [f"{text} {u}" for u in _USUAL if _can_be(name, f"{text} {u}")]
+    if len(possible) > 1:
+        raise UsageError(f"'{plain(text, 40)}': in which unit? Write {' or '.join(possible)}")
+    return possible[0] if possible else text
 
 
 def _can_be(name: str, text: str) -> bool:
