@@ -111,7 +111,7 @@ def _unit(line: Line, name: Name, last: int, every: list[Amount]) -> str:
 
 
 def _pairs(items: Sequence[_Item]) -> Iterator[tuple[_Item, _Item]]:
-    """Each number with its value: in turn, or first all numbers and then as many values."""
+    """Each number with its value: in turn, or first all numbers and then as many values, or one."""
     kinds = [bool(i.number) for i in items]
     turns = kinds[: 2 * (len(kinds) // 2)] == [True, False] * (len(kinds) // 2)
     half = len(kinds) // 2
@@ -119,6 +119,8 @@ def _pairs(items: Sequence[_Item]) -> Iterator[tuple[_Item, _Item]]:
         yield from zip(items[::2], items[1::2], strict=False)
     elif half >= _LEAST and kinds == [True] * half + [False] * half:
         yield from zip(items[:half], items[half:], strict=True)
+    elif len(kinds) > _LEAST and kinds == [True] * (len(kinds) - 1) + [False]:
+        yield from ((place, items[-1]) for place in items[:-1])  # "mains 3 and 4 .0035"
     else:
         for place, value in pairwise(items):
             if place.number and place.spared and not value.number:

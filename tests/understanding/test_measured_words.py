@@ -21,6 +21,10 @@ VALUES = {
         "rod_clearance 3 thou rod 2",
         "rod_clearance 5 thou rod 3",
     ],
+    "mains 3 and 4 are 0.09 mm": [
+        "main_clearance 0.09 mm main 3",
+        "main_clearance 0.09 mm main 4",
+    ],
     "no 1 main 3 thou, no 2 3.5 thou, no 3 5 thou": [
         "main_clearance 3 thou main 1",
         "main_clearance 3.5 thou main 2",
