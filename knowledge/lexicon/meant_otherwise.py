@@ -57,6 +57,13 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "the fuel pump leaks petrol"
     "accessory_pad_wet": (Otherwise(then=_set("petrol fuel gas gasoline diesel coolant water")),),
+    # "the earth of the instrument panel is loose"
+    "ground_strap_bad": (
+        Otherwise(
+            beside=_set("panel dash dashboard cluster instrument instruments"),
+            unless=_set("engine block strap motor"),
+        ),
+    ),
     # "the bilge smells of petrol"
     "fuel_smell": (
         Otherwise(

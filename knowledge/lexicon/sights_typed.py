@@ -9,6 +9,10 @@ _SUMP = "sump|pan|crankcase|drain"
 _SWARF = "swarf|filings|shavings|slivers|turnings"
 #: the finding, by what is said when it is there
 SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
+    "gauge_supply_wrong": (
+        "earth|ground|negative|feed|supply wire|lead|connection|terminal? of|on|at|behind|to the|my? instrument|gauge? panel|dash|dashboard|cluster|gauge is|was|has? worked? loose|green|corroded|off|broken|bad|rotten|undone",
+        "instrument? panel|dash|dashboard|cluster|gauge earth|ground wire|lead|connection? is|was|has? worked? loose|green|corroded|off|broken|bad|poor|rotten|undone",
+    ),
     "fuel_at_the_drain": (
         f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",
         f"drained|drain|pumped|sucked|got|drew|took|emptied about|nearly|over|some|a? {_MUCH} of? pure|neat|straight|raw? {_FUEL} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",

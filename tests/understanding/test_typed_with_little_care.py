@@ -11,6 +11,10 @@ from knowledge.lexicon.sights_typed import SIGHTS_TYPED
 BOOK = the_book()
 #: by finding: sentences that state it, and near ones that do not
 SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
+    "gauge_supply_wrong": (
+        ("earth wire of the instrument panel loose and green", "panel earth is corroded"),
+        ("engine earth strap is loose", "the dash gauge is broken", "gauge lead is off"),
+    ),
     "fuel_at_the_drain": (
         (
             "a litre of petrol came out of the sump",
