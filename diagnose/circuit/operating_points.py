@@ -24,6 +24,7 @@ from knowledge.pressure.gauge import (
     is_bound,
     of_one_state,
 )
+from knowledge.reports.words import Speed
 
 CRUISE = 2500.0  #: rpm
 COLD_START = 293.15  #: K: a cold start in a temperate shop
@@ -49,13 +50,21 @@ def points_of(case: Case) -> tuple[OperatingPoint, ...]:
     temperature is known only roughly, are left out.
     """
     hot = [r for r in case.readings if is_certain(as_if_read(r.reading)) and is_hot(r.reading)]
-    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
+    own = [_at_its_idle(r, case) for r in hot]
+    idle = [r for r in own if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     heat = hot_of(case)
     return (
         _point("hot idle", _last(idle), case.idle_speed, heat),
         _point("cruise", _last(fast), CRUISE, heat),
     )
+
+
+def _at_its_idle(read: GaugeReading, case: Case) -> GaugeReading:
+    """A reading "at idle", without a figure, at the idle speed of its kind of engine."""
+    if read.entry.rpm != Speed.IDLE.value:
+        return read
+    return replace(read, reading=replace(read.reading, rpm=case.idle_speed))
 
 
 def hot_of(case: Case) -> float:

@@ -101,3 +101,17 @@ def test_the_thinnest_oil_says_how_sure_it_is(tmp_path: Path) -> None:
     path = tmp_path / "job.toml"
     path.write_text(job("750 rpm; 12 psi; hot") + MAINS, "utf-8")
     assert "in nine engines of ten:" in " ".join(call("sizing", path).out.split())
+
+
+def test_idle_without_a_figure_is_the_idle_of_its_kind() -> None:
+    """A petrol tractor idles at 475 rpm where most engines idle at 700: "at hot idle" is there."""
+    case = parse_case(
+        'schema = 1\n[engine]\nlayout = "skew_gear_six"\n'
+        '[[finding]]\nno = 1\nwhat = "in_a_tractor"\nstate = "present"\n'
+        '[[finding]]\nno = 2\nwhat = "diesel"\nstate = "absent"\n'
+        '[[reading]]\nno = 3\npressure = "4 psi"\noil = "hot"\nrpm = "idle"\n'
+    )
+    idle = points_of(case)[0]
+    assert case.idle_speed == 475.0
+    assert idle.read is not None
+    assert idle.rpm == 475.0
