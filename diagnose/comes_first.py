@@ -1,7 +1,7 @@
 """The checks that come next for what is known already, whatever else would tell more a minute.
 
 The one that decides where a found fault came from, and a bearing cap off an engine whose bearings
-are as good as certainly damaged: it has to come apart, and that look says how far.
+are almost certainly damaged: it has to come apart, and that look says how far.
 
 Imported by ``check_planner`` and ``output``.
 """

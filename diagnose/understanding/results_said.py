@@ -195,7 +195,7 @@ def read_by_a_gauge(line: Line, mark: Mark[Result]) -> bool:
 
 
 def _lamp_is_dead(line: Line, mark: Mark[Result]) -> bool:
-    """Whether it says that the lamp stays dark where it ought to light, with the key on."""
+    """Whether it says that the lamp stays dark where it should light, with the key on."""
     lamp = {line.word(k) for k in range(mark.first, mark.last)} & {"light", "lamp", "warning"}
     behind = {line.word(k) for k in range(mark.last, mark.last + _HELPED_BEHIND)}
     return bool(lamp) and bool(behind & {"key", "ignition", "bulb", "position"})

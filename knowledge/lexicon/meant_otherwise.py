@@ -55,8 +55,6 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "oil_line_found_broken": (
         Otherwise(said=_set("off"), beside=_set("back refitted reconnected swapped removed")),
     ),
-    # "the fuel pump leaks petrol"
-    "accessory_pad_wet": (Otherwise(then=_set("petrol fuel gas gasoline diesel coolant water")),),
     # "the earth of the instrument panel is loose"
     "ground_strap_bad": (
         Otherwise(

@@ -135,8 +135,15 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     "oil_loss_fast": (Otherwise(said=_set("drained drain draining")),),
     # "checked the dipstick from the other side"
     "dipstick_not_its_own": (Otherwise(then=_set("side way end hand day week morning")),),
-    # "the fuel pump's diaphragm leaks into the crankcase"
+    # "the fuel pump leaks oil" from its joint
+    "fuel_gets_in": (
+        Otherwise(
+            said=_set("pump"), then=frozenset(["oil"]), unless=_set("petrol diesel into thin smell")
+        ),
+    ),
+    # "the fuel pump leaks petrol", "the fuel pump's diaphragm leaks into the crankcase"
     "accessory_pad_wet": (
+        Otherwise(then=_set("petrol fuel gas gasoline diesel coolant water")),
         Otherwise(
             beside=_set("diaphragm diaphram diaphragms"),
             unless=_set("outside joint gasket flange base block oil"),

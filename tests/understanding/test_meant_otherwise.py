@@ -24,6 +24,8 @@ PLAIN = {
     "lifters pump up at high revs": "clatters_only_at_high_revs",
     "dealer says it is normal": "maker_calls_it_normal",
     "raced it last year": "raced_or_heeled",
+    "the fuel pump leaks petrol": "fuel_gets_in",
+    "the fuel pump leaks oil at its joint": "accessory_pad_wet",
     "drain plug came out": "drain_plug_found_loose",
     "shells worn evenly to the copper": "shells_worn_evenly",
     "gauge reads 10 psi less than the mechanical gauge everywhere": "panel_off_by_constant",
