@@ -367,7 +367,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "when|if|once|whenever its|it? a|about? quart|pint|litre|liter low|down",
     ),
     Circumstance.CLUTCH: (
-        "clutch is|pedal? in|pressed|down|depressed|out",
+        "clutch is|pedal|goes|went? in|pressed|down|depressed|out",
         "press|pressing|push|pushing|depress the? clutch",
         "clutch in|out|pedal|is|depressed|down|pressed|pushed|disengaged|engaged|dipped|operated|released",
         "step|stepping|stand|press|push|dip|dipping|hold|pressing|depressing|foot on|in|down? the? clutch",

@@ -177,6 +177,8 @@ INSTEAD = frozenset(
         "lifters_quiet",
         "engine_runs_normally",
         "lamp_dead_with_key_on",
+        "lamp_lit_with_key_off",
+        "rises_with_clutch",
         "needle_off_zero_at_rest",
         "tap_frees_needle",
         "wiggle_moves_needle",

@@ -7,11 +7,26 @@ _WATER = "water|coolant|antifreeze|seawater|glycol"
 _MUCH = "@volume|litre|litres|quart|quarts|pint|pints|gallon|cupful|lot|loads|lots|half"
 _SUMP = "sump|pan|crankcase|drain"
 _SWARF = "swarf|filings|shavings|slivers|turnings"
+_LAMP = "light|lamp|bulb|warning"
+_KEY_OFF = "key|ignition|ign|switch is|was|has? been? turned|switched? =off|out|removed"
+_UP = "rises|rise|rose|climbs|climbed|increases|jumps|improves"
+_PRESSED = "clutch pedal|is|goes|went? in|down|pressed|pushed|depressed|dipped"
+_PRESS = "press|pressing|push|pushing|dip|dipping|depress|depressing|declutch|declutching"
 #: the finding, by what is said when it is there
 SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
     "gauge_supply_wrong": (
         "earth|ground|negative|feed|supply wire|lead|connection|terminal? of|on|at|behind|to the|my? instrument|gauge? panel|dash|dashboard|cluster|gauge is|was|has? worked? loose|green|corroded|off|broken|bad|rotten|undone",
         "instrument? panel|dash|dashboard|cluster|gauge earth|ground wire|lead|connection? is|was|has? worked? loose|green|corroded|off|broken|bad|poor|rotten|undone",
+    ),
+    "lamp_lit_with_key_off": (
+        f"{_LAMP} is|was|stays|stayed|still|glows|burns|remains|remained on|lit|glowing with|when|even|after|though the? {_KEY_OFF}",
+        f"{_KEY_OFF} and|but the? oil? {_LAMP} is|was|stays|stayed|still|glows|remains on|lit|glowing",
+        f"{_LAMP} glows|burns|lit|on with|when|even|after|though the? {_KEY_OFF}",
+    ),
+    "rises_with_clutch": tuple(
+        f"pressure|gauge|needle|reading|psi|it {up} a? bit|little|lot? when|as|with|if|whenever|once i|we|you|he|the? {clutch}"
+        for up in (_UP, "goes|comes|went|gone up|higher")
+        for clutch in (_PRESSED, f"{_PRESS} the? clutch?")
     ),
     "fuel_at_the_drain": (
         f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",

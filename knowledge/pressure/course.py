@@ -290,6 +290,18 @@ FALLS_WITH_CLUTCH = Finding(
         "with the clutch down",
     ),
 )
+RISES_WITH_CLUTCH = Finding(
+    id="rises_with_clutch",
+    station=Station.INSTRUMENT,
+    says="the pressure rises as the clutch is pressed",
+    asks="Clutch pressed: does the pressure rise?",
+    source=COMMON_PRACTICE,
+    denies="the pressure does not rise with the clutch",
+    stage=Stage.KNOWN,
+    normal="no change",
+    background=VERY_RARE,
+    also=("goes up when the clutch is pressed", "better with the clutch down"),
+)
 WILL_NOT_START = Finding(
     id="will_not_start",
     station=Station.INSTRUMENT,

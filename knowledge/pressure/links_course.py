@@ -372,6 +372,19 @@ CLUTCH_PUSHES_THE_CRANK = LinkGroup(
     matches=[example(course.FALLS_WITH_CLUTCH)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.FALLS_WITH_CLUTCH])],
 )
+CLUTCH_SHUTS_A_LEAK = LinkGroup(
+    id="clutch_shuts_a_leak",
+    station=Station.INSTRUMENT,
+    says="The clutch pushes the crank over a leak at its thrust faces, or takes the gearbox's drag "
+    "off a slow idle.",
+    child=course.RISES_WITH_CLUTCH,
+    origins={
+        bearings_causes.THRUST_BEARING_WEAR: (SOMETIMES, JUDGEMENT),
+        instrument_causes_line.IDLE_TOO_SLOW: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(course.RISES_WITH_CLUTCH)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.RISES_WITH_CLUTCH])],
+)
 DOES_NOT_START = LinkGroup(
     id="does_not_start",
     station=Station.INSTRUMENT,

@@ -138,6 +138,7 @@ PREMISES: dict[str, Premise] = {
     "oil_on_bodywork": _ON_THE_ROAD,
     "oil_trail_behind": _ON_THE_ROAD,
     "falls_with_clutch": _ON_THE_ROAD,
+    "rises_with_clutch": _ON_THE_ROAD,
     "leaks_only_running": _BY_LEAK,
     "several_seals_at_once": _BY_LEAK,
     "oil_caught_fire": _BY_LEAK,

@@ -15,6 +15,14 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         ("earth wire of the instrument panel loose and green", "panel earth is corroded"),
         ("engine earth strap is loose", "the dash gauge is broken", "gauge lead is off"),
     ),
+    "lamp_lit_with_key_off": (
+        ("lamp is on with key off", "oil light stays lit when the ignition is off"),
+        ("lamp is on with the key on", "lamp on, key on, engine off", "lamp is off with the key on"),
+    ),
+    "rises_with_clutch": (
+        ("pressure rises when the clutch goes in", "the needle goes up when i press the clutch"),
+        ("pressure drops when the clutch goes in", "pressure rises when i let the clutch out"),
+    ),
     "fuel_at_the_drain": (
         (
             "a litre of petrol came out of the sump",

@@ -211,6 +211,19 @@ GAUGE_DAMAGED = Finding(
     background=RARE,
     also=("water in gauge", "bent needle", "fogged up gauge", "cracked gauge"),
 )
+LAMP_LIT_WITH_KEY_OFF = Finding(
+    id="lamp_lit_with_key_off",
+    station=Station.INSTRUMENT,
+    says="the oil lamp is lit with the key off",
+    asks="Key off, engine stopped: is the oil lamp lit?",
+    source=JUDGEMENT,
+    denies="the oil lamp is dark with the key off",
+    stage=Stage.KNOWN,
+    normal="dark",
+    why="with the key off the lamp has no supply: its circuit is fed from elsewhere",
+    background=VERY_RARE,
+    also=("oil light on with engine off", "lamp on with key out", "lamp never goes off"),
+)
 LAMP_DEAD_WITH_KEY_ON = Finding(
     id="lamp_dead_with_key_on",
     station=Station.INSTRUMENT,
@@ -244,6 +257,7 @@ TURN_THE_KEY_AND_LOOK = Inspection(
     in_place=True,
     reveals=(
         LAMP_DEAD_WITH_KEY_ON,
+        LAMP_LIT_WITH_KEY_OFF,
         NEEDLE_OFF_ZERO_AT_REST,
         NEEDLE_STUCK_AT_ONE_VALUE,
         patterns.OTHER_GAUGES_ALSO_WRONG,
