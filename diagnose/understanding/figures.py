@@ -66,6 +66,14 @@ _IDLES = [
     )
 ]
 _AT_IDLE = "(?:" + "|".join(rf"(?<=\b{lead})" for lead in _IDLES) + ")"
+_THERMOMETERS = ("temp", "temps", "temperature", "thermometer", "temp gauge", "heat gauge", "ir gun")
+_SAYS = (
+    *(" ", " is ", " was ", " says ", " said ", " at ", " of ", " reads ", " shows ", " showed "),
+    *(" is at ", " was at ", " sits at ", " stays at "),
+)
+_BY_THERMOMETER = (
+    "(?:" + "|".join(rf"(?<=\b{what}{says})" for what in _THERMOMETERS for says in _SAYS) + ")"
+)
 _PATTERNS: tuple[tuple[str, str], ...] = (
     ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
     ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
@@ -130,6 +138,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees?|s)?\b\.?)"),
+    (  # "thermometer says 95", "oil temp is 210"
+        "temperature",
+        rf"(?P<by>{_BY_THERMOMETER})(?P<a>[4-9]\d|[12]\d\d)\b(?!\s*(?:psi|lbs?|bar|kpa|rpm|mph|[-–.,:/]?\d|%))",
+    ),
     *(
         (
             name,
@@ -264,6 +276,7 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
             frost = bool(parts.get("minus"))
             value = f"-{degrees} {unit}" if frost else f"{degrees} {unit}"
             kinds = {"frost"} if frost else kinds | _of_weather(float(degrees), parts.get("unit"))
+            kinds -= {"hotday"} if "by" in parts and parts["by"] is not None else set()
         case "grade":
             winter = parts.get("low")
             value = f"{winter}W-{parts['high']}" if winter else f"SAE {parts['high']}"

@@ -9,6 +9,8 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.sides import side_of
 from diagnose.understanding.text import Clause, Sentence, Token
+from knowledge.lexicon.instruments_named import TEST_KINDS, TOOLS, USED
+from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.lexicon.stance_words import (
     AGAINST,
     ASKED,
@@ -31,6 +33,8 @@ from knowledge.lexicon.stance_words import (
 )
 from knowledge.reports.words import Done
 
+_LENT = 3  #: words before a person in which it is said that his gauge was used
+_TOOL_IN = 3  #: words behind him that may name his tool
 _SOON = 4  #: words behind people in which it is said what they did
 _MACHINE_IN = 4  #: words behind "my dad's" that may name the machine
 #: before another engine: what was said so far is of it
@@ -63,6 +67,7 @@ def of_others(
         and not any(m.first <= k < m.last for k in the_other)
         and not (_is_a_hole(tokens, m.first) or _is_a_helper(tokens, m) or _gave_it(sentence, m))
         and not _is_a_part(tokens, m, lexicon)
+        and not _is_a_tool(tokens, m)
         and not _passes_by(tokens, m)
     ]
     if elsewhere and tokens[0].word in _GO_ON:
@@ -159,6 +164,16 @@ def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
     before = [t.word for t in tokens[max(0, at - 3) : at]]
     where = {"at", "in", "into", "on", "same"} & set(before) or HOLES & set(before[-1:])
     return tokens[at].word == "port" and bool(where)
+
+
+def _is_a_tool(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether another person's tool was used: "my mate's thermometer", "his mechanical gauge"."""
+    behind = [t.word for t in tokens[mark.last - 1 : mark.last + _TOOL_IN]]
+    if TOOLS & set(behind):
+        return True
+    before = {t.word for t in tokens[max(0, mark.first - _LENT) : mark.first]}
+    tried = bool(before & USED or TEST_KINDS & set(behind))
+    return tried and bool(GAUGE_WORDS & set(behind))
 
 
 def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.the_gauge import sweeps_at_key_on
 from knowledge.lexicon.now_words import LOWS
 from knowledge.lexicon.other_things import (
     AND_WARM,
@@ -22,6 +23,7 @@ from knowledge.lexicon.results_words import WON
 from knowledge.reports.words import Shows
 
 _LEAST_SPEED = 200.0  #: a figure from this on is a speed of the engine, no pressure (judgement)
+_OF_A_NEEDLE = frozenset([Shows.NONE, Shows.LOW, Shows.LOST, Shows.UNSTEADY, Shows.FALLING])
 _NEAR = 2  #: words behind the words for what shows in which their figure stands
 
 
@@ -30,6 +32,8 @@ def means_otherwise(line: Line, mark: Mark[Shows]) -> bool:
 
     "idle dropped to 500" is a speed, "it jumped from 8 to 17" one step, "good and warm" the heat.
     """
+    if mark.value in _OF_A_NEEDLE and sweeps_at_key_on(line):
+        return True
     after = (line.word(mark.last), line.word(mark.last + 1))
     match mark.value:
         case Shows.NONE if line.word(mark.first) == "nothing":

@@ -19,7 +19,9 @@ from diagnose.understanding.sizes import (
     of_another_gauge,
 )
 from diagnose.understanding.text import Token
+from diagnose.understanding.the_gauge import sweeps_at_key_on
 from diagnose.understanding.then_now import (
+    came_after_none,
     beside_what_was,
     came_down,
     is_dated,
@@ -163,7 +165,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     read = line.find(line.lexicon.instrument)
     bound = any(line.word(k) in NEVER for k in range(i - 5, i)) and _bound_before(line, i)
     free = _stands_free(line, i)
-    if spoken_of and _begins_bounded(line, i):
+    if spoken_of and (_begins_bounded(line, i) or came_after_none(line, i)):
         return True
     if spoken_of and (bound or _said(line, i, bool(read) or others or free)):
         return True
@@ -328,6 +330,8 @@ def _not_running(line: Line, i: int) -> bool:
     clause = line.clause(i)
     words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
     if (BY_DRILL & set(words) or spun_pump(words)) and not STARTED & set(words):
+        return True
+    if sweeps_at_key_on(line):
         return True
     stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
     return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)

@@ -25,6 +25,7 @@ from diagnose.understanding.pressures import MOST_BAR, value_at
 from diagnose.understanding.reading_fields import DIRECT, field_of
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
+from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
 from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners, sound_ones
 from knowledge.lexicon.instruments_named import OF_THE_PANEL
@@ -259,7 +260,8 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
-        if line.distance(heads[best], whole) <= _FARTHEST:
+        alone = len(heads) == 1 and _is_temperature(mark)
+        if line.distance(heads[best], whole) <= _FARTHEST * (1 + alone):
             found[best].near.append(mark)
     first = found[0]
     lead: list[Mark[object]] = []
@@ -280,6 +282,10 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     for each in found:
         each.near += [] if each.near else of_the_book(line, each.mark.last - 1, every)
         each.near += station_of(line, each.mark)
+
+
+def _is_temperature(mark: Mark[object]) -> bool:
+    return isinstance(mark.value, Token) and "temperature" in mark.value.kinds
 
 
 def _order(marks: list[Mark[object]], heads: list[Mark[object]]) -> int:

@@ -40,11 +40,13 @@ from knowledge.lexicon.stance import (
 from knowledge.lexicon.stance_words import (
     ANYBODY,
     AUXILIARIES,
+    CANNOT,
     ENDS_HEARSAY,
     HAS_DONE,
     JUDGES,
     NONE_ARE,
     SUBJECTS,
+    WARNED_BY,
     WHAT_WAS,
     WORK_ENDS,
     WORK_LEADS,
@@ -308,6 +310,7 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
             if (
                 joined
                 or tokens[k].word in ENDS_NEGATION
+                or (token.word in CANNOT and _or_it_warns(tokens, k))
                 or (token.word in _OF_NOUNS and _begins(tokens, k))
             ):
                 last = k
@@ -315,6 +318,11 @@ def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
         if last - i <= _REACH and i not in own:
             last = _list_end(sentence, last)
         _set(of, i + 1, min(last, i + 1 + _REACH) if _runs_on(sentence, i) else last, Stance.DENIED)
+
+
+def _or_it_warns(tokens: Sequence[Token], at: int) -> bool:
+    """Whether "or" says what comes of it otherwise: "cannot rev it past 2000 or the light comes on"."""
+    return tokens[at].word == "or" and any(t.word in WARNED_BY for t in tokens[at + 1 : at + 4])
 
 
 def _own_negations(sentence: Sentence, lexicon: Lexicon) -> dict[int, int]:

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.other_things import STANDS
+from knowledge.lexicon.other_things import ENGINE_TURNS, KEY, KEY_ON, STANDS, SWEEPS, TURNED
 from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.reports.words import Shows
 
@@ -46,6 +46,14 @@ def named_last(line: Line, at: int, paragraph: Paragraph) -> str:
             if k in parts:
                 return ""
     return ""
+
+
+def sweeps_at_key_on(line: Line) -> bool:
+    """Whether the needle only sweeps as the key is turned: "flicks to 80 and falls to 0 at key on"."""
+    words = {t.word for t in line.tokens}
+    pairs = {(a.word, b.word) for a, b in pairwise(line.tokens)}
+    turned = bool(words & KEY and (words & TURNED or pairs & KEY_ON))
+    return turned and bool(words & SWEEPS) and not words & ENGINE_TURNS
 
 
 def at_rest(line: Line) -> bool:

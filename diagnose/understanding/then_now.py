@@ -10,6 +10,7 @@ from knowledge.lexicon.numbers import (
     DATES,
     IT_WAS,
     LATER,
+    NOTHING,
     OPPOSED,
     RISEN,
     STEPS,
@@ -20,6 +21,7 @@ from knowledge.lexicon.numbers import (
 )
 
 _NEAR = 6  #: words between two pressures that are compared
+_LONGEST = 9  #: words before it in which there was none
 _FIGURES = frozenset(["pressure", "number", "range"])
 
 
@@ -74,6 +76,16 @@ def later_alone(line: Line, at: int) -> bool:
         "time" in line.tokens[k].kinds or line.word(k) in LATER | ABOUT | THEN_NOW for k in lead
     )
     return timed and plain and at == words[-1]
+
+
+def came_after_none(line: Line, at: int) -> bool:
+    """Whether it is what came after a while without: "no pressure for a minute then 20"."""
+    lead = range(max(0, at - _LONGEST), at)
+    timed = any(line.tokens[k].kinds & {"seconds", "minutes"} for k in lead)
+    none = any(line.word(k) in NOTHING for k in lead)
+    behind = line.word(at + 1)
+    ends = behind in ("", "psi", "at", "and", "hot", "cold") or line.tokens[at + 1].is_mark
+    return line.word(at - 1) == "then" and timed and none and ends
 
 
 def is_what_is_now(line: Line, at: int) -> bool:

@@ -94,3 +94,18 @@ READS_RIGHT = frozenset(
 )
 #: in a sentence behind one with a test gauge: what is read is the panel's again
 OF_THE_PANEL = frozenset(["sender", "senders", "sensor", "sensors", "switch", "transducer"])
+#: another person's tool that was used on this engine: "my mate's thermometer"
+TOOLS = frozenset(
+    [
+        *("thermometer", "gun", "pyrometer", "scanner", "reader", "multimeter", "meter", "tester"),
+        *("camera", "borescope", "endoscope", "micrometer", "stethoscope", "strobe", "tach"),
+    ]
+)
+#: before his gauge: it was put on this engine; what kind of gauge is put on an engine to test it
+USED = frozenset(
+    [
+        *("borrowed", "used", "using", "with", "tried", "fitted", "hooked", "screwed", "connected"),
+        *("put", "lent", "plumbed", "by"),
+    ]
+)
+TEST_KINDS = frozenset(["mechanical", "mech", "test", "direct", "calibrated", "master", "capillary"])

@@ -7,6 +7,8 @@ from knowledge.lexicon.word_sets import set_of as _set
 
 _SEALER = _set("rtv silicone sealant sealer hylomar goo")
 _A_LID = _set("cap lid dipstick stick")
+_REV = frozenset(["rev"])
+_ALARMS = _set("alarm buzzer horn beeper light lamp siren warning")
 _WEEPS = _set(
     "weeping weeps weep wept seeping seeps seep damp drip drips dripping dribble dribbles sweats sweating"
 )
@@ -41,6 +43,16 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
                 "reverse reversing seatbelt belt door doors handbrake parking trailer tailgate bonnet"
             ),
             unless=_set("oil pressure engine"),
+        ),
+    ),
+    # "can't rev over 2000 or the alarm goes off"
+    "=lost power": (
+        Otherwise(said=_REV, then=_set("the or without because , -") | _ALARMS, anywhere=_ALARMS),
+        Otherwise(
+            said=_REV,
+            then=frozenset(["it"]),
+            beside=_set("or without because"),
+            anywhere=_ALARMS,
         ),
     ),
     "filler_cap_found_off": (

@@ -158,6 +158,8 @@ OPPOSED = _set("where when instead rather not against versus vs compared down up
 IT_WAS = _set("was had ran used read showed held made been")
 #: beside a time and a number that are a clause of their own
 LATER = _set("later after within by in the next on first one an a about of running work idling and")
+#: before "then 20": there was none until then
+NOTHING = _set("no none nothing zero 0 nil")
 #: behind a number and "in", "last": when it was read
 WHEN_DATED = _set("in at last during back by this")
 DATES = _set(

@@ -267,6 +267,17 @@ STANDS = frozenset(
         ("it", "off"),
     ]
 )
+#: with the key only turned on, the needle of many a gauge sweeps over its dial
+KEY_ON = frozenset([("key", "on"), ("ignition", "on"), ("key", "is"), ("ignition", "is")])
+TURNED = frozenset(["turn", "turned", "turning", "switch", "switched", "switching", "flick"])
+SWEEPS = frozenset(["flicks", "flick", "flicked", "sweeps", "sweep", "swept", "kicks", "twitches", "jumps"])
+#: with one of these it is read at a start or while it runs
+ENGINE_TURNS = frozenset(
+    [
+        *("start", "starts", "started", "starting", "cranks", "cranking", "fires", "fired", "runs"),
+        *("running", "idle", "idling", "rev", "revs", "driving"),
+    ]
+)
 KEY_OFF = frozenset([("key", "off"), ("ignition", "off"), ("switched", "off")])
 #: beside them: it is lit at another time as well, or at the wrong one
 LIT_LATER = frozenset(

@@ -136,6 +136,9 @@ WORKS = _set(
 #: behind "where it": it is as it should be
 SHOULD_BE = _set("should expect expected expecting")
 #: before "the sender off my other one": the part is on this engine now
+#: with "or" behind it, what comes of it otherwise is no longer denied
+CANNOT = _set("cant cannot can't couldnt couldn't")
+WARNED_BY = _set("light lamp alarm buzzer beeper horn siren warning")
 BORROWED = _set("tried try borrowed robbed used pinched")
 #: begin a list of what was looked at, and end it where all of it was in order
 LOOKED_FOR = _set("checked check looked examined inspected searched checking looking went")
