@@ -38,6 +38,11 @@ def _pattern() -> re.Pattern[str]:
 
 _WITH_UNIT = _pattern()
 _COUNTS = frozenset((*WORDS, "half"))
+_VISCOSITY, _IS = (
+    frozenset(["viscosity", "visc", "kv100"]),
+    frozenset(["is", "was", "of", "=", ":"]),
+)
+_TENTHS = re.compile(r"\d{1,2}\.\d{1,2}")
 _EACH = re.compile(_ONE, re.I)
 
 
@@ -72,6 +77,9 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
             continue
         match = _WITH_UNIT.match(text, token.start) or _DECIMALS.match(text, token.start)
         if match is None:
+            found += [
+                Amount(i, i + 1, (f"{_plain(token.word)} cSt",), frozenset(["viscosity"]))
+            ] * (_is_of_a_laboratory(tokens, i))
             continue
         unit = match.groupdict().get("unit") or INCHES
         last = next((k for k, t in enumerate(tokens[i:], i) if t.start >= match.end()), len(tokens))
@@ -85,6 +93,14 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
         found.append(Amount(i, last, texts, frozenset(known)))
         end = match.end()
     return found
+
+
+def _is_of_a_laboratory(tokens: tuple[Token, ...], at: int) -> bool:
+    """Whether a decimal is a viscosity as laboratories print it, in cSt: "viscosity 9.8"."""
+    k = at - 1
+    while k >= 0 and tokens[k].word in _IS:
+        k -= 1
+    return k >= 0 and tokens[k].word in _VISCOSITY and bool(_TENTHS.fullmatch(tokens[at].word))
 
 
 def _shown(unit: str) -> str:

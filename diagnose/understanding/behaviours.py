@@ -96,7 +96,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "the oil warning light is fine": [],
         "the lamp is lit with the key on": [],
         "ran it with the lamp off": [],
-        "the light is on with the ignition off": ["behaviour lamp"],
+        "the light is on with the ignition off": [],
         "oil warning light not going out": ["behaviour lamp"],
         "oil light goes out 10 seconds after start": ["behaviour slow to build at start"],
         "no knock": ["finding bearing_knock absent"],

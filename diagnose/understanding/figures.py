@@ -66,7 +66,15 @@ _IDLES = [
     )
 ]
 _AT_IDLE = "(?:" + "|".join(rf"(?<=\b{lead})" for lead in _IDLES) + ")"
-_THERMOMETERS = ("temp", "temps", "temperature", "thermometer", "temp gauge", "heat gauge", "ir gun")
+_THERMOMETERS = (
+    "temp",
+    "temps",
+    "temperature",
+    "thermometer",
+    "temp gauge",
+    "heat gauge",
+    "ir gun",
+)
 _SAYS = (
     *(" ", " is ", " was ", " says ", " said ", " at ", " of ", " reads ", " shows ", " showed "),
     *(" is at ", " was at ", " sits at ", " stays at "),

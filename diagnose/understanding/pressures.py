@@ -21,8 +21,8 @@ from diagnose.understanding.sizes import (
 from diagnose.understanding.text import Token
 from diagnose.understanding.the_gauge import sweeps_at_key_on
 from diagnose.understanding.then_now import (
-    came_after_none,
     beside_what_was,
+    came_after_none,
     came_down,
     is_dated,
     is_what_is_now,

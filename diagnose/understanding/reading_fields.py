@@ -36,6 +36,11 @@ def field_of(mark: Mark[object], line: Line) -> tuple[str, str]:
     return "", ""
 
 
+def is_temperature(mark: Mark[object]) -> bool:
+    """Whether a mark is a figure of heat."""
+    return isinstance(mark.value, Token) and "temperature" in mark.value.kinds
+
+
 def _is_of_oil(line: Line, mark: Mark[object]) -> bool:
     """Whether a temperature is that of the oil: "oil at 90 C", "80c oil 0.4 bar"."""
     words = {line.word(k) for k in range(mark.first - _BEFORE, mark.first)}

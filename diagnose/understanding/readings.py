@@ -22,12 +22,17 @@ from diagnose.understanding.nearness import nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
-from diagnose.understanding.reading_fields import DIRECT, field_of
+from diagnose.understanding.reading_fields import DIRECT, field_of, is_temperature
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
-from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import is_a_step, left_behind
-from diagnose.understanding.usual_pressures import is_heat, nearest_made, partners, sound_ones
+from diagnose.understanding.usual_pressures import (
+    is_heat,
+    is_none,
+    nearest_made,
+    partners,
+    sound_ones,
+)
 from knowledge.lexicon.instruments_named import OF_THE_PANEL
 from knowledge.lexicon.now_words import BESIDE_NOW
 from knowledge.lexicon.numbers import FALLS
@@ -157,7 +162,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
             each.usual = each.usual or (each.left and not each.near)
         then = [p for p in found if p.usual]
         now = [p for p in found if not p.usual]
-        then = [p for p in then if not (p.left and _rose(p, now))]
+        then = [p for p in then if not (is_none(p) or (p.left and _rose(p, now)))]
         beside = partners(now, then or waiting)
         olden += then
         for k, each in enumerate(now):
@@ -260,7 +265,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         best = min(able, key=lambda k: nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0 or of_none(line, heads[best], whole) or of_alarm(line, heads[best], whole):
             continue
-        alone = len(heads) == 1 and _is_temperature(mark)
+        alone = len(heads) == 1 and is_temperature(mark)
         if line.distance(heads[best], whole) <= _FARTHEST * (1 + alone):
             found[best].near.append(mark)
     first = found[0]
@@ -282,10 +287,6 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     for each in found:
         each.near += [] if each.near else of_the_book(line, each.mark.last - 1, every)
         each.near += station_of(line, each.mark)
-
-
-def _is_temperature(mark: Mark[object]) -> bool:
-    return isinstance(mark.value, Token) and "temperature" in mark.value.kinds
 
 
 def _order(marks: list[Mark[object]], heads: list[Mark[object]]) -> int:

@@ -105,7 +105,7 @@ class _Sight:
         "30 seconds in limp home mode": [],
         "the filter came off hard": [],
         "the lifters pump up in ten seconds": [],
-        "oil temp 250": ["finding oil_temperature_high present"],
+        "oil temp 250": [],
         "bearings were all fine except the last": [],
         "20 minutes for cam break in": ["finding freshly_rebuilt present"],
         "took the oil pump out": [],

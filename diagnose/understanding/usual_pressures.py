@@ -17,6 +17,11 @@ def is_heat(mark: Mark[object]) -> bool:
     return isinstance(mark.value, Circumstance) and mark.value in HEAT
 
 
+def is_none(pressure: Pressure) -> bool:
+    """Whether it is no pressure at all, which is usual for no engine: "had 0, now 35"."""
+    return pressure.mark.value.split(" ")[0] in ("0", "zero")
+
+
 def partners(now: list[Pressure], then: list[Pressure]) -> dict[int, Pressure]:
     """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
     found: dict[int, Pressure] = {}

@@ -108,4 +108,6 @@ USED = frozenset(
         *("put", "lent", "plumbed", "by"),
     ]
 )
-TEST_KINDS = frozenset(["mechanical", "mech", "test", "direct", "calibrated", "master", "capillary"])
+TEST_KINDS = frozenset(
+    ["mechanical", "mech", "test", "direct", "calibrated", "master", "capillary"]
+)

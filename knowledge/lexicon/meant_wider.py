@@ -75,6 +75,13 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("pickup pick-up strainer sump suction pan"),
         ),
     ),
+    # "the block is cracked at the main gallery"
+    "shells_flaking": (
+        Otherwise(
+            beside=_set("gallery galleries block oilway"),
+            unless=_set("shell shells lining bearing bearings overlay babbitt white-metal"),
+        ),
+    ),
     "gallery_plug_found_missing": (Otherwise(beside=_WEEPS, unless=_GONE),),
     "drain_plug_found_loose": (Otherwise(beside=_WEEPS, unless=_GONE),),
     # "the turbo whistles" as every turbo does

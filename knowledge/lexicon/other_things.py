@@ -270,7 +270,9 @@ STANDS = frozenset(
 #: with the key only turned on, the needle of many a gauge sweeps over its dial
 KEY_ON = frozenset([("key", "on"), ("ignition", "on"), ("key", "is"), ("ignition", "is")])
 TURNED = frozenset(["turn", "turned", "turning", "switch", "switched", "switching", "flick"])
-SWEEPS = frozenset(["flicks", "flick", "flicked", "sweeps", "sweep", "swept", "kicks", "twitches", "jumps"])
+SWEEPS = frozenset(
+    ["flicks", "flick", "flicked", "sweeps", "sweep", "swept", "kicks", "twitches", "jumps"]
+)
 #: with one of these it is read at a start or while it runs
 ENGINE_TURNS = frozenset(
     [

@@ -159,6 +159,11 @@ _IN_SPEC = (
 )
 _CLEAR = "measured|remeasured|checked|re-checked|recorded|all|both|were|was|are|is|found|and|,|written|plastigauged"
 SIGHTS_NOTED_ABSENT: dict[str, tuple[str, ...]] = {
+    "second_instrument_disagrees": (
+        "both|two|the gauges agree|match|tally",
+        "both|two gauges say|show|read|give|are exactly? the? same|alike",
+        "lamp|light and gauge|needle agree|match|tally",
+    ),
     "main_clearance_too_wide": (
         f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? {_IN_SPEC}",
         f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? mid-spec|in-spec",

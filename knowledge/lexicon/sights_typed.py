@@ -28,6 +28,28 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
         for up in (_UP, "goes|comes|went|gone up|higher")
         for clutch in (_PRESSED, f"{_PRESS} the? clutch?")
     ),
+    "gallery_seal_found_bad": (
+        "tube|pipe inside|in|into the? oil? gallery with .. o-ring|ring|seal|oring , it|which|that was|is|had perished|hard|cut|split|flat|torn|gone",
+        "tube|pipe inside|in|into the? oil? gallery with .. o ring , it|which|that was|is|had perished|hard|cut|split|flat|torn|gone",
+    ),
+    "tilts": (
+        "engine|motor|it|she is|was|sits|stands? tilted|inclined|angled|raked|sloped at|by|about|over? @number|some|a",
+        "@number degree|degrees|deg engine? angle|tilt|rake|slope|inclination",
+        "@temperature engine? angle|tilt|rake|slope|inclination",
+        "engine|motor|it|she is|was|sits|stands? tilted|inclined|angled|raked|sloped at|by|about|over? @temperature",
+    ),
+    "freshly_rebuilt": (
+        "new|brand-new|crate|replacement|recon engine|motor is|was|has|, never|not been? run|started|fired",
+        "new|brand-new|crate|replacement|recon engine|motor , @pressure|no|nothing|zero|@number psi|oil? pressure? on|at|when|while|during|,? cranking|crank|cranked|first",
+    ),
+    "oil_grade_too_thin": (
+        "to|with|of|in|used|got @thin oil? by|in mistake|error|accident",
+        "@thin oil? in? by|in mistake|error|accident",
+        "mistakenly|wrongly|accidentally .. @thin",
+    ),
+    "right_idle_cured_it": (
+        "light|lamp flickers|flickering|on|comes|flashes on? , set|raised|turned|wound it|idle? up? to|at @number|@rpm and|, its|it|lamp|light is|goes|went? out|off|gone|fine",
+    ),
     "fuel_at_the_drain": (
         f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",
         f"drained|drain|pumped|sucked|got|drew|took|emptied about|nearly|over|some|a? {_MUCH} of? pure|neat|straight|raw? {_FUEL} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",

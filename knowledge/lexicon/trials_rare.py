@@ -203,7 +203,10 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "thinner_oil": (
         "went|gone|going|changed|switched|dropped back? down? thinner|lighter to|with|for? @thin|@grade|oil?",
     ),
-    "idle_raised": ("idle|tickover up a|by|slightly|to",),
+    "idle_raised": (
+        "idle|tickover up a|by|slightly|to",
+        "set|turned|raised|brought|wound it|idle|tickover? up? to|at @rpm",
+    ),
     "overfilled": (
         "put|poured|added|ran|run|with|tried a|an|about|half? half? a|an? quart|litre|liter|pint|@volume extra in?",
         "tried|ran|run|filled it a|about? half|a? a? quart|litre|liter|pint|@volume over the|full|max?",

@@ -198,6 +198,7 @@ VALUES: dict[str, tuple[str, ...]] = {
         "kv100",
     ),
     "drained_volume": (
+        "drained|emptied it|oil|sump and|, there|it|i was|were|had|got only|just|about?",
         "drained|drain out|off?",
         "came|come|ran|poured|got|get|drains out|off",
         "came|ran|poured|got|get .. out",

@@ -248,7 +248,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
         "mechanical|direct|test|master|manual|proper|good|liquid|glycerine|glycerin|damped filled? oil? pressure? gauge",
         "gauge for a|an mechanical|direct|new|different|another one?",
-        "@number|two|three|four|several|both|all other|different? gauges",
+        "@number|two|three|four|several|all other|different? gauges",
+        "both other|different gauges",
         "hardline|external|screw-in|plug-in|capillary|outside oil? pressure? gauge",
         "put|tried|hooked|swapped both|two|the? gauges on|onto|to one|same|each|the sender|sensor",
     ),

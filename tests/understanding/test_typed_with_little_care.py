@@ -17,11 +17,35 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
     ),
     "lamp_lit_with_key_off": (
         ("lamp is on with key off", "oil light stays lit when the ignition is off"),
-        ("lamp is on with the key on", "lamp on, key on, engine off", "lamp is off with the key on"),
+        (
+            "lamp is on with the key on",
+            "lamp on, key on, engine off",
+            "lamp is off with the key on",
+        ),
     ),
     "rises_with_clutch": (
         ("pressure rises when the clutch goes in", "the needle goes up when i press the clutch"),
         ("pressure drops when the clutch goes in", "pressure rises when i let the clutch out"),
+    ),
+    "gallery_seal_found_bad": (
+        ("there is a tube inside the gallery with an o ring, it was perished",),
+        ("the filter has an o ring, it was perished",),
+    ),
+    "tilts": (
+        ("engine tilted 15 degrees in the hull", "the engine sits at a 10 degree angle"),
+        ("the mirror is tilted 15 degrees", "timing at 15 degrees"),
+    ),
+    "freshly_rebuilt": (
+        ("new engine, 0 psi cranking", "brand new engine, never run"),
+        ("new engine oil, 20 psi", "new engine mounts"),
+    ),
+    "oil_grade_too_thin": (
+        ("oil was changed to 0w20 by mistake", "put 0w20 in by mistake"),
+        ("oil was changed to 20w50 by mistake", "oil was changed to 0w20"),
+    ),
+    "right_idle_cured_it": (
+        ("idles at 400 rpm, lamp flickers, set to 600 and its out",),
+        ("idles at 600 rpm, lamp flickers",),
     ),
     "fuel_at_the_drain": (
         (

@@ -11,7 +11,7 @@ from knowledge.work import Access, Caution, Inspection
 FOAM_ON_STICK = Finding(
     id="foam_on_stick",
     station=Station.OIL,
-    says="foam or bubbles on the dipstick straight after a hard run",
+    says="foam or bubbles on the dipstick",
     asks="Straight after a hard run: foam on the dipstick, gone again in minutes?",
     source=sources.OIL_AERATION_ARTICLE,
     denies="no foam on the dipstick after a hard run",

@@ -1,0 +1,43 @@
+"""Figures and gauges named in passing: a thermometer without its unit, tools lent, an idle set right."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+BOOK = the_book()
+#: what is typed, and all that is read from it
+READ = {
+    "gauge 30 psi but my mate's ir gun says oil is 130C": ["reading 30 psi 130 C"],
+    "pressure is 4.2 kg, thermometer says 95": ["reading 4.2 kg/cm2 95 C"],
+    "40 psi, oil temp is 210": ["reading 40 psi 210 F"],
+    "40 psi, temp gauge says 95": ["reading 40 psi 95 C"],
+    "my mate's gauge says 20 psi at idle": [],
+    "tried it with my mates gauge and it shows 12 psi": ["reading 12 psi"],
+    "my mate's engine has 40 psi": [],
+    "we had 0 pressure now 35": ["reading 35 psi"],
+    "viscosity is 11.2": ["finding viscosity_at_100c 11.2 cSt"],
+    "viscosity index 140": [],
+    "the needle flicks to 80 and falls to 0 when i turn the key": [],
+    "cant rev it past 2000 or the light comes on": ["behaviour lamp"],
+    "cant rev over 2000 the alarm goes off": ["behaviour lamp"],
+    "both gauges read the same": ["finding second_instrument_disagrees absent"],
+    "block is cracked at the main gallery": ["finding block_cracked present"],
+    "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
+}
+
+
+@pytest.mark.parametrize("text", READ)
+def test_what_is_said_in_passing(text: str) -> None:
+    assert [f.short for f in read(text, BOOK).facts] == READ[text]
+
+
+def test_what_came_after_none_is_read() -> None:
+    """A figure behind "then" is the pressure; behind a longer stretch of words it is not taken."""
+    facts = [f.short for f in read("no pressure for 10 seconds then 40", BOOK).facts]
+    assert "reading 40 psi" in facts
+    assert not [
+        f for f in read("no knock for 10 miles then 40", BOOK).facts if f.table == "reading"
+    ]
