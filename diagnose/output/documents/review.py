@@ -11,6 +11,7 @@ from diagnose.inference.cause_sets import Explanation
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices, run_verdict
+from diagnose.output.documents.by_readings import survey_differs
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
 from diagnose.output.documents.ended import ended_of, held_up, may_close
 from diagnose.output.documents.found import (
@@ -99,7 +100,8 @@ class ReviewDocument:
     nothing_wrong: bool = field(default=False, metadata=NOT_IN_JSON)  #: as far as it was read
     #: what is still to look at once the cause is found
     afterwards: tuple[LaterCheck, ...] = field(default=(), metadata=NOT_IN_JSON)
-    differs: str = field(metadata=NOT_IN_JSON)  #: where budget and ranking differ; may be empty
+    #: where budget or survey and ranking differ; may be empty
+    differs: str = field(metadata=NOT_IN_JSON)
 
 
 def review_document(
@@ -155,7 +157,7 @@ def review_document(
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json or works_again(case) else _still_missing(diagnosis),
-        differs="" if for_json else disagreement(diagnosis),
+        differs="" if for_json else disagreement(diagnosis) or survey_differs(diagnosis),
         nothing_wrong=nothing_wrong(diagnosis),
         afterwards=() if closed else checks_afterwards(diagnosis),
     )

@@ -14,6 +14,7 @@ from diagnose.output.text.screen import (
     on_screen,
     report_lines,
 )
+from knowledge.model import Station
 
 CAUSES = 3  #: places where it may have begun
 PLACES = 3  #: to clean, named
@@ -21,6 +22,7 @@ FOUND = 3  #: found faults named
 EXPLAINED = 2  #: findings named that the first of them explains
 SPARE = (0, 2, 8)  #: of each of the three, as in ``Block``
 CERTAIN = 0.9  #: probability of damage from which the screen always says so
+INSTRUMENT = Station.INSTRUMENT.value
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
 
 
@@ -121,6 +123,9 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
         head = "If something is wrong all the same"
     blocks = []
     causes = [c for c in document.causes if document.evidence or not c.no_fault]
+    likelier = _likelier(document)
+    if likelier and causes.index(likelier) > 1:
+        causes = [causes[0], likelier, *(c for c in causes[1:] if c is not likelier)]
     for number, cause in enumerate(causes[:most]):
         if number and cause.probability < LEAST and most == CAUSES:
             break
@@ -128,6 +133,7 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
         if not number:
             lines = ["What the evidence showed" if document.closed else head, *lines]
         spare = SPARE[number] if number < CAUSES and most == CAUSES else 0
+        spare = 0 if cause is likelier else spare
         blocks.append(Block(lines, spare, space=not number))
         if not number:
             blocks += _why(cause)
@@ -138,6 +144,17 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
         said = ", ".join(f"{s.says} {percent(s.probability)}" for s in document.stations)
         blocks.append(Block(labelled("by place", said, 0, 10), spare=8))
     return blocks
+
+
+def _likelier(document: ReviewDocument) -> RankedCause | None:
+    """The likeliest cause where another is named first because it was found."""
+    first, *others = document.causes
+    loss = document.loss_is_real
+    able = [c for c in others if not c.no_fault and not (loss and c.station == INSTRUMENT)]
+    best = max(able, key=lambda c: c.probability, default=None)
+    if best is None or not first.as_found or best.probability <= first.probability:
+        return None
+    return best
 
 
 def _why(cause: RankedCause) -> list[Block]:
