@@ -72,6 +72,8 @@ def test_a_survey_that_points_elsewhere_is_named() -> None:
     """The flat pressure fits the relief valve; with what was done before, a suction joint leads."""
     says = survey_differs(diagnose(parse_case(FLAT)))
     assert "the relief valve opens too early" in says
-    proved = FLAT + '[[finding]]\nno = 9\nwhat = "relief_spring_short_or_broken"\nstate = "present"\n'
+    proved = (
+        FLAT + '[[finding]]\nno = 9\nwhat = "relief_spring_short_or_broken"\nstate = "present"\n'
+    )
     assert not survey_differs(diagnose(parse_case(proved)))
     assert not survey_differs(diagnose(parse_case(FLAT.partition("[[reading]]")[0])))
