@@ -79,6 +79,18 @@ def test_the_line_says_what_the_review_says(folder: Path, name: str) -> None:
     assert ("STOP" in line) is not row["may_run"]
 
 
+def test_a_closed_job_stops_nothing(folder: Path) -> None:
+    """Its line has no STOP, and the summary does not count it."""
+    stopped = next(x for x in call("review", folder).out.splitlines() if "  STOP" in x).split()[0]
+    done = call("close", folder / stopped, "--how", "seen", "--reason", "sold")
+    assert done.code == 0
+    after = call("review", folder)
+    line = next(x for x in after.out.splitlines() if x.startswith(stopped))
+    assert "STOP" not in line
+    assert line.endswith("closed")
+    assert after.err == "4 cases reviewed; 2 with a stop.\n"
+
+
 def test_a_bad_file_is_reported_and_the_others_are_reviewed(folder: Path) -> None:
     (folder / "aaa.toml").write_text("schema = 9\n[engine]\nlayuot = 'x'\n", "utf-8")
     (folder / "gone.toml").symlink_to(folder / "nowhere.toml")

@@ -162,6 +162,6 @@ class _Tally:
             self.unread += 1
             return
         self.reviewed += 1
-        self.stops += not document.may_run
+        self.stops += document.must_stop
         self.checked += document.unmet is not None
         self.missed += bool(document.unmet)

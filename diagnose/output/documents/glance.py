@@ -28,6 +28,11 @@ class GlanceDocument:
     #: what did not come out as the case expects; None where it expects nothing
     unmet: tuple[str, ...] | None = field(default=None, metadata=IF_GIVEN)
 
+    @property
+    def must_stop(self) -> bool:
+        """Whether it must not run now; a closed job is over."""
+        return not (self.may_run or self.closed)
+
 
 @dataclass(frozen=True, kw_only=True)
 class UnreadDocument:

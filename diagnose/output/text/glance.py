@@ -15,8 +15,8 @@ def glance_line(document: GlanceDocument, name: str, longest: int) -> str:
 
     ``longest``: columns of the longest file name, which sets where the rest begins.
     """
-    flag = "" if document.may_run else "STOP"
-    if not flag and any(a.severity is Severity.CARE for a in document.alarms):
+    flag = "STOP" if document.must_stop else ""
+    if not flag and not document.closed and any(a.severity is Severity.CARE for a in document.alarms):
         flag = "care"
     room = min(longest, FILE)
     file, likely = _cut(name, room), percent(document.probability)
