@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from diagnose.case.case import Case, GaugeReading, TaskRecord
-from diagnose.case.mended import FAST, LIKELY
+from diagnose.case.mended import LIKELY
 from diagnose.case.schema import WorkEntry
+from diagnose.signoff.one_speed import at_speed
 from knowledge.model import Gauge
-from knowledge.pressure.gauge import NEXT_TO_NOTHING, hot_share, idle_share, speed_share
+from knowledge.pressure.gauge import NEXT_TO_NOTHING, hot_share, idle_share
 from knowledge.reassembly.first_start import (
     FIRST_PRESSURE_TIMED,
     PRESSURE_AT_HOT_IDLE,
@@ -43,7 +44,7 @@ def _of_the_start(case: Case) -> Iterator[tuple[Task, TaskRecord]]:
         yield FIRST_PRESSURE_TIMED, _done(FIRST_PRESSURE_TIMED, moved[0])
     hot = [r for r in reads if hot_share(r.reading) >= LIKELY]
     idle = [r for r in hot if idle_share(r.reading, case.idle_speed) >= LIKELY]
-    fast = [r for r in hot if speed_share(r.reading, FAST) >= LIKELY]
+    fast = [r for r in hot if at_speed(r, case)]
     yield from _measured(PRESSURE_AT_HOT_IDLE, idle)
     yield from _measured(PRESSURE_HOT_AT_2000, fast)
 

@@ -14,10 +14,12 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.seen_on_engine import is_sure, taken_together
 from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
+from diagnose.signoff.one_speed import has_one_speed
 from diagnose.signoff.since_repair import measured_since
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies, surely_applies
 from knowledge.model import Cause, Finding
+from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
 from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
@@ -128,6 +130,8 @@ class Signoff:
             found = due.get(task)
             return ", ".join(f.says for f in found.because[:2]) if found else ""
         if not applies(task, self.answer.case.known_features.get):
+            return ""
+        if task is PRESSURE_AT_HOT_IDLE and has_one_speed(self.answer.case):
             return ""
         if self.whole:
             return "the whole engine is built"

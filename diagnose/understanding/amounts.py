@@ -76,10 +76,10 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
         if token.start < end or not (token.is_figure or token.word in _COUNTS):
             continue
         match = _WITH_UNIT.match(text, token.start) or _DECIMALS.match(text, token.start)
+        if match is None and _is_of_a_laboratory(tokens, i):
+            texts = (f"{_plain(token.word)} cSt",)
+            found.append(Amount(i, i + 1, texts, frozenset(["viscosity"])))
         if match is None:
-            found += [
-                Amount(i, i + 1, (f"{_plain(token.word)} cSt",), frozenset(["viscosity"]))
-            ] * (_is_of_a_laboratory(tokens, i))
             continue
         unit = match.groupdict().get("unit") or INCHES
         last = next((k for k, t in enumerate(tokens[i:], i) if t.start >= match.end()), len(tokens))

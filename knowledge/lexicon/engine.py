@@ -119,7 +119,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "sports|litre|parallel|flat|boxer|air-cooled|british|vertical|naked sports|parallel? twin|single|triple tourer|bike|machine|roadster?",
     ),
     Trait.GENERATOR: (
-        "generator|genset|gen-set",
+        "generator|genset|gen-set|genny|gennie",
         "standby set",
         "gen set",
         "emergency|standby|diesel? alternator set",

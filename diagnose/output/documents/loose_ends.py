@@ -14,6 +14,7 @@ from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.review import Damage, damages
 from diagnose.teardown.loose_ends import DueTask, LooseEnds
 from knowledge.pressure.gauge import hot_share
+from knowledge.reports.words import Heat
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -92,7 +93,9 @@ def pressure_in_words(answer: Diagnosis, ends: LooseEnds) -> str:
             "gauge before the engine goes back to work"
         )
     case = answer.case
-    read = any(hot_share(r.reading) >= LIKELY for r in case.readings)
+    read = any(
+        r.entry.oil == Heat.ANY.value or hot_share(r.reading) >= LIKELY for r in case.readings
+    )
     wanted = [] if read else ["a hot gauge reading"]
     if not case.measurements:
         wanted.append("a measured value of the oil circuit, such as a clearance")

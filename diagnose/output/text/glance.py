@@ -16,7 +16,11 @@ def glance_line(document: GlanceDocument, name: str, longest: int) -> str:
     ``longest``: columns of the longest file name, which sets where the rest begins.
     """
     flag = "STOP" if document.must_stop else ""
-    if not flag and not document.closed and any(a.severity is Severity.CARE for a in document.alarms):
+    if (
+        not flag
+        and not document.closed
+        and any(a.severity is Severity.CARE for a in document.alarms)
+    ):
         flag = "care"
     room = min(longest, FILE)
     file, likely = _cut(name, room), percent(document.probability)
