@@ -14,6 +14,7 @@ from diagnose.case.case import Case
 from diagnose.circuit.engine_model import numbers
 from diagnose.entry.telling import understand, write
 from diagnose.fits.bearing import Kind, Place
+from diagnose.output.documents.bearing_words import units_of
 from knowledge.book import the_book
 from tests.support.command_line import call
 
@@ -154,3 +155,14 @@ def test_a_place_is_no_bearing_where_it_may_be_several() -> None:
     assert along("centre main", Kind.MAIN, 4) is None
     assert along("rear main", Kind.MAIN, None) is None
     assert along("rear seal", Kind.MAIN, 5) is None
+
+
+def test_a_table_has_one_unit_of_inches() -> None:
+    """Of inches and thousandths the one most were typed in; a bearing in millimetres keeps its own."""
+    typed = ((1, ".003 in"), (2, "11 thou"), (3, ".0035 in"), (4, "0.06 mm"))
+    text = TRACTOR + "".join(
+        f'[[bearing]]\nno = {no}\nwhat = "main {no}"\nstrip = "{value}"\n' for no, value in typed
+    )
+    found = table(text)
+    units = [units_of(one, found)[1] for one in sorted(found.found, key=lambda j: j.place.number)]
+    assert units == ["in", "in", "in", "mm"]

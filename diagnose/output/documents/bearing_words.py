@@ -91,10 +91,16 @@ def _side(mark: Mark) -> str:
 
 
 def units_of(one: Judged, bearings: Bearings) -> tuple[str, str]:
-    """The units of one bearing's sizes and clearances: its own, else those of the others."""
+    """The units of one bearing's sizes and clearances: its own, else those of the others.
+
+    Of inches and thousandths the one that most were typed in holds for all, so that a table has one.
+    """
     every = [j.measured for j in (one, *bearings.found, *bearings.fitted)]
     size = next((m.unit for m in every if m.unit), "")
-    fine = one.measured.fine_unit or next((m.fine_unit for m in every if m.fine_unit), "")
+    typed = [m.fine_unit for m in every[1:] if m.fine_unit]
+    fine = one.measured.fine_unit or next(iter(typed), "")
+    if fine and not is_metric(fine):
+        fine = max((u for u in typed if not is_metric(u)), key=typed.count, default=fine)
     return size or (fine if is_metric(fine) else "in"), fine or size or "in"
 
 
