@@ -35,6 +35,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
+    ADDS_TO_IT,
     CRANKED,
     DENY,
     FINDING_OF,
@@ -361,8 +362,10 @@ def _of_persons(line: Line, mark: Mark[object]) -> bool:
 
 
 def _only_that(line: Line) -> bool:
-    """Whether a sentence adds to the one before: "Only when hot." """
-    return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
+    """Whether a sentence adds to the one before: "Only when hot.", but not "It corners well." """
+    if line.word(0) in ("it", "this"):
+        return line.word(1) in ADDS_TO_IT
+    return line.word(0) in ("only", "happens", "always", "mostly", "usually", "just")
 
 
 def _fact(head: Head) -> Fact:

@@ -104,7 +104,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "part",
         r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|(?<=\bat )half|(?<=\bto )half|(?<=\breads )half|(?<=\bread )half|(?<=\bshows )half|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
-        r"(?: way)?(?: up)?(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
+        r"(?: way)?(?: up)?(?: mark)?(?! on the)(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
     ),
     (
         "rpm",
@@ -193,6 +193,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     ("year", r"(?:19|20)\d\d\b"),
     ("year", r"'\d\d\b"),
+    (
+        "fraction",
+        r"(?:1/2|1/4|1/3|2/3|3/4)(?=\s+(?:mark|throttle|up|full|tank|turn|turns|way|of)\b)",
+    ),
     ("range", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\b"),
     ("range", rf"(?P<a>{_NUM})(?:\s*(?:-|–)\s*|\s+(?:to|or)\s+)(?P<b>{_NUM})\b(?!\s*[a-z]?\d)"),
     ("number", rf"(?P<a>{_NUM})(?:-?ish|\+)(?![a-z0-9])"),

@@ -19,6 +19,7 @@ from knowledge.lexicon import (
     courses,
     engine,
     engine_features,
+    figures_of_speech,
     instruments_named,
     noises,
     parts,
@@ -86,6 +87,7 @@ class Lexicon:
         self.of_the_gauge: Phrases[Shows] = Phrases(shows_everyday.OF_THE_GAUGE)
         self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
         self.hearsay: Phrases[bool] = Phrases({True: stance_words.HEARSAY})
+        self.figures_of_speech: Phrases[bool] = Phrases({True: figures_of_speech.FIGURES_OF_SPEECH})
         self.upstream: Phrases[bool] = Phrases({True: ports.UPSTREAM})
         self.downstream: Phrases[bool] = Phrases({True: ports.DOWNSTREAM})
         self.well_until: Phrases[bool] = Phrases({True: well.WELL_UNTIL})

@@ -23,6 +23,7 @@ from knowledge.lexicon.stance_words import (
     INSTRUMENTS,
     KNOWN_WHY,
     LOOKED_FOR,
+    MEANS,
     MOVES_SO,
     OF_OIL,
     REASONS,
@@ -205,3 +206,17 @@ def did_it_again(sentence: Sentence, mark: Mark[bool]) -> bool:
     said = after[:1] in (["did"], ["does"]) and after[1:2] in (["it"], ["this"], ["that"])
     how = bool({"again", "once", "twice"} & set(after)) or bool(ALL_THE_SAME & set(after[2:3]))
     return not sentence.asks and said and how
+
+
+def meaning_asked(sentence: Sentence) -> int | None:
+    """Where a question begins that asks what follows: "so that means I have a bad sender?"."""
+    words = [t.word for t in sentence.tokens]
+    at = next((k for k, w in enumerate(words) if w in MEANS), None)
+    if (
+        not sentence.asks
+        or at is None
+        or "what" in words[:at]
+        or words[at + 1 : at + 2] == ["when"]
+    ):
+        return None
+    return at

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
+from knowledge.lexicon.meant_beside import BESIDE, JUDGED_GOOD, WARMTH
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import (
     ALSO_ELSEWHERE,
@@ -24,7 +25,9 @@ from knowledge.lexicon.meant_otherwise import (
     Otherwise,
 )
 from knowledge.lexicon.meant_wider import WIDER
+from knowledge.reports.words import Shows
 
+_TABLES = (OTHERWISE, IDIOMS, WIDER, BESIDE)
 _LEAD = 2  #: words before a part, and of its name, in which stands whose it is
 
 
@@ -41,16 +44,17 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.fields.get("state") == "absent"
     shows = fact.fields.get("shows")
     key = f"={shows}" if shows else f"-{fact.name}" if absent else fact.name
-    cases = (*OTHERWISE.get(key, ()), *IDIOMS.get(key, ()), *WIDER.get(key, ()))
+    cases = [c for table in _TABLES for c in table.get(key, ())]
     mended = not absent and fact.name in PUT_RIGHT
     elsewhere = not absent and fact.name in ALSO_ELSEWHERE
-    if not cases and not mended and not elsewhere:
+    if not cases and not mended and not elsewhere and shows != Shows.NORMAL.value:
         return False
     for line in paragraph.lines:
         places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
         if places:
             return (
                 any(_fits(case, line, places) for case in cases)
+                or (shows == Shows.NORMAL.value and _is_of_the_heat(line, places))
                 or (mended and _is_past(line, places))
                 or (elsewhere and _is_of_another(line, places))
             )
@@ -62,7 +66,9 @@ def _covers(fact: Fact, place: int) -> bool:
 
 
 def _words(line: Line, places: Iterable[int]) -> set[str]:
-    return {line.word(k) for k in places}
+    """The words in some places, and their kinds: "@minutes"."""
+    those = [line.tokens[k] for k in places if 0 <= k < len(line.tokens)]
+    return {t.word for t in those} | {f"@{kind}" for t in those for kind in t.kinds}
 
 
 def _clauses(line: Line, places: list[int]) -> set[str]:
@@ -93,6 +99,16 @@ def _behind(line: Line, at: int) -> str:
     """The word in a place, or that behind "of" there: "3 litres of water"."""
     word = line.word(at + 1) if line.word(at) == "of" else line.word(at)
     return word.partition(" ")[0]
+
+
+def _is_of_the_heat(line: Line, places: list[int]) -> bool:
+    """Whether all that is normal is how warm it is: "up to normal operating temperature"."""
+    normal = [k for k in places if line.word(k) == "normal"]
+    return (
+        bool(normal)
+        and not _words(line, places) & JUDGED_GOOD
+        and all({line.word(k + 1), line.word(k + 2)} & WARMTH for k in normal)
+    )
 
 
 def _is_past(line: Line, places: list[int]) -> bool:

@@ -119,6 +119,7 @@ def paired(
         if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
         and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
         and line.word(a.first) != "thirds"
+        and not (line.word(a.first) == "change" and line.word(a.last) in ("in", "on"))
         and not (line.word(a.first) == "fitting" and line.word(a.first - 1) in FITTINGS)
         and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
         and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))

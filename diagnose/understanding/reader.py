@@ -17,6 +17,7 @@ from diagnose.understanding.confirmed import confirmed_directly
 from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
 from diagnose.understanding.engine import cylinders, engine_kind
+from diagnose.understanding.excepted import without_empty_denials
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.fixed_speed import at_its_speed
 from diagnose.understanding.foreign_parts import without_foreign_parts
@@ -118,7 +119,7 @@ def read(text: str, book: Book) -> Understanding:
     found = without_upstream(without_ends_of_hoses(found, paragraph), paragraph)
     found = without_mended(_without_what_is_of_others(found), paragraph)
     found = without_foreign_parts(without_other_meanings(found, paragraph), paragraph)
-    found = without_trial_pressures(found, paragraph)
+    found = without_trial_pressures(without_empty_denials(found, paragraph), paragraph)
     found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     found = fine_at_times(some_at_least(without_cured(_once_of_pressure(found)), paragraph))
     found = silent_alarms(

@@ -36,6 +36,7 @@ from knowledge.lexicon.results_words import (
     NOT_THE_PRESSURE,
     OF_THE_OIL,
     PANELS,
+    PASSES_TIME,
     PLENTY,
     PUT_ON,
     RETURNS,
@@ -109,6 +110,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "with a drill and got 60 psi"
         if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
             continue  # "the light stays on for 10 seconds"
+        if mark.value is Result.FOR_A_WHILE and line.word(mark.first - 1) in PASSES_TIME:
+            continue  # "let it idle for a while"
         if "bad" in words and _of_a_part(line, mark):
             continue  # "one and five not so bad"
         if words <= ALONE and not _begins_clause(line, mark):

@@ -19,6 +19,7 @@ from diagnose.understanding.manner import (
     is_of_amount,
     is_past_week,
     known_why,
+    meaning_asked,
     searched_in_vain,
     stated_again,
 )
@@ -126,6 +127,8 @@ def stances(
     short = sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION
     if short and not reads and not _judged_from(tokens, 0):
         _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
+    if (asked := meaning_asked(sentence)) is not None:
+        _set(of, asked, len(tokens), Stance.SUPPOSED)
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, _judged_from(tokens, mark.first), last, Stance.SUPPOSED)
@@ -157,7 +160,8 @@ def stances(
     for mark in lexicon.other_pressure.find(tokens):
         if mark.last < len(tokens) and tokens[mark.last].word in ("pump", "pad"):
             continue  # "fitted a vacuum pump"
-        _set(of, mark.first, _past_colon(sentence, mark.first), Stance.ELSEWHERE)
+        last = _past_figures(sentence, _past_colon(sentence, mark.first))
+        _set(of, mark.first, last, Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
         if is_of_amount(tokens, hedge) or is_able(tokens, hedge):
             continue
@@ -169,6 +173,8 @@ def stances(
         _set(of, first, last, Stance.ELSEWHERE)
     for first, last in of_other_systems(sentence):
         _set(of, first, last, Stance.ELSEWHERE)
+    for mark in lexicon.figures_of_speech.find(tokens):
+        _set(of, mark.first, mark.last, Stance.ELSEWHERE)
     for first, last, _ in taken_back(sentence):
         _set(of, first, last, Stance.SUPPOSED)
     return Stances(tuple(of), tuple(sure))
@@ -194,6 +200,15 @@ def _past_colon(sentence: Sentence, at: int) -> int:
     last = _end(sentence.clauses, at)
     if last < len(sentence.tokens) and sentence.tokens[last - 1].word == ":":
         return _end(sentence.clauses, last)
+    return last
+
+
+def _past_figures(sentence: Sentence, last: int) -> int:
+    """The end of the clauses that only go on with figures: "compression: 150, 148, 152 and 90"."""
+    for clause in sentence.clauses:
+        words = sentence.tokens[clause.first : clause.last]
+        if clause.first == last and all(t.kinds or t.word in _JOINS for t in words):
+            last = clause.last
     return last
 
 

@@ -377,7 +377,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "wiggle|wiggling|wiggled|jiggle|touch|touching the? wire|plug|connector|sender|wiring|lead",
         "tap|tapping|tapped the? gauge|sender|dash",
         "wiggle|wiggling|wiggled|jiggle|jiggling|jiggled|touch|touched|touching|move|moved|moving|tug|tugging|tugged|waggle|wobble|flex|flexing|fiddle|press|pressing|push|poke|prod|shake|bend|pull .. wire|wires|wiring|plug|connector|sender|lead|loom|harness|bundle|terminal|sensor|switch|fuse|fuses|connection",
-        "tap|tapping|tapped|thump|thumping|thumped|bang|slap|hit|flick|knock|whack .. gauge|sender|dash|glass|dashboard|panel|instrument|binnacle|finger",
+        "tap|tapping|tapped|thump|thumping|thumped|bang|slap|hit|flick|whack .. gauge|sender|dash|glass|dashboard|panel|instrument|binnacle|finger",
+        "knock|knocked|knocking on|against? the|my gauge|sender|dash|glass|panel|instrument",
     ),
     Circumstance.RANDOM: (
         "random|randomly",

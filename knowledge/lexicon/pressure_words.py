@@ -233,3 +233,36 @@ WAYS = frozenset(
         ),
     ]
 )
+#: behind "it" or "this" at the head of a sentence that adds to the one before: "it only does so hot"
+ADDS_TO_IT = frozenset(
+    [
+        "happens",
+        "happened",
+        "does",
+        "did",
+        "doesnt",
+        "only",
+        "always",
+        "mostly",
+        "usually",
+        "just",
+        "is",
+        "was",
+        "occurs",
+        "occurred",
+        "starts",
+        "started",
+        "seems",
+        "also",
+        "never",
+        "may",
+        "will",
+        "gets",
+        "got",
+        "comes",
+        "stops",
+        "stopped",
+        "goes-away",
+        "all",
+    ]
+)

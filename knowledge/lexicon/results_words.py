@@ -224,3 +224,21 @@ WON = frozenset(
 TROUBLES = _set("trouble problem problems issue issues")
 #: between "no joy" and the trials it came from
 FROM_A_LIST = _set("from a an the any either my new or and nor another both")
+#: before "for a while": how long it was so, not how long it helped
+PASSES_TIME = frozenset(
+    [
+        "idle",
+        "idling",
+        "run",
+        "running",
+        "sit",
+        "sitting",
+        "stand",
+        "standing",
+        "wait",
+        "cool",
+        "rest",
+        "drive",
+        "driving",
+    ]
+)

@@ -97,6 +97,8 @@ WORK_ENDS = _set(
 WORK_LEADS = _set(
     "a an the my its all both full complete total quick new proper thorough major minor whole"
 )
+#: before what a question asks whether it follows
+MEANS = _set("mean means meaning")
 #: a clause that begins with one of these, in a sentence with a question mark, is the question
 AUXILIARIES = _set(
     "do does did is are was were can could would should will has have may might shall am"

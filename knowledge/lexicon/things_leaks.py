@@ -111,7 +111,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
         names=(
             "oil? filler cap|lid",
             "oil cap|lid",
-            "oil? dipstick cap|o-ring?",
+            "oil? dipstick cap|o-ring",
             "filler",
             "dipstick tube",
         ),

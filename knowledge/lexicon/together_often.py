@@ -127,7 +127,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "bought_it_like|bought_like_that|came_like_that|bought_as_seen|no_history|past_owner|previous_owner|last_owner|seller + like|that|said_nothing|didnt|knew|know|knows|unknown|history|seen|says|owner|told",
     ),
     "ran_on_without_pressure": (
-        "drove|driven|ran|run|flew|flown|rode|used|kept|carried + like_that|like_this|anyway|regardless|back|home|another|going + week|month|miles|mile|@distance|days|home|base|pressure|light|lamp|zero|hour|hours - flat_out|full_throttle|full_load|hard|no_damage|no_harm|no_problem|fine|well|towed|trailered|ok|pressure_fine|"
+        "drove|driven|=ran|=run|flew|flown|rode|used|kept|carried + like_that|like_this|anyway|regardless|back|home|another|going + week|month|miles|mile|@distance|days|home|base|pressure|light|lamp|zero|hour|hours - flat_out|full_throttle|full_load|hard|no_damage|no_harm|no_problem|fine|well|towed|trailered|ok|pressure_fine|"
         "until_the_light|motorway_run|a_run|the_run|long_run|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt|pressure_kept|alarm_kept|light_kept|lamp_kept|buzzer_kept|needle_kept|gauge_kept|on_and_off|cutting|shutting|tripping|stopping|flickering|dropping|stalling|dying|coming|switching",
         "drove_on|ran_on|run_on|driven_on|flew_on|rode_on|carried_on|kept_on|drove_it_on|ran_it_on + week|month|miles|mile|@distance|days|base|pressure|light|lamp|zero|hour|hours - no_damage|no_harm|no_problem|"
         "fine|well|ok|until_the_light|good|before|perfect|recovered|happily|normally|came_back|comes_back|cold|light_kept|lamp_kept|needle_kept|gauge_kept|on_and_off|coming|switching|one|three|two|cylinder|cylinders",

@@ -124,6 +124,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     ),
     "oil_milky": (
         "oil|sump|dipstick|drained|stick + milky|milkshake|mayonnaise|mayo|coffee|latte|emulsion|emulsified|cream|creamy|white|custard|grey_sludge|chocolate_milk|cappuccino - no|not|filler|cap|breather|@not|under_the|smoke|isnt|metal|wasnt|under",
+        "dipstick & milky|creamy|mayonnaise|emulsified|emulsion|milkshake + sludge|gunk|goo|slime|stuff|gloop|mess|on_it - no|not|cap|filler|breather|isnt|wasnt|free",
         "sea_water|seawater|salt_water|water|coolant|antifreeze + in_the_oil|into_the_oil|in_oil|mixed_with_the_oil - no|not|pressure_in",
     ),
     "cream_in_filler_only": (

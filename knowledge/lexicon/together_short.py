@@ -107,7 +107,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     ),
     "dipstick_low": ("low|down + on_level|on_oil_level - pressure|no|not",),
     "level_risen": (
-        "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - glass|window|halfway|half|half_way|@part|share|is_up|topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
+        "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - glass|window|halfway|half|half_way|@part|@fraction|share|is_up|topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
     ),
     "level_correct": (
         "oil|level|sump + =right|=correct - right_boot|right_leg|right_foot|covered|right_hand|pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",

@@ -7,6 +7,7 @@ import pytest
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
 from knowledge.lexicon.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
+from knowledge.lexicon.meant_beside import BESIDE
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
 from knowledge.lexicon.meant_wider import WIDER
@@ -77,7 +78,7 @@ OTHER: dict[str, str] = {
 
 
 def test_every_finding_is_in_the_book() -> None:
-    keys = {*OTHERWISE, *IDIOMS, *WIDER}
+    keys = {*OTHERWISE, *IDIOMS, *WIDER, *BESIDE}
     shown = {key.removeprefix("=") for key in keys if key.startswith("=")}
     assert shown <= {s.value for s in Shows}
     named = {key.removeprefix("-") for key in keys if not key.startswith("=")}

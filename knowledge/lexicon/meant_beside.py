@@ -1,0 +1,178 @@
+"""Words beside a finding by which it is of another thing, or no trouble: a spark plug, the heat of the day."""
+
+from __future__ import annotations
+
+from knowledge.lexicon.meant_otherwise import Otherwise
+from knowledge.lexicon.word_sets import set_of as _set
+
+_FOULED = _set(
+    "foul fouls fouled fouling sooty soot wet gap gapped gapping electrode electrodes spark sparks "
+    "sparking misfire misfires misfiring glow ht lead leads"
+)
+_SPARK_PLUG = Otherwise(
+    beside=_FOULED, unless=_set("gallery oilway galley blanking cup welsh core block hole thread")
+)
+_DAY = _set("day days weather summer afternoon morning evening outside ambient sun sunny")
+_GIVEN = _set("gave give giving given gives good quick gentle sharp")
+_ONCE_DRIVEN = _set("took take taking taken home nurse nursed today yesterday")
+_HOLDERS = _set("filter filters canister cooler line hose pipe jug bottle tin can jar cup head")
+_OF_SUMP = _set("sump pan dipstick stick crankcase")
+_OF_CAP = _set("cap filler rocker cover lid breather valve")
+_FORGOTTEN = _set(
+    "forgot forgotten fill filled filling refill refilled refilling change changed put"
+)
+_TIMES = _set("@seconds @minutes second seconds minute minutes moment moments")
+
+_FITTED_WITH = _set("with stock fitted installed plus")
+_LAMP_DOES = _set(
+    "lit glow glows glowing flash flashes flashing flicker flickers stay stays stayed comes came went goes "
+    "when no low bends corners is was showing shows lights on"
+)
+#: "the filter holds very little oil"
+_HELD = Otherwise(said=_set("hold holds held holding"), beside=_HOLDERS, unless=_OF_SUMP)
+#: behind "normal" it says how warm the engine is; other words that judge the pressure
+WARMTH = _set("operating running working temp temps temperature temperatures")
+JUDGED_GOOD = _set("good fine ok okay perfect right back great healthy")
+
+#: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
+BESIDE: dict[str, tuple[Otherwise, ...]] = {
+    # "a sender with a red light in the dash"
+    "=lamp": (Otherwise(then=_set("in on the my"), beside=_FITTED_WITH, unless=_LAMP_DOES),),
+    # "number 2 plug fouls"
+    **dict.fromkeys(
+        (
+            "gallery_plug_found_missing",
+            "-gallery_plug_found_missing",
+            "crank_plug_found_missing",
+            "-crank_plug_found_missing",
+            "drain_plug_found_loose",
+            "-drain_plug_found_loose",
+        ),
+        (_SPARK_PLUG,),
+    ),
+    # "I gave the wire a tug"
+    "in_a_boat": (Otherwise(said=_set("tug"), beside=_GIVEN),),
+    # "a hot day"
+    "hot_and_thin": (
+        Otherwise(said=_DAY, unless=_set("thin thinner thins watery runny water-like")),
+    ),
+    # "starts first go in the coldest of weathers"
+    "stood_in_frost": (
+        Otherwise(
+            said=_set("coldest"),
+            beside=_set("starts start started even always every any runs fires"),
+            unless=_set("left parked stood overnight frozen ice frost"),
+        ),
+    ),
+    # "took it for a short drive"
+    "idles_long": (
+        Otherwise(
+            said=_set("short little small quick brief"),
+            beside=_ONCE_DRIVEN,
+            unless=_set(
+                "only mostly mainly always never usually every trips journeys runs drives hops"
+            ),
+        ),
+    ),
+    # "the filter hangs sideways and holds very little oil"
+    "dipstick_low": (_HELD,),
+    # "I pulled the dipstick and there was milky sludge on it"
+    "cream_in_filler_only": (Otherwise(anywhere=_set("dipstick stick sump pan"), unless=_OF_CAP),),
+    # "it ran ten seconds without oil", after the pump failed
+    "not_refilled": (Otherwise(said=_set("without"), beside=_TIMES, unless=_FORGOTTEN),),
+    "=slow to build": (
+        Otherwise(
+            said=_set("without"),
+            beside=_set("ran run runs running drove driven"),
+            unless=_set("pressure start starting startup started first"),
+        ),
+        Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
+    ),
+    # "took the line off at the block, no oil at all came out"
+    "dipstick_dry": (
+        _HELD,
+        Otherwise(
+            said=_set("no"),
+            beside=_set(
+                "line pipe hose union port hole sender switch block gallery tapping rocker rockers top head came comes "
+                "coming"
+            ),
+            unless=_set("dipstick stick sump pan drained drain crankcase had left showed shows"),
+        ),
+    ),
+    # "the gases come out of the dipstick tube"
+    "pickup_fell_off": (
+        Otherwise(
+            said=_set("tube pipe"),
+            anywhere=_set("dipstick breather filler"),
+            unless=_set("pickup pick-up strainer suction"),
+        ),
+    ),
+    # "five minutes before I saw that the gauge was at zero"
+    "ten_seconds_or_more": (
+        Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
+    ),
+    # "a magnet to pull them out"
+    "magnetic_metal": (
+        Otherwise(
+            said=_set("magnet"),
+            beside=_set("to will plan tool pick-up fish fished retrieve get"),
+            unless=_set(
+                "stuck sticks stick clings cling grey gray filings shavings slivers flakes fuzz fuzzy picked metal "
+                "swarf debris paste whiskers steel ferrous chips particles"
+            ),
+        ),
+    ),
+    # "the head has no cracks or leakage"
+    "-oil_seen_outside": (
+        Otherwise(
+            beside=_set("head cracks crack valves compression cylinder cylinders leakdown air"),
+            unless=_set("oil outside engine external drips puddle block anywhere"),
+        ),
+    ),
+    # "the oil I'm using, from 10W-30 to 10W-40"
+    "oil_used_fast": (
+        Otherwise(
+            said=_set("using use"),
+            beside=_set("from grade weight 10w-30 10w-40 15w-40 20w-50 5w-30 5w-40 straight brand"),
+            unless=_set("quart quarts litre litres liter liters pint pints every lot much"),
+        ),
+    ),
+    # "the sender sits on the clean side of the screen"
+    "-screen_blocked": (Otherwise(said=_set("side")),),
+    # "the oil levels are as the manual says"
+    "oil_grade_as_manual": (
+        Otherwise(
+            said=_set("level levels amount quantity much"),
+            unless=_set("grade weight viscosity type 10w-40 15w-40 20w-50"),
+        ),
+    ),
+    # "a mechanical gauge under the dash"
+    "panel_reads_too_low": (
+        Otherwise(
+            said=_set("under"),
+            then=frozenset([""]),
+            unless=_set("reads shows psi bar less lower low below kpa pounds lb"),
+        ),
+    ),
+    # "the light went on", not "the boat went on"
+    "ran_on_without_pressure": (
+        Otherwise(
+            said=_set("light lamp alarm buzzer"),
+            beside=_set("went"),
+            unless=_set(
+                "drove driven ran run carried kept continued limped nursed home miles anyway ignored i we he she "
+                "until motored"
+            ),
+        ),
+    ),
+    # "white smoke out of the exhaust"
+    "burning_oil_smoke": (
+        Otherwise(
+            beside=_set("exhaust tailpipe tail-pipe transom"),
+            unless=_set(
+                "blue bluish manifold header headers downpipe burning burnt oil onto drips leaks smell bay hood bonnet"
+            ),
+        ),
+    ),
+}

@@ -1,0 +1,100 @@
+"""Sentences of owners' accounts: what is read from each, and what must not be."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+BOOK = the_book()
+#: each with all that is read from it
+EXACTLY: dict[str, list[str]] = {
+    # turns of phrase
+    "I took hold of the crank and gave it a tug": [],
+    "then we went twice around the block": [],
+    "there was a bang that shook the windows": ["finding engine_banged_or_shook present"],
+    "the system cuts four cylinders at cruise": [],
+    "I changed down from 4th to 3rd, pressure stayed low": ["behaviour low"],
+    # denials that deny nothing
+    "no leaks apart from a drip at the sump gasket": ["finding seal_or_gasket_wet present"],
+    "no metal in the filter except some bits of copper": ["finding copper_flakes present"],
+    "I had no clue that there was a big oil leak": ["finding oil_loss_fast present"],
+    "never realised the screen was blocked": [],
+    "there is a relief valve so it couldn't blow out the gaskets": [],
+    "no metal in the filter except the usual fine paste": [
+        "finding fine_dust_only present",
+        "finding metal_in_filter absent",
+    ],
+    # questions
+    "So this means I have got a bad sender?": [],
+    # a thing of another kind
+    "every few weeks the number 3 plug fouls": [],
+    "the filter lies on its side and holds very little oil": [],
+    "the dipstick tube is where the gases come out": [],
+    "took the line off at the block and no oil at all came": [],
+    "I fished with a magnet to get the piece out": [],
+    "white smoke from the exhaust, nothing else": ["finding white_plume present"],
+    "compression 140, 138, 142 and 90": [],
+    "I have a sender with a red light in the dash": [],
+    "there was a small change in one of the gauges": [],
+    "oil level was 3/4 of the way up the stick, needle at the 1/2 mark, light is on": [
+        "behaviour lamp"
+    ],
+    "low pressure once the engine is up to normal running temperature": ["behaviour low"],
+    "starts at once even in the coldest of winters": [],
+    "the oil levels are as per the manual": ["finding level_correct present"],
+    "the car was parked up and has not been on the road for 9 years": [
+        "finding in_a_vehicle present",
+        "finding stood_long present",
+    ],
+}
+#: each with what must be among what is read
+READ: dict[str, str] = {
+    "pulled the dipstick and it had milky sludge on it": "finding oil_milky present",
+    "I pulled the dipstick. It has creamy goo on it.": "finding oil_milky present",
+    "creamy film under the filler cap only": "finding cream_in_filler_only present",
+    "neither gauge showed any pressure": "behaviour none",
+    "the pressure is normal when it is up to running temperature": "behaviour normal hot",
+    "the light flickers. It only does so in left hand bends": "behaviour unsteady bends",
+    "it took 15 seconds without oil pressure at start": "behaviour slow to build at start",
+    "a magnet picked up slivers in the sump": "finding magnetic_metal present",
+    "started it without oil": "finding not_refilled present",
+    "oil light went on and I carried on for 3 miles": "finding ran_on_without_pressure present",
+    "no leaks at all": "finding oil_seen_outside absent",
+    "it is an old harbour tug": "finding in_a_boat present",
+    "the gallery plug behind the cam gear is missing": "finding gallery_plug_found_missing present",
+}
+#: each with what must not be
+NOT_READ: dict[str, str] = {
+    "I pulled the dipstick and there was milky sludge on it": "finding cream_in_filler_only present",
+    "the pressure drops to nothing. It goes round curves on rails": "behaviour none bends",
+    "changed the oil, let it idle for a while, it was slightly better": (
+        "trial right_oil cured for a while"
+    ),
+    "the light went on while idling": "finding ran_on_without_pressure present",
+    "the engine ran 15 seconds without oil": "behaviour slow to build",
+    "it idled five minutes before I saw that the gauge was at zero": "finding ten_seconds_or_more present",
+    "the gauge sat at the 1/4 mark, pressure is low": "reading 4 psi",
+    "when I got back the running pressure was 50": "finding ran_on_without_pressure present",
+    "no knocks, even with the gauge at zero": "behaviour none wiring touched",
+}
+
+
+def said(text: str) -> set[str]:
+    return {f.short for f in read(text, BOOK).facts}
+
+
+@pytest.mark.parametrize("text", EXACTLY, ids=lambda t: t[:40])
+def test_just_that_is_read(text: str) -> None:
+    assert said(text) == set(EXACTLY[text])
+
+
+@pytest.mark.parametrize("text", READ, ids=lambda t: t[:40])
+def test_it_is_read(text: str) -> None:
+    assert READ[text] in said(text)
+
+
+@pytest.mark.parametrize("text", NOT_READ, ids=lambda t: t[:40])
+def test_it_is_not_read(text: str) -> None:
+    assert not any(short.startswith(NOT_READ[text]) for short in said(text))
