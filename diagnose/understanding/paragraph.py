@@ -24,7 +24,7 @@ from knowledge.lexicon.pressure_words import (
     LONG_TIMES,
     STOPS_ITSELF,
 )
-from knowledge.lexicon.sights_shop import NOT_THE_WEATHER
+from knowledge.lexicon.sights_shop import NOT_THE_WEATHER, OF_A_ROAD
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS
 from knowledge.reports.words import Circumstance
@@ -141,6 +141,10 @@ class Line:
                 continue  # "under 3000 rpm"
             if mark.value is Circumstance.WET and self.word(mark.last) in NOT_THE_WEATHER:
                 continue  # "wet clutch"
+            if mark.value is Circumstance.SPEED and OF_A_ROAD & {
+                self.word(mark.last + (self.word(mark.last) == "over"))
+            }:
+                continue  # "when I drive over bumps", "speed humps"
             if mark.value is Circumstance.SPEED and _idles(self, mark):
                 mark = Mark(Circumstance.IDLE, mark.first, mark.last)
             if "pedal" in inside and any(t.word == "clutch" for t in self.tokens):

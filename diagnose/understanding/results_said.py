@@ -10,6 +10,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_PSI
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.numbers import STARTED
+from knowledge.lexicon.pressure_words import CRANKED
 from knowledge.lexicon.results_words import (
     ABOUT,
     ALONE,
@@ -110,8 +111,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "with a drill and got 60 psi"
         if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
             continue  # "the light stays on for 10 seconds"
-        if mark.value is Result.FOR_A_WHILE and line.word(mark.first - 1) in PASSES_TIME:
-            continue  # "let it idle for a while"
+        if mark.value is Result.FOR_A_WHILE and line.word(mark.first - 1) in PASSES_TIME | CRANKED:
+            continue  # "let it idle for a while", "cranked for a minute"
         if "bad" in words and _of_a_part(line, mark):
             continue  # "one and five not so bad"
         if words <= ALONE and not _begins_clause(line, mark):

@@ -70,7 +70,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} i|we|he|she? {_HIT} a|the|my|some? kerb|curb|rock|speed-hump|hump|ramp|stump|pothole|something",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
         f"{_OVER}|hit|struck|clipped .. {_THINGS_HIT}",
-        f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|bump|something|ditch",
+        f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|=bump|something|ditch",
         "bottomed|grounded out",
         "sump|pan was|got|took|has? been|a|hard? =hit|=bashed|=grounded|=struck|=knock|=dented",
         "off road excursion",

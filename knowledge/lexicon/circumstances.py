@@ -249,6 +249,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.SLOPE: (
         "hill|hills|slope|slopes|incline|inclines|gradient|grade|grades|uphill|downhill|hillside|nose-down|nose-up|bow-up|bow-down|sidling",
         "side slope|hill",
+        "on|over|along|across a|the|my @number|@temperature degree|degrees? bank|slope|hill|incline|side",
         "=climbing|steep",
         "up|down|on|climbing|going|steep|the|over a|the|steep|any? hill|hills|slope|grade|grades|incline|bank|ramp|mountain|climb|gradient|embankment",
         "in|on|during the|a|steep climb|descent|climbing",

@@ -15,7 +15,7 @@ DURING_MORE: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.START: (
         "for|during|in|within the? first few|couple|several of? seconds|moments",
-        "as|soon|once|moment|second|when as? i|we|you fire|crank|start|turn it|her|the-engine|engine|the|key over|up|on?",
+        "as|soon|once|moment|second|when as? i|we|you fire|crank|start|turn the? it|her|the-engine|engine|key over|up|on?",
         "turn|turning of the? key",
     ),
     Circumstance.SLOWING: (

@@ -119,7 +119,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "sports|litre|parallel|flat|boxer|air-cooled|british|vertical|naked sports|parallel? twin|single|triple tourer|bike|machine|roadster?",
     ),
     Trait.GENERATOR: (
-        "generator|genset|gen-set|genny|gennie",
+        "generator|genset|gen-set|genny",
         "standby set",
         "gen set",
         "emergency|standby|diesel? alternator set",
@@ -174,6 +174,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "overhead|twin|double cam|overhead cam?",
     ),
     Trait.PUSHROD: (
+        "push rod|rods engine|motor|four|six|v8|ohv",
         "pushrod|ohv|pushrods|flathead|sidevalve|side-valve",
         "flat head",
         "side valve",

@@ -9,6 +9,18 @@ _SEALER = _set("rtv silicone sealant sealer hylomar goo")
 _A_LID = _set("cap lid dipstick stick")
 _REV = frozenset(["rev"])
 _ALARMS = _set("alarm buzzer horn beeper light lamp siren warning")
+_WATCHED = _set(
+    "needle gauge reading jumps jump flickers flicker flickered changes change makes made moves goes "
+    "came comes out lit flashes"
+)
+_CHAFED = _set("metal block bracket body rubbed chafed bare copper")
+#: oil runs out of a filter that is taken off
+_OUT_OF_A_FILTER = Otherwise(
+    said=_set("ran runs poured came out"),
+    beside=_set("filter it"),
+    anywhere=_set("took unscrewed removed undid pulled spun"),
+    unless=_set("driving running idle engine block ground floor down road"),
+)
 _WEEPS = _set(
     "weeping weeps weep wept seeping seeps seep damp drip drips dripping dribble dribbles sweats sweating"
 )
@@ -24,6 +36,10 @@ _OF_STICK = _set("oil dipstick stick mark marks fluid")
 _OWNER = _set("another a an the my our his her their someone some different other")
 _WATERS = _set(
     "water coolant antifreeze glycol seawater diesel fuel petrol gas gasoline paraffin kerosene"
+)
+
+_MACHINES = _set(
+    "car van boat truck lorry tractor bike engine motor machine digger generator pickup yacht"
 )
 
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
@@ -73,6 +89,56 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
                 "carb tank lift sender switch actuator"
             ),
             unless=_set("pickup pick-up strainer sump suction pan"),
+        ),
+    ),
+    "filter_misfitted": (
+        # how a filter hangs: "screw-on filter hanging upside down"
+        Otherwise(
+            said=_set("upside wrong"),
+            beside=_set("hanging hangs hung mounted sits sitting up screw spin-on"),
+            unless=_set("gasket element cartridge seal stem spring"),
+        ),
+        # "the old filter had a rubber flap"
+        Otherwise(said=frozenset(["rubber"]), anywhere=_set("flap membrane diaphragm valve")),
+    ),
+    # "bare copper showing" of a wire
+    "shells_worn_evenly": (
+        Otherwise(
+            beside=_set("wire wires wiring cable lead loom insulation bare"),
+            unless=_set("shell shells bearing bearings mains rods lining overlay"),
+        ),
+    ),
+    "wiggle_moves_needle": (
+        # "I moved the wires to the oil light": nobody watched the needle
+        Otherwise(said=_set("moved moving shifted rerouted"), unless=_WATCHED),
+        # "the wire was rubbed through, touching metal"
+        Otherwise(said=_set("touching touches touched"), anywhere=_CHAFED, unless=_WATCHED),
+    ),
+    # "dropped to 20, then knock knock, switched off": what was done, no gauge at rest
+    "needle_off_zero_at_rest": (
+        Otherwise(
+            said=_set("off stopped"),
+            anywhere=_set("knock knocking knocks bang rattle seized died motorway"),
+            unless=_set("still stays sits rests zero key never"),
+        ),
+    ),
+    # "the oil hole is 90 deg out"
+    "hot_and_thin": (
+        Otherwise(
+            said=_set("out round around off"),
+            anywhere=_set("hole holes rotated turned bearing timing keyway"),
+            unless=_set("weather outside day sun heat climate"),
+        ),
+    ),
+    # "only 12 at 600 tickover" is a pressure
+    "idle_below_spec": (
+        Otherwise(said=frozenset(["at"]), unless=_set("idles idling ticks runs set is speed")),
+    ),
+    # "it sat a month" is no long rest
+    "stood_long": (
+        Otherwise(
+            said=frozenset(["a month", "one month", "1 month"]),
+            unless=_set("winter years year over than"),
         ),
     ),
     # "the block is cracked at the main gallery"
@@ -125,6 +191,12 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("again thread project where"),
             unless=_set("bought auction seller sale dealer purchased"),
         ),
+        # "bought the cheap one" of a filter
+        Otherwise(
+            said=_set("bought buy got purchased"),
+            beside=_set("cheap filter oil part parts sender gauge kit gasket"),
+            unless=_MACHINES | _set("it her him"),
+        ),
     ),
     # "it has been rebuilt twice already"
     "freshly_rebuilt": (
@@ -151,7 +223,10 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(said=_WATERS, unless=_set("oil")),
         Otherwise(then=_WATERS),
     ),
-    "oil_loss_fast": (Otherwise(said=_set("drained drain draining")),),
+    "oil_loss_fast": (
+        Otherwise(said=_set("drained drain draining")),
+        _OUT_OF_A_FILTER,
+    ),
     # "checked the dipstick from the other side"
     "dipstick_not_its_own": (Otherwise(then=_set("side way end hand day week morning")),),
     # "the fuel pump leaks oil" from its joint
@@ -172,8 +247,9 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     "tensioner_slack": (
         Otherwise(said=_set("chain"), beside=_set("pump"), unless=_set("timing cam tensioner")),
     ),
-    # "the solenoid's gasket leaks inside"
     "oil_seen_outside": (
+        _OUT_OF_A_FILTER,
+        # "the solenoid's gasket leaks inside"
         Otherwise(
             beside=_set("inside internally internal inwards"),
             unless=_set(

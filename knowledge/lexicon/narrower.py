@@ -84,6 +84,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "pump_gear_broken",
     ),
     "drive_gear_stripped": (
+        "drive_gear_worn",
         "gears_worn_out",
         "pump_gear_broken",
     ),

@@ -8,6 +8,8 @@ CASE_WORDS = frozenset(["crankcase", "crankcases", "case", "cases"])
 SPLIT_BY = frozenset(
     ["by", "along", "across", "open", "from", "where", "at", "through", "in", "right"]
 )
+#: what one drives over: no speed is said by it
+OF_A_ROAD = frozenset(["humps", "hump", "bumps", "bump", "potholes", "ruts", "cobbles"])
 #: behind "wet": it is of that kind
 NOT_THE_WEATHER = frozenset(
     ["clutch", "clutches", "sump", "sumps", "sumped", "sumping", "liner", "liners", "belt", "belts"]

@@ -93,6 +93,7 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
         "bits|lumps|crumbs|strings|pieces|blobs of? blue|orange|black|red|grey|silver|clear|old? silicone|rtv|sealant|sealer in|inside|at the? drain|drained|old|sump|pan oil|pan?",
     ),
     "anti_drainback_hard": (
+        "old|previous|last|other filter|one had|has a|an? little|rubber|rubbery? flap|valve|membrane ,|but|and|while? this|the new? one|filter hasnt|hasn't|doesnt|doesn't|not|without|none|lacks",
         "filter without|lacks|lacking|has-no|with-no|no a|an|any? non-return|nonreturn|anti-drain|antidrain|anti-drainback|drainback|check back? valve|flap|membrane",
     ),
     "wrong_shells_fitted": tuple(

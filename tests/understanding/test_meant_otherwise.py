@@ -52,6 +52,16 @@ PLAIN = {
     "cam chain tensioner is slack": "tensioner_slack",
     "bits of white metal bearing in the pump": "bearing_pieces_in_pump",
     "the oil pump drive coupling sheared": "drive_coupling_sheared",
+    "filter gasket doubled": "filter_misfitted",
+    "copper showing on the shells": "shells_worn_evenly",
+    "moving the wires about makes the needle jump": "wiggle_moves_needle",
+    "gauge still reads 20 with the engine off": "needle_off_zero_at_rest",
+    "hot day, 90 deg out there": "hot_and_thin",
+    "idles too slow at 400": "idle_below_spec",
+    "it sat for over a year": "stood_long",
+    "all the oil ran out in a minute": "oil_loss_fast",
+    "oil runs down the outside of the block": "oil_seen_outside",
+    "teeth of the pump drive gear stripped": "drive_gear_stripped",
 }
 #: the same words of another part, another fluid or a milder state
 OTHER: dict[str, str] = {
@@ -74,6 +84,18 @@ OTHER: dict[str, str] = {
     "swarf in the pump": "bearing_pieces_in_pump",
     "checked the dipstick from the other side": "dipstick_not_its_own",
     "the coupling sleeve of the balance shaft sheared": "drive_coupling_sheared",
+    "screw on filter hanging upside down": "filter_misfitted",
+    "old filter had a rubber flap in it": "filter_misfitted",
+    "bare copper showing on the wire": "shells_worn_evenly",
+    "i moved the wires to the oil light about": "wiggle_moves_needle",
+    "dropped to 20 psi, then knock knock, switched off": "needle_off_zero_at_rest",
+    "cam bearing rotated, its oil hole 90 deg out": "hot_and_thin",
+    "but only 12 at 600 tickover": "idle_below_spec",
+    "it sat a month": "stood_long",
+    "filter was empty when i took it off, oil ran out of it": "oil_loss_fast",
+    "took the filter off and oil ran out of it": "oil_seen_outside",
+    "bought the cheap filter": "history_unknown",
+    "pump sprocket with half its teeth missing": "drive_gear_worn",
 }
 
 

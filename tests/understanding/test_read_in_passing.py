@@ -24,6 +24,16 @@ READ = {
     "cant rev it past 2000 or the light comes on": ["behaviour lamp"],
     "cant rev over 2000 the alarm goes off": ["behaviour lamp"],
     "both gauges read the same": ["finding second_instrument_disagrees absent"],
+    "lamp comes on and off when i drive over bumps and speed humps": [
+        "behaviour lamp bumps comes and goes"
+    ],
+    "the light flickers on a 20 degree bank": ["behaviour unsteady slopes"],
+    "swapped the filter, cranked for a minute, nothing on the gauge": [
+        "earlier filter_change renewed",
+        "behaviour none",
+        "reading 0 cranking",
+    ],
+    "only 12 at 600 tickover": ["behaviour low", "reading 12 psi 600 rpm"],
     "block is cracked at the main gallery": ["finding block_cracked present"],
     "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
 }

@@ -96,7 +96,10 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         ("put silicone on the sump",),
     ),
     "anti_drainback_hard": (
-        ("used a filter without a non-return valve",),
+        (
+            "used a filter without a non-return valve",
+            "old filter had a rubber flap this new one hasnt got one",
+        ),
         ("the filter has a non-return valve",),
     ),
     "wrong_shells_fitted": (
