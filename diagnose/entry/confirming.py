@@ -15,6 +15,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from diagnose.case.schema import LONGEST
+from diagnose.entry.readings import parse_reading
 from diagnose.entry.telling import Account, understood
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact, Span, Understanding
@@ -55,6 +56,7 @@ class Correct:
 
     number: int
     words: str
+    signed: bool = True  #: with "=" or ":" behind the number; else it may be a figure of new words
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +120,7 @@ def parse_change(line: str, account: Account) -> Change:
     signed = _SIGNED.fullmatch(line)
     begins = signed or (_NUMBERED.fullmatch(line) if _begins_with_a_place(line) else None)
     if begins and int(begins[1]) in shown and begins[2].strip():
-        return Correct(int(begins[1]), begins[2].strip())
+        return Correct(int(begins[1]), begins[2].strip(), signed=bool(signed))
     if signed and int(signed[1]) not in shown:
         raise UsageError(_no_such(int(signed[1]), shown))
     if not any(c.isalpha() for c in line):
@@ -135,9 +137,11 @@ def changed(account: Account, change: Change, book: Book) -> Account:
     match change:
         case Strike(numbers):
             return replace(account, struck=account.struck | {n - 1 for n in numbers})
-        case Correct(number, words):
+        case Correct(number, words, signed):
             old = account.understanding.facts[number - 1]
-            found = understood(_with_unit(words, old), book, account.has)
+            found = _typed_reading(words, old) or understood(words, book, account.has)
+            if not found.facts and not signed:
+                return changed(account, More(f"{number} {words}"), book)
             if not found.facts:
                 raise UsageError(f"'{plain(words)}' was not understood; {number} stays as it is")
             first = _completed(found.facts[0], old)
@@ -161,13 +165,23 @@ def _no_such(number: int, shown: set[int]) -> str:
     return f"no fact {number} is shown; numbers are {listed}"
 
 
-def _with_unit(words: str, old: Fact) -> str:
-    """A bare number for a reading, with the unit the reading has."""
-    pressure = str(old.fields.get("pressure") or "")
-    unit = pressure.rpartition(" ")[2]
-    if old.table == "reading" and _NUMBER.fullmatch(words):
-        return f"{words} {unit if unit.isalpha() else 'psi'}"
-    return words
+def _typed_reading(words: str, old: Fact) -> Understanding | None:
+    """A reading typed in place of one as ``record --reading`` takes it: "22 psi 2000 rpm direct".
+
+    A bare number has the unit that the reading has. None where it is typed in other words.
+    """
+    if old.table != "reading":
+        return None
+    unit = str(old.fields.get("pressure") or "").rpartition(" ")[2]
+    if _NUMBER.fullmatch(words):
+        words = f"{words} {unit if unit.isalpha() else 'psi'}"
+    try:
+        read = parse_reading(words)
+        read.in_si()  # what no gauge can show is refused
+    except UsageError:
+        return None
+    fields = {key: value for key, value in read.fields().items() if value is not None}
+    return Understanding(words, (Fact("reading", fields, ((0, len(words)),)),))
 
 
 def _completed(new: Fact, old: Fact) -> Fact:

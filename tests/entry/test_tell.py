@@ -327,3 +327,30 @@ def test_a_dash_is_no_name_of_a_case(
     assert done.code == 2
     assert "a dash is no name of a case" in " ".join(done.err.split())
     assert list(tmp_path.iterdir()) == []
+
+
+def account_of(words: str) -> Account:
+    return Account(Path("x.toml"), words, read(words, BOOK), is_new=True)
+
+
+def test_a_reading_is_corrected_in_the_words_of_record() -> None:
+    """The oil's heat and the trusted gauge stay what they are typed as."""
+    first = account_of("22 psi at 2000 rpm")
+    (fact,) = changed(first, Correct(1, "22 psi 2000 rpm 180F direct"), BOOK).understanding.facts
+    assert fact.fields == {
+        "pressure": "22 psi",
+        "rpm": "2000 rpm",
+        "oil": "180 F",
+        "gauge": "direct",
+    }
+    bare = changed(first, Correct(1, "2"), BOOK).understanding.facts[0].fields
+    assert bare == {"pressure": "2 psi", "rpm": "2000 rpm"}
+
+
+def test_words_that_begin_with_a_figure_are_new_where_they_correct_nothing() -> None:
+    """Without "=" behind it, a number may count something."""
+    first = account_of(STORY)
+    added = changed(first, Correct(4, "cylinders", signed=False), BOOK).understanding.facts
+    before = [f.short for f in first.understanding.facts]
+    assert "bearing rods 6" in before
+    assert [f.short for f in added] == [s.replace("rods 6", "rods 4") for s in before]
