@@ -50,7 +50,7 @@ from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Finding, Kind, Measure, Quantity, Stage, State
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
-from knowledge.reports.when import NEAR_IDLE, USUAL_IDLE, Speeds, speeds_of
+from knowledge.reports.when import NEAR_IDLE, SLOWEST_IDLE, USUAL_IDLE, Speeds, speeds_of
 from knowledge.stations.oil.grades import grade_named
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
@@ -376,12 +376,12 @@ def _idle_stated(engine: Engine, card: Card) -> float | None:
 
 def _idle_read(readings: Iterable[Checked[ReadingEntry]], speeds: Speeds) -> float | None:
     """The slowest speed near idle that a reading gives in figures [rpm]; None where none does."""
-    low, high = NEAR_IDLE
+    _, high = NEAR_IDLE
     looks = [
         r.reading.rpm
         for each in readings
         if each.table.rpm and any(c.isdigit() for c in each.table.rpm)
         for r in gauge_reading(each, Faults(), speeds)
     ]
-    near = [n for n in looks if low * USUAL_IDLE <= n <= high * USUAL_IDLE]
+    near = [n for n in looks if SLOWEST_IDLE <= n <= high * USUAL_IDLE]
     return min(near, default=None)

@@ -17,6 +17,7 @@ from knowledge.units import PSI
 CELSIUS = 273.15
 USUAL_IDLE = 700.0  #: rpm
 NEAR_IDLE = 0.75, 1.3  #: of that speed: a reading in between was taken at idle
+SLOWEST_IDLE = 400.0  #: rpm, of old engines with a long stroke (judgement); slower is cranking
 TOP_PETROL = 5500.0  #: rpm
 TOP_DIESEL = 2600.0  #: rpm
 LEAST_SPREAD = 20.0  #: rpm

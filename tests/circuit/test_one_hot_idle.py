@@ -11,6 +11,9 @@ from diagnose.case.case import Case
 from diagnose.circuit.forecast import speeds_of
 from diagnose.circuit.operating_points import points_of
 from diagnose.circuit.worth_reading import within_reach
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.signoff.start import first_start
+from knowledge.book import the_book
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from tests.support.command_line import call
 
@@ -40,6 +43,7 @@ def case(*readings: str, layout: str = "tractor_diesel", more: str = "") -> Case
         (["1800 rpm; 25 psi; hot"], USUAL_IDLE_SPEED.typical),
         (["idle; 8 psi; hot"], USUAL_IDLE_SPEED.typical),
         (["200 rpm; 8 psi; hot"], USUAL_IDLE_SPEED.typical),
+        (["500 rpm; 6 psi; hot", "2000 rpm; 22 psi; hot"], 500.0),
         (["900 rpm; 9 psi; hot", "650 rpm; 8 psi; hot"], 650.0),
     ],
 )
@@ -115,3 +119,14 @@ def test_idle_without_a_figure_is_the_idle_of_its_kind() -> None:
     assert case.idle_speed == 475.0
     assert idle.read is not None
     assert idle.rpm == 475.0
+
+
+def test_all_put_right_is_foretold_at_the_speed_that_is_named(tmp_path: Path) -> None:
+    """Forecast and first start give one figure for the lowest speed, also where idle is faster."""
+    stated = '[engine.limits]\nidle_speed = "700 rpm"\n'
+    found = case("500 rpm; 9 psi; 85 C", "2000 rpm; 30 psi; 85 C", more=stated + MAINS)
+    document = forecast_document(forecast(found, fixes=["mains"]))
+    start = first_start(found, the_book())
+    mean = float(start.pressures(document.speeds[0].rpm, 358.15).mean())
+    assert document.all_right is not None
+    assert document.all_right.mean == pytest.approx(mean, rel=0.02)

@@ -95,7 +95,9 @@ class ForecastDocument:
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
     other_size: str  #: that its figures are of a smaller or larger engine; may be empty
     oil_until: str  #: what thicker oil does until the repair; empty where none is planned
-    all_right: Band | None  #: at hot idle with all faults put right; None where nothing is planned
+    all_right: (
+        Band | None
+    )  #: at the lowest speed, all faults put right; None where nothing is planned
     hot: float
     cold: float
     speeds: tuple[ForecastSpeed, ...]
@@ -153,7 +155,7 @@ def forecast_document(
         settings=tuple(planned),
         other_size=other_size(forecast.case),
         oil_until=planned_oil(forecast, scale) if fits and may_run else "",
-        all_right=_all_right(forecast) if planned and fits else None,
+        all_right=_all_right(forecast) if planned and speeds else None,
         hot=forecast.hot_temperature,
         cold=COLD_START,
         speeds=speeds,
@@ -173,9 +175,9 @@ def forecast_document(
 
 
 def _all_right(forecast: Forecast) -> Band:
-    """What ``signoff --start`` predicts at hot idle, where every fault is put right."""
+    """What ``signoff --start`` predicts at the lowest speed shown, where every fault is put right."""
     start = first_start(forecast.case, the_book())
-    return Band.of(start.pressures(forecast.case.idle_speed, forecast.hot_temperature))
+    return Band.of(start.pressures(float(forecast.speeds[0]), forecast.hot_temperature))
 
 
 def _further(forecast: Forecast, scale: Scale, may_run: bool) -> FurtherReading | None:
