@@ -121,6 +121,7 @@ class Alarm:
     until_read: bool = False  #: a figure read on a gauge cancels the alarm
     gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
     standing: bool = False  #: holds of an engine that is apart, too
+    lets_run: bool = False  #: says how it may run: no longer so under one that forbids any start
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

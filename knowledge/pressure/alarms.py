@@ -110,6 +110,7 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
                 Severity.CARE,
                 f"{fall.says}, a trusted gauge has shown pressure since: run only with that gauge "
                 "on and watched; if it falls too, shut down at once",
+                lets_run=True,
             )
             if known.has(direct_gauge.DIRECT_GAUGE_LOW):
                 yield Alarm(
@@ -183,6 +184,7 @@ def trusted_gauge_beside_panel_or_lamp(known: Known) -> Conclusions:
                 Severity.CARE,
                 f"{finding.says}, but a trusted gauge shows pressure: run only with that gauge on "
                 "and watched; if it falls too, shut down at once",
+                lets_run=True,
             )
 
 

@@ -82,6 +82,7 @@ def protection_stopped_it_with_pressure_there(known: Known) -> Conclusions:
             Severity.CARE,
             f"its own protection stopped it, a trusted gauge showed {looked(enough)}: run it only "
             "with that gauge on and watched; if that falls too, stop it at once",
+            lets_run=True,
         )
 
 
@@ -125,6 +126,7 @@ def little_at_hot_idle(known: Known) -> Conclusions:
                 f"{looked(r)}, least at hot idle {psi(least)}: run it only for a reading, without "
                 "load, until you find the cause",
                 low=True,
+                lets_run=True,
             )
 
 
@@ -158,6 +160,7 @@ def low_by_how_much_unknown(known: Known) -> Conclusions:
             f"{psi(idle)} at idle or {psi(fast)} from 2000 rpm on",
             unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
             low=True,
+            lets_run=True,
         )
 
 
@@ -220,6 +223,7 @@ def little_when_cold(known: Known) -> Conclusions:
                 f"{looked(r)}, cold oil should make at least {psi(min(wanted))}, and hot oil makes "
                 "less: run it only to read a gauge, without load, until you find the cause",
                 low=True,
+                lets_run=True,
             )
 
 
@@ -254,4 +258,5 @@ def far_short_at_speed(known: Known) -> Conclusions:
                 f"{looked(r)}, its revs need about {psi(wanted)}: light load and low revs only, "
                 "until you find the cause",
                 low=True,
+                lets_run=True,
             )

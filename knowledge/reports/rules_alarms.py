@@ -129,6 +129,7 @@ def lamp_flickers(known: Known) -> Conclusions:
                 "gauge, until you find the cause",
                 unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
                 low=True,
+                lets_run=True,
             )
 
 
@@ -187,6 +188,7 @@ def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
             Severity.CARE,
             "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
             "off, fill to the mark, repeat only with a second person on the gauge",
+            lets_run=True,
         )
 
 

@@ -8,7 +8,7 @@ import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.alarms import run_verdict
+from diagnose.output.documents.alarms import alarm_notices, few_alarm_notices, run_verdict
 from diagnose.output.documents.contradictions import contradiction_notices
 from knowledge.book import the_book
 from knowledge.model import Severity
@@ -108,3 +108,17 @@ def test_oil_that_was_put_in_ends_the_stop() -> None:
     text = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "present"\n'
     both = diagnosis(text.format(1, "not_refilled") + text.format(2, "level_correct"))
     assert both.may_run
+
+
+def test_under_a_stop_that_forbids_any_start_no_care_lets_it_run() -> None:
+    """Metal forbids the start, so no notice says how it may run; what concerns fuel stays."""
+    text = (
+        '[[reading]]\nno = 1\nrpm = "700 rpm"\noil = "90 C"\npressure = "9 psi"\ngauge = "direct"\n'
+        '[[finding]]\nno = 2\nwhat = "fuel_smell"\nstate = "present"\n'
+    )
+    forbidden = text + '[[finding]]\nno = 3\nwhat = "metal_in_filter"\nstate = "present"\n'
+    for notices in (alarm_notices, few_alarm_notices):
+        care = [a.says for a in notices(diagnosis(text)) if a.severity is Severity.CARE]
+        assert any("run it only for a reading" in says for says in care)
+        left = [a.says for a in notices(diagnosis(forbidden)) if a.severity is Severity.CARE]
+        assert left == [says for says in care if "smells of fuel" in says]

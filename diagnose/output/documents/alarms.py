@@ -31,8 +31,17 @@ class AlarmNotice:
 
 
 def alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
-    """The alarms of a case, most severe first."""
-    return tuple(AlarmNotice(severity=a.severity, says=a.says) for a in diagnosis.alarms)
+    """The alarms of a case, most severe first.
+
+    Where one forbids any start, those that say how it may run are left out.
+    """
+    every = diagnosis.alarms
+    forbidden = any(a.severity is Severity.DO_NOT_RUN for a in every)
+    return tuple(
+        AlarmNotice(severity=a.severity, says=a.says)
+        for a in every
+        if not (forbidden and a.lets_run)
+    )
 
 
 def few_alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
@@ -43,11 +52,13 @@ def few_alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
     """
     every = diagnosis.alarms
     stopped = not diagnosis.may_run
+    forbidden = any(a.severity is Severity.DO_NOT_RUN for a in every)
     read = any(a.low and a.severity is Severity.STOP for a in every)
     return tuple(
         AlarmNotice(severity=a.severity, says=a.says)
         for a in every
         if not (read and a.low is False)
+        and not (forbidden and a.lets_run)
         and not (stopped and a.severity is Severity.CARE and a.low is not None)
     )
 

@@ -106,6 +106,7 @@ def bearing_clearance_over_its_limit(known: Known) -> Conclusions:
                 Severity.CARE,
                 f"{finding.says}: light load and low speed only, with a trusted gauge watched, "
                 "until new shells are in",
+                lets_run=True,
             )
 
 

@@ -157,4 +157,5 @@ def pump_starved_at_speed(known: Known) -> Conclusions:
             Severity.CARE,
             "pressure falls as the revs rise, the speed where it begins is the limit: stay below "
             "it, without load, until you find the cause",
+            lets_run=True,
         )

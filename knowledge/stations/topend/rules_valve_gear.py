@@ -177,6 +177,7 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
             Severity.CARE,
             "No oil at the rockers, each needs a steady flow: run it no longer than the minute you "
             "need to look.",
+            lets_run=True,
         )
 
 
