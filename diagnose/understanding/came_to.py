@@ -30,6 +30,7 @@ PRIMING = frozenset(["pump_primed", "oil_poured_in"])
 OF_INSTRUMENTS = frozenset(
     ["new_sender", "wiring_repaired", "connector_refitted", "ground_wire_added"]
 )
+_FAR_BELOW = 1.5  #: times less than the usual pressure is no help (judgement)
 _CRANKED = 8  #: words from priming to the pressure it brought
 _FAR = 9  #: words from other work to the pressure that came of it
 _NEAR = 3  #: words behind a figure that may say that it was read cold or with a drill
@@ -72,6 +73,19 @@ def pressure_after(
     if value is None or value is Result.WORSE:
         return None
     return Mark(Result.NO_DIFFERENCE if instrument else value, at, at + 1)
+
+
+def short_of_usual(line: Line, mark: Mark[Result]) -> bool:
+    """Whether what came of work is a figure far below the usual one: "now 0.6 bar, used to be 2"."""
+    figures = [k for k, t in enumerate(line.tokens) if "pressure" in t.kinds]
+    usual = [v for k in figures if line.usual(Mark("", k, k + 1)) for v in pressures_at(line, k)]
+    now = [
+        v
+        for k in figures
+        if k >= mark.first and not line.usual(Mark("", k, k + 1))
+        for v in pressures_at(line, k)
+    ]
+    return bool(usual and now) and min(now) < min(usual) / _FAR_BELOW
 
 
 def was_and_now(line: Line, job: Job) -> Mark[Result] | None:

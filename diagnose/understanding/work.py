@@ -5,7 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from diagnose.understanding.before_work import as_low_before, came_after
-from diagnose.understanding.came_to import made_pressure, pressure_after, was_and_now
+from diagnose.understanding.came_to import (
+    made_pressure,
+    pressure_after,
+    short_of_usual,
+    was_and_now,
+)
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs, names_a_grade
@@ -218,6 +223,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
             if later and not (trouble or job.tried) and _names_a_figure(line, mark):
                 continue  # "new pump and lifters. At idle it's got 60 psi"
+            if mark is not None and mark.value is Result.HELPED and short_of_usual(line, mark):
+                continue  # "new pump. Now 0.6 bar hot, used to be 2 bar"
             shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
             if mark is not None and not trouble:
                 if only_says_well(line, mark) or (built and shown):

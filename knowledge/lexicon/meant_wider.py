@@ -101,6 +101,16 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
         # "the old filter had a rubber flap"
         Otherwise(said=frozenset(["rubber"]), anywhere=_set("flap membrane diaphragm valve")),
     ),
+    # "the cam bearing turned, its oil hole half covered"
+    "gallery_found_blocked": (
+        Otherwise(said=_set("covered covers half"), beside=_set("cam camshaft bush bushing")),
+    ),
+    "shell_hole_mismatch": (
+        Otherwise(
+            anywhere=_set("cam camshaft cambearing"),
+            unless=_set("main mains rod rods crank shell shells big-end"),
+        ),
+    ),
     # "bare copper showing" of a wire
     "shells_worn_evenly": (
         Otherwise(

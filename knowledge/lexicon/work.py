@@ -272,7 +272,7 @@ OPENED_AND_FOUND = (
 #: earlier work said in a way of its own
 AREAS: dict[str, tuple[str, ...]] = {
     "whole_engine": (
-        "rebuild|overhaul|restoration",
+        "rebuild|overhaul|restoration|o/h",
         "after|since|following|from the|its|my|a|this =build|=assembly|=reassembly",
         "fresh|freshly|newly engine|motor|rebuilt|built",
         "rebuilt|overhauled|reconditioned engine|motor",

@@ -82,6 +82,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
     ),
     "bearings": (
         "reshelled|re-shelled|remetalled|re-metalled|rebabbitted|re-babbitted",
+        "crank|crankshaft was|is|has|went|been? sent|taken|away|out? out|off|away? for|to a? regrind|regrinding|grind|grinding",
+        "crank|crankshaft regrind",
         "white|babbitt metal|bearings|bearing re-poured|repoured|poured|recast|redone|renewed|remetalled",
         "whitemetal|babbitt re-poured|repoured|poured|recast|redone|renewed|remetalled",
         "fresh|new bottom end",

@@ -54,6 +54,8 @@ PLAIN = {
     "the oil pump drive coupling sheared": "drive_coupling_sheared",
     "filter gasket doubled": "filter_misfitted",
     "copper showing on the shells": "shells_worn_evenly",
+    "main shell turned, oil hole half covered": "shell_hole_mismatch",
+    "oil gallery blocked with sludge": "gallery_found_blocked",
     "moving the wires about makes the needle jump": "wiggle_moves_needle",
     "gauge still reads 20 with the engine off": "needle_off_zero_at_rest",
     "hot day, 90 deg out there": "hot_and_thin",
@@ -95,6 +97,8 @@ OTHER: dict[str, str] = {
     "filter was empty when i took it off, oil ran out of it": "oil_loss_fast",
     "took the filter off and oil ran out of it": "oil_seen_outside",
     "bought the cheap filter": "history_unknown",
+    "rear cam bearing turned, the oil hole half covered": "shell_hole_mismatch",
+    "the cam bearing turned and covers half the oil hole": "gallery_found_blocked",
     "pump sprocket with half its teeth missing": "drive_gear_worn",
 }
 

@@ -34,6 +34,12 @@ READ = {
         "reading 0 cranking",
     ],
     "only 12 at 600 tickover": ["behaviour low", "reading 12 psi 600 rpm"],
+    "crank was sent out for a regrind": ["earlier bearings rebuilt"],
+    "in frame o/h 3 weeks ago": ["earlier whole_engine rebuilt 3 weeks"],
+    "they swapped the pump. now 0.6 bar hot tickover, used to be 2 bar": [
+        "earlier oil_pump renewed",
+        "reading 0.6 bar hot, idle",
+    ],
     "block is cracked at the main gallery": ["finding block_cracked present"],
     "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
 }
