@@ -44,6 +44,7 @@ class CaseText:
     doubtful: bool
     may: frozenset[str] = frozenset()  #: said in the words too, or a fair reading of them
     unsaid: frozenset[str] = frozenset()  #: facts of the file that the words do not say
+    to_rank: str = ""  #: the text without checks that state the cause; empty where it is the same
 
     @property
     def kept_aside(self) -> bool:
@@ -61,8 +62,12 @@ class CaseText:
         return outcome(read, [f for f in self.facts if str(f) not in self.unsaid], self.may)
 
     def ranked_by(self, reader: Reader) -> Score:
-        """Where the confirmed cause stands when nothing but the text is known, title first."""
-        case = from_tables(as_case(reader(f"{self.engine}. {self.text}")), None, the_book())
+        """Where the confirmed cause stands when nothing but the text is known, title first.
+
+        Checks that state the cause count as findings inside, as in ``scoring``: left out.
+        """
+        text = self.to_rank or self.text
+        case = from_tables(as_case(reader(f"{self.engine}. {text}")), None, the_book())
         return score_of(self.name, Diagnosis(the_book(), case))
 
 
@@ -106,26 +111,36 @@ def _story(path: Path) -> CaseText:
 
 def _case_text(path: Path, learned: tuple[str, ...], further: bool) -> CaseText:
     tables = tomllib.loads(path.read_text("utf-8"))
-    chosen: dict[str, Any] = {
+    chosen = _entries(tables, learned)
+    facts = [f for f in in_tables(chosen) if f.kind is not Kind.FEATURE]
+    label = gold()[path.stem]
+    gives_away = OUTSIDE in learned and label.get("checks_state_the_cause")
+    return CaseText(
+        path.stem,
+        tables["job"].get("title", ""),
+        _text(tables, chosen),
+        tuple(facts),
+        further,
+        bool(label.get("doubtful")),
+        frozenset(_words("may").get(path.stem, ())),
+        frozenset(_words("unsaid").get(path.stem, ())),
+        _text(tables, _entries(tables, (KNOWN,))) if gives_away else "",
+    )
+
+
+def _entries(tables: Tables, learned: tuple[str, ...]) -> dict[str, Any]:
+    """The entries learned in these ways, by table."""
+    return {
         name: [e for e in tables.get(name, ()) if e.get("learned", KNOWN) in learned]
         for name in _TABLES
     }
+
+
+def _text(tables: Tables, chosen: dict[str, Any]) -> str:
+    """The complaint, and the notes of the chosen entries."""
     entries = sorted((e for rows in chosen.values() for e in rows), key=lambda e: int(e["no"]))
     notes = dict.fromkeys(e.get("note", "").strip() for e in entries)
-    job = tables["job"]
-    said = [job.get("complaint", ""), *notes]
-    facts = [f for f in in_tables(chosen) if f.kind is not Kind.FEATURE]
-    doubtful = bool(gold()[path.stem].get("doubtful"))
-    return CaseText(
-        path.stem,
-        job.get("title", ""),
-        sentences(said),
-        tuple(facts),
-        further,
-        doubtful,
-        frozenset(_words("may").get(path.stem, ())),
-        frozenset(_words("unsaid").get(path.stem, ())),
-    )
+    return sentences([tables["job"].get("complaint", ""), *notes])
 
 
 @cache
