@@ -26,6 +26,8 @@ def result_of(
     job: Job, results: list[Mark[Result]], line: Line, own: list[Job]
 ) -> Mark[Result] | None:
     """The result that belongs to a trial: behind it, else just before it."""
+    if job.trial == "topped_up":
+        results = [r for r in results if not _is_empty_again(line, r)]
     if job.begins_it and job.area == "whole_engine":
         return None  # what follows a rebuild is the trouble, not the result of a trial
     if job.begins_it and job.line is line:
@@ -58,6 +60,12 @@ def result_of(
         or (line.word(r.last) in SETS_OFF and r.first == 0)
     ]
     return _counting(ahead)
+
+
+def _is_empty_again(line: Line, result: Mark[Result]) -> bool:
+    """Whether it is "dry again", which cures a leak, said of the oil that was filled in."""
+    words = {line.word(k) for k in range(result.first, result.last)}
+    return result.value is Result.CURED and "dry" in words
 
 
 def _is_from(line: Line, result: Mark[Result], job: Job, own: list[Job]) -> bool:

@@ -103,6 +103,7 @@ _OF_A_GRADE = 3  #: words between a grade of oil and what it did
         "low pressure. took the oil pump apart and it is fine": [],
         "low at idle, put it in neutral and it is fine": [],
         "light on. filled it to the full mark, light quit": ["trial topped_up cured"],
+        "light on, dry again minutes after topping up": ["trial topped_up cured for a while"],
         "replaced: sender (no), pump (a bit)": [
             "trial new_sender no difference",
             "trial new_pump helped",

@@ -101,7 +101,8 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "wet_belt": ("wet belt", "belt in|runs|running in? oil", "belt-in-oil|wet-belt"),
     "plastic_timing_gear": (
-        "plastic|nylon|fibre|fiber|phenolic toothed|tooth? timing|cam? gear|gears|sprocket|sprockets|teeth|wheel",
+        "plastic|nylon|fibre|fiber|phenolic toothed|tooth|coated|faced? timing|cam|camshaft? gear|gears|sprocket|sprockets|teeth|wheel",
+        "plastic-coated|nylon-coated|plastic-toothed|nylon-toothed|plastic-faced|fibre-toothed timing|cam|camshaft? gear|gears|sprocket|sprockets|wheel",
     ),
     "wire_lifter_clips": (
         "plastic|wire|plastic-type lifter|lifters|tappet guides|guide|clips|trays",

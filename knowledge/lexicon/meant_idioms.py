@@ -75,6 +75,11 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     "dipstick_low": (
         _ANOTHER_FLUID,
         Otherwise(then=_set("revs rpm throttle")),
+        # "the needle swings more and more, then below the minimum"
+        Otherwise(
+            anywhere=_set("needle gauge pointer swings swing"),
+            unless=_set("stick dipstick level oil filled topped sump"),
+        ),
         Otherwise(anywhere=_set("tank bottle can"), unless=_OF_OIL | _set("level")),
     ),
     "water_at_the_drain": (
@@ -176,6 +181,8 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("gasket floor card steel section panel hole rust"),
         ),
         Otherwise(said=_set("stopped"), then=_set("the my it her to for")),
+        # "silent with the key on and the engine stopped"
+        Otherwise(said=_set("stopped"), anywhere=_set("key ignition")),
         Otherwise(said=_set("gave"), then=_set("on trying looking hope")),
         # "it came to a stop at the traffic lights"
         Otherwise(said=_set("came"), anywhere=_set("traffic junction station kerb gate crossing")),

@@ -158,6 +158,14 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("shell shells lining bearing bearings overlay babbitt white-metal"),
         ),
     ),
+    # "the gauge is on a thin oil pipe"
+    "oil_grade_too_thin": (Otherwise(then=_set("pipe line tube tubing hose film layer")),),
+    # "a small leak at the pump was repaired"
+    "only_small_seeps": (Otherwise(beside=_set("repaired fixed cured mended resealed")),),
+    # "oil poured down the distributor hole before it was turned"
+    "distributor_bore_pours": (Otherwise(said=_set("down into"), unless=_set("out from")),),
+    # "dry each time between two short runs"
+    "idles_long": (Otherwise(beside=_set("between")),),
     "gallery_plug_found_missing": (Otherwise(beside=_WEEPS, unless=_GONE),),
     "drain_plug_found_loose": (Otherwise(beside=_WEEPS, unless=_GONE),),
     # "the turbo whistles" as every turbo does
@@ -184,6 +192,11 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "it comes level again and it is OK"
     "level_correct": (
+        # "between two short runs the stick was dry"
+        Otherwise(
+            said=_set("between"),
+            unless=_set("mark marks line lines add full min notches dots holes halfway level"),
+        ),
         Otherwise(said=_set("level"), anywhere=_SLOPES, unless=_OF_STICK | _set("sump filled")),
     ),
     # "the relief spring was in two bits"

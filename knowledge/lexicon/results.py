@@ -234,6 +234,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "for|=lasted|=lasts about|maybe|another|all-of? @distance|@number|few|couple|hundred of? miles|mile|yards|laps|trips|starts",
         "for|=lasted|=lasts about|maybe|another? @distance",
         "for awhile",
+        "dry|empty|low|down again? a|an|few|some|@time|just|soon|shortly? minutes|minute|hour|hours|day|miles after",
         "fine|ok|good|better|worked|cured|fixed|helped for @time|a|about",
         "then|but .. came|comes|dropped|started back|again",
         "came|comes|was|started|dropped back|on|again on|next|day|again|later day|week|again|later",

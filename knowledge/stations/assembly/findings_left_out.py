@@ -1,6 +1,6 @@
 """What a rebuild left out or set wide, and the checks that show it."""
 
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
@@ -69,6 +69,6 @@ CLEARANCES_BUILT_WIDE = Finding(
     denies="clearances were measured at the rebuild and within limits",
     stage=Stage.KNOWN,
     normal="measured and written down",
-    background=EXCEPTIONAL,
+    background=VERY_RARE,
     also=("built loose", "race clearances", "loose bearings"),
 )
