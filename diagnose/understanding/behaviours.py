@@ -42,6 +42,7 @@ from knowledge.lexicon.pressure_words import (
     PASSED,
     STAYS,
     STEADY,
+    STOOD,
     TIMES,
 )
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, Speed
@@ -347,25 +348,26 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
         return
     for line, mark in loose:
         before = [h for h in of_pressure if h.line.number < line.number]
-        if isinstance(mark.value, Course) and _of_persons(line, mark):
-            continue  # "I have done it many times"
+        if _of_something_else(line, mark):
+            continue  # "I have done it many times", "not on the road for 20 years"
         alone = isinstance(mark.value, Circumstance) and mark.value is not Circumstance.RANDOM
         if alone and not (before and (_only_that(line) or says_only_when(line, before[-1].line))):
             continue
         _take(before[-1] if before else of_pressure[0], line, mark)
 
 
-def _of_persons(line: Line, mark: Mark[object]) -> bool:
-    """Whether a clause without anything that shows tells what people do."""
+def _of_something_else(line: Line, mark: Mark[object]) -> bool:
+    """Whether a course is of what people do, in a clause without anything that shows, or of a rest."""
+    if mark.value in (Course.UNCHANGED, Onset.GRADUAL) and STOOD & {t.word for t in line.tokens}:
+        return True
     said = any(line.word(k) in _PEOPLE for k in range(line.clause(mark.first).first, mark.first))
-    return said and mark.value is not Course.NOT_REPRODUCED
+    return isinstance(mark.value, Course) and said and mark.value is not Course.NOT_REPRODUCED
 
 
 def _only_that(line: Line) -> bool:
     """Whether a sentence adds to the one before: "Only when hot.", but not "It corners well." """
-    if line.word(0) in ("it", "this"):
-        return line.word(1) in ADDS_TO_IT
-    return line.word(0) in ("only", "happens", "always", "mostly", "usually", "just")
+    only = ("only", "happens", "always", "mostly", "usually", "just")
+    return line.word(0) in only or (line.word(0) in ("it", "this") and line.word(1) in ADDS_TO_IT)
 
 
 def _fact(head: Head) -> Fact:

@@ -84,7 +84,7 @@ _BY_THERMOMETER = (
 )
 _PATTERNS: tuple[tuple[str, str], ...] = (
     ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
-    ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
+    ("grade", r"(?:straight|sae|mono)\s*(?P<high>[1-6]\d)\s?(?:w(?!\s?[/-]?\d))?\b"),
     ("grade", r"(?P<high>[2-6]0)[\s-]?(?:weight|wt)\b"),
     ("pressure", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\s*{_UNIT}"),
     ("pressure", rf"(?P<a>{_NUM}){_UPTO}(?P<b>{_NUM}){_ISH}{_UNIT}"),

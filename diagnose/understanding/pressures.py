@@ -11,6 +11,7 @@ from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.rows import row_of
+from diagnose.understanding.scales import is_of_the_scale
 from diagnose.understanding.sizes import (
     NO_PRESSURES,
     is_gain,
@@ -100,6 +101,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or is_difference(line, i)
         or _not_running(line, i)
         or _is_scale(token, unit)
+        or is_of_the_scale(line, i)
         or is_gain(line, i)
     ):
         return None

@@ -35,6 +35,7 @@ from knowledge.lexicon.results_words import (
     NEGATED,
     NOT_ENDED,
     NOT_THE_PRESSURE,
+    OF_HEAT,
     OF_THE_OIL,
     PANELS,
     PASSES_TIME,
@@ -51,6 +52,7 @@ from knowledge.lexicon.results_words import (
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
+_HEAT_BEHIND = 8  #: words between "a higher" and what is
 _GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 _HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
 _LATER_WITHIN = 6  #: words from "300 miles later" to a result
@@ -103,6 +105,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "now no light with the key on"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
+        if _of_heat(line, mark):
+            continue  # "a higher head temperature"
         if line.word(mark.last) in ("on", "for") and line.word(mark.last + 1) in THEIRS:
             continue  # "a new sender cured it on his"
         if _is_no_pressure(line, mark.last - 1) or _says_where(line, mark):
@@ -180,6 +184,14 @@ def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:
     """Whether it is a noise, a leak or smoke that is gone or stays."""
     near = range(mark.first - 1, mark.last + 1)
     return bool({line.word(k) for k in near} & NOT_THE_PRESSURE)
+
+
+def _of_heat(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it is the heat or the speed that is higher: "a higher head temperature"."""
+    behind = range(mark.last, mark.last + _HEAT_BEHIND)
+    return line.word(mark.last - 1) in ("higher", "lower") and any(
+        line.word(k) in OF_HEAT for k in behind
+    )
 
 
 def _of_the_oil(line: Line, mark: Mark[Result]) -> bool:

@@ -112,6 +112,13 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     "ten_seconds_or_more": (
         Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
     ),
+    # "the petrol drained out of its tank into the engine"
+    "wet_sumps": (
+        Otherwise(
+            beside=_set("fuel petrol gas gasoline diesel"),
+            unless=_set("oil"),
+        ),
+    ),
     # "a magnet to pull them out"
     "magnetic_metal": (
         Otherwise(

@@ -196,7 +196,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} @not go|goes|went|gone out",
         "light|lamp @not go|goes|went|gone off",
         f"{_LAMP} won't|wont go off|out",
-        "buzzer|alarm|beeper|bleeper|sounder|siren|horn is|was|started|starts|kept? sounds|sounded|goes|went|sounding|=going|screams|blaring|wailing|shrieking|blared off?",
+        "buzzer|alarm|beeper|bleeper|sounder|siren|horn is|was|started|starts|kept? sounds|sounded|goes|went|sounding|=going|screams|blaring|wailing|shrieking|blared|=triggers|=triggered|chimes|chimed off?",
         "buzzer|alarm chirps|chirped",
         f"low oil? pressure? {_LAMP}|warning|message|indicator|indication|telltale|tell-tale",
         f"low oil {_LAMP}|warning|message",

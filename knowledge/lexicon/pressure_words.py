@@ -266,3 +266,21 @@ ADDS_TO_IT = frozenset(
         "all",
     ]
 )
+#: of an engine that was not used for years
+STOOD = frozenset(
+    [
+        "stood",
+        "sat",
+        "parked",
+        "stored",
+        "road",
+        "garage",
+        "barn",
+        "storage",
+        "sitting",
+        "standing",
+        "laid",
+        "unused",
+        "museum",
+    ]
+)

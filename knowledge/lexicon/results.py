@@ -21,6 +21,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         f"little|hardly|barely|much|not|scarcely any? {_ADJ}? difference|change|improvement|effect",
         "it|that|they|which didnt|wasnt|hasnt|havent",
         "still|stays|stayed|remains|remained dead|down|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong|pegged|pinned|maxed|erratic|jumping|flickering|stuck",
+        "still|yet @not|never|couldnt|cant|dont|didnt get|got|have|build|see|make a|any? oil? reading|pressure|oil",
         "reads|read|reading|shows|showed|showing exactly|still|just? the? same|identical",
         "still|exactly|just|reads|stayed|stays|all|about|is|was|remained|remains|much the|about? same|identical|unchanged",
         "still low|nothing|none|zero|nil|nada|no|flickers|on|there|@pressure|flickering|reads|drops|bad|does|doing|clatters|knocks|rose|rises|rising|"
@@ -211,6 +212,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now reads|shows|sits|makes|has|holds|runs|gets|get|have|at? @pressure|@number",
         "needle|pressure movement|moved|rose|went up|slightly?",
         "gained|gained a? few? @pressure",
+        "only|just? raised|lifted|upped|raises|lifts|brought|increased the|it|my? cold|hot|idle? oil? pressure? up|by? by|only|just? a|maybe? few|couple|@pressure of? pounds|psi|lbs|lb|points?",
+        "made only|just|maybe|about|perhaps @pressure of? difference|improvement",
         "some|slight|small|tiny|modest improvement|gain|better|rise|difference",
         "raised|lifted|brought|bumped|nudged|boosted|helped|improved it|things|pressure|the|matters|that? pressure? up? a? "
         "little|bit|tad|touch|few|some|couple|hair|fraction|slightly|somewhat",

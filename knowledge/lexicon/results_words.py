@@ -71,6 +71,8 @@ NOT_ENDED = _set("than pressure psi ideas money time help luck good power")
 NOT_THE_PRESSURE = _set(
     "noise noises rattle rattling tick ticking tapping leak leaks smoke smell puddle puddles drip drips weep"
 )
+#: behind "a higher", which is then no pressure
+OF_HEAT = _set("temp temps temperature temperatures heat revs rpm idle")
 #: a pressure after these is a gain
 GAINED = _set("about added another by extra gain gained gave got increased plus worth")
 #: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and

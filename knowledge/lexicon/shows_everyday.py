@@ -47,6 +47,7 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         f"{_P} lies|lay|lie|lying|rests|resting|parked|sits|sitting|flat on|at|against the? stop|peg|pin|bottom",
         f"{_GAUGE} on the? stop|bottom-stop|bottom-peg",
         "no|zero oil? pressure|reading whatsoever|at-all|of-any-kind",
+        "@not|never|couldnt|cant get|got|have|getting a|any? reading|deflection|needle on|from|at|out-of? the|my? gauge|dial|needle?",
         "=neither of? them|the? gauge|gauges|gage|dial|one? shows|showed|show|reads|read|registers|registered|register|gave|moves|moved|move|saw|has|had any? oil? pressure|anything|reading|needle|at-all",
         f"{_P} {_DROPS} {_WAY}? to|at|on|near {_ZERO}",
         f"{_GAUGE} @not|never even? move|moves|moved|moving|budge|budges|budged|lift|register|registers|twitch|stir at? all?",

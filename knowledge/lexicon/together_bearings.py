@@ -70,6 +70,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_JOURNAL} + scored|grooved|gouged|blue|blued|ridges|scratched|scuffed|chewed|picked_up|torn_up|burnt|bruised|galled - no|not|smooth|shaft|cam|seal|sprocket|unmarked|without|isnt|pulley|sensor",
     ),
     "crank_moves_endwise": (
+        "crank|crankshaft & tug|pull|push|pulled|pushed|grabbed|yank|lever|shove & play|movement|slop - no|not|pump_shaft|distributor|rod|rods",
         "crank|pulley|damper|flywheel|crankshaft + in_and_out|back_and_forth|back_and_forwards|fore_and_aft|back_and_fore|endways|endwise|lever|levered|pried|to_and_fro|backwards_and_forwards - not|@not|no",
     ),
     "thrust_face_ploughed": (

@@ -33,6 +33,8 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "wire_open_or_shorted": (
         f"{_WIRE} + open_circuit|open-circuit|no_continuity|dead_short|=infinite",
         f"no_continuity|@not_continuity + {_WIRE}|{_SENDER}|{_GAUGE}",
+        f"{_SENDER}|lamp|light|alarm & wire|lead & is_grounded|is_earthed|grounded_somewhere|earthed_somewhere|grounding_out|"
+        "earthing_out|grounding_somewhere|shorted_to_ground|shorted_to_earth|shorting_to - jumper|i_grounded|when_i|if_i|no|not",
         f"{_WIRE} + broken_inside|break_in|internal_break|shorting_out|shorting_on|rubbed_through - bearing",
     ),
     "sender_ohms_high": (

@@ -105,7 +105,10 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "dipstick_dry": (
         "level|oil + off_the_stick|off_the_dipstick|off_the_bottom|below_the_stick - runs|ran|drips|drops|dripped|like|pressure|no|not|gauge|wiped|cooled",
     ),
-    "dipstick_low": ("low|down + on_level|on_oil_level - pressure|no|not",),
+    "dipstick_low": (
+        "low|down + on_level|on_oil_level - pressure|no|not",
+        "dipstick|stick|level & down|short|shy & @volume - poured|filled|put|into|sump_plug|took|takes|drained|up|high|over_full|overfull|not|no|topped",
+    ),
     "level_risen": (
         "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - glass|window|halfway|half|half_way|@part|@fraction|share|is_up|topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
     ),
@@ -190,6 +193,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "lift_pump|fuel_pump|injection_pump|injector_pump|leak-off|return_line|return_lines|spill_line|injector_line|injector_pipe|jumper_line|jumper_lines|jumper_tube|fuel_jumper|injector_jumper & wet|soaked|dripping|leaking|weeping|cracked|crack|sprays & fuel|diesel|petrol|rocker_cover|valve_cover|sump|into_the_oil - no|not|new|dry|gauge|oil_return",
     ),
     "blow_by_high": (
+        "dipstick|dipstick_tube|filler|oil_filler & gas|gases|fumes|exhaust_gas|exhaust_gases|exhaust_fumes & comes_out|come_out|came_out|coming_out|blows_out|blowing_out|coming_up|comes_up - no|not|petrol|fuel|smell",
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
     ),
     "declined_over_months": (

@@ -31,7 +31,17 @@ EXACTLY: dict[str, list[str]] = {
     # a thing of another kind
     "every few weeks the number 3 plug fouls": [],
     "the filter lies on its side and holds very little oil": [],
-    "the dipstick tube is where the gases come out": [],
+    "the petrol ran out of its tank and into the engine overnight": [],
+    "the gauge is calibrated from 0 to 10": [],
+    "the needle jumps past the highest mark on the gauge (80 psi)": ["behaviour unsteady"],
+    "The engine was serviced 3 months ago. It shows a higher head temperature than the other": [
+        "earlier oil_change renewed 3 months"
+    ],
+    "No pressure at all. It has not been on the road for 15 years": [
+        "behaviour none",
+        "finding stood_long present",
+    ],
+    "I am running SAE 40W oil": ["oil SAE 40"],
     "took the line off at the block and no oil at all came": [],
     "I fished with a magnet to get the piece out": [],
     "white smoke from the exhaust, nothing else": ["finding white_plume present"],
@@ -54,7 +64,19 @@ READ: dict[str, str] = {
     "pulled the dipstick and it had milky sludge on it": "finding oil_milky present",
     "I pulled the dipstick. It has creamy goo on it.": "finding oil_milky present",
     "creamy film under the filler cap only": "finding cream_in_filler_only present",
+    "the dipstick tube is where the gases come out": "finding blow_by_high present",
     "neither gauge showed any pressure": "behaviour none",
+    "packed the pump with grease and still couldn't get a reading": "trial pump_primed no difference",
+    "I let it idle for ten minutes before I noticed the oil light": (
+        "finding ran_on_without_pressure present"
+    ),
+    "if I rev the engine the oil light goes out": "finding rises_just_off_idle present",
+    "no pressure when throttling up either": "behaviour none at speed",
+    "in some turns the alarm triggers": "behaviour lamp bends",
+    "looked at the dipstick, it was down a bit over a quart": "finding dipstick_low present",
+    "it seems the sender wire is grounded somewhere": "finding wire_open_or_shorted present",
+    "thicker oil raised the pressure only a few pounds": "trial thicker_oil helped",
+    "I grabbed the crank and there was far too much play": "finding crank_moves_endwise present",
     "the pressure is normal when it is up to running temperature": "behaviour normal hot",
     "the light flickers. It only does so in left hand bends": "behaviour unsteady bends",
     "it took 15 seconds without oil pressure at start": "behaviour slow to build at start",
@@ -77,6 +99,8 @@ NOT_READ: dict[str, str] = {
     "it idled five minutes before I saw that the gauge was at zero": "finding ten_seconds_or_more present",
     "the gauge sat at the 1/4 mark, pressure is low": "reading 4 psi",
     "when I got back the running pressure was 50": "finding ran_on_without_pressure present",
+    "no pressure when throttling up": "behaviour none slowing to idle",
+    "the dipstick tube blows gas": "finding pickup_fell_off present",
     "no knocks, even with the gauge at zero": "behaviour none wiring touched",
 }
 
