@@ -7,7 +7,15 @@ from itertools import pairwise
 
 from diagnose.understanding.text import Sentence, clause_at
 from knowledge.lexicon.stance import ANY_ONE, INVERTED, WOULD, WOULD_BE
-from knowledge.lexicon.stance_words import CURES_IT, ID, NOT_YET, THINKS
+from knowledge.lexicon.stance_words import (
+    CURES_IT,
+    ID,
+    MAY_THEN,
+    NOT_YET,
+    PERSONS_BY_PRONOUN,
+    THINKS,
+    TO_LEARN,
+)
 
 
 def conditions(sentence: Sentence, supposed: bool) -> Iterator[tuple[int, int]]:
@@ -49,3 +57,13 @@ def of_any_case(sentence: Sentence) -> Iterator[tuple[int, int]]:
             later = words[clause.first + 1 :]
             if any(a in WOULD and b == "have" for a, b in pairwise(later)):
                 yield clause.first, clause.last
+
+
+def purposes(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What was to become possible: "filled it so that I could drive it home"; not what one sees."""
+    words = [t.word for t in sentence.tokens]
+    for k, word in enumerate(words):
+        at = k + 2 if words[k + 1 : k + 2] == ["that"] else k + 1
+        who, may, does = (*words[at : at + 3], "", "", "")[:3]
+        if word == "so" and who in PERSONS_BY_PRONOUN and may in MAY_THEN and does not in TO_LEARN:
+            yield k, clause_at(sentence.clauses, k).last

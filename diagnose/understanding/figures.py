@@ -49,7 +49,7 @@ _UNIT = (
     r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:(?:(?<=lb)|(?<=lbs)|(?<=kg)|(?<=kgs)|(?<=in))\.(?=\s*(?-i:[a-z,;:)])))?|#)"
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
-_ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
+_ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?(?:\s*|-(?=psi|bar|kpa|lb|pound))"
 _IDLES = [
     f"{idle}{says}"
     for idle in ("idle", "idles", "idling", "tickover", "idle speed", "tickover speed")
@@ -111,7 +111,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:r/min|rev/min|revs/min|u/min|t/min|tr/min|1/min|/min\b|min-1|min⁻¹|ot/min|giri(?:/min)?\b|tours(?:/min)?\b|vueltas\b)",
     ),
     ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),
-    ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
+    (
+        "rpm",
+        rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)(?:\s*|-)(?:rpms?|r\.p\.m\.?|revs)\b",
+    ),
     ("rpm", r"(?<=\bidle )(?P<a>[4-9]\d0|1[01]\d0)(?P<k>)\b(?!\s*(?:psi|kpa|bar|miles|h|rpm))"),
     (  # "idle is 950", "it idles at about 900"
         "rpm",

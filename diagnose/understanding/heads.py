@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from diagnose.understanding.denied import says_how_it_works
 from diagnose.understanding.low_now import is_past, low_now, noise_before
-from diagnose.understanding.manner import moved_from
+from diagnose.understanding.manner import moved_from, says_how_warm
 from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -248,13 +248,14 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True
-    if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
-        return True  # "great heat"
+    if mark.value is Shows.NORMAL and (
+        says_how_warm(line.tokens, mark) or (len(mark) == 1 and not _ends_there(line, mark.last))
+    ):
+        return True  # "great heat", "up to normal operating temperature"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
         return True  # "unplugged the sender and it dropped to zero"
-    if mark.value in (Shows.NONE, Shows.LOW) and at_rest(line):
-        return True
-    if mark.value in NOISES and made_elsewhere(line.tokens, mark):
+    resting = mark.value in (Shows.NONE, Shows.LOW) and at_rest(line)
+    if resting or (mark.value in NOISES and made_elsewhere(line.tokens, mark)):
         return True
     match mark.value:
         case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):

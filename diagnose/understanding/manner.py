@@ -16,6 +16,7 @@ from knowledge.lexicon.stance_words import (
     CAUSES,
     DID_THEN,
     FOR_LONG,
+    GOOD_ENGINE,
     HAD_NO_MORE,
     HANDS,
     ID,
@@ -31,6 +32,7 @@ from knowledge.lexicon.stance_words import (
     REFUSING,
     SHOULD_BE,
     STATED_AGAIN,
+    WARMTH,
     WEEKS,
     WHAT_ASKS,
 )
@@ -220,3 +222,11 @@ def meaning_asked(sentence: Sentence) -> int | None:
     ):
         return None
     return at
+
+
+def says_how_warm(tokens: Sequence[Token], mark: Mark[Shows]) -> bool:
+    """Whether "normal" is said of the heat, "good" of another engine: "up to normal running heat"."""
+    last, behind = tokens[mark.last - 1].word, [t.word for t in tokens[mark.last : mark.last + 2]]
+    if last == "normal":
+        return bool(WARMTH & set(behind))
+    return last == "good" and len(mark) == 1 and bool(GOOD_ENGINE & set(behind[:1]))

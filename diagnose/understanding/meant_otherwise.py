@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.paragraph import Line, Paragraph
-from knowledge.lexicon.meant_beside import BESIDE, JUDGED_GOOD, WARMTH
+from knowledge.lexicon.meant_beside import BESIDE
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import (
     ALSO_ELSEWHERE,
@@ -25,7 +25,6 @@ from knowledge.lexicon.meant_otherwise import (
     Otherwise,
 )
 from knowledge.lexicon.meant_wider import WIDER
-from knowledge.reports.words import Shows
 
 _TABLES = (OTHERWISE, IDIOMS, WIDER, BESIDE)
 _LEAD = 2  #: words before a part, and of its name, in which stands whose it is
@@ -47,14 +46,13 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     cases = [c for table in _TABLES for c in table.get(key, ())]
     mended = not absent and fact.name in PUT_RIGHT
     elsewhere = not absent and fact.name in ALSO_ELSEWHERE
-    if not cases and not mended and not elsewhere and shows != Shows.NORMAL.value:
+    if not cases and not mended and not elsewhere:
         return False
     for line in paragraph.lines:
         places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
         if places:
             return (
                 any(_fits(case, line, places) for case in cases)
-                or (shows == Shows.NORMAL.value and _is_of_the_heat(line, places))
                 or (mended and _is_past(line, places))
                 or (elsewhere and _is_of_another(line, places))
             )
@@ -99,16 +97,6 @@ def _behind(line: Line, at: int) -> str:
     """The word in a place, or that behind "of" there: "3 litres of water"."""
     word = line.word(at + 1) if line.word(at) == "of" else line.word(at)
     return word.partition(" ")[0]
-
-
-def _is_of_the_heat(line: Line, places: list[int]) -> bool:
-    """Whether all that is normal is how warm it is: "up to normal operating temperature"."""
-    normal = [k for k in places if line.word(k) == "normal"]
-    return (
-        bool(normal)
-        and not _words(line, places) & JUDGED_GOOD
-        and all({line.word(k + 1), line.word(k + 2)} & WARMTH for k in normal)
-    )
 
 
 def _is_past(line: Line, places: list[int]) -> bool:

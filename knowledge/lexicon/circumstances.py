@@ -299,7 +299,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.ELECTRICAL: (
         "with|when =lights on?",
-        "=headlights|=headlamps|=wipers|=indicators|=indicator|=blinkers|=blinker|=heater|=blower|=turn-signal|=turn-signals|=flasher|=flashers|=sidelights|=headlight|=fan|=defroster",
+        "=headlights|=headlamps|=wipers|=indicators|=blinkers|=blinker|=heater|=blower|=turn-signal|=turn-signals|=flasher|=flashers|=sidelights|=headlight|=fan|=defroster",
         "with|when|if|switch|turn|put the|on|my? =lights|heater|wipers|radio|fan|indicators|blower|switch|accessory|accessories|dash|nav on|off|is|are?",
         "turn signals|signal|indicator|indicators",
         "dash|any|a|whenever|electrical|other switch|accessory|accessories|consumer is|are|turned|on?",

@@ -29,11 +29,7 @@ _LAMP_DOES = _set(
     "when no low bends corners is was showing shows lights on"
 )
 #: "the filter holds very little oil"
-_HELD = Otherwise(said=_set("hold holds held holding"), beside=_HOLDERS, unless=_OF_SUMP)
-#: behind "normal" it says how warm the engine is; other words that judge the pressure
-WARMTH = _set("operating running working temp temps temperature temperatures")
-JUDGED_GOOD = _set("good fine ok okay perfect right back great healthy")
-
+_HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 BESIDE: dict[str, tuple[Otherwise, ...]] = {
     # "a sender with a red light in the dash"
@@ -87,6 +83,13 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("pressure start starting startup started first"),
         ),
         Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
+    ),
+    # "three gauges, all reading the same"
+    "several_alike": (
+        Otherwise(
+            beside=_set("gauge gauges gages sender senders reading readings"),
+            unless=_set("engines boats cars trucks tractors owners others forum"),
+        ),
     ),
     # "took the line off at the block, no oil at all came out"
     "dipstick_dry": (
@@ -178,7 +181,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(
             beside=_set("exhaust tailpipe tail-pipe transom"),
             unless=_set(
-                "blue bluish manifold header headers downpipe burning burnt oil onto drips leaks smell bay hood bonnet"
+                "blue bluish manifold header headers downpipe burning burnt onto drips leaks smell bay hood bonnet"
             ),
         ),
     ),

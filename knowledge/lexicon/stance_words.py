@@ -246,3 +246,10 @@ THINKS = frozenset(
         "already",
     ]
 )
+#: behind "normal" these say how warm the engine is; "the good one" is another engine
+WARMTH = _set("operating running working temp temps temperature temperatures")
+GOOD_ENGINE = _set("one engine motor side")
+#: behind "so (that)": what a person wanted to be able to do, unless he saw or heard by it
+PERSONS_BY_PRONOUN = _set("i we he she you")
+MAY_THEN = _set("could can might")
+TO_LEARN = _set("see hear watch check read tell feel smell find not be say")

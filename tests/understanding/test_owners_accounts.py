@@ -42,6 +42,9 @@ EXACTLY: dict[str, list[str]] = {
         "finding stood_long present",
     ],
     "I am running SAE 40W oil": ["oil SAE 40"],
+    "drained it so that I could drop the sump": [],
+    "three gauges, all reading the same": ["trial other_gauge no difference"],
+    "the pump was refilled so that I could drive it home": [],
     "took the line off at the block and no oil at all came": [],
     "I fished with a magnet to get the piece out": [],
     "white smoke from the exhaust, nothing else": ["finding white_plume present"],
@@ -51,7 +54,7 @@ EXACTLY: dict[str, list[str]] = {
     "oil level was 3/4 of the way up the stick, needle at the 1/2 mark, light is on": [
         "behaviour lamp"
     ],
-    "low pressure once the engine is up to normal running temperature": ["behaviour low"],
+    "low pressure once the engine is up to normal running temperature": ["behaviour low hot"],
     "starts at once even in the coldest of winters": [],
     "the oil levels are as per the manual": ["finding level_correct present"],
     "the car was parked up and has not been on the road for 9 years": [
@@ -71,6 +74,9 @@ READ: dict[str, str] = {
         "finding ran_on_without_pressure present"
     ),
     "if I rev the engine the oil light goes out": "finding rises_just_off_idle present",
+    "pressure is about 4 to 4.5-bar at 3000-rpm": "reading 4 to 4.5 bar 3000 rpm",
+    "low pressure when it is up to normal running temperature and idling": "behaviour low idle, hot",
+    "revved it so I could see the gauge drop to zero": "behaviour none",
     "no pressure when throttling up either": "behaviour none at speed",
     "in some turns the alarm triggers": "behaviour lamp bends",
     "looked at the dipstick, it was down a bit over a quart": "finding dipstick_low present",
@@ -100,6 +106,8 @@ NOT_READ: dict[str, str] = {
     "the gauge sat at the 1/4 mark, pressure is low": "reading 4 psi",
     "when I got back the running pressure was 50": "finding ran_on_without_pressure present",
     "no pressure when throttling up": "behaviour none slowing to idle",
+    "pressure is about 4 to 4.5-bar": "reading 4 to 4.5 psi",
+    "this engine felt hotter than the good one, its pressure was lower": "behaviour normal",
     "the dipstick tube blows gas": "finding pickup_fell_off present",
     "no knocks, even with the gauge at zero": "behaviour none wiring touched",
 }
