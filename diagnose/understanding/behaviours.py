@@ -179,6 +179,10 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "grounded the wire and the needle swings to full scale": [],
         "ground the wire and it goes to zero": [],
         "fitted a new oil pump. Now the gauge is at zero": ["behaviour none work"],
+        "oil pressure at hot idle is too low": ["behaviour low idle, hot"],
+        "oil pressure at idle is not low": [],
+        "oil pressure at zero. It happens in bends": ["behaviour none bends"],
+        "oil pressure at zero. It corners well": ["behaviour none"],
     }
 )
 def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
@@ -193,13 +197,16 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             set_gauge(head)
         set_lengths(line, own)
         marks = [*modifiers(line, heads), *since_then(line, paragraph, heads)]
-        work = [j.whole for j in jobs(line) if j.trial]
+        done = jobs(line)
+        work = [j.whole for j in done if j.trial]
+        taken_out = [j.whole for j in done if not j.trial]  # "after pulling the clutch"
         marks = [
             m
             for m in marks
             if not not_by_itself(line, m)
             and not _is_tried(line, m, heads)
             and not (isinstance(m.value, Circumstance) and any(_inside(m, w) for w in work))
+            and not (m.value is Circumstance.LOAD and any(_inside(m, w) for w in taken_out))
         ]
         loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)

@@ -11,11 +11,16 @@ from knowledge.lexicon.stance_words import (
     CURES_IT,
     ID,
     MAY_THEN,
+    MEANS,
     NOT_YET,
+    OF_SUCH,
     PERSONS_BY_PRONOUN,
+    SOUNDS_LIKE,
     THINKS,
     TO_LEARN,
 )
+
+_SOUNDS = 5  #: words before "like" in which a sound is named
 
 
 def conditions(sentence: Sentence, supposed: bool) -> Iterator[tuple[int, int]]:
@@ -67,3 +72,30 @@ def purposes(sentence: Sentence) -> Iterator[tuple[int, int]]:
         who, may, does = (*words[at : at + 3], "", "", "")[:3]
         if word == "so" and who in PERSONS_BY_PRONOUN and may in MAY_THEN and does not in TO_LEARN:
             yield k, clause_at(sentence.clauses, k).last
+
+
+def likened(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What something is only likened to: "like the sound when a car is low on oil"."""
+    words = [t.word for t in sentence.tokens]
+    for i, word in enumerate(words):
+        if word != "like" or not SOUNDS_LIKE & set(words[max(0, i - _SOUNDS) : i]):
+            continue
+        last = clause_at(sentence.clauses, i).last
+        when = next((k for k in range(i + 1, last) if words[k] in OF_SUCH), None)
+        if when is not None:
+            yield when, last
+
+
+def concluded(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What a question takes for granted: "so that means the sender is bad?"."""
+    for i, token in enumerate(sentence.tokens):
+        if sentence.asks and token.word in MEANS:
+            yield i, len(sentence.tokens)
+
+
+def of_no_fact(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What is said of any such case, hoped for, likened to or asked."""
+    yield from of_any_case(sentence)
+    yield from purposes(sentence)
+    yield from likened(sentence)
+    yield from concluded(sentence)

@@ -6,21 +6,30 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact
+from diagnose.understanding.manner import says_how_warm
 from diagnose.understanding.paragraph import Line, new_now
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.other_things import (
+    AT_USUAL,
     GOES_OUT,
+    KEEPS_TO,
     KEY,
     KEY_OFF,
     LAMP_WORKS,
+    LEADS_TO_FIGURE,
     LIT_LATER,
     NOT_RUNNING,
+    STRIKERS,
+    STRIKES,
+    TAPPED,
+    USUAL_RUNNING,
     WARNS,
 )
 from knowledge.lexicon.pressure_words import BEFORE_NOW, DENY, FINDING_OF, IS_SO_NOW
 from knowledge.lexicon.stance import NEGATION
 from knowledge.reports.words import NOISES, Shows
 
+_MOST_PSI = 150  #: a larger figure is a speed
 _WITH_THE_KEY = 8  #: words before the lamp in which the key is named: "with the key on and ..."
 
 
@@ -89,3 +98,43 @@ def _at_the_key(line: Line, mark: Mark[Shows]) -> bool:
     pairs = set(pairwise(words))
     before_start = bool(pairs & NOT_RUNNING) or bool(KEY & set(words))
     return before_start and not (LIT_LATER & set(words) or pairs & KEY_OFF)
+
+
+def by_hand(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether somebody taps an instrument: "I tap it", "thumped the dash, no change"."""
+    said = [k for k in range(mark.first, mark.last) if line.tokens[k].stem in STRIKES]
+    if not said:
+        return False
+    person = line.word(said[0]) == "tap" and line.word(said[0] - 1) in STRIKERS
+    it = line.word(said[0] + 1) == "it" and any(t.word in TAPPED for t in line.tokens)
+    return person or it or any(line.word(k) in TAPPED for k in range(said[0] + 1, said[0] + 6))
+
+
+def is_no_verdict(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether "normal" or "steady" is no verdict on the pressure: how warm or fast, or a figure."""
+    if mark.value is Shows.NORMAL and says_how_warm(line.tokens, mark):
+        return True
+    return _run_as_usual(line, mark) or _steady_at_a_figure(line, mark)
+
+
+def _run_as_usual(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether "normal" is how the engine is run: "20 psi at normal idle", "under normal driving"."""
+    if line.word(mark.last - 1) != "normal" or line.word(mark.last) not in USUAL_RUNNING:
+        return False
+    return line.word(mark.last - 2) in AT_USUAL
+
+
+def _steady_at_a_figure(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it only keeps to a figure, whatever that is: "steady at 5 psi"."""
+    if mark.value is not Shows.NORMAL or line.word(mark.last - 1) not in KEEPS_TO:
+        return False
+    at = mark.last
+    while line.word(at) in LEADS_TO_FIGURE:
+        at += 1
+    behind = line.tokens[at : at + 1] if at > mark.last else ()
+    return any("pressure" in t.kinds or (t.kinds == {"number"} and _may_be(t.word)) for t in behind)
+
+
+def _may_be(figure: str) -> bool:
+    """Whether a bare figure may be a pressure, not a speed."""
+    return figure.isdigit() and int(figure) <= _MOST_PSI

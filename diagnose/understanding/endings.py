@@ -12,14 +12,17 @@ from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     AT_ONCE,
     AWAY,
+    BEFORE_GONE,
     COMES_BACK,
     DOES_SO,
     FADES,
     FALLS,
     GOES,
+    GONE_THEN,
     HALF_WAY,
     HAPPENED,
     LIMITS,
+    NOT_THERE,
     PASSED,
     REVVED,
     RUNS,
@@ -76,6 +79,8 @@ def set_only(heads: list[Head]) -> None:
 
 def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
+    if _gone_behind(line, head, mark):
+        return True
     first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
     if line.word(first - 1) in _NOT or set(words) & _NOT:
@@ -91,6 +96,27 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
     return bool(gone) or back or bool(set(words) & STEADIES)
+
+
+def _gone_behind(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether the words behind it say that it is gone then: "at idle the knock is absent".
+
+    Also "knocks when hot, cold it is gone".
+    """
+    if head.value not in NOISES:
+        return False
+    leads = mark.last <= head.first  # "at idle, or out of gear, the knock is absent"
+    last = line.clause(head.first if leads else mark.first).last
+    behind = head.last if leads else mark.last
+    words = [line.word(k) for k in range(behind, last)]
+    if not leads and (line.clause(mark.first).first < mark.first or not words):
+        return False
+    while words and words[0] in BEFORE_GONE:
+        words = words[1:]
+    words = [w for w in words if any(c.isalpha() for c in w)]
+    if len(words) == 1:
+        return words[0] in GONE_THEN | STOPS_THEN
+    return tuple(words) in NOT_THERE or (len(words) == 2 and words[0] in GOES and words[1] in AWAY)
 
 
 def _goes(words: list[str], mark: Mark[object]) -> bool:
@@ -111,6 +137,12 @@ def _is_out(
         return False  # "blinks on and off at idle"
     leads = line.tokens[at - 1].is_mark or line.word(at - 1) in _IS_OUT
     return at > head.last and line.word(at) in words and leads
+
+
+def _only(line: Line, at: int) -> bool:
+    """Whether "only" limits when, and not how much: "only 20 psi when hot"."""
+    behind = line.tokens[at + 1 : at + 2]
+    return line.word(at) == "only" and not any(t.is_figure for t in behind)
 
 
 def fell_slowly(head: Head) -> bool:
@@ -183,7 +215,7 @@ def only_then(line: Line, mark: Mark[object]) -> bool:
     """Whether it shows at no other time: "only at idle", "it only does this when hot"."""
     begins = line.clause(mark.first).first
     near = range(max(begins, mark.first - _BEFORE), mark.first + 1)
-    if any(line.word(k) == "only" for k in (*near, mark.last)):
+    if any(_only(line, k) for k in (*near, mark.last)):
         return True
     led = (k for k in range(begins, mark.first) if line.word(k) == "only")
     return any({line.word(k) for k in range(at + 1, mark.first)} <= DOES_SO for at in led)

@@ -6,12 +6,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from diagnose.understanding.denied import says_how_it_works
+from diagnose.understanding.denied import (
+    by_hand,
+    is_no_verdict,
+    says_how_it_works,
+)
 from diagnose.understanding.low_now import is_past, low_now, noise_before
-from diagnose.understanding.manner import moved_from, says_how_warm
+from diagnose.understanding.manner import moved_from
 from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
 from diagnose.understanding.otherwise import means_otherwise
 from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.parted import parted
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.the_gauge import at_rest, of_the_gauge
 from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
@@ -34,7 +39,6 @@ from knowledge.lexicon.other_things import (
     OTHER_POWER,
     PLACES,
     PRESSURES,
-    TAPPED,
     UNPLUGGED,
     UPWARDS,
     VOLTAGE,
@@ -123,6 +127,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         if m.value in INSTEAD and line.word(m.last) not in MADE_ANOTHER.get(m.value, ())
     ]
     marks = line.stated(line.lexicon.shows)
+    marks += [m for m in parted(line) if not any(m.overlaps(x) for x in marks)]
     spoken = paragraph.speaks_of_pressure or any(h.is_pressure for h in before)
     marks += [
         m
@@ -248,8 +253,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True
-    if mark.value is Shows.NORMAL and (
-        says_how_warm(line.tokens, mark) or (len(mark) == 1 and not _ends_there(line, mark.last))
+    if is_no_verdict(line, mark) or (
+        mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last)
     ):
         return True  # "great heat", "up to normal operating temperature"
     if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
@@ -311,7 +316,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return bool({"alarm", "buzzer", "beeper"} & near)  # "the alarm chirps"
         case Shows.TICKING:
             water = (line.word(mark.first - 2), line.word(mark.first - 1)) == ("like", "a")
-            return water or _by_hand(line, mark) or after in ("over", "along")
+            return water or by_hand(line, mark) or after in ("over", "along")
         case Shows.LOST_POWER:
             halted = (
                 line.tokens[mark.first].stem == "come" and line.word(mark.first - 1) in _PERSONS
@@ -319,6 +324,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return after in OTHER_POWER or halted  # "when I come to a halt"
         case Shows.NO_START:
             return bool(DARES_NOT & {line.word(k) for k in range(mark.first - 4, mark.first + 1)})
+        case Shows.KNOCK if by_hand(line, mark):
+            return True
         case Shows.KNOCK:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
             because = line.word(mark.first - 3) == "because"
@@ -335,15 +342,6 @@ def _of_the_level(line: Line, at: int) -> bool:
     """Whether the oil itself, not its pressure, was named before "it" in the sentence."""
     said = {line.word(k) for k in range(at)}
     return bool(said & LEVELS) and not said & PRESSURES
-
-
-def _by_hand(line: Line, mark: Mark[Shows]) -> bool:
-    """Whether somebody taps an instrument: "I tap it", "tapped the gauge, no change"."""
-    said = [k for k in range(mark.first, mark.last) if line.tokens[k].stem == "tap"]
-    if not said:
-        return False
-    person = line.word(said[0]) == "tap" and line.word(said[0] - 1) in _PERSONS
-    return person or any(line.word(k) in TAPPED for k in range(said[0] + 1, said[0] + 4))
 
 
 def _ends_there(line: Line, at: int) -> bool:

@@ -13,13 +13,16 @@ from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
 from knowledge.lexicon.work_words import (
+    A_CAUSE,
     DRILLED,
     EVEN,
+    FOUND_IT,
     OIL_POURED,
     OTHER_CIRCUITS,
     OTHER_FILTERS,
     SENDERS,
     TO_GET_IN,
+    TRYING,
 )
 from knowledge.reports.words import Done, Shows, Since
 
@@ -116,14 +119,19 @@ class Job:
             if token.word in _DAY and self.line.word(k - 1) in _THAT_DAY:
                 return (Mark(True, k - 1, k + 1),)  # "the day the new pump went in"
             if token.word in _SINCE:
-                if self.line.word(k - 1) in EVEN:
-                    break  # "low even after a new pump"
+                if self.line.word(k - 1) in EVEN or self._is_search(k + 1):
+                    break  # "low even after a new pump", "after trying three gauges"
                 before = self.line.tokens[k - 1]
                 aged = before.kinds & {"time", "distance", "number"} and before.word not in _ZERO
                 if k and aged:
                     break  # its age: "1300 hours since the overhaul"
                 return (Mark(True, k, k + 1),)
         return ()
+
+    def _is_search(self, at: int) -> bool:
+        """Whether work looked for the cause: "after trying two senders", "found the fault after ..."."""
+        words = {t.word for t in self.line.tokens}
+        return self.line.word(at) in TRYING or bool(words & FOUND_IT and words & A_CAUSE)
 
     @property
     def before_it(self) -> range:

@@ -12,6 +12,7 @@ from knowledge.lexicon.stance_words import (
     ALL_THE_SAME,
     ASIDES,
     ASKS_OF,
+    BINDS,
     CAME_THEN,
     CAUSES,
     DID_THEN,
@@ -32,6 +33,7 @@ from knowledge.lexicon.stance_words import (
     REFUSING,
     SHOULD_BE,
     STATED_AGAIN,
+    TURNS_LITTLE,
     WARMTH,
     WEEKS,
     WHAT_ASKS,
@@ -90,6 +92,13 @@ def is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
     refused = len(after) > 1 and after[0] in ("not", "never")
     if refused and after[1] in REFUSES and tokens[mark.first - 1].word in REFUSING:
         return not any(t.word in ("if", "unless") for t in tokens)  # "the light would not go out"
+    little = (
+        len(after) > 1 and after[0] in TURNS_LITTLE and after[1] in REFUSES | {"rotate", "spin"}
+    )
+    if little and tokens[mark.first - 1].word in REFUSING:
+        return True  # "the pump would only turn a few degrees"
+    if tokens[mark.first - 1].word == "it" and tokens[mark.first - 2].word in ("before", "until"):
+        return bool(after) and after[0] in BINDS
     does = bool(after) and after[0] in MOVES_SO
     return shown and does and not any(t.word in ("if", "unless") for t in tokens)
 

@@ -37,7 +37,10 @@ from knowledge.lexicon.numbers import (
     COUNTS,
     DASH,
     DRIVES,
+    FASTER,
+    FASTER_TO,
     FOLLOWS,
+    GETS,
     GRADUALLY,
     IS,
     MOST,
@@ -55,6 +58,7 @@ from knowledge.lexicon.numbers import (
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
+    SHOWN_THEN,
     SO_MUCH,
     STARTED,
     STICK,
@@ -63,7 +67,9 @@ from knowledge.lexicon.numbers import (
     TOWARDS,
     UNDER,
     WAS_AT,
+    WHO_DRIVES,
 )
+from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.lexicon.stance_words import SIDES
 from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Circumstance, Speed
@@ -77,6 +83,7 @@ _THEN = frozenset(
 )
 #: beside these a bare number is a pressure
 _LISTED = (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
+_WENT = 9  #: words from a person to how fast he goes
 _HYPHENS = frozenset(["-", "–", "—", "/", "%"])
 _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 
@@ -125,7 +132,11 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if _is_of_the_road(line, i) or any(f(line, i) for f in NO_PRESSURES):
+    if (
+        _is_of_the_road(line, i)
+        or _how_fast_one_went(line, i)
+        or any(f(line, i) for f in NO_PRESSURES)
+    ):
         return False
     if spoken_of and (line.word(i + 1) == "mark" or _of_a_side(line, i) or i in row_of(line)):
         return True
@@ -206,6 +217,22 @@ def _is_of_the_road(line: Line, i: int) -> bool:
     if before == "doing" or not said & DRIVES or before not in ("at", "about", "around"):
         return before == "doing"
     return not any(first <= m.first < i for m in line.find(line.lexicon.instrument))
+
+
+def _how_fast_one_went(line: Line, i: int) -> bool:
+    """Whether a person goes that fast: "when I get up to 50", "once we hit 70"."""
+    first = max(line.clause(i).first, i - _WENT)
+    who = next((k for k in range(i - 1, first - 1, -1) if line.word(k) in WHO_DRIVES), None)
+    if who is None or line.word(i + 1) in SHOWN_THEN:
+        return False
+    said = [line.word(k) for k in range(who + 1, i)]
+    if not said or any(line.tokens[k].is_mark for k in range(who + 1, i)):
+        return False
+    behind = {line.word(k) for k in range(i + 1, i + 4)}
+    if behind & DASH or GAUGE_WORDS & set(said) or said[-1] not in FASTER | FASTER_TO:
+        return False
+    faster = set(said) & (FASTER_TO - {"to", "at"} | {"up"})
+    return bool(set(said) & FASTER) or bool(set(said) & GETS and faster)
 
 
 def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:

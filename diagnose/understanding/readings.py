@@ -17,7 +17,7 @@ from diagnose.understanding.gauges_compared import (
     apart_later,
     by_panel,
 )
-from diagnose.understanding.idle_speed import of_an_idle
+from diagnose.understanding.idle_speed import of_an_idle, without_standing
 from diagnose.understanding.nearness import nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
@@ -135,6 +135,7 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
         ],
         "zero psi at hot idle": ["reading 0 psi hot, idle"],
         "1.7 bar at hot idle 750 rpm": ["reading 1.7 bar hot, 750 rpm"],
+        "At 2000 rpm, parked in neutral, the gauge reads 60 psi": ["reading 60 psi 2000 rpm"],
         "15 psi is hot idle 700 rpm, 40 at 2000": [
             "reading 15 psi hot, 700 rpm",
             "reading 40 psi 2000 rpm",
@@ -250,6 +251,8 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     any_heat = [m for m in line.find(lexicon.any_heat) if not _is_figure(line, m.last)]
     marks += [m for m in line.circumstances if not any(a.overlaps(m) for a in any_heat)]
     marks += [*any_heat, *gauges_named(line), *figures]
+    if len(found) == 1:
+        marks = without_standing(line, marks)
     heads: list[Mark[object]] = [p.mark for p in found]
     order = _order(marks, heads)
     every = marks

@@ -51,6 +51,8 @@ def recaps(
         if not (known or brief or in_turn(line, row[0].first)):
             continue
         for part, trial in zip(row, trials, strict=True):
+            if trial == "engine_rebuilt" and not set_off:
+                continue  # "the engine now has good pressure" names no rebuild
             if trial and not line.stances.at(part) & _UNTRUE:
                 yield Job(line, (part,), Done.RENEWED, trial, None), mark
                 if trial == "right_oil" and line.word(part.last - 1) in ("filter", "filters"):

@@ -17,6 +17,7 @@ from knowledge.lexicon.results_words import (
     AS_LOW,
     BEFORE_ALONE,
     BETTER,
+    BY_THROTTLE,
     COUNTED,
     CURES_ONE,
     DID_IT,
@@ -44,6 +45,7 @@ from knowledge.lexicon.results_words import (
     RETURNS,
     RIGHT_AGAIN,
     THEIRS,
+    TIMES_OF_DAY,
     TRAILS,
     TROUBLES,
     WENT_AGAIN,
@@ -56,6 +58,7 @@ _HEAT_BEHIND = 8  #: words between "a higher" and what is
 _GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 _HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
 _LATER_WITHIN = 6  #: words from "300 miles later" to a result
+_REVVED = 8  #: words before a clause in which the engine is revved
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 
 
@@ -208,6 +211,15 @@ def read_by_a_gauge(line: Line, mark: Mark[Result]) -> bool:
     put = bool({"gauge", "gage"} & set(before)) and bool(PUT_ON & set(before))
     figure = any(line.tokens[k].is_figure for k in range(mark.first, mark.last))
     return put and mark.value in BETTER and figure
+
+
+def comes_otherwise(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it came of a gauge that was put on, or of the throttle: "a rev and the light went out"."""
+    if read_by_a_gauge(line, mark):
+        return True
+    clause = line.clause(mark.first)
+    lead = {line.word(k) for k in range(max(0, clause.first - _REVVED), mark.first)}
+    return mark.value in BETTER and bool(lead & BY_THROTTLE) and not lead & TIMES_OF_DAY
 
 
 def _lamp_is_dead(line: Line, mark: Mark[Result]) -> bool:

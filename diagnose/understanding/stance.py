@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Flag, auto
 
-from diagnose.understanding.conditions import conditions, of_any_case, purposes
+from diagnose.understanding.conditions import conditions, of_no_fact
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.manner import (
     as_it_should,
@@ -132,7 +132,7 @@ def stances(
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, _judged_from(tokens, mark.first), last, Stance.SUPPOSED)
-    for first, last in (*of_any_case(sentence), *purposes(sentence)):
+    for first, last in of_no_fact(sentence):
         _set(of, first, last, Stance.SUPPOSED)
     for first, last in conditions(sentence, any(s & Stance.SUPPOSED for s in of)):
         _set(of, first, last, Stance.SUPPOSED)

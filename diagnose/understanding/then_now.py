@@ -7,7 +7,9 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.rows import goes_by, was_first
 from knowledge.lexicon.numbers import (
     ABOUT,
+    COUNTED_BY,
     DATES,
+    EACH,
     IT_WAS,
     LATER,
     NOTHING,
@@ -104,14 +106,21 @@ def is_dated(line: Line, at: int) -> bool:
 def is_a_step(line: Line, i: int) -> bool:
     """Whether a figure was shown on the way to a later one: 70 of "became 70, then 64, now 58"."""
     before = line.word(i - 1)
-    if goes_by(line, i):
-        return True
+    if goes_by(line, i) or _each(line, i + 1):
+        return True  # "drops 3 psi every 20 miles"
     if is_dated(line, i):
         usual = line.usual(Mark(True, i, i + 1))
         return not usual or any(is_dated(line, k) for k in range(i))
     led = before in STEPS or (before in TOWARDS and line.word(i - 2) in STEPS)
     later = range(i + 1, len(line.tokens))
     return led and any(line.word(k) == "now" for k in later)
+
+
+def _each(line: Line, at: int) -> bool:
+    """Whether "every 20 miles" or "per thousand" stands there, not "every time I stop"."""
+    behind = line.tokens[at + 1 : at + 2]
+    counted = any(t.is_figure or t.kinds or t.word in COUNTED_BY for t in behind)
+    return line.word(at) == "per" or (line.word(at) in EACH and counted)
 
 
 def left_behind(line: Line, i: int) -> bool:

@@ -191,7 +191,7 @@ def _states(
         if line.word(mark.first) in LEAKS and looked_for(line, mark.first):
             continue  # "checked the pipes, leaks and the level"
         if line.word(mark.first) == "sound" and line.word(mark.last) in SOUNDS_SO:
-            continue  # "the big ends sound quiet"
+            continue  # "the big ends sound quiet", "the sound of a follower"
         if _of_what_follows(line, mark):
             continue
         if State.COLD in meanings and line.word(mark.last) in STARTS:

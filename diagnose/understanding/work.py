@@ -23,7 +23,7 @@ from diagnose.understanding.recaps import brought, even_with, recaps
 from diagnose.understanding.result_of import result_of, until
 from diagnose.understanding.results_said import (
     RELAPSE,
-    read_by_a_gauge,
+    comes_otherwise,
     relapse,
     results_of,
     says_again,
@@ -31,6 +31,7 @@ from diagnose.understanding.results_said import (
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
 from knowledge.lexicon.results_words import (
+    ADDED,
     ALL_OFF,
     BEGAN,
     BETTER,
@@ -219,7 +220,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             if mark is not None and not trouble and not built:
                 again = _in_the_end(paragraph, job, mark, line)
                 trouble = again is not mark and says_again(paragraph.lines[line.number :])
-            if mark is not None and job.line is not line and read_by_a_gauge(line, mark):
+            if mark is not None and job.line is not line and comes_otherwise(line, mark):
                 continue  # "new oil. Put a gauge on and got 20"
             later = mark is not None and line is not job.line and mark.value is Result.HELPED
             if later and not (trouble or job.tried) and _names_a_figure(line, mark):
@@ -236,7 +237,7 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
                 continue  # "gone up to 90 since the new pump": a trouble that began with it
             if job.line is line and came_after(job):
                 continue  # "before the oil change it was fine"
-            if job.area == "whole_engine" and not trouble:
+            if job.area == "whole_engine" and (not trouble or _of_other_work(job, line, mark)):
                 continue  # what the gauge did after it came of no trial
             if mark is not None:
                 yield job, _in_the_end(paragraph, job, mark, line), line
@@ -258,6 +259,14 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             silent += 1
             waiting = waiting if silent <= _SILENT and not _troubled(line, troubles) else []
         silent = 0 if own else silent
+
+
+def _of_other_work(job: Job, line: Line, mark: Mark[Result] | None) -> bool:
+    """Whether a later sentence names what was done since the rebuild: "added the plug, now 40"."""
+    if mark is None or line is job.line:
+        return False
+    done = any(a.first < mark.first for a in line.stated(line.lexicon.actions))
+    return done or any(line.word(k) in ADDED for k in range(mark.first))
 
 
 def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:

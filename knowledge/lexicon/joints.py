@@ -91,7 +91,7 @@ LINKS = _set(
 )
 #: after "sound": it is a verb
 SOUNDS_SO = _set(
-    "quiet quieter fine ok okay good noisy rough like as normal sweet healthy bad loud dry"
+    "quiet quieter fine ok okay good noisy rough like as normal sweet healthy bad loud dry of from coming"
 )
 #: after "came out": somebody drew it out and looked at it
 DRAWN_OUT = _set(

@@ -102,8 +102,19 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             ),
         ),
     ),
-    # "two hundred hours of labour"
-    "high_mileage": (Otherwise(beside=_set("labour labor bill work workshop welding")),),
+    # "after trying another sender" is a search
+    "instrument_just_changed": (Otherwise(beside=_set("trying tried tries try")),),
+    # "two hundred hours of labour", "once the engine wore in"
+    "high_mileage": (
+        Otherwise(beside=_set("labour labor bill work workshop welding")),
+        Otherwise(said=_set("wore wears wearing"), then=_set("in")),
+    ),
+    # "turned the ignition to on again"
+    "-ran_on_without_pressure": (
+        Otherwise(
+            said=_set("turned turn switched"), then=_set("on to back again"), unless=_set("off")
+        ),
+    ),
     # "the oil in the tin was old and black"
     **dict.fromkeys(("oil_overdue", "oil_black_and_gritty", "oil_looks_clean"), (_IN_A_TIN,)),
     # "the filter spanner is too small"
@@ -172,9 +183,25 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             then=_set("getting to finding removing taking fitting pulling with on"),
         ),
     ),
-    "-high_mileage": (Otherwise(said=_set("new"), beside=_CONSUMABLES),),
+    "-high_mileage": (
+        Otherwise(said=_set("new"), beside=_CONSUMABLES),
+        # "drove it several thousand miles like that"
+        Otherwise(
+            said=_set("few couple several two three"),
+            beside=_set("drove driven drive driving run ran running went gone travelled traveled"),
+            unless=_set("only just new clock odometer since from total done"),
+        ),
+    ),
     # "cut out the rusty floor", "finally stopped the squeak", "the rain then stopped"
     "stopped_with_loss_of_power": (
+        Otherwise(
+            said=_set("locked locks lock froze frozen"),
+            anywhere=_set("pump"),
+            beside=_set(
+                "turn turned turns turning rotate rotated rotates spin spun hand degrees then"
+            ),
+            unless=_set("engine motor crank crankshaft car drove driving"),
+        ),
         Otherwise(said=_set("cut cuts cutting"), then=_set("the an my our all some two new")),
         Otherwise(
             said=_set("cut cuts cutting"),

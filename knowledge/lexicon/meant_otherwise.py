@@ -44,6 +44,15 @@ _LEAKS = _set(
 _ONCE = _set("used was were before last when usual normal new always")
 _FUEL_CAP = _set("fuel coolant header radiator")
 
+_JAMS = Otherwise(
+    said=_set("freeze freezes freezing froze frozen"),
+    beside=_set("pump engine motor valve plunger piston rotor gear lifter bearing crank"),
+    unless=_set(
+        "winter cold ice icy iced weather night overnight frost morning degrees minus temperature snow water "
+        "oil's screen pickup strainer below outside @temperature january february december"
+    ),
+)
+
 #: by finding, "-" before it where it was found not to be so
 OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     # "primed it with a drill, oil came out at the gauge line" is a good sign
@@ -167,6 +176,15 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     "engine_seized": (
+        # "the pump turned a quarter turn and then locked up"
+        Otherwise(
+            said=_set("locked locks lock froze frozen"),
+            anywhere=_set("pump"),
+            beside=_set(
+                "turn turned turns turning rotate rotated rotates spin spun hand degrees then"
+            ),
+            unless=_set("engine motor crank crankshaft car drove driving"),
+        ),
         Otherwise(beside=_ACCESSORIES, unless=_set("engine motor crank crankshaft")),
         Otherwise(
             beside=_set("starter wiper window blower fan winch trim tilt bilge"),
@@ -270,6 +288,8 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             ),
         ),
     ),
+    # "the pump keeps freezing up" is a pump that jams
+    **dict.fromkeys(("stood_in_frost", "oil_very_cold", "ice_at_screen"), (_JAMS,)),
     # "in june the filter and oil, ok few weeks then"
     "-filter_collapsed": (Otherwise(then=_set("few for till until weeks some")),),
     "-filter_packed": (Otherwise(then=_set("few for till until weeks some")),),

@@ -167,6 +167,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "oil_line_found_broken",
         "turbo_shaft_loose",
     ),
+    "gallery_plug_found_missing": ("leftover_found", "lifter_out_of_bore"),
     "crank_plug_found_missing": ("gallery_plug_found_missing", "drain_plug_found_loose"),
     "rap_dulled_by_cut_out": ("stopped_with_loss_of_power",),
     "signs_of_starvation": ("dipstick_low",),
@@ -312,6 +313,8 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "dipstick_dry",
     ),
     "drive_shaft_broken": (
+        "rod_broken",
+        "pump_found_failed",
         "lab_viscosity_low",
         "drive_shaft_rounded",
     ),

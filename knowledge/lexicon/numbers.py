@@ -100,6 +100,18 @@ DRIVES = _set(
     "cruising driving flying pottering tootling trundling barrelling barreling bombing bowling travelling traveling "
     "riding motoring tooling ambling hacking belting going drove rode"
 )
+#: behind a figure: how much it changes each time
+EACH = _set("every each per")
+COUNTED_BY = _set("mile minute hour km lap degree ten twenty few hundred thousand couple")
+#: a person, what he does, and what stands before how fast he then goes: "when I get up to 50"
+WHO_DRIVES = _set("i we you im were youre")
+FASTER = _set(
+    "accelerate accelerated accelerating reach reached hit pass passed exceed exceeded top topped do did drive drove"
+)
+GETS = _set("get gets got getting go goes went going")
+FASTER_TO = _set("to past over above beyond at about around")
+#: behind it: it was read after all
+SHOWN_THEN = _set("cold hot warm at @ idle idling psi lb lbs pounds when")
 #: before "from 20 to 35": it is at the second now
 RISEN = _set(
     "went rose raised came climbed jumped brought took increased lifted improved got gone risen up taken moved "

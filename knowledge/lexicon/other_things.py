@@ -103,6 +103,22 @@ LEAD_TEST = frozenset(
     ]
 )
 #: after "tapped": an instrument, which somebody taps to free its needle
+#: before "normal", and behind it: how the engine is run, not what the gauge shows
+AT_USUAL = frozenset(
+    ["at", "in", "under", "during", "with", "a", "the", "its", "hot", "cold", "warm", "on", ","]
+)
+USUAL_RUNNING = frozenset(
+    [
+        *("idle", "idling", "tickover", "revs", "speed", "running", "operating", "driving"),
+        *("cruise", "cruising", "temperature", "temp", "use", "hot", "warm", "conditions"),
+    ]
+)
+#: before a figure: the needle keeps to it; what may stand between
+KEEPS_TO = frozenset(["steady", "constant", "solid", "stable", "rock-solid"])
+LEADS_TO_FIGURE = frozenset(["at", "on", "around", "about", "a", "@", "~", "roughly", "just"])
+STRIKERS = frozenset(["i", "we", "you", "he", "she", "to"])
+#: stems of what a hand does to an instrument
+STRIKES = frozenset(["tap", "thump", "bang", "knock", "rap", "hit", "slap", "thwack"])
 TAPPED = frozenset(
     ["gauge", "gage", "guage", "glass", "needle", "dial", "dash", "dashboard", "sender", "panel"]
 )

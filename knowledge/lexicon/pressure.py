@@ -26,6 +26,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|at|reads|shows|was|reading|goes|stays|sits|stayed|went|on|to|fell|dropped|of|and|showed "
         "at|on|to|near? zero|nothing|none|nil|0|nought",
         f"{_P} zero|nil",
+        f"{_P} reading|readings .. stayed|stays|remains|remained|sat|sits|stuck at|on? zero|nothing|0",
         "zero on the? gauge",
         "drops|fell|went|goes|dropped|falls|down|falling|going|gone|sank|dives to zero|nothing|nil|0",
         "drops|fell|went|goes|dropped|falls|falling|going|gone|sank|sinks|dives|comes|came all|right|straight|back? way? "
@@ -316,6 +317,9 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} has|have|had never|always? been? good|normal|fine|perfect|ok",
         f"{_LAMP} =goes|=went|=go =out|=off =when|=as|=if|=once|=with|=above|=at|=just|=immediately|=soon",
         f"{_P} jumped|came|shot|went|rose|sprang|climbed|jumps right|straight? back? up? to? normal|full|where|spec|good",
+        f"{_P} builds|built|comes|came|returns|returned|goes|went|climbs|climbed|rises|rose|stays|stayed|sits|gets back|right? up? to|in|into|within the? normal|usual|safe|correct range|level|levels|zone|reading",
+        f"{_P} when|while|with|at|on .. is|was|stays|stayed good|fine|normal|excellent|perfect|healthy|great",
+        f"{_P} when|while .. and running|driving|revved is|was|stays good|fine|normal|excellent|perfect|healthy|great",
         "up|back|returns|returned|recovers|goes|comes|came to? normal|full pressure?",
     ),
     Shows.TRIPS: (

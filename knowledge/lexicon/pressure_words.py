@@ -47,6 +47,30 @@ FALLS = frozenset(
 GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
 FADES = frozenset(["dies", "died", "fades", "faded", "settles", "calms", "quietens", "quiets"])
 STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: behind a noise and its "is": it is not there then
+GONE_THEN = frozenset(["gone", "absent", "silent", "inaudible", "stops", "stopped", "quiet"])
+NOT_THERE = frozenset([("not", "there"), ("isnt", "there"), ("not", "present"), ("not", "heard")])
+BEFORE_GONE = frozenset(
+    [
+        *(
+            "it",
+            "its",
+            "they",
+            "theyre",
+            "is",
+            "was",
+            "are",
+            "the",
+            "that",
+            "noise",
+            "sound",
+            "all",
+            "then",
+            "has",
+        ),
+        *("completely", "totally", "just", "mostly", "almost"),
+    ]
+)
 #: before "back": the pressure is there again; and one word for it
 COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
 STEADIES = frozenset(

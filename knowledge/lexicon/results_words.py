@@ -244,3 +244,8 @@ PASSES_TIME = frozenset(
         "driving",
     ]
 )
+#: before a lamp that goes out: the throttle did it, not the work; not where it was so from then on
+BY_THROTTLE = _set("rev revs revved revving blip blipped throttle gas accelerator pedal")
+TIMES_OF_DAY = _set("since now then after idle")
+#: a part was put in: not among the words for work, as oil is added too
+ADDED = _set("added adding")

@@ -85,6 +85,9 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "shells_found_ruined": (
         f"{_BRG} {_BE}? {_BE}? ruined|shot|gone|destroyed|toast|trashed|knackered|failed|wrecked|hammered|finished|mangled|bad|stuffed|rooted|disintegrated",
         f"ruined|destroyed|trashed|failed|knackered|wrecked|shot|bad {_BRG}",
+        f"{_BRG} {_BE}? so|that bad|thin|worn|far i|you|we could|can see|look right|straight? through",
+        f"{_BRG} {_BE}? {_BE}? paper|wafer|razor|foil thin",
+        f"{_BRG} {_BE}? {_BE}? paper-thin|wafer-thin|razor-thin|see-through",
         f"main|rod|big-end|bottom-end {_BRG} failure|failed|gone|had",
         "big end|ends gone|went|failed|shot|run",
         f"ran|run|knocked|lost a|the|its|number? {_BRG}",
@@ -292,6 +295,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "light|lamp|alarm|buzzer|warning was|stayed|on|lit|going|blaring|flashing on|lit? the|for-the? whole|entire|full time|way|journey|trip|drive|while",
         "drove|driven|ran|run|ran-it|drove-it|rode on|back|home|to? work|school|town|the-shops|it|there? with the? oil|red|warning? light|lamp|buzzer|alarm on|lit|going|flashing|blaring",
         "=carried|=kept|=continued|=drove|=driven|=drive|=limped|=nursed|=pressed|=ridden|=rode|=motored on|home|going|driving|running|for|back|it|another|with|riding|to .. light|lamp|pressure|gauge|warning|anyway|lit|mile|miles|regardless|@distance|@minutes|without|zero",
+        "=drove|=driven it|her|him|the car|truck|van|boat? on|back? to my|our house|place|driveway|yard|flat",
+        "=limped|=nursed it|her|him|the|my car|truck|van|boat? on|back? to|into my|our|the|a house|place|garage|shop|workshop|yard|driveway|dealer|mechanic|marina|dock",
         "drove|driven|limped|nursed|rode|ridden|carried it|her|the|car|on|@distance|about? car|on|about|back|@distance? home",
         "=ran|=run|=running|=driving|=drove|=driven it|on|for|about|her|another|the|around .. without|no|zero|low oil? pressure|oil",
         "=drove|=driven|=rode|=carried it|on on? to =work|school|town|shops",

@@ -51,10 +51,11 @@ PRIMING = _set(
     "pressurised pressurized pressurising pot motored drill priming primed prime spin spun spinning preoiling pre-oiling"
 )
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "idle_below_spec": _set("level pressure reading readings psi gauge needle light lamp"),
     "back_when_slowed": _set("alarm buzzer siren horn beeper bleeper klaxon"),
     "panel_reads_too_low": _set("against compared"),
     "idles_long": _set("cooler"),
-    "all_plugs_accounted_for": _set("front rear outer visible outside"),
+    "all_plugs_accounted_for": _set("front rear outer visible outside spark glow"),
     "oil_used_fast": _set(
         "header tank coolant water fuel diesel petrol radiator expansion surge def adblue"
     ),

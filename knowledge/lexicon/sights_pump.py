@@ -80,6 +80,12 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
     "pump_jammed": (
         f"{_PUMP} is|was|had|has|found|completely|totally? found|been|completely? {_SEIZED}",
         f"{_SEIZED} up? oil? pump",
+        f"{_PUMP} would|will|could? only|just? turn|turns|turned|turning|rotate|rotates|rotated|move|moves|spin|spins .. before|then|and|until|till it? would|then? bind|binds|bound|binding|lock|locks|locked|stop|stops|stopped|jam|jams|jammed up?",
+        f"{_PUMP} only|just|barely turn|turns|turned|rotates|rotated|moves|moved .. then|before|and|until it? stop|stops|stopped|bind|binds|lock|locks",
+        f"{_PUMP} drive|shaft|rod|spindle|driveshaft|drive-shaft =wont|=wouldnt|=cant|=couldnt turn|rotate|move|spin",
+        f"{_PUMP} drive|shaft|rod|spindle|driveshaft|drive-shaft would|will|could not turn|rotate|move|spin",
+        f"{_PUMP} drive|shaft|rod|spindle? is|was|had|been|just? been? bound up",
+        f"{_PUMP} keeps|kept|would|will? seizing|seizes|freezing|freezes|froze|frozen|locking|locks|jamming|jams|binding|binds up?",
         f"{_PUMP} wont|wouldnt|cannot|cant be? turn|turned|rotate|spin by?",
     ),
     "drive_shaft_broken": (

@@ -25,7 +25,7 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "at run-up|runup",
         "choke on|out",
     ),
-    Speed.OFF_IDLE: ("off|above idle", "touch of throttle"),
+    Speed.OFF_IDLE: ("off|above idle", "touch of throttle", "not at idle|tickover", "not idling"),
     Speed.CRUISE: (
         "cruise|cruising|=driving|underway|highway|motorway|freeway|interstate|road",
         "under way",

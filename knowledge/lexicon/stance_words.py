@@ -13,6 +13,18 @@ MOVES_SO = frozenset(
         "go",
         "come",
         "flicker",
+        "blink",
+        "flash",
+        "glow",
+        "bounce",
+        "jump",
+        "swing",
+        "waver",
+        "light",
+        "dip",
+        "sink",
+        "creep",
+        "climb",
         "read",
         "show",
         "rise",
@@ -40,6 +52,9 @@ GOT = frozenset(["bought", "inherited", "got", "acquired", "had", "purchased"])
 RETURNED = frozenset(["back", "returns", "returned", "recovers", "recovered", "again"])
 
 #: before "would not", and after it: it refused, "the lamp would not go out"
+#: between "would" and a verb: it did so, and no more; and what it did then
+TURNS_LITTLE = _set("only just barely hardly")
+BINDS = _set("bind lock stop jam seize catch stick bottom")
 REFUSING = INSTRUMENTS | _set("it engine motor starter crank lifters tappets pump she he that")
 REFUSES = _set(
     "go come drop start turn crank build move rise budge register read show stay hold prime clear "
@@ -253,3 +268,11 @@ GOOD_ENGINE = _set("one engine motor side")
 PERSONS_BY_PRONOUN = _set("i we he she you")
 MAY_THEN = _set("could can might")
 TO_LEARN = _set("see hear watch check read tell feel smell find not be say")
+#: before "like": what follows "when" or "that" is no more than a likeness
+SOUNDS_LIKE = _set(
+    "sound sounds sounded sounding noise noises kind sort rather bit just clatter rattle rattles rattled rattling "
+    "knock knocks knocking tick ticks ticking ran runs running"
+)
+OF_SUCH = _set("when whenever that which if with having running")
+#: in a question: what follows is asked
+MEANS = _set("means mean meaning suggests indicates implies")

@@ -136,8 +136,8 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "like_that|like_this|buzzer_on & no_damage|no_harm|no_problem|no_ill|fine|happy|happily|without - before|until",
     ),
     "tap_frees_needle": (
-        f"{_GAUGE}|glass|it + tap|tapped|tapping|flick|flicked|thump|knock|rap + jump|jumps|moves|springs|comes|comes_up|wakes|drops|frees|works - bottom_end|end_knock|knock_came|knock_comes|came_on|comes_on|bearing|engine",
-        "tap|tapped|tapping|flick|flicked|thump|thumped|knock|rap|bang + glass|gauge|dash|panel|dashboard|instrument & sprang|springs|jumped|jumps|dropped|drops|came_up|comes_up|came_back|comes_back|wakes|woke|to_life|moves|moved|fell|falls|frees - no|not|nothing|brake|bump|clutch|sender",
+        f"{_GAUGE}|glass|it + tap|tapped|tapping|=flick|flicked|flicking|thump|knock|rap + jump|jumps|moves|springs|comes|comes_up|wakes|drops|frees|works - bottom_end|end_knock|knock_came|knock_comes|came_on|comes_on|bearing|engine",
+        "tap|tapped|tapping|=flick|flicked|flicking|thump|thumped|knock|rap|bang + glass|gauge|dash|panel|dashboard|instrument & sprang|springs|jumped|jumps|dropped|drops|came_up|comes_up|came_back|comes_back|wakes|woke|to_life|moves|moved|fell|falls|frees - no|not|nothing|brake|bump|clutch|sender",
     ),
     "gauge_line_leaking": (
         "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose|gauge_union + leak|leaking|dripping|weeping|split|burst|chafed|cracked|wet|let_go",

@@ -89,7 +89,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "cooler + left_off|out_of_the_circuit|from_the_circuit|deleted|taken_out_of|by_previous_owner|lines_looped|not_fitted|blanked_off - trial|made_no|no_difference|pressure|tried|i|we",
     ),
     "dipstick_low": (
-        "reads|read|level|oil|shows + low_on_the_stick|low_on_the_dipstick|down_on_the_stick|way_down|very_low|too_low|rather_low|well_low|dangerously_low|below_the_mark|below_low|under_the_mark - pressure|psi|gauge|needle|temperature|idle|coolant|fuel|light",
+        "reads|read|level|oil|shows + low_on_the_stick|low_on_the_dipstick|down_on_the_stick|way_down|very_low|too_low|rather_low|well_low|dangerously_low|below_the_mark|below_low|under_the_mark - pressure|psi|gauge|needle|temperature|idle|coolant|fuel|light|its_way|making|all_the_way|trickle|running|found",
         "took|needed|wanted|required|swallowed|drank|accepted + @volume|litre|litres|quart|quarts|pint|pints + bring|fill|top|full|mark|before|to_get|up - change|every|filter|capacity|day|week|month",
     ),
     "dipstick_dry": (

@@ -231,6 +231,8 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "backfilled|back-filled|filled it|her|the|engine|block? through|via|from the? sender|switch|gauge|filter hole|port|gallery|fitting",
     ),
     "connector_refitted": (
+        "unplugged|unplug|pulled|disconnected|removed it|the|off|and|,|then? .. reseated|reseat|replugged|reconnected|re-plugged|re-seated|plugged the|it|its? back|in|on? oil? pressure? sender|sensor|switch|plug|connector|lead|wire?",
+        "reseated|reseat|replugged|re-plugged|re-seated the|its|that? oil? pressure? sender|sensor|switch|plug|connector|lead|wire",
         "pushed|pressed|shoved it|the-plug|the-connector|plug|connector home|tight|on|in properly|home|tight?",
         "crimped|soldered|put|fitted a|an|on? new? =ring|spade|eyelet|terminal|connector|plug on?|in?",
         "sprayed|squirted contact|switch|electrical cleaner",
@@ -249,6 +251,8 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         "tapped|threaded|drilled and|& plugged|tapped .. gallery|galley",
         "new|fitted|replaced|renewed gallery|galley|oil plug|plugs",
         "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked .. gallery|galley|oilway plug|plugs|cup",
+        "added|fitted|put|refitted|installed|screwed|drove|pressed the|that|a? missing|forgotten|lost pipe|core|cup|threaded|gallery|galley|oilway? plug|plugs back? in?",
+        "added|fitted|put|refitted|installed|screwed|drove|pressed the|that|a|new pipe|gallery|galley|oilway plug|plugs back? in?",
         "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked a|an|the|new|missing|correct? new|missing|proper? "
         "gallery|galley|oil? plug|plugs|cup back|in|into|to .. gallery|galley|block|oilway|hole",
     ),

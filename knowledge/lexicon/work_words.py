@@ -192,3 +192,8 @@ OIL_POURED = frozenset(
 )
 #: off before "put it back together": no more than these went back
 TO_GET_IN = frozenset(["distributor", "dizzy", "sump", "pan", "cover", "housing", "filter", "plug"])
+#: behind "after": work that only looked for the cause
+TRYING = _set("trying testing checking")
+#: in a sentence with both, the work found the cause of a trouble that was there before
+FOUND_IT = _set("found discovered traced located identified")
+A_CAUSE = _set("problem cause culprit fault reason issue source")

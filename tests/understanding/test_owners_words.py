@@ -1,0 +1,154 @@
+"""How owners put it: when between subject and verdict, likenesses, deeds, speeds, searches."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+Case = tuple[str, tuple[str, ...], tuple[str, ...]]
+
+#: the words, the facts that must be read, those that must not
+SAID: tuple[Case, ...] = (
+    # when stands between the pressure and what is said of it
+    (
+        "oil pressure at hot idle is too low",
+        ("behaviour low idle, hot",),
+        ("finding idle_below_spec present",),
+    ),
+    (
+        "gauge reading at tickover was very low",
+        ("behaviour low idle",),
+        ("finding idle_below_spec present",),
+    ),
+    ("the pressure on the motorway is poor", ("behaviour low at speed",), ()),
+    ("oil pressure when the engine is hot is nil", ("behaviour none hot",), ()),
+    ("the oil pressure reading at hot idle stayed at zero", ("behaviour none idle, hot",), ()),
+    ("the pressure when driving is excellent", ("behaviour normal at speed",), ()),
+    ("pressure at idle is not low", (), ("behaviour low idle",)),
+    ("is the pressure at idle too low?", (), ("behaviour low idle",)),
+    ("boost pressure at idle is low", (), ("behaviour low idle", "behaviour low")),
+    ("the idle is low and the oil light comes on", ("finding idle_below_spec present",), ()),
+    # "normal" is how the engine is run, "steady" keeps to any figure
+    ("12 psi at hot, normal idle speed", (), ("behaviour normal idle, hot", "behaviour normal")),
+    ("the gauge holds steady at 4 psi", ("reading 4 psi",), ("behaviour normal",)),
+    ("pressure is normal under normal driving", (), ("behaviour low at speed", "behaviour low")),
+    ("the pressure is below normal at idle", ("behaviour low idle",), ()),
+    # a sentence of the car says nothing of when
+    ("The needle sits on zero. It handles well in the corners.", ("behaviour none",), ()),
+    ("The needle sits on zero. It happens in the corners.", ("behaviour none bends",), ()),
+    # a noise that is not there then
+    ("big end knocks under load. At tickover the knock is absent.", ("behaviour knock load",), ()),
+    # a likeness and a question state nothing
+    (
+        "it was knocking, rather like the sound when a car is low on oil",
+        ("behaviour knock",),
+        ("finding dipstick_low present",),
+    ),
+    ("So that means my sender is dead?", (), ("finding sender_wrong_on_air present",)),
+    # what a hand does is no noise
+    ("gauge at 10, thumping the dash makes it jump", (), ("behaviour knock",)),
+    ("gauge at 10, tapping it made it rise to 30", (), ("behaviour ticking",)),
+    ("engine started knocking the other day", ("behaviour knock",), ()),
+    # how fast one goes is no pressure
+    ("oil light comes on when I get back up to 60", (), ("reading 60 psi",)),
+    (
+        "the needle falls once we hit 70 on the bypass",
+        (),
+        ("reading 70 psi", "reading 70 psi cruise"),
+    ),
+    ("oil pressure: I get 40 at idle", ("reading 40 psi idle",), ()),
+    ("when I rev it the pressure goes up to 45", ("reading 45 psi cruise",), ()),
+    # a step is no pressure, a figure each time is one
+    ("pressure keeps dropping, about 4 psi every ten miles", (), ("reading about 4 psi",)),
+    ("drops to 6 psi every time I stop", ("reading 6 psi",), ()),
+    ("18 psi at idle and 55 psi when not at idle", ("reading 55 psi off idle",), ()),
+    # work that looked for the cause did not bring it
+    (
+        "after trying two gauges it was still low oil pressure",
+        ("behaviour low",),
+        ("behaviour low work",),
+    ),
+    ("found the fault after pulling the gearbox: low oil pressure", (), ("behaviour low work",)),
+    ("after changing the pump I found the pressure was low", ("behaviour low work",), ()),
+    # what came of the throttle, or of other work
+    (
+        "I change the oil at the recommended intervals. Light flickers. A rev and the light went out.",
+        (),
+        ("trial right_oil cured",),
+    ),
+    (
+        "rebuilt the engine. Oil pressure was low. I added a plug and the engine has good pressure now.",
+        (),
+        ("trial engine_rebuilt cured",),
+    ),
+    (
+        "pressure was low. Fitted the forgotten pipe plug, now it is 50",
+        ("trial gallery_plugs_fitted cured",),
+        (),
+    ),
+    # parts and places that only sound like another
+    (
+        "the rod that drives the oil pump keeps snapping",
+        ("finding drive_shaft_broken present",),
+        ("finding rod_broken present", "finding pump_found_failed present"),
+    ),
+    (
+        "the oil pump keeps freezing up",
+        ("finding pump_jammed present",),
+        ("finding ice_at_screen present", "finding stood_in_frost present"),
+    ),
+    ("the oil pickup froze overnight in the frost", ("finding ice_at_screen present",), ()),
+    (
+        "turned the pump by hand, a quarter turn and then it locked up",
+        (),
+        ("finding stopped_with_loss_of_power present",),
+    ),
+    (
+        "the pump would only turn a few degrees and then bind",
+        ("finding pump_jammed present",),
+        (),
+    ),
+    ("the spark plugs were all oily", (), ("finding all_plugs_accounted_for present",)),
+    ("a noise like the sound of a follower", (), ("finding lifter_out_of_bore absent",)),
+    ("waited on the hard shoulder, oil light on", ("behaviour lamp",), ("earlier work storage",)),
+    ("oil was running its way down the back of the block", (), ("finding dipstick_low present",)),
+    (
+        "one bearing was so bad I could see right through it",
+        ("finding shells_found_ruined present",),
+        (),
+    ),
+    # going on, and not
+    (
+        "light came on. Only two streets from home, so I drove it back to my house",
+        ("finding ran_on_without_pressure present",),
+        (),
+    ),
+    ("turned the ignition to on, gauge at zero", (), ("finding ran_on_without_pressure absent",)),
+)
+
+
+@pytest.mark.parametrize(("words", "wanted", "unwanted"), SAID, ids=[c[0] for c in SAID])
+def test_owners_words(words: str, wanted: tuple[str, ...], unwanted: tuple[str, ...]) -> None:
+    """What is wanted is among the facts, what is unwanted is not."""
+    found = {fact.short for fact in read(words, the_book()).facts}
+    assert set(wanted) <= found, found
+    assert not set(unwanted) & found, found
+
+
+@pytest.mark.parametrize(
+    ("words", "during", "never"),
+    [
+        ("at idle the tapping is gone", None, ["idle"]),
+        ("tappets are noisy cold, hot they are quiet", ["cold"], ["hot"]),
+        ("knocks under load. Stationary or at tickover the knock is absent", ["load"], None),
+        ("at idle the rattle stops after a minute", ["idle", "after minutes of running"], None),
+    ],
+)
+def test_when_a_noise_is_not_there(
+    words: str, during: list[str] | None, never: list[str] | None
+) -> None:
+    """A noise that is gone at a time is not heard then."""
+    heard = [f for f in read(words, the_book()).facts if f.table == "behaviour"]
+    assert (heard[0].fields.get("during"), heard[0].fields.get("never")) == (during, never)
