@@ -89,8 +89,8 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
         }
         if last <= i or not known:
             continue
-        texts = tuple(f"{_plain(one[0])} {_shown(unit)}" for one in _EACH.finditer(match["list"]))
-        found.append(Amount(i, last, texts, frozenset(known)))
+        each = tuple(f"{_plain(one[0])} {_shown(unit)}" for one in _EACH.finditer(match["list"]))
+        found.append(Amount(i, last, each, frozenset(known)))
         end = match.end()
     return found
 

@@ -15,7 +15,6 @@ from diagnose.understanding.endings import (
     fine_until,
     from_then,
     lasts_for,
-    limits_when,
     not_by_itself,
     of_what_was_before,
     only_then,
@@ -23,6 +22,7 @@ from diagnose.understanding.endings import (
     set_lengths,
     set_only,
     shown_elsewhere,
+    turned,
 )
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.gauges import set_gauge
@@ -264,7 +264,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         best.used.append((line, mark))
         return True
     if isinstance(mark.value, Circumstance) and (
-        _turned(line, best.mark, mark)
+        turned(line, best.mark, mark)
         or shown_elsewhere(line, best.mark, mark)
         or of_what_was_before(line, best.mark, mark)
     ):
@@ -298,18 +298,6 @@ def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
     clause = line.clause(mark.first)
     inside = clause.first <= head.first < clause.last
     return line.distance(head, mark) + (0 if inside else _OTHER_CLAUSE)
-
-
-def _turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
-    """Whether "but" stands between what shows and a circumstance, which then is of something else."""
-    between = (
-        range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
-    )
-    turns = [k for k in between if line.word(k) in ("but", "however", "although", "though")]
-    leads = turns and head.first > mark.first and line.word(turns[-1]) == "however"
-    if leads and all(line.tokens[k].is_mark for k in range(mark.last, turns[-1])):
-        return False  # "when hot however it drops"
-    return bool(turns) and not limits_when(line, turns[-1] + 1, mark.first)
 
 
 def _take(head: Head, line: Line, mark: Mark[object]) -> None:

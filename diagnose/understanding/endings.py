@@ -297,3 +297,15 @@ def not_by_itself(line: Line, mark: Mark[object]) -> bool:
     if after == "where" or (after == "to" and then in ("square", "where", "how")):
         return True
     return any(j.last <= mark.first and j.trial and not j.begins_it for j in jobs(line))
+
+
+def turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether "but" stands between what shows and a circumstance, which then is of something else."""
+    between = (
+        range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
+    )
+    turns = [k for k in between if line.word(k) in ("but", "however", "although", "though")]
+    leads = turns and head.first > mark.first and line.word(turns[-1]) == "however"
+    if leads and all(line.tokens[k].is_mark for k in range(mark.last, turns[-1])):
+        return False  # "when hot however it drops"
+    return bool(turns) and not limits_when(line, turns[-1] + 1, mark.first)

@@ -74,3 +74,10 @@ def parted_by_time(line: Line, marks: Sequence[Mark[object]]) -> bool:
     ends = sorted(marks, key=lambda m: m.first)
     between = range(ends[0].last, ends[-1].first)
     return any(line.word(k) in BEFORE | UNTIL for k in between)
+
+
+def how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, bool]:
+    """What is least for what a pressure was read at: "after an hour's cruising 8 at tickover"."""
+    behind = mark.first >= head.last
+    led = behind and line.word(mark.first - 1) in ("at", "@")
+    return line.distance(head, mark) - led, not behind

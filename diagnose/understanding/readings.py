@@ -18,7 +18,7 @@ from diagnose.understanding.gauges_compared import (
     by_panel,
 )
 from diagnose.understanding.idle_speed import of_an_idle, without_standing
-from diagnose.understanding.nearness import nearness, of_none
+from diagnose.understanding.nearness import how_near, nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import MOST_BAR, value_at
@@ -352,7 +352,7 @@ def _is_figure(line: Line, at: int) -> bool:
 def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
     line, fields = pressure.line, dict[str, Value]()
     used: list[Mark[object]] = [pressure.mark]
-    near = sorted(pressure.near, key=lambda m: _how_near(line, pressure.mark, m))
+    near = sorted(pressure.near, key=lambda m: how_near(line, pressure.mark, m))
     during: list[str] = []
     for mark in near:
         key, word = field_of(mark, line)
@@ -388,13 +388,6 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
         fields["usual"] = usual.mark.value
         spans += usual.line.span([usual.mark, *usual.near])
     return Fact("reading", fields, tuple(sorted(spans)), line.stances.surety(pressure.mark))
-
-
-def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, bool]:
-    """What is least for what a pressure was read at: "after an hour's cruising 8 at tickover"."""
-    behind = mark.first >= head.last
-    led = behind and line.word(mark.first - 1) in ("at", "@")
-    return line.distance(head, mark) - led, not behind
 
 
 def _when(pressure: Pressure) -> dict[str, Value]:
