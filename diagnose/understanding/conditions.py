@@ -10,6 +10,7 @@ from knowledge.lexicon.stance import ANY_ONE, INVERTED, WOULD, WOULD_BE
 from knowledge.lexicon.stance_words import (
     CURES_IT,
     ID,
+    KNOWN,
     MAY_THEN,
     MEANS,
     NOT_YET,
@@ -93,9 +94,17 @@ def concluded(sentence: Sentence) -> Iterator[tuple[int, int]]:
             yield i, len(sentence.tokens)
 
 
+def of_the_kind(sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """What a kind of engine is known for, which is not found on this one: "known for worn cam bushes"."""
+    for i, (a, b) in enumerate(pairwise(t.word for t in sentence.tokens)):
+        if a in KNOWN and b == "for":
+            yield i + 2, clause_at(sentence.clauses, i).last
+
+
 def of_no_fact(sentence: Sentence) -> Iterator[tuple[int, int]]:
     """What is said of any such case, hoped for, likened to or asked."""
     yield from of_any_case(sentence)
     yield from purposes(sentence)
     yield from likened(sentence)
     yield from concluded(sentence)
+    yield from of_the_kind(sentence)

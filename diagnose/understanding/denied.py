@@ -19,13 +19,14 @@ from knowledge.lexicon.other_things import (
     LEADS_TO_FIGURE,
     LIT_LATER,
     NOT_RUNNING,
+    OTHER_INSTRUMENTS,
     STRIKERS,
     STRIKES,
     TAPPED,
     USUAL_RUNNING,
     WARNS,
 )
-from knowledge.lexicon.pressure_words import BEFORE_NOW, DENY, FINDING_OF, IS_SO_NOW
+from knowledge.lexicon.pressure_words import BEFORE_NOW, DENY, FALLS, FINDING_OF, IS_SO_NOW
 from knowledge.lexicon.stance import NEGATION
 from knowledge.reports.words import NOISES, Shows
 
@@ -138,3 +139,13 @@ def _steady_at_a_figure(line: Line, mark: Mark[Shows]) -> bool:
 def _may_be(figure: str) -> bool:
     """Whether a bare figure may be a pressure, not a speed."""
     return figure.isdigit() and int(figure) <= _MOST_PSI
+
+
+def of_another_instrument(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it is said of another gauge: "the fuel gauge needle bounces", "temp drops to zero"."""
+    at = mark.first - 1
+    if line.word(at) in ("gauge", "gage", "guage", "needle"):
+        at -= 1
+    if line.word(at) == "to" and line.word(at - 1) in FALLS:
+        at -= 2
+    return line.word(at) in OTHER_INSTRUMENTS

@@ -24,6 +24,7 @@ from knowledge.lexicon.pressure_words import (
     LIMITS,
     NOT_THERE,
     PASSED,
+    PICKS_UP,
     REVVED,
     RUNS,
     SHOWN_SAME,
@@ -81,7 +82,10 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
     if _gone_behind(line, head, mark):
         return True
-    first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
+    begins = line.clause(mark.first).first
+    if begins and line.word(begins) in WHEN_WORDS:
+        begins = line.clause(begins - 1).first  # "picks up | when I pull away"
+    first = max(begins, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
     if line.word(first - 1) in _NOT or set(words) & _NOT:
         return False  # "won't go out when revved"
@@ -95,6 +99,8 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     if head.value in NOISES | {Shows.NORMAL}:
         return bool(gone) and head.value is not Shows.NORMAL
     back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
+    since = [line.word(k) for k in range(max(begins, head.last), mark.first)]
+    back = back or any(pair in PICKS_UP for pair in pairwise(since))
     return bool(gone) or back or bool(set(words) & STEADIES)
 
 

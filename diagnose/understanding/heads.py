@@ -9,6 +9,7 @@ from itertools import pairwise
 from diagnose.understanding.denied import (
     by_hand,
     is_no_verdict,
+    of_another_instrument,
     says_how_it_works,
 )
 from diagnose.understanding.low_now import is_past, low_now, noise_before
@@ -34,7 +35,6 @@ from knowledge.lexicon.other_things import (
     MOVED_TO,
     NOT_MISSING,
     NOT_TOO_HIGH,
-    OTHER_INSTRUMENTS,
     OTHER_LAMPS,
     OTHER_POWER,
     PLACES,
@@ -248,8 +248,9 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
     if BY_DRILL & near and mark.value not in APART:
         return True
-    lamp, ahead = line.word(mark.first) in ("light", "lamp"), line.word(mark.first - 1)
-    if (mark.value not in APART and ahead in OTHER_INSTRUMENTS) or (lamp and ahead in OTHER_LAMPS):
+    if mark.value not in APART and of_another_instrument(line, mark):
+        return True
+    if line.word(mark.first) in ("light", "lamp") and line.word(mark.first - 1) in OTHER_LAMPS:
         return True
     if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
         return True

@@ -72,6 +72,7 @@ def of_others(
     ]
     if elsewhere and tokens[0].word in _GO_ON:
         starts.append(0)
+    starts += _theirs_beside_mine(tokens)
     for start in starts:
         last = next((b for b in back if b > start), len(tokens))
         if tokens[start].word in NORMS:
@@ -86,6 +87,18 @@ def of_others(
             continue  # a part of another engine is on this one now
         behind = start and tokens[start - 1].word in _OF
         yield (_compared(sentence, clause, start) if behind else start), last
+
+
+def _theirs_beside_mine(tokens: Sequence[Token]) -> list[int]:
+    """Where another's gauge is named beside one's own: "his pressure is zero, mine is fine"."""
+    words = [t.word for t in tokens]
+    if "mine" not in words:
+        return []
+    return [
+        k
+        for k, word in enumerate(words)
+        if word in ("his", "her", "their") and GAUGE_WORDS & set(words[k + 1 : k + _MACHINE_IN])
+    ]
 
 
 def _compared(sentence: Sentence, clause: Clause, start: int) -> int:

@@ -43,6 +43,7 @@ from knowledge.lexicon.numbers import (
     GETS,
     GRADUALLY,
     IS,
+    LIGHTS,
     MOST,
     MOVES,
     NAMES,
@@ -99,7 +100,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return token.value if said and not is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":
         return None  # "the pressure on No. 2"
-    if is_negative(line, i):
+    if is_negative(line, i) or _sets_it_off(line, i):
         return None
     if "pressure" not in token.kinds and (of_another_gauge(line, i) or is_of_the_clock(line, i)):
         return None
@@ -217,6 +218,14 @@ def _is_of_the_road(line: Line, i: int) -> bool:
     if before == "doing" or not said & DRIVES or before not in ("at", "about", "around"):
         return before == "doing"
     return not any(first <= m.first < i for m in line.find(line.lexicon.instrument))
+
+
+def _sets_it_off(line: Line, i: int) -> bool:
+    """Whether a lamp is said to light below it: "the light comes on below 7 psi"."""
+    at = i - 2 if line.word(i - 1) in ABOUT else i - 1
+    lit = line.word(at) in UNDER and line.word(at - 1) in ("on", "off", "up")
+    clause = line.clause(i)
+    return lit and any(line.word(k) in LIGHTS for k in range(clause.first, at))
 
 
 def _how_fast_one_went(line: Line, i: int) -> bool:

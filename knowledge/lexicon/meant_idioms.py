@@ -102,6 +102,11 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             ),
         ),
     ),
+    # "the strainer was clean as a whistle"
+    "oil_looks_clean": (
+        _IN_A_TIN,
+        Otherwise(said=_set("whistle new pin"), unless=_set("oil dipstick stick")),
+    ),
     # "after trying another sender" is a search
     "instrument_just_changed": (Otherwise(beside=_set("trying tried tries try")),),
     # "two hundred hours of labour", "once the engine wore in"
@@ -116,7 +121,7 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "the oil in the tin was old and black"
-    **dict.fromkeys(("oil_overdue", "oil_black_and_gritty", "oil_looks_clean"), (_IN_A_TIN,)),
+    **dict.fromkeys(("oil_overdue", "oil_black_and_gritty"), (_IN_A_TIN,)),
     # "the filter spanner is too small"
     "filter_not_listed": (Otherwise(anywhere=_set("spanner wrench"), unless=_set("oil")),),
     # "bearings are cheap, labour is not"

@@ -100,6 +100,8 @@ DRIVES = _set(
     "cruising driving flying pottering tootling trundling barrelling barreling bombing bowling travelling traveling "
     "riding motoring tooling ambling hacking belting going drove rode"
 )
+#: what lights or sounds below a pressure
+LIGHTS = _set("light lamp buzzer alarm warning led beeper")
 #: behind a figure: how much it changes each time
 EACH = _set("every each per")
 COUNTED_BY = _set("mile minute hour km lap degree ten twenty few hundred thousand couple")

@@ -152,6 +152,7 @@ OTHER_LAMPS = frozenset(
     [
         "service",
         "management",
+        "engine",
         "filter",
         "particulate",
         "dpf",

@@ -73,6 +73,9 @@ BEFORE_GONE = frozenset(
 )
 #: before "back": the pressure is there again; and one word for it
 COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
+PICKS_UP = frozenset(
+    [("picks", "up"), ("picked", "up"), ("comes", "up"), ("came", "up"), ("builds", "up")]
+)
 STEADIES = frozenset(
     ["recovers", "recovered", "returns", "steadies", "settles", "stops", "stopped"]
 )

@@ -274,5 +274,7 @@ SOUNDS_LIKE = _set(
     "knock knocks knocking tick ticks ticking ran runs running"
 )
 OF_SUCH = _set("when whenever that which if with having running")
+#: before "for": what follows is said of all engines of the kind
+KNOWN = _set("known notorious famous infamous renowned")
 #: in a question: what follows is asked
 MEANS = _set("means mean meaning suggests indicates implies")

@@ -120,6 +120,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "port|hole|tapping + blanked|plugged_off|bolt_in|bung + sender|switch|gauge|sending",
     ),
     "needle_off_zero_at_rest": (
+        f"{_GAUGE} & pegged|maxed|full_scale|off_the_scale|off_scale|hard_over|full & even + ignition_off|key_off|engine_off|ignition_is_off|key_is_off|engine_is_off|engine_stopped - fuel|temp|temperature|tank",
         f"{_GAUGE} & key_out|key_off|ignition_off|engine_off|engine_stopped|switched_off|not_running|motor_off|shut_off & "
         "still_shows|still_reads|shows_@number|reads_@number|shows_@pressure|reads_@pressure|sits_at|never_drops|stays_at|off_the_stop - sender_out|at_zero|on_zero|to_zero",
     ),
@@ -188,6 +189,6 @@ TOGETHER_INSTRUMENT_ABSENT: dict[str, tuple[str, ...]] = {
         "tap|tapped|tapping|flicked|thumped & glass|gauge|dash|panel|needle & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_move|no_reaction - heavily|heavy|loudly|badly|engine|knocks",
     ),
     "lamp_on_with_wire_off": (
-        f"{_WIRE}|{_SENDER}|{_PLUG} & unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|and_it_went_off|and_it_went_out|and_it_goes_out|and_it_goes_off|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
+        f"{_WIRE}|{_SENDER}|{_PLUG} & wire_off|lead_off|plug_off|connector_off|unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|and_it_went_off|and_it_went_out|and_it_goes_out|and_it_goes_off|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
     ),
 }

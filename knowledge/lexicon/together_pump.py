@@ -94,7 +94,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_DRILL} & no_pressure|nothing|zero|@not_build|not_a_flicker|no_reading|none - still|hole|bit|out_of|no_problem",
     ),
     "drill_gives_little": (
-        f"{_DRILL} & only_@pressure|only_@number|only_make|only_makes|only_gets|barely|little|low|@not_much|struggles|only_5 - hole|hardly_any|started|fired|starts",
+        f"{_DRILL} & only_@pressure|only_@number|only_make|only_makes|only_gets|barely|little|low|@not_much|struggles|only_5 - hole|hardly_any|engine_running|when_running|running_it|started|fired|starts",
     ),
     "drill_gives_good": (
         f"{_DRILL} & plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no_oil|no_pressure|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",

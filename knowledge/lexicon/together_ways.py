@@ -225,7 +225,7 @@ TOGETHER_WAYS_INSIDE: dict[str, tuple[str, ...]] = {
         "drill|electric_drill & great|plenty|good|strong|@pressure|lots|healthy|loads & pressure|straight|oil|made|gave|psi|it - no|not|nothing|only|all_i|barely|but|hole|zero|little|low|is_all|lifter|main|streaming|pouring|except",
     ),
     "drill_gives_little": (
-        "drill & only|is_all|barely|all_i|just|hardly|low|poor|weak|no_more_than & @pressure|pressure|psi|get|gets|makes - hole|drilled|plenty|good|started|fired|starts",
+        "drill & only|is_all|barely|all_i|just|hardly|low|poor|weak|no_more_than & @pressure|pressure|psi|get|gets|makes - hole|drilled|plenty|good|engine_running|when_running|running_it|started|fired|starts",
     ),
     "high_volume_pump_fitted": (
         "big|bigger|hv|high_volume|high_pressure|uprated|heavy_duty|high_capacity + pump + in_it|fitted|put|has|got|already|installed|running - tried|no_difference|now|gained|no_change|helped|water|fuel|air|new|replaced|going",

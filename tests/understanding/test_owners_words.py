@@ -119,6 +119,38 @@ SAID: tuple[Case, ...] = (
         ("finding shells_found_ruined present",),
         (),
     ),
+    # another gauge, another lamp, another's engine, the whole kind
+    ("the fuel gauge needle bounces about", (), ("behaviour unsteady",)),
+    ("the oil gauge needle bounces about", ("behaviour unsteady",), ()),
+    ("water temperature falls to zero on the gauge", (), ("behaviour none",)),
+    ("the engine light came on", (), ("behaviour lamp",)),
+    ("the engine oil light came on", ("behaviour lamp",), ()),
+    ("his oil pressure was zero, mine reads 40", ("reading 40 psi",), ("behaviour none",)),
+    (
+        "they are known for worn cam bearings",
+        (),
+        ("finding cam_bearing_found_bad present",),
+    ),
+    # what would please, and what sets a lamp off, was not read
+    ("I'd be happy with 12 psi at idle", (), ("reading 12 psi idle",)),
+    ("the light comes on below 7 psi", ("behaviour lamp",), ("reading under 7 psi",)),
+    ("it fell below 7 psi and the light came on", ("reading under 7 psi",), ()),
+    (
+        "spun the pump by drill and had 40 psi, but with the engine running it shows only 5",
+        ("reading 5 psi",),
+        ("finding drill_gives_little present",),
+    ),
+    (
+        "gauge reads full scale even with the ignition off",
+        ("finding needle_off_zero_at_rest present",),
+        (),
+    ),
+    (
+        "the light goes out with the wire off the switch",
+        ("finding lamp_on_with_wire_off absent",),
+        (),
+    ),
+    ("sump off, the strainer was clean as a whistle", (), ("finding oil_looks_clean present",)),
     # going on, and not
     (
         "light came on. Only two streets from home, so I drove it back to my house",
@@ -143,6 +175,7 @@ def test_owners_words(words: str, wanted: tuple[str, ...], unwanted: tuple[str, 
         ("at idle the tapping is gone", None, ["idle"]),
         ("tappets are noisy cold, hot they are quiet", ["cold"], ["hot"]),
         ("knocks under load. Stationary or at tickover the knock is absent", ["load"], None),
+        ("the needle falls at idle then picks up when I pull away", ["idle"], ["accelerating"]),
         ("at idle the rattle stops after a minute", ["idle", "after minutes of running"], None),
     ],
 )
