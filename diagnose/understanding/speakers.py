@@ -8,11 +8,12 @@ from typing import NamedTuple
 
 from knowledge.lexicon.threads import LABELS, NAMES, OWNER
 
-#: heads a line: "> ripper: ", "dieseldave66: ", "turbo_nut wrote:", "> by dave:"
+#: heads a line: "> ripper: ", "dieseldave66: ", "turbo_nut wrote:", "> by dave:", "User B replied:"
 _HEAD = re.compile(
-    r"^(?P<quoted>>?)[ \t]*(?:by |from )?(?P<name>[A-Za-z][\w.-]{1,24})"
-    r"(?: wrote| said| says)?[ \t]*:[ \t]+(?=\S)",
-    re.M,
+    r"^(?P<quoted>>?)[ \t]*(?:by |from )?(?P<user>(?:forum )?(?:user|member|guest) )?"
+    r"(?P<name>[A-Za-z][\w.-]{0,24})(?P<writes> (?:wrote|replied|answered|posted|added|adds))?"
+    r"(?: again| said| says| then)?[ \t]*:[ \t]+(?=\S)",
+    re.M | re.I,
 )
 _PIECE = re.compile(r"[^.!?\n]*[.!?]*[ \t]*")
 _PLAIN = re.compile(r"^(?![ \t]*>)[ \t]*\S", re.M)  #: begins a line that is not quoted
@@ -73,12 +74,16 @@ def _end(head: re.Match[str], text: str, last: int) -> int:
 def _is_a_label(head: re.Match[str], knows: Callable[[str], bool]) -> bool:
     """Whether the head of a line is a word of the trade, or one that heads a note."""
     word = head["name"].lower()
-    return word in LABELS or (knows(word) and word not in NAMES | OWNER)
+    if head["user"]:
+        return False
+    return len(word) == 1 or word in LABELS or (knows(word) and word not in NAMES | OWNER)
 
 
 def _is_a_name(head: re.Match[str], text: str) -> bool:
     """Whether the head of a line plainly names a person: quoted, made up, or of several lines."""
     name = head["name"]
+    if head["user"] or head["writes"]:
+        return True
     several = re.findall(rf"^>?[ \t]*{re.escape(name)}[ \t]*:", text, re.M | re.I)
     made_up = name.lower() in NAMES | OWNER or bool(re.search(r"[\d_]", name))
     return made_up or bool(head["quoted"]) or len(several) > 1

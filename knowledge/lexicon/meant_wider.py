@@ -111,6 +111,10 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("main mains rod rods crank shell shells big-end"),
         ),
     ),
+    # "changed the oil twice"
+    "panel_half_or_double": (
+        Otherwise(said=frozenset(["twice"]), beside=_set("changed change oil times filter")),
+    ),
     # "bare copper showing" of a wire
     "shells_worn_evenly": (
         Otherwise(

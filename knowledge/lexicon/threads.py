@@ -18,5 +18,6 @@ LABELS = _set(
     "customer date hours mileage odometer repair comment comments observation diagnosis technician tech "
     "findings finding history job unit serial conclusion action actions parts part quote situation "
     "background setup details info tried done checked status reason thread post topic location fix fixed "
+    "garage shop dealer mechanic workshop engineer builder machinist owner's "
     "fyi nb warning remarks remark test tests day week month morning evening symptons"
 )

@@ -48,6 +48,15 @@ READ: dict[str, list[str]] = {
 }
 #: threads pasted whole: all that is stated of the engine in question
 PASTED: dict[str, list[str]] = {
+    "User A wrote: knock at idle\nUser B replied: mine had 5 psi\nUser A again: no smoke": [
+        "behaviour knock idle",
+        "finding blue_smoke absent",
+    ],
+    "oil light is on\nturbonut replied: spun a bearing, mine did\nMechanic says: 5 psi at idle": [
+        "behaviour lamp",
+        "finding shell_spun present",
+        "reading 5 psi idle",
+    ],
     "> sam66: knock at idle\n> ripper: mine spun a bearing\n> sam66: no smoke": [
         "behaviour knock idle",
         "finding blue_smoke absent",
