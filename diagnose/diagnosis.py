@@ -15,10 +15,10 @@ from diagnose.found_faults import FoundFault, FoundFaults
 from diagnose.inference.cause_sets import Explanation
 from diagnose.planning.options import Choice
 from diagnose.reasons import Reasons
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.book import Book
 from knowledge.model import Severity, Stage, State
 from knowledge.pressure.gauge import runs
-from knowledge.rule_api import Alarm, Contradiction
 
 #: of an engine that lies open
 APART = Alarm(

@@ -13,8 +13,8 @@ from diagnose.inference.contradictions import by_derivation, by_odds
 from diagnose.inference.explain import Weight, unexplained, weights
 from diagnose.inference.leave_one_out import Without, leave_each_out
 from diagnose.inference.network import Likelihood
+from knowledge.alarm import Contradiction
 from knowledge.model import Condition, Finding
-from knowledge.rule_api import Contradiction
 
 LIKELY = 0.5
 #: (largest effort, number of causes explained): the larger the sum, the fewer

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.limits import Limit
 from knowledge.model import (
     Cause,
@@ -14,7 +15,6 @@ from knowledge.model import (
     Finding,
     Measure,
     Reading,
-    Severity,
     Shift,
     Source,
     State,
@@ -108,30 +108,6 @@ class Excluded:
     """This engine cannot have that fault: it has no such part."""
 
     cause: Cause
-
-
-@dataclass(frozen=True, slots=True)
-class Alarm:
-    """What must be done now, in one line: state, limit, action."""
-
-    severity: Severity
-    says: str
-    until: Finding | None = None  #: its presence cancels the alarm
-    unless_denied: Finding | None = None  #: its absence cancels the alarm
-    until_read: bool = False  #: a figure read on a gauge cancels the alarm
-    gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
-    standing: bool = False  #: holds of an engine that is apart, too
-    lets_run: bool = False  #: says how it may run: no longer so under one that forbids any start
-    low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
-
-
-@dataclass(frozen=True, slots=True)
-class Contradiction:
-    """Two findings that do not fit together; look at ``recheck`` again first."""
-
-    findings: tuple[Finding, ...]
-    says: str
-    recheck: Finding
 
 
 Conclusion = Derived | Link | Shifted | Excluded | Alarm | Contradiction

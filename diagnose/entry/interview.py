@@ -54,11 +54,11 @@ from diagnose.entry.titles import first_words
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from diagnose.seen_on_engine import is_found
+from knowledge.alarm import Alarm
 from knowledge.book import Book
 from knowledge.model import Finding
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import SAFETY
-from knowledge.rule_api import Alarm
 
 MOST_FILES = 999  #: of cases that are named by the day
 

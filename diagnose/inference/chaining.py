@@ -11,13 +11,12 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.limits import Limit
 from knowledge.model import Cause, Finding, Measure, Reading, State
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.rule_api import (
-    Alarm,
     Conclusion,
-    Contradiction,
     Derived,
     Excluded,
     Inhibitor,

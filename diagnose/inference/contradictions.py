@@ -12,8 +12,8 @@ from math import exp
 from diagnose.inference.chaining import InferenceResult, Observation
 from diagnose.inference.leave_one_out import Without
 from diagnose.inference.network import Evidence
+from knowledge.alarm import Contradiction
 from knowledge.model import Finding, State
-from knowledge.rule_api import Contradiction
 
 DERIVED_SURE = 0.9  #: a finding derived with less certainty contradicts nothing
 ODD = 0.004  #: a finding less probable than this given all the others is a contradiction

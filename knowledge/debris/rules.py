@@ -1,18 +1,10 @@
 """Rules on debris: what it shows and what it does not."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.debris import findings
 from knowledge.model import Severity, Station
-from knowledge.rule_api import (
-    Alarm,
-    Conclusions,
-    Contradiction,
-    Known,
-    example,
-    is_absent,
-    is_present,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import findings as oil_findings
 

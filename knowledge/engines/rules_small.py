@@ -1,19 +1,11 @@
 """What an engine without an oil pump cannot have, and what its low-oil switch acts on."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.engines import features_build
 from knowledge.model import Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns
-from knowledge.rule_api import (
-    Alarm,
-    Conclusions,
-    Contradiction,
-    Known,
-    cannot_be,
-    example,
-    more_common,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, cannot_be, example, more_common, rules_of
 from knowledge.stations.causes import CAUSES
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition

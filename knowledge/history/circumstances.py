@@ -110,6 +110,23 @@ def stood_in_the_frost(known: Known) -> Conclusions:
 
 
 @rule(
+    source=JUDGEMENT,
+    matches=[example(findings.FLOODED)],
+    non_matches=[example(lacks=[findings.FLOODED]), example(findings.STOOD_IN_FROST)],
+)
+def was_under_water(known: Known) -> Conclusions:
+    """Water gets into the sump, rusts what slides in the relief valve, and spoils plugs and senders."""
+    if known.has(findings.FLOODED):
+        yield more_common(oil_causes_contamination.COOLANT_IN_OIL, Shift.STRONG_UP)
+        for cause in (
+            relief_causes.RELIEF_STUCK_OPEN,
+            instrument_causes.SENDER_FAULTY,
+            instrument_causes.WIRING_GROUND_FAULT,
+        ):
+            yield more_common(cause)
+
+
+@rule(
     source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     matches=[example(findings.HOT_AND_THIN)],
     non_matches=[example(lacks=[findings.HOT_AND_THIN]), example(findings.STOOD_IN_FROST)],

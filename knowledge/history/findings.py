@@ -70,6 +70,13 @@ JUST_WORKED_ON = history(
     source=COMMON_PRACTICE,
     also=("after maintenance", "just been in the shop", "part replaced the day before"),
 )
+FLOODED = history(
+    id="flooded",
+    says="the engine was flooded or stood under water",
+    asks="Was the engine flooded, or did it stand under water?",
+    source=COMMON_PRACTICE,
+    also=("under water", "submerged", "flooded in the storm", "sank", "shed flooded"),
+)
 STOOD_IN_FROST = history(
     id="stood_in_frost",
     says="stood or ran in frost just before",

@@ -50,6 +50,13 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
     "right_idle_cured_it": (
         "light|lamp flickers|flickering|on|comes|flashes on? , set|raised|turned|wound it|idle? up? to|at @number|@rpm and|, its|it|lamp|light is|goes|went? out|off|gone|fine",
     ),
+    "flooded": (
+        "engine|motor|it|shed|barn|boat|bilge|generator|genset|tractor|machine|garage|yard was|got|had|has? been? flooded|submerged|swamped|sunk in|by|during|when|under|with|last|a|the? storm|flood|floods|river|tide|rain|water|winter|spring|summer|autumn|hurricane|sea",
+        "flooded|submerged|swamped|sank|sunk in|by|during a|the|last|boatyard? boatyard? storm|flood|floods|river|tide|rain|hurricane|sea",
+        "engine|motor|it|generator|genset|tractor|boat|shed was|went|stood|sat|has|had|been? been? under|below water|floodwater",
+        "water|floodwater|flood was|came|rose|got|stood? over|above|up-to|past the? engine|motor|generator|genset|flywheel|block",
+        "flood|floodwater|flood-water got|came|went|ran into|in|over the? engine|shed|generator",
+    ),
     "fuel_at_the_drain": (
         f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",
         f"drained|drain|pumped|sucked|got|drew|took|emptied about|nearly|over|some|a? {_MUCH} of? pure|neat|straight|raw? {_FUEL} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",

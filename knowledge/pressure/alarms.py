@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Gauge, Reading, Severity, Station
@@ -19,7 +20,7 @@ from knowledge.pressure.refuted import (
     stop_limit,
     zero_is_refuted,
 )
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings_priming as pump_priming
 from knowledge.stations.relief import quantities as relief_quantities

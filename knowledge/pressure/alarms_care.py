@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import broken_limits, looked, psi, seen
@@ -15,7 +16,7 @@ from knowledge.pressure.gauge import (
     wanted_cold,
 )
 from knowledge.pressure.refuted import FAST, is_refuted, running, share_below
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI

@@ -1,8 +1,9 @@
 """Patterns of pressure that cannot both be right."""
 
+from knowledge.alarm import Contradiction
 from knowledge.model import Station
 from knowledge.pressure import direct_gauge, patterns_speed
-from knowledge.rule_api import Conclusions, Contradiction, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE
 
 rule = rules_of(Station.INSTRUMENT)

@@ -1,6 +1,7 @@
 """Alarms on what people report of the pressure, beside what a trusted gauge shows."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.model import Gauge, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns
 from knowledge.pressure.refuted import lamp_is_refuted
@@ -15,7 +16,7 @@ from knowledge.reports.behaviours import (
 )
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import findings as bearings
 from knowledge.stations.topend import findings as topend

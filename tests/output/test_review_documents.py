@@ -18,9 +18,9 @@ from diagnose.output.documents.contradictions import Behind, behind_it
 from diagnose.output.documents.ranking import others
 from diagnose.output.documents.reasons import chain_in_words, evidence_items, in_short, is_settled
 from diagnose.output.documents.review import review_document
+from knowledge.alarm import Contradiction
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
-from knowledge.rule_api import Contradiction
 from knowledge.work import Access, Caution
 from tests.output.test_review_shown import FLICKERS, diagnosis_of, document, survey_item
 from tests.support.command_line import ROOT

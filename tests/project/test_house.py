@@ -77,6 +77,7 @@ KNOWLEDGE_USED = {
     "diagnose.inference": [
         "knowledge.limits",
         "knowledge.model",
+        "knowledge.alarm",
         "knowledge.rule_api",
         "knowledge.reports.shapes",
     ],
@@ -95,6 +96,7 @@ KNOWLEDGE_USED = {
         "knowledge.limits",
         "knowledge.model",
         "knowledge.reports.shapes",
+        "knowledge.alarm",
         "knowledge.rule_api",
         "knowledge.synonyms",
         "knowledge.work",

@@ -13,9 +13,9 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.case.writing import Fields, table_text
 from diagnose.diagnosis import Diagnosis
+from knowledge.alarm import Alarm
 from knowledge.book import the_book
 from knowledge.model import Severity
-from knowledge.rule_api import Alarm
 from tests.support.alarm_table import Row, kept, tried
 from tests.support.reviews import review
 

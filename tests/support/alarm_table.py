@@ -16,9 +16,10 @@ from pathlib import Path
 from typing import NamedTuple
 
 from diagnose.inference.chaining import Facts, Observation, WorkingMemory
+from knowledge.alarm import Alarm
 from knowledge.book import the_book
 from knowledge.model import Finding, State
-from knowledge.rule_api import Alarm, Rule
+from knowledge.rule_api import Rule
 
 BOOK = the_book()
 KEPT = Path(__file__).parents[1] / "data" / "alarms.csv"

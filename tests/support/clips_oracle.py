@@ -15,13 +15,12 @@ import clips
 
 from diagnose.inference.chaining import Facts, WorkingMemory
 from diagnose.inference.chaining import InferenceResult as Concluded
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.limits import Limit
 from knowledge.model import Finding, Measure, Reading, State
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.rule_api import (
-    Alarm,
     Conclusion,
-    Contradiction,
     Derived,
     Excluded,
     Inhibitor,

@@ -47,6 +47,20 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         ("idles at 400 rpm, lamp flickers, set to 600 and its out",),
         ("idles at 600 rpm, lamp flickers",),
     ),
+    "flooded": (
+        (
+            "engine was flooded in the boatyard storm",
+            "shed flooded in the storm in spring",
+            "shed was flooded water over the engine",
+            "it went under water",
+        ),
+        (
+            "flooded it with petrol",
+            "the carb flooded",
+            "water under the boat",
+            "oil over the engine",
+        ),
+    ),
     "fuel_at_the_drain": (
         (
             "a litre of petrol came out of the sump",

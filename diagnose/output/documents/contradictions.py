@@ -11,8 +11,8 @@ from diagnose.inference.chaining import Trace, infer
 from diagnose.inference.contradictions import by_derivation
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.reported import reported_sentences
+from knowledge.alarm import Contradiction
 from knowledge.model import Finding, Measure
-from knowledge.rule_api import Contradiction
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -148,13 +148,13 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
 
 def _likelier(document: ReviewDocument) -> RankedCause | None:
     """The likeliest cause where another is named first because it was found."""
-    first, *others = document.causes
     loss = document.loss_is_real
-    able = [c for c in others if not c.no_fault and not (loss and c.station == INSTRUMENT)]
-    best = max(able, key=lambda c: c.probability, default=None)
-    if best is None or not first.as_found or best.probability <= first.probability:
+    able = [c for c in document.causes[1:] if not (loss and c.station == INSTRUMENT)]
+    best = max((c for c in able if not c.no_fault), key=lambda c: c.probability, default=None)
+    first = next(iter(document.causes), None)
+    if best is None or first is None or not first.as_found:
         return None
-    return best
+    return best if best.probability > first.probability else None
 
 
 def _why(cause: RankedCause) -> list[Block]:

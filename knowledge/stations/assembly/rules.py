@@ -1,11 +1,11 @@
 """Rules at the assembly: what follows from what is known."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Severity, Shift, Station
 from knowledge.rule_api import (
-    Alarm,
     Conclusions,
     Known,
     cannot_be,

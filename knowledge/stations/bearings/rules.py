@@ -1,13 +1,12 @@
 """Rules at the crank bearings: what follows from what is known."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.history import findings as history
 from knowledge.model import Severity, Station
 from knowledge.pressure import direct_gauge, patterns
 from knowledge.rule_api import (
-    Alarm,
     Conclusions,
-    Contradiction,
     Known,
     example,
     is_absent,

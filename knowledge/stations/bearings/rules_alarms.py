@@ -1,8 +1,9 @@
 """Alarms at bearings and crank: what was seen forbids running."""
 
+from knowledge.alarm import Alarm
 from knowledge.judging import sure_beyond
 from knowledge.model import Finding, Severity, Station
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import (
     findings,

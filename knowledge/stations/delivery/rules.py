@@ -1,13 +1,12 @@
 """Rules at the filter, cooler and galleries: what follows from what is known."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.engines import features
 from knowledge.model import SOMETIMES, Severity, Station
 from knowledge.pressure import direct_gauge, patterns
 from knowledge.rule_api import (
-    Alarm,
     Conclusions,
-    Contradiction,
     Known,
     cannot_be,
     example,

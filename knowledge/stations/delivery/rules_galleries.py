@@ -1,12 +1,11 @@
 """Rules at the galleries, their plugs and seals."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.engines import features
 from knowledge.model import Severity, Shift, Station
 from knowledge.rule_api import (
-    Alarm,
     Conclusions,
-    Contradiction,
     Known,
     cannot_be,
     example,

@@ -1,12 +1,12 @@
 """Rules on how the instrument is arranged and what was done last."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Severity, Shift, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns
 from knowledge.rule_api import (
-    Alarm,
     Conclusions,
     Known,
     cannot_be,

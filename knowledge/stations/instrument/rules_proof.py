@@ -1,18 +1,11 @@
 """Rules on what the tests of the instrument prove."""
 
 from knowledge import sources
+from knowledge.alarm import Contradiction
 from knowledge.engines import features
 from knowledge.model import Station
 from knowledge.pressure import course, direct_gauge, patterns
-from knowledge.rule_api import (
-    Conclusions,
-    Contradiction,
-    Known,
-    example,
-    is_absent,
-    is_present,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import (
     findings,

@@ -1,10 +1,10 @@
 """Rules at the outside leaks: what follows from what is known."""
 
+from knowledge.alarm import Contradiction
 from knowledge.engines import features
 from knowledge.model import Shift, Station
 from knowledge.rule_api import (
     Conclusions,
-    Contradiction,
     Known,
     cannot_be,
     example,

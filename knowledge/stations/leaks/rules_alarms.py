@@ -1,8 +1,9 @@
 """Alarms at the outside leaks: when to stop, or not to run."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.model import Severity, Station
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_sender as instrument_sender
 from knowledge.stations.leaks import findings, findings_places

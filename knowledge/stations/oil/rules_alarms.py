@@ -1,10 +1,12 @@
 """Alarms at the oil: when to stop, or not to run."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.engines import features
+from knowledge.history import findings as history
 from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings as bearing_findings
 from knowledge.stations.oil import (
@@ -240,6 +242,26 @@ def water_in_the_oil(known: Known) -> Conclusions:
                 f"{one.says}, no water is allowed: do not start or crank; find and mend the way in, "
                 "drain, flush, fill with fresh oil and a new filter",
             )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(history.FLOODED)],
+    non_matches=[
+        example(lacks=[history.FLOODED]),
+        example(history.STOOD_LONG),
+    ],
+)
+def was_flooded(known: Known) -> Conclusions:
+    """An engine that was under water: water in a cylinder bends a rod at the first turn."""
+    if known.has(history.FLOODED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            f"{history.FLOODED.says}, no water is allowed in cylinders or sump: do not crank; plugs "
+            "or injectors out, turn it by hand, drain the sump, change oil and filter (then record: "
+            "the oil looks clean)",
+            until=findings.OIL_LOOKS_CLEAN,
+        )
 
 
 @rule(

@@ -1,16 +1,9 @@
 """Rules on facts about the oil: what follows, what cannot both be right."""
 
+from knowledge.alarm import Contradiction
 from knowledge.engines import features
 from knowledge.model import Station
-from knowledge.rule_api import (
-    Conclusions,
-    Contradiction,
-    Known,
-    example,
-    is_absent,
-    is_present,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import (
     findings,

@@ -1,11 +1,12 @@
 """Alarms at the pump: when to stop, or not to run."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.model import Severity, Station
 from knowledge.pressure import direct_gauge
 from knowledge.reports.shapes import TrialMade
 from knowledge.reports.words import Result
-from knowledge.rule_api import Alarm, Conclusions, Contradiction, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import (
     findings,

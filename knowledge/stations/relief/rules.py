@@ -1,9 +1,10 @@
 """Rules at the relief valve: what follows from what is known."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.judging import judged, sure_beyond
 from knowledge.model import Severity, Station
-from knowledge.rule_api import Alarm, Conclusions, Known, example, is_absent, rules_of
+from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.relief import findings, quantities
 from knowledge.units import PSI

@@ -1,6 +1,7 @@
 """Rules at the suction side: what follows from what is known."""
 
 from knowledge import sources
+from knowledge.alarm import Contradiction
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.history import findings as history
@@ -10,7 +11,6 @@ from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import LOSSES, Circumstance, Shows
 from knowledge.rule_api import (
     Conclusions,
-    Contradiction,
     Known,
     cannot_be,
     example,

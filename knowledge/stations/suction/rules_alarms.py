@@ -1,10 +1,11 @@
 """Alarms at the suction side: when to stop, or not to run."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm
 from knowledge.debris import findings as debris_findings
 from knowledge.model import Severity, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
-from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 

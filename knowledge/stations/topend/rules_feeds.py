@@ -1,20 +1,11 @@
 """Rules at restrictors, jets, distributor body and turbo."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.model import SELDOM, SOMETIMES, Severity, Station
-from knowledge.rule_api import (
-    Alarm,
-    Conclusions,
-    Contradiction,
-    Known,
-    cannot_be,
-    example,
-    is_absent,
-    leads_to,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, cannot_be, example, is_absent, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import causes_feeds, findings, findings_feeds

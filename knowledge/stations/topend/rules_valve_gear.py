@@ -1,20 +1,12 @@
 """Rules on what the valve gear shows of the oil."""
 
 from knowledge import sources
+from knowledge.alarm import Alarm, Contradiction
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Severity, Station
 from knowledge.pressure import direct_gauge, patterns
-from knowledge.rule_api import (
-    Alarm,
-    Conclusions,
-    Contradiction,
-    Known,
-    example,
-    is_absent,
-    leads_to,
-    rules_of,
-)
+from knowledge.rule_api import Conclusions, Known, example, is_absent, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.topend import findings, findings_cam
