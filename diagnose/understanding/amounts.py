@@ -77,8 +77,8 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
             continue
         match = _WITH_UNIT.match(text, token.start) or _DECIMALS.match(text, token.start)
         if match is None and _is_of_a_laboratory(tokens, i):
-            texts = (f"{_plain(token.word)} cSt",)
-            found.append(Amount(i, i + 1, texts, frozenset(["viscosity"])))
+            value = f"{_plain(token.word)} cSt"
+            found.append(Amount(i, i + 1, (value,), frozenset(["viscosity"])))
         if match is None:
             continue
         unit = match.groupdict().get("unit") or INCHES

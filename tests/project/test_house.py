@@ -96,7 +96,6 @@ KNOWLEDGE_USED = {
         "knowledge.limits",
         "knowledge.model",
         "knowledge.reports.shapes",
-        "knowledge.alarm",
         "knowledge.rule_api",
         "knowledge.synonyms",
         "knowledge.work",
