@@ -16,6 +16,7 @@ from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
     FITTINGS,
     FOR_A_TEST,
+    FOUND_SO,
     JOINED_TO,
     NAMES_ANOTHER,
     NO_WORK_BEHIND,
@@ -119,6 +120,7 @@ def paired(
         if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
         and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
         and line.word(a.first) != "thirds"
+        and not (line.word(a.first) == "stuck" and line.word(a.first - 1) in FOUND_SO)
         and not (line.word(a.first) == "change" and line.word(a.last) in ("in", "on"))
         and not (line.word(a.first) == "fitting" and line.word(a.first - 1) in FITTINGS)
         and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)

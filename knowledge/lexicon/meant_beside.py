@@ -84,6 +84,14 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         ),
         Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
     ),
+    # "it took 3 quarts to bring it up to the mark"
+    "level_correct": (
+        Otherwise(
+            said=_set("mark full line max"),
+            beside=_set("took takes needed required swallowed wanted"),
+            unless=_set("now is shows reads change changed"),
+        ),
+    ),
     # "three gauges, all reading the same"
     "several_alike": (
         Otherwise(

@@ -106,7 +106,9 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
     Shows.LAMP: (
         f"{_LAMP} only|just|mainly|always? shows|showing|shows-up|appears|illuminates|illuminated =at|=when|=in|=on|=under|=after|=above|=below|=up|=while",
         f"{_LAMP} =above|=over|=at|=from|=past about|around? @rpm",
-        "stop engine? message|light|lamp|warning",
+        "stop engine message|light|lamp|warning",
+        "stop message|lamp|warning",
+        "the|red|big|a =stop light comes|came|is|was|lights|lit|flashed|flashes|stays|goes|went on|up?",
         "message|warning on the|my? dash|screen|display|cluster",
         "oil can|pressure symbol|icon|light|lamp|picture stays|comes|came|is|on|lit|shows|up|showing",
         "red|yellow|amber oil can|symbol|icon|lamp|light",

@@ -92,6 +92,21 @@ FILLERS = frozenset(
         "itself",
         "right",
         ":",
+        "only",
+        "sometimes",
+        "occasionally",
+        "mostly",
+        "often",
+        "eventually",
+        "immediately",
+        "quickly",
+        "still",
+        "instantly",
+        "momentarily",
+        "briefly",
+        "finally",
+        "soon",
+        "generally",
     ]
 )
 #: words that look like negation and are none

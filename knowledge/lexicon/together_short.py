@@ -193,6 +193,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "lift_pump|fuel_pump|injection_pump|injector_pump|leak-off|return_line|return_lines|spill_line|injector_line|injector_pipe|jumper_line|jumper_lines|jumper_tube|fuel_jumper|injector_jumper & wet|soaked|dripping|leaking|weeping|cracked|crack|sprays & fuel|diesel|petrol|rocker_cover|valve_cover|sump|into_the_oil - no|not|new|dry|gauge|oil_return",
     ),
     "blow_by_high": (
+        "breather|breathers & oil & pushing_out|pushes_out|pushed_out|comes_out|coming_out|came_out|blows_out|blowing_out|pours_out|pouring_out|pumping_out|spits_out|spitting_out|puking|pukes - no|not|blocked|catch",
         "dipstick|dipstick_tube|filler|oil_filler & gas|gases|fumes|exhaust_gas|exhaust_gases|exhaust_fumes & comes_out|come_out|came_out|coming_out|blows_out|blowing_out|coming_up|comes_up - no|not|petrol|fuel|smell",
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
     ),

@@ -197,3 +197,7 @@ TRYING = _set("trying testing checking")
 #: in a sentence with both, the work found the cause of a trouble that was there before
 FOUND_IT = _set("found discovered traced located identified")
 A_CAUSE = _set("problem cause culprit fault reason issue source")
+#: before "stuck in": it was found so, nobody put it in
+FOUND_SO = frozenset(
+    ["was", "is", "were", "are", "got", "been", "be", "found", "being", "still", "jammed"]
+)

@@ -74,6 +74,13 @@ READ: dict[str, str] = {
         "finding ran_on_without_pressure present"
     ),
     "if I rev the engine the oil light goes out": "finding rises_just_off_idle present",
+    "the pressure only drops in long right hand corners": "behaviour low bends",
+    "pressure sometimes drops when I brake": "behaviour low braking comes and goes",
+    "the gauge immediately falls at idle": "behaviour low idle",
+    "at a stop light it falls to 5": "behaviour low idle",
+    "the red stop light came on": "behaviour lamp idle",
+    "oil is pushing out of the breather": "finding blow_by_high present",
+    "it took 3 quarts to bring it up to the mark": "finding dipstick_low present",
     "pressure is about 4 to 4.5-bar at 3000-rpm": "reading 4 to 4.5 bar 3000 rpm",
     "low pressure when it is up to normal running temperature and idling": "behaviour low idle, hot",
     "revved it so I could see the gauge drop to zero": "behaviour none",
@@ -108,6 +115,9 @@ NOT_READ: dict[str, str] = {
     "no pressure when throttling up": "behaviour none slowing to idle",
     "pressure is about 4 to 4.5-bar": "reading 4 to 4.5 psi",
     "this engine felt hotter than the good one, its pressure was lower": "behaviour normal",
+    "at a stop light the pressure falls": "behaviour lamp",
+    "at 3000 rpm it holds 45 but at a stop light it falls to 5": "finding falls_as_revs_rise present",
+    "the relief plunger was stuck in its bore": "earlier relief_valve",
     "the dipstick tube blows gas": "finding pickup_fell_off present",
     "no knocks, even with the gauge at zero": "behaviour none wiring touched",
 }
