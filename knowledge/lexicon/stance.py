@@ -49,65 +49,12 @@ NEITHER = frozenset(["nor", "neither", "none", "nobody"])
 #: may begin a result, not only a question or what was not done
 RESULT_BEGINS = frozenset(["did", "never", "not", "havent", "hasnt", "didnt", "what"])
 #: words that may stand inside a phrase without changing what it says
-FILLERS = frozenset(
-    [
-        "very",
-        "really",
-        "quite",
-        "rather",
-        "real",
-        "mighty",
-        "awfully",
-        "pretty",
-        "extremely",
-        "completely",
-        "absolutely",
-        "totally",
-        "actually",
-        "also",
-        "just",
-        "now",
-        "definitely",
-        "certainly",
-        "fairly",
-        "particularly",
-        "simply",
-        "literally",
-        "suddenly",
-        "clearly",
-        "obviously",
-        "apparently",
-        "already",
-        "always",
-        "usually",
-        "has",
-        "have",
-        "had",
-        "been",
-        "is",
-        "was",
-        "are",
-        "were",
-        "being",
-        "itself",
-        "right",
-        ":",
-        "only",
-        "sometimes",
-        "occasionally",
-        "mostly",
-        "often",
-        "eventually",
-        "immediately",
-        "quickly",
-        "still",
-        "instantly",
-        "momentarily",
-        "briefly",
-        "finally",
-        "soon",
-        "generally",
-    ]
+FILLERS = _set(
+    "very really quite rather real mighty awfully pretty extremely completely absolutely "
+    "totally actually also just now definitely certainly fairly particularly simply literally "
+    "suddenly clearly obviously apparently already always usually has have had been is was are "
+    "were being itself right : only sometimes occasionally mostly often eventually immediately "
+    "quickly still instantly momentarily briefly finally soon generally"
 )
 #: words that look like negation and are none
 NO_NEGATION = (
