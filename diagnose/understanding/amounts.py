@@ -9,8 +9,11 @@ from dataclasses import dataclass
 from diagnose.understanding.figures import WORDS
 from diagnose.understanding.text import Token
 from knowledge.lexicon.units_typed import SPELLINGS
+from knowledge.model import Quantity
 from knowledge.units import DIMENSIONS, unit_named
 
+#: clearances of which bare decimals beyond this many inches are millimetres (judgement)
+_RUNNING, _MOST_INCHES = frozenset(["main_clearance", "rod_clearance"]), 0.019
 INCHES = "in"  #: what three to five decimals without a unit are (common practice)
 _FRACTION = r"(?:\d+\s+)?\d+/(?:2|4|8|16|32|64)(?!\d)"
 _NUMBER = r"(?:\d{1,3}(?:,\d{3})+|\d*\.\d+|\d+)"
@@ -57,6 +60,7 @@ class Amount:
     last: int
     texts: tuple[str, ...]
     dimensions: frozenset[str]
+    bare: bool = False  #: decimals without a unit, taken as inches
 
 
 def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
@@ -90,7 +94,8 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
         if last <= i or not known:
             continue
         each = tuple(f"{_plain(one[0])} {_shown(unit)}" for one in _EACH.finditer(match["list"]))
-        found.append(Amount(i, last, each, frozenset(known)))
+        bare = "unit" not in match.groupdict()
+        found.append(Amount(i, last, each, frozenset(known), bare))
         end = match.end()
     return found
 
@@ -118,3 +123,14 @@ def _plain(number: str) -> str:
     if half != number.lower():
         return f"{float(word) + 0.5:g}"
     return f"0{word}" if word.startswith(".") else " ".join(word.split())
+
+
+def in_millimetres(amount: Amount, quantity: Quantity) -> tuple[str, ...]:
+    """The values of an amount; of bare decimals no bearing has in inches, in millimetres.
+
+    "rods 0.045" would be 45 thou: it is 0.045 mm.
+    """
+    if not amount.bare or quantity.id not in _RUNNING:
+        return amount.texts
+    far = any(float(t.split()[0]) > _MOST_INCHES for t in amount.texts)
+    return tuple(t.replace(f" {INCHES}", " mm") for t in amount.texts) if far else amount.texts

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diagnose.understanding.amounts import Amount, amounts
+from diagnose.understanding.amounts import Amount, amounts, in_millimetres
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.numbered_values import by_number, glued_number, is_except
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -243,7 +243,8 @@ def _values(line: Line, amount: Amount, every: list[Amount], names: list[Name]) 
         if name.mark == best.mark or joined:
             of.append(name)
     for name in of:
-        values = {t: v for t in amount.texts if (v := _si(t, name.quantity)) is not None}
+        texts = in_millimetres(amount, name.quantity)
+        values = {t: v for t in texts if (v := _si(t, name.quantity)) is not None}
         if not values:
             continue
         at = worst(name.quantity, list(values.values()), line.lexicon.book)

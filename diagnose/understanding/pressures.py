@@ -37,6 +37,7 @@ from knowledge.lexicon.numbers import (
     COUNTS,
     DASH,
     DRIVES,
+    ENDS_A_NAME,
     FASTER,
     FASTER_TO,
     FOLLOWS,
@@ -113,6 +114,8 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or is_gain(line, i)
     ):
         return None
+    if line.word(i + 1) == "one" and line.word(i + 2) in ENDS_A_NAME:
+        return None  # "wrong sender, a 10 bar one with a 5 bar gauge"
     value = risen_to(line, i)
     if "pressure" in token.kinds:
         return value

@@ -9,6 +9,13 @@ _SEALER = _set("rtv silicone sealant sealer hylomar goo")
 _A_LID = _set("cap lid dipstick stick")
 _REV = frozenset(["rev"])
 _ALARMS = _set("alarm buzzer horn beeper light lamp siren warning")
+_OTHER_SCREEN = Otherwise(
+    beside=_set(
+        "vvt solenoid solenoids ocv phaser phasers vanos vtec turbo turbos turbo's turbocharger banjo "
+        "injector carb tank lift sender switch actuator"
+    ),
+    unless=_set("pickup pick-up strainer sump suction pan"),
+)
 _WATCHED = _set(
     "needle gauge reading jumps jump flickers flicker flickered changes change makes made moves goes "
     "came comes out lit flashes"
@@ -82,13 +89,63 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "the little screen in the VVT solenoid was full of black bits"
-    "screen_blocked": (
+    "screen_blocked": (_OTHER_SCREEN,),
+    "sludge_on_screen": (_OTHER_SCREEN,),
+    "plastic_on_screen": (_OTHER_SCREEN,),
+    "foreign_material_on_screen": (_OTHER_SCREEN,),
+    # "the bush has turned in the block"
+    "-ran_on_without_pressure": (
+        Otherwise(said=_set("turned turn"), unless=_set("off engine key ignition it")),
+    ),
+    # "the balance shaft's bush turned, 0.3 mm play" is no bush of the pump
+    "pump_bush_clearance": (
+        Otherwise(anywhere=_set("balance balancer balancers cam"), unless=frozenset(["pump"])),
+    ),
+    # "gauge dead 0" is what it shows
+    "gauge_dead_on_known_signal": (
         Otherwise(
-            beside=_set(
-                "vvt solenoid solenoids ocv phaser phasers vanos vtec turbo turbocharger banjo injector "
-                "carb tank lift sender switch actuator"
-            ),
-            unless=_set("pickup pick-up strainer sump suction pan"),
+            said=frozenset(["dead"]),
+            beside=_set("0 zero nothing"),
+            unless=_set("signal known resistor resistance pot terminals terminal bench tested"),
+        ),
+    ),
+    "mount_gasket_blown": (
+        Otherwise(beside=_set("good sound fine ok perfect intact whole"), unless=_set("not no")),
+    ),
+    "filter_bypass_stuck_open": (
+        # "the heater bypass" is read apart; "the bypass valve closes properly"
+        Otherwise(
+            said=_set("closes shuts seats closed"), unless=_set("not never wont doesnt stuck")
+        ),
+    ),
+    "signs_of_starvation": (
+        Otherwise(said=frozenset(["dry"]), beside=_set("seal seals gasket joint outside cover")),
+    ),
+    # "plastic bits in the pan"
+    "metal_in_pan": (
+        Otherwise(
+            beside=_set("plastic nylon rubber"),
+            unless=_set("metal flakes brass bronze silver steel shiny magnet swarf glitter"),
+        ),
+    ),
+    # "no oil at the rockers, the pipe bent flat"
+    "pickup_bent": (
+        Otherwise(
+            anywhere=_set("rocker rockers valve gauge turbo"),
+            unless=_set("pickup pick-up strainer suction"),
+        ),
+    ),
+    "oil_hoses_aged": (
+        Otherwise(said=_set("bent flat kinked"), unless=_set("hose hoses old aged hard perished")),
+    ),
+    # "the oil is right up past full"
+    "oil_grade_as_manual": (
+        Otherwise(said=frozenset(["right"]), then=_set("up to over past on at")),
+    ),
+    # "new filter dry, did not prefill"
+    "-filter_seat_leaks": (
+        Otherwise(
+            said=frozenset(["dry"]), anywhere=_set("prefill prefilled fill filled prime primed")
         ),
     ),
     "filter_misfitted": (
@@ -196,6 +253,8 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "it comes level again and it is OK"
     "level_correct": (
+        # "the dipstick is the right one"
+        Otherwise(said=frozenset(["right"]), then=frozenset(["one"])),
         # "between two short runs the stick was dry"
         Otherwise(
             said=_set("between"),

@@ -172,6 +172,8 @@ OPPOSED = _set("where when instead rather not against versus vs compared down up
 IT_WAS = _set("was had ran used read showed held made been")
 #: beside a time and a number that are a clause of their own
 LATER = _set("later after within by in the next on first one an a about of running work idling and")
+#: behind "a 10 bar one", which is a sender or a gauge
+ENDS_A_NAME = _set("with instead for fitted not on was is , . ;") | {""}
 #: before "then 20": there was none until then
 NOTHING = _set("no none nothing zero 0 nil")
 #: behind a number and "in", "last": when it was read

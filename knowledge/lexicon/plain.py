@@ -44,6 +44,8 @@ TYPED = {
     "coz": "because",
     "cuz": "because",
     "dident": "didnt",
+    "dint": "didnt",
+    "didn": "didnt",
     "didint": "didnt",
     "dosent": "doesnt",
     "dosnt": "doesnt",

@@ -40,6 +40,10 @@ READ = {
         "earlier oil_pump renewed",
         "reading 0.6 bar hot, idle",
     ],
+    "changed the filter, dint help": ["trial new_filter no difference"],
+    "rods 0.045": ["finding rod_clearance 0.045 mm"],
+    "rods .0025": ["finding rod_clearance 0.0025 in"],
+    "wrong sender, 10 bar one with a 5 bar gauge": ["finding sender_not_for_gauge present"],
     "block is cracked at the main gallery": ["finding block_cracked present"],
     "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
 }
