@@ -1,4 +1,4 @@
-"""Decimal commas of a text written as points: "0,8 bar at idle", "3,5 at 3000"."""
+"""What is written otherwise at equal length: decimal commas as points, "these days" as "now"."""
 
 from __future__ import annotations
 
@@ -16,6 +16,8 @@ _SURE = re.compile(
     rf"|\d{{1,3}},\d{{3}}(?=\s?(?:{_LENGTHS})(?!\w)))",
     re.I,
 )
+#: all that they say is "now"
+_NOW = re.compile(r"\b(?:these days|nowadays|at present|as of now)\b", re.I)
 _PERHAPS = re.compile(rf"{_NO_LIST}\d{{1,3}},\d{{1,2}}(?![\w,])")
 
 
@@ -32,3 +34,12 @@ def with_points(text: str) -> str:
     for pattern in (_SURE, _PERHAPS):
         text = pattern.sub(lambda found: found[0].replace(",", "."), text)
     return text
+
+
+def with_now(text: str) -> str:
+    """A text with "now" for what says no more; as long as before.
+
+    >>> with_now("used to be 50, these days 20")
+    'used to be 50, now        20'
+    """
+    return _NOW.sub(lambda found: "now".ljust(len(found[0])), text)

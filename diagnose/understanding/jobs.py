@@ -8,7 +8,14 @@ from dataclasses import dataclass
 from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line, reads_a_value
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.service import WITHOUT_NUMBER, driven_in, ran_well, run_in, years_since
+from diagnose.understanding.service import (
+    WITHOUT_NUMBER,
+    dated_from,
+    driven_in,
+    ran_well,
+    run_in,
+    years_since,
+)
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
@@ -181,7 +188,9 @@ class Job:
         """How long before the trouble, as a case file writes it, and the words for it."""
         clause = self.line.clause(self.first)
         last = max(clause.last, self.line.clause(self.last - 1).last)
-        for k in range(clause.first, min(last + 3, len(self.line.tokens))):
+        for k in range(
+            dated_from(self.line.sentence, clause), min(last + 3, len(self.line.tokens))
+        ):
             token = self.line.tokens[k]
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
                 return run_in(token), (Mark(True, k, k + 2),)

@@ -7,11 +7,12 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.text import Token
+from diagnose.understanding.text import Clause, Sentence, Token, clause_at
 from knowledge.lexicon.work_words import ABOUT, HOURS_A_WEEK, MILES_A_WEEK, RAN_WELL
 
 _WELL_BEFORE = 6  #: words from "fine" to its figure
 _ABOUT_MOST = 3  #: words between "for" and its figure
+_DATE = 5  #: words of a clause that is a date: "about three weeks ago"
 _OLDEST = 120  #: years that work on an engine is old
 RUN_IN = 25.0  #: hours of running after which work is no longer just before (judgement)
 _AT_ONCE = 200.0  #: miles after which work is no longer just before (judgement)
@@ -98,3 +99,13 @@ def _calendar(weeks: float) -> str:
         if weeks >= length:
             return f"{weeks / length:.0f} {unit}"
     return f"{max(1.0, weeks * 7):.0f} days"
+
+
+def dated_from(sentence: Sentence, clause: Clause) -> int:
+    """Where the date of a clause begins: in the one before it, "three weeks ago | I had it done"."""
+    if not clause.first:
+        return clause.first
+    before = clause_at(sentence.clauses, clause.first - 1)
+    words = [t.word for t in sentence.tokens[before.first : before.last] if not t.is_mark]
+    dated = len(words) <= _DATE and words[-1:] == ["ago"]
+    return before.first if dated else clause.first

@@ -128,4 +128,8 @@ def _part(stretch: Sequence[Piece], i: int) -> str:
     piece = stretch[i]
     if piece.kinds & {"pressure", "number"}:
         return "pressure"
-    return "when" if "rpm" in piece.kinds or piece.word in words.WHEN else ""
+    on_the = [p.word for p in stretch[max(0, i - 2) : i]] == [
+        "on",
+        "the",
+    ] and piece.word in words.ON_THE
+    return "when" if on_the or piece.kinds & {"rpm", "mph"} or piece.word in words.WHEN else ""

@@ -107,6 +107,8 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         _IN_A_TIN,
         Otherwise(said=_set("whistle new pin"), unless=_set("oil dipstick stick")),
     ),
+    # "no oil on the stick when I checked"
+    "oil_not_checked_long": (Otherwise(said=_set("no"), anywhere=_set("dipstick stick")),),
     # "after trying another sender" is a search
     "instrument_just_changed": (Otherwise(beside=_set("trying tried tries try")),),
     # "two hundred hours of labour", "once the engine wore in"

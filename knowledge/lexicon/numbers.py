@@ -41,7 +41,7 @@ SPANS = _set(
 #: before "to" or "at" and a number: what a needle does
 MOVES = _set(
     "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "
-    "went going gets get getting down up only just used climbs climbed rises rose rise raises brings bring brought "
+    "went going gone gets get getting down up only just used climbs climbed rises rose rise raises brings bring brought "
     "comes come came jumps jumped builds built sinks sank settles settled sags dips dipped back it hovers runs holds "
     "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks ends ended "
     "ending stuck idles idling pegged rests resting levels leveled levelled wavers plummets plummeted shoots shot swings "

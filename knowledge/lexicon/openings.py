@@ -94,8 +94,11 @@ COMPOUNDS = _words(
 )
 #: when a reading was taken, in one word
 WHEN = _words(
-    "idle idling tickover cold hot warm cruise cruising driving highway motorway startup revving"
+    "idle idling tickover cold hot warm cruise cruising driving highway motorway startup revving moving freeway "
+    "interstate"
 )
+#: the same behind "on the"
+ON_THE = _words("road move")
 #: may stand before the words for when, and before a pressure
 LEADING = _words(
     "at when on once its it is only about around maybe and then in the a just or hot cold warm stone fully"

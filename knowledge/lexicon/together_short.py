@@ -113,7 +113,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - glass|window|halfway|half|half_way|@part|@fraction|share|is_up|topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
     ),
     "level_correct": (
-        "oil|level|sump + =right|=correct - right_boot|right_leg|right_foot|covered|right_hand|pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
+        "oil|level|sump + =right|=correct - dent|dented|right_under|right_behind|right_at|right_on|right_boot|right_leg|right_foot|covered|right_hand|pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
         "level & grade|viscosity & right|correct|fine|ok|as_they_should - not|wrong|pressure|too",
     ),
     "oil_grade_as_manual": (

@@ -151,6 +151,35 @@ SAID: tuple[Case, ...] = (
         (),
     ),
     ("sump off, the strainer was clean as a whistle", (), ("finding oil_looks_clean present",)),
+    # each pressure with its own speed, whatever road that is
+    (
+        "when hot it shows 12 at idle and 38 on the move",
+        ("reading 12 psi hot, idle", "reading 38 psi hot, cruise"),
+        (),
+    ),
+    (
+        "cold it reads 55 psi at tickover and 70 psi at 60mph",
+        ("reading 55 psi cold, idle", "reading 70 psi cold, cruise"),
+        (),
+    ),
+    # then and now
+    ("oil pressure has gone from 48 to 26", ("reading 26 psi",), ()),
+    ("used to show 3 bar at 70mph, these days barely 2", ("reading 2 bar cruise",), ()),
+    (
+        "three weeks ago I had the head gasket done and now the pressure is low",
+        ("earlier cylinder_head renewed 3 weeks", "behaviour low work"),
+        (),
+    ),
+    (
+        "the sump had a dent right under the strainer",
+        ("finding sump_dented present",),
+        ("finding level_correct present",),
+    ),
+    (
+        "no oil on the stick when I checked",
+        ("finding dipstick_dry present",),
+        ("finding oil_not_checked_long present",),
+    ),
     # going on, and not
     (
         "light came on. Only two streets from home, so I drove it back to my house",
