@@ -5,6 +5,7 @@ Imported by ``book`` when a task or part is first asked for: a review needs none
 
 from knowledge.reassembly import after_damage as reassembly_after_damage
 from knowledge.reassembly import block as reassembly_block
+from knowledge.reassembly import by_lamp as reassembly_by_lamp
 from knowledge.reassembly import cleaning as reassembly_cleaning
 from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
 from knowledge.reassembly import cleaning_first as reassembly_cleaning_first
@@ -61,6 +62,7 @@ WORK = (
     suction_tasks_pickup,
     suction_tasks_sump,
     reassembly_priming,
+    reassembly_by_lamp,
     reassembly_first_start,
     reassembly_run_in,
     reassembly_later,

@@ -175,7 +175,7 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
 def _is_of_the_repair(fact: Fact) -> bool:
     """Whether a fact is work of this repair, or a reading after it."""
-    return is_of_the_repaired(fact) or fact.fields.get("at") == REPAIR
+    return is_of_the_repaired(fact) or fact.fields.get("at") == REPAIR or fact.table == "work"
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,8 +201,9 @@ def _made(given: Input, understood: _Understood, case: Case, book: Book) -> _Mad
         given.facts or given.readings or any(map(_is_of_the_repair, _facts(spoken)))
     ):
         faults.append(
-            f"{to(Way.REPAIRED)}: no pressure and no measured value in it; give one, like "
-            "'28 psi at hot idle' or 'pump end clearance .003'"
+            f"{to(Way.REPAIRED)}: no pressure, no measured value and no task of the sign-off in "
+            "it; give one, like '28 psi at hot idle', 'pump end clearance .003' or, with a lamp "
+            "only, 'lamp out at once after a night, stays out hot, no leaks'"
         )
     gone = (*given.withdraw, *(no for each in spoken for no in each.withdraws))
     attempts: list[tuple[Callable[[], NewEntry], str]] = [

@@ -90,7 +90,7 @@ def _with_value(done: Fact, text: str, case: Case, book: Book) -> Fact:
 
 def _ticked(text: str, case: Case, book: Book) -> tuple[Fact, ...]:
     """The tasks that a phrase says are done, none with its figure."""
-    sheet = _tasks(case, book)
+    sheet = tasks_on_sheet(case, book)
     if _of_priming(text):
         return _priming(text, sheet, book)
     head = _head(text)
@@ -178,7 +178,7 @@ def tasks_meant(text: str, case: Case, book: Book, most: int) -> tuple[Task, ...
     if _of_priming(text):
         return ()  # what is no task of it is a finding
     hits = finder_of(book).find(_without_figures(text, book), (Task,), len(book.tasks))
-    sheet = _tasks(case, book)
+    sheet = tasks_on_sheet(case, book)
     named = [h.word for h in hits if isinstance(h.word, Task) and h.score >= OFFERED]
     return tuple(task for task in named if task in sheet)[:most]
 
@@ -192,7 +192,8 @@ def _done(task: Task, span: tuple[int, int]) -> Fact:
     return Fact("work", {"what": task.id, "state": "done"}, (span,))
 
 
-def _tasks(case: Case, book: Book) -> frozenset[Task]:
+def tasks_on_sheet(case: Case, book: Book) -> frozenset[Task]:
+    """All tasks that the sign-off calls for, or may call for."""
     sheet = Signoff(Diagnosis(book, case), SURE)
     return frozenset(i.task for i in (*sheet.items, *sheet.maybe))
 

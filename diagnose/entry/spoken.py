@@ -15,6 +15,7 @@ from diagnose.entry.after_repair import is_of_the_repaired, of_the_repaired
 from diagnose.entry.answers import ANSWERS
 from diagnose.entry.candidates import MOST, Candidate, candidates
 from diagnose.entry.fitted_values import values_as_fitted
+from diagnose.entry.proofs_in_words import proofs_in_words
 from diagnose.entry.put_right import GONE, gone_since, without
 from diagnose.entry.repair_work import (
     as_done,
@@ -148,6 +149,8 @@ def _phrase(
         understanding = values_as_fitted(understanding, case, book, repaired)
         understanding = of_the_repaired(understanding, case, book, repaired)
         if repaired:
+            if done := proofs_in_words(understanding, case, book):
+                return _of_tasks(text, done)
             understanding = of_this_repair(understanding)
         mended = gone_since(understanding, case, book)
         if mended:

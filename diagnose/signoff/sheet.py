@@ -14,16 +14,20 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.seen_on_engine import is_sure, taken_together
 from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
+from diagnose.signoff.lamp import is_out_of_place
 from diagnose.signoff.one_speed import has_one_speed
 from diagnose.signoff.since_repair import measured_since
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies, surely_applies
 from knowledge.model import Cause, Finding
+from knowledge.reassembly.by_lamp import BEFORE_IT_FIRES
 from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
 from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
 BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
+#: verdicts of work that was really done
+SEEN_TO = (Verdict.PASSED, Verdict.BORDERLINE, Verdict.FAILED)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +100,12 @@ class Signoff:
         return any(i.blocks and i.task.phase in BEFORE_START for i in self.maybe)
 
     @property
+    def has_run(self) -> bool:
+        """Whether the repaired engine was started: read, or seen to at its first start."""
+        done = {i.task for i in self.of([Phase.FIRST_START]) if i.judged.verdict in SEEN_TO}
+        return bool(self.answer.case.start_readings or done - BEFORE_IT_FIRES)
+
+    @property
     def later(self) -> tuple[Item, ...]:
         """What is looked at again after hours of running, soonest first."""
         later = [i for i in self._surely if i.task.phase is Phase.LATER]
@@ -132,6 +142,8 @@ class Signoff:
         if not applies(task, self.answer.case.known_features.get):
             return ""
         if task is PRESSURE_AT_HOT_IDLE and has_one_speed(self.answer.case):
+            return ""
+        if is_out_of_place(task, self.answer.case, self.places, self.causes):
             return ""
         if self.whole:
             return "the whole engine is built"

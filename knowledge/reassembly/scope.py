@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from knowledge.access.precedence_model import ENDS_RUNNING
-from knowledge.reassembly import first_start, run_in
+from knowledge.reassembly import by_lamp, first_start, run_in
 from knowledge.work import Access, Phase, Task
 
 _SUMP = frozenset({Access.SUMP_OFF, Access.PICKUP_OFF})
@@ -44,6 +44,9 @@ SERVICED: frozenset[Access] = frozenset({Access.DRAINED, Access.FILTER_OFF, Acce
 #: of the first start and after: what an oil or filter change calls for too (judgement)
 AFTER_SERVICE: frozenset[Task] = frozenset(
     {
+        by_lamp.LAMP_LIT_WITH_KEY,
+        by_lamp.LAMP_OUT_TIMED,
+        by_lamp.LAMP_STAYS_OUT_HOT,
         first_start.FIRST_PRESSURE_TIMED,
         first_start.PRESSURE_AT_HOT_IDLE,
         first_start.NO_LEAK_RUNNING,

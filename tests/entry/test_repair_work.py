@@ -245,7 +245,7 @@ def test_a_good_value_in_place_of_a_bad_one_says_how_to_keep_both(tmp_path: Path
 
 
 def test_after_repair_wants_a_pressure_or_a_value(tmp_path: Path) -> None:
-    with pytest.raises(UsageError, match="no pressure and no measured value"):
+    with pytest.raises(UsageError, match="no pressure, no measured value and no task"):
         record(saved(tmp_path, WORN), BOOK, Input(facts=["oil level ok"], repaired=True))
     with pytest.raises(UsageError, match="is no measured value"):
         record(saved(tmp_path, WORN), BOOK, Input(facts=["oil_milky=yes"], repaired=True))

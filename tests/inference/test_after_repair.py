@@ -91,7 +91,7 @@ def test_the_option_says_it_of_all_readings(found: Path) -> None:
     assert "--start" in done.out
     bad = call("record", found, "no knock", "--after-repair")
     assert bad.code == 2
-    assert "no pressure and no measured value in it" in bad.err
+    assert "no pressure, no measured value and no task" in bad.err
 
 
 HOSES = "both cooler hoses renewed, now 52 psi at 1800 rpm hot"

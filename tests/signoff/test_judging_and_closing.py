@@ -32,6 +32,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import DIMENSIONS, PSI, show, unit_in
 from knowledge.work import Access, Band, Phase, Task
 from tests.signoff.test_judging import FIRST, MM, OFF, TASK, WIDER, judge
+from tests.support.tasks import of_phase
 
 BOOK = the_book()
 
@@ -209,13 +210,6 @@ def sheet(
 
 def why(sheet_: Signoff, task: Task, due: Any = None) -> str:
     return sheet_.called_for(task, due or {})
-
-
-def of_phase(phase: Phase) -> Task:
-    """A task of a phase that guards against no cause of the test and applies everywhere."""
-    return next(
-        t for t in BOOK.tasks.values() if t.phase is phase and not t.only_with and not t.not_with
-    )
 
 
 def test_places_opened_twice_are_open() -> None:

@@ -22,7 +22,11 @@ def close(
     ] = None,
     how: Annotated[str, typer.Option(metavar="TEXT", help="How it was confirmed.")] = "",
     remedy: Annotated[
-        str, typer.Option(metavar="TEXT", help="What was done; the book's remedy if left out.")
+        str,
+        typer.Option(
+            metavar="TEXT",
+            help="What was done; left out: not written down, the book's remedy is named as called for.",
+        ),
     ] = "",
     minutes: Annotated[
         str,

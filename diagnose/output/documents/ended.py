@@ -8,6 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.report_entries import closing
 from diagnose.output.scale import scale_of
 from diagnose.planning.choosing import SURE
+from diagnose.signoff.lamp import has_a_lamp_only
 from diagnose.signoff.nothing_wrong import of_no_fault
 from diagnose.signoff.sheet import Signoff
 
@@ -49,9 +50,11 @@ def ended(case: Case, held_up: int = 0) -> str:
         return f"Repaired: {idle} at hot idle. The job is still open."
     head = f"Closed {end.day}".rstrip()
     was = end.causes or "no cause named"
-    done = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
+    done = f" {end.heads_remedy}: {end.remedy.rstrip('.')}." if end.remedy else ""
     if case.closed is not None and of_no_fault(case.closed.causes) and not shows.broken:
         return f"{head}, no fault found: {was}.{done}"
+    if shows.hot_idle is None and not shows.broken and has_a_lamp_only(case):
+        return f"{head}: {was}.{done} The lamp is its only instrument."
     if shows.hot_idle is None and not shows.broken:
         no = "No hot idle pressure of the repaired engine is recorded."
         return f"{head}: {was}.{done} {no}"

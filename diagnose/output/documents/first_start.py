@@ -14,6 +14,7 @@ from diagnose.output.documents.signoff_items import SignoffItem, signoff_item
 from diagnose.output.documents.start_table import StartTable, reading_head, start_table
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
+from diagnose.signoff.lamp import is_by_lamp
 from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
 from diagnose.signoff.start import Compared, FirstStart, stopped_by
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
@@ -75,6 +76,7 @@ class FirstStartDocument:
     title: str = field(metadata=NOT_IN_JSON)
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     table: StartTable | None = field(metadata=NOT_IN_JSON)  #: None: no circuit in figures
+    by_lamp: bool = field(metadata=NOT_IN_JSON)  #: the engine has a lamp, and no gauge was read
     unpredicted: str = field(metadata=NOT_IN_JSON)  #: why no pressure is predicted; may be empty
     stops: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: when to stop, where none is predicted
     read_says: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: each reading, in a sentence
@@ -115,6 +117,7 @@ def first_start_document(start: FirstStart | None, sheet: Signoff, path: str) ->
         title=case.job.title,
         path=path,
         table=table,
+        by_lamp=is_by_lamp(case, sheet.places),
         unpredicted="" if start else f"{UNPREDICTED} ({case.layout.says})",
         stops=() if start else tuple(_stops(case, scale)),
         read_says=table.read if table else tuple(_alone_in_words(case, scale)),

@@ -16,13 +16,16 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.reported import earlier_sentence
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
+from diagnose.signoff.instrument_only import instrument_only, sound_readings
 from diagnose.signoff.judging import Verdict
+from diagnose.signoff.lamp import has_a_lamp_only
 from diagnose.signoff.nothing_wrong import nothing_wrong, of_no_fault
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
-from knowledge.model import Gauge, Reading
+from knowledge.model import Cause, Gauge, Reading
 from knowledge.pressure.gauge import PANEL_SPREAD
+from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_IDLE_PRESSURE,
@@ -30,6 +33,7 @@ from knowledge.pressure.quantities import (
 from knowledge.reassembly.first_start import PRESSURE_HOT_AT_2000
 from knowledge.reassembly.later import LEAST_OF_FIRST_START
 
+NOT_YET = "not measured yet"
 UNSAID = 0.3  #: of the speed: a reading known less well was taken at no speed that was said
 SEEN, IDLE_RANGE, AT_SPEED, HOT = 5, 1.4, 2.0, 333.15  #: lines; times idle speed; K
 
@@ -80,11 +84,30 @@ def owners_page(
         wrong=tuple(_wrong(diagnosis)),
         seen=_seen(diagnosis, causes),
         done=tuple(_done(sheet)),
-        pressures=tuple(_pressures(case, scale)),
+        pressures=tuple(_pressures(diagnosis, scale)),
         watch=_watch(sheet, scale),
         photos=for_the_owner(photos, telling_steps(diagnosis)),
-        stop=f"Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below "
-        f"{scale.one(case.limit(STOP_IDLE_PRESSURE))}.",
+        stop=_stop(case, scale),
+    )
+
+
+def _sound(diagnosis: Diagnosis, only: Sequence[Cause], scale: Scale) -> str:
+    """That the engine is sound and only its instrument was wrong, without a full stop."""
+    figures = tuple(dict.fromkeys(scale.one(r.pressure) for r in sound_readings(diagnosis)))
+    wrong = " and ".join(c.says for c in only)
+    return (
+        f"The oil pressure is sound, {' and '.join(figures)} on a test gauge: only the warning was "
+        f"wrong ({wrong})"
+    )
+
+
+def _stop(case: Case, scale: Scale) -> str:
+    if has_a_lamp_only(case):
+        return "Stop the engine at once if the lamp comes on or it knocks."
+    least = scale.one(case.limit(STOP_IDLE_PRESSURE))
+    return (
+        "Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below "
+        f"{least}."
     )
 
 
@@ -94,6 +117,8 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return ended_of(diagnosis)
     if nothing_wrong(diagnosis):
         return "No fault found so far; the job is still open."
+    if case.closed is None and (only := instrument_only(diagnosis)) and diagnosis.may_run:
+        return f"{_sound(diagnosis, only, scale)}."
     if case.closed is None:
         forbidden = not diagnosis.may_run
         return "Not repaired yet: do not run the engine." if forbidden else "Not repaired yet."
@@ -103,6 +128,10 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return f"Not in order: {'; '.join(limit.says for limit in shows.broken)}; {day}."
     if of_no_fault(case.closed.causes):
         return f"No fault found; {day}."
+    if (only := instrument_only(diagnosis)) and shows.hot_idle is None:
+        return f"{_sound(diagnosis, only, scale)}; {day}."
+    if shows.hot_idle is None and has_a_lamp_only(case):
+        return f"Repaired; {day}. The lamp is its only instrument: no pressure was read."
     if shows.hot_idle is None:
         return f"Repaired; {day}. Hot idle was not read afterward."
     return f"Repaired, {scale.one(shows.hot_idle)} at hot idle; {day}."
@@ -128,7 +157,8 @@ def _seen(diagnosis: Diagnosis, causes: Sequence[RankedCause]) -> tuple[str, ...
     closed = diagnosis.case.closed
     began = {c.id for c in closed.causes} if closed else {causes[0].id}
     proofs = [f.says for found in diagnosis.found_faults for f in found.proofs]
-    reasons = [r.says for c in causes if c.id in began for r in c.pro]
+    needle = GAUGE_READS_ZERO.id if has_a_lamp_only(diagnosis.case) else ""
+    reasons = [r.says for c in causes if c.id in began for r in c.pro if r.finding != needle]
     return tuple(dict.fromkeys(_sentence(says) for says in (*proofs, *reasons)))[:SEEN]
 
 
@@ -176,17 +206,27 @@ def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
     return said or called_for
 
 
-def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
+def _pressures(diagnosis: Diagnosis, scale: Scale) -> Iterator[BeforeAfter]:
     """Hot idle, then hot at speed, before and after."""
+    case = diagnosis.case
+    unread = "the same: no work on the engine" if instrument_only(diagnosis) else NOT_YET
     after = [r.reading for r in case.start_readings]
     idling = 0.0, IDLE_RANGE * case.idle_speed
     running = AT_SPEED * case.idle_speed, float("inf")
     idle = mended(case).hot_idle or _last(after, idling)
-    at_2000 = [w.value for w in case.task_records if w.task is PRESSURE_HOT_AT_2000 and w.value]
-    fast = at_2000[-1] if at_2000 else _last(after, running)
+    fast = _last_at_speed(case, running)
     least = scale.one(case.limit(HOT_IDLE_PRESSURE))
-    yield from _compared("hot idle", case, idling, idle, scale, least)
-    yield from _compared("hot, at speed", case, running, fast, scale)
+    yield from _compared("hot idle", case, idling, idle, scale, unread, least)
+    yield from _compared("hot, at speed", case, running, fast, scale, unread)
+
+
+def _last_at_speed(case: Case, speeds: tuple[float, float]) -> float | None:
+    """The last hot pressure at speed of the repaired engine [Pa]: signed off, or read later."""
+    signed = [w for w in case.task_records if w.task is PRESSURE_HOT_AT_2000 and w.value]
+    since = signed[-1].entry.no if signed else 0
+    later = [r.reading for r in case.start_readings if r.entry.no > since]
+    read = _last(later, speeds)
+    return signed[-1].value if signed and read is None else read
 
 
 def _compared(
@@ -195,6 +235,7 @@ def _compared(
     speeds: tuple[float, float],
     after: float | None,
     scale: Scale,
+    unread: str,
     least: str = "",
 ) -> Iterator[BeforeAfter]:
     """The pressure between two speeds [rpm] before, and ``after`` [Pa]; nothing without either."""
@@ -204,7 +245,7 @@ def _compared(
         yield BeforeAfter(
             when=when,
             before=_before(before, readings, speeds, scale),
-            after="not measured yet" if after is None else scale.one(after),
+            after=unread if after is None else scale.one(after),
             least=least,
         )
 

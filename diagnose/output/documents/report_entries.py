@@ -76,11 +76,17 @@ class Closing:
     causes: str
     how: str
     remedy: str
+    of_the_book: bool  #: nobody said what was done: it is what the book calls for
     reason: str
     day: str
     by: str
     spent: str
     planned: str
+
+    @property
+    def heads_remedy(self) -> str:
+        """What stands before the remedy."""
+        return "Called for" if self.of_the_book else "Done"
 
 
 def day(when: date | datetime | None) -> str:
@@ -103,6 +109,7 @@ def closing(case: Case) -> Closing | None:
         causes=" and ".join(c.says for c in case.closed.causes),
         how=entry.how,
         remedy=entry.remedy,
+        of_the_book=entry.remedy == "; ".join(c.remedy for c in case.closed.causes),
         reason=entry.reason,
         day=day(entry.when),
         by=entry.by,

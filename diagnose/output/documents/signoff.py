@@ -157,7 +157,7 @@ def signoff_document(
         held_up=len(sheet.before_start),
         asks=named(() if case.closed else sheet.asks),
         asked_first=sheet.asked_before_start,
-        started=bool(case.start_readings),
+        started=sheet.has_run,
         deferrals=deferrals(),
         rebuilt=not (sheet.whole or case.closed) and _just_rebuilt(case),
     )

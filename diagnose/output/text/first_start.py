@@ -96,6 +96,10 @@ def _read(document: FirstStartDocument) -> list[str]:
     lines = ["Read so far"] if document.read else []
     for text in document.read_says:
         lines += wrapped(text, 2, 4)
+    if document.by_lamp:
+        lines += wrapped("Write down what the lamp does, or read a test gauge:")
+        says = '--after-repair "light out at once, stays out hot"'
+        return [*lines, f"  diagnose record {as_typed(document.path)} {says}"]
     lines += wrapped(
         "Write down cold idle, then every few minutes to hot, with speed and oil temperature:"
     )

@@ -45,7 +45,8 @@ def _predicted(document: FirstStartDocument) -> list[str]:
     if table is None:
         return unpredicted(document)
     right = "all but what is left put right" if document.left else "all faults put right"
-    lines = [f"The gauge should show with {right}, {table.unit}: mean (nine in ten)"]
+    whose = "A test gauge would show" if document.by_lamp else "The gauge should show"
+    lines = [f"{whose} with {right}, {table.unit}: mean (nine in ten)"]
     lines.append("  oil        " + "".join(f"{f'{rpm} rpm':>16}" for rpm in table.speeds))
     for row in table.rows:
         lines.append(f"  {row.heat:10} " + "".join(f"{cell:>16}" for cell in row.cells))
@@ -97,6 +98,9 @@ def _next_lines(document: FirstStartDocument) -> list[str]:
         return command_lines("Next", f"diagnose review {name}")
     if document.blocking:
         return command_lines("First", f"diagnose signoff {name}")
+    if document.by_lamp:
+        command = f'diagnose record {name} --after-repair "light out at once, stays out hot"'
+        return command_lines("Write down what the lamp does", command)
     reading = f'"800 rpm {document.example} direct start"'
     command = f"diagnose record {name} --reading {reading}"
     return command_lines("Write down cold idle, then every few minutes", command)
