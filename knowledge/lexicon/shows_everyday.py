@@ -62,6 +62,7 @@ SHOWS_EVERYDAY: dict[Shows, tuple[str, ...]] = {
         "perfect|fine|good|great|ok|okay|normal|spot-on|faultless|strong|solid when|on|at|with|from|if|while? a|an|the|it's|its|is|stone? =cold",
     ),
     Shows.LOW: (
+        f"{_P} only|still drops|drop|dropped|falls|fell|fall|dips|sags|sinks|plummets",
         f"{_P} @not|never|wont go|goes|going|get|gets|come|comes|rise|rises|climb|climbs|make|makes much? past|above|over|beyond|more|than than? a? quarter|third|first|lowest|bottom",
         f"{_P}|it only|just|barely|hardly? show|shows|showed|showing|reads|gives a|one? needle|needles|hair|fraction width|breadth",
         "a? needle|needles width|breadth of oil? pressure",

@@ -53,8 +53,8 @@ FILLERS = _set(
     "very really quite rather real mighty awfully pretty extremely completely absolutely "
     "totally actually also just now definitely certainly fairly particularly simply literally "
     "suddenly clearly obviously apparently already always usually has have had been is was are "
-    "were being itself right : only sometimes occasionally mostly often eventually immediately "
-    "quickly still instantly momentarily briefly finally soon generally"
+    "were being itself right : sometimes occasionally mostly often eventually immediately "
+    "quickly instantly momentarily briefly finally soon generally"
 )
 #: words that look like negation and are none
 NO_NEGATION = (
