@@ -12,15 +12,20 @@ from typing import TYPE_CHECKING
 
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
+from diagnose.found_faults import EXPLAINS
 from diagnose.inference.network import Network
 from diagnose.seen_on_engine import is_seen, places_to_look, taken_together
 from knowledge.applying import applies
-from knowledge.model import Cause, Condition, Finding, State
+from knowledge.circuit.conditions import PRESSURE_GONE
+from knowledge.model import Cause, Condition, Finding, Gauge, State
+from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
+from knowledge.pressure.gauge import NEXT_TO_NOTHING
 from knowledge.work import Phase, Task
 
 if TYPE_CHECKING:
     from diagnose.circuit.budget import Budget
 
+OTHERS = 2  #: further causes named
 LEAST_BROUGHT = 0.05  #: a cause explains a finding from this P(finding | cause)
 
 
@@ -50,6 +55,9 @@ class LooseEnds:
     damage: tuple[tuple[Condition, float], ...]
     lodged: tuple[Condition, ...]  #: where pieces can sit of which no place was seen
     budget: Budget | None  #: None: nothing measured, or no reading to compare with
+    #: likeliest others that explain a trusted gauge at nothing, where these causes seldom do
+    of_nothing: tuple[Cause, ...] = ()
+    enough: bool = False  #: a trusted gauge shows enough, so that no pressure is missing
 
     @property
     def open_tasks(self) -> tuple[DueTask, ...]:
@@ -66,7 +74,8 @@ class LooseEnds:
     @property
     def may_stop(self) -> bool:
         """Whether the search may end: cause confirmed, its place seen, no pressure missing."""
-        return self.confirmed and not self.lodged and self.pressure_closed is not False
+        open_ = self.lodged or self.of_nothing or self.pressure_closed is False
+        return self.confirmed and not open_
 
 
 def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
@@ -87,7 +96,32 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
         damage=answer.reasons.damage,
         lodged=places_to_look(answer.inference) if confirmed else (),
         budget=_budget(answer),
+        of_nothing=_of_nothing(answer, {c.id for c in chosen}) if confirmed else (),
+        enough=_shows_enough(answer),
     )
+
+
+def _of_nothing(answer: Diagnosis, causes: Collection[str]) -> tuple[Cause, ...]:
+    """The likeliest causes of no pressure at all, where a trusted gauge shows none.
+
+    Empty where these causes bring that about often enough themselves.
+    """
+    direct = [r.reading for r in answer.case.readings if r.reading.gauge is Gauge.DIRECT]
+    if not direct or direct[-1].pressure > NEXT_TO_NOTHING:
+        return ()
+    network = answer.inference.network
+    if brought_by(network, causes).get(PRESSURE_GONE.id, 1.0) >= EXPLAINS:
+        return ()
+    able = [r.cause for r in answer.ranking if r.cause.id not in causes and not r.cause.no_fault]
+    return tuple(c for c in able if answer.found.leads(c, PRESSURE_GONE) >= EXPLAINS)[:OTHERS]
+
+
+def _shows_enough(answer: Diagnosis) -> bool:
+    """Whether a trusted gauge is known not to read low."""
+    seen = answer.inference.facts.observations.get(DIRECT_GAUGE_LOW)
+    derived = [d.state for d in answer.inference.result.derived if d.finding is DIRECT_GAUGE_LOW]
+    states = [*derived, *([seen.state] if seen else [])]
+    return bool(states) and all(s is State.ABSENT for s in states)
 
 
 def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, ...]:

@@ -85,7 +85,7 @@ def pressure_in_words(answer: Diagnosis, ends: LooseEnds) -> str:
     """Say how much of the missing pressure is explained; empty where nothing is known yet."""
     if ends.budget is not None:
         return still_missing(ends.budget, answer.case)
-    if not ends.confirmed:
+    if not ends.confirmed or ends.enough:
         return ""
     if {c.id for c in ends.causes} <= answer.inference.harmless:
         return (

@@ -205,12 +205,19 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
     leader = _leader(plan)
     if ends.may_stop:
         closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
-        open_ = ends.pressure_closed is None and bool(plan.answer.case.readings)
+        read = bool(plan.answer.case.readings) and not ends.enough
+        open_ = ends.pressure_closed is None and read
         more = " Whether it explains all of the missing pressure is not settled." if open_ else ""
         return f"You may stop here: {leader} is confirmed{closes}.{more}"
     if ends.lodged:
         where = " or ".join(place.says for place in ends.lodged)
         return f"It began with: {leader}. Find where the pieces sit now: {where}."
+    if ends.of_nothing:
+        others = " or ".join(c.says.partition(":")[0] for c in ends.of_nothing)
+        return (
+            f"Confirmed: {leader}. Yet a trusted gauge shows nothing, which it seldom brings about: "
+            f"look for a second fault before you close up, such as {others}."
+        )
     if ends.confirmed:
         return f"Confirmed: {leader}. Yet some of the missing pressure is not explained."
     return (
