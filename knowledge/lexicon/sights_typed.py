@@ -50,6 +50,11 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
     "right_idle_cured_it": (
         "light|lamp flickers|flickering|on|comes|flashes on? , set|raised|turned|wound it|idle? up? to|at @number|@rpm and|, its|it|lamp|light is|goes|went? out|off|gone|fine",
     ),
+    "gallery_wall_weeps": (
+        "hairline? crack|pinhole|split|fracture found|seen|was|is? in|near|at|into|through|across the? block's|block|main|oil? main|oil? gallery|galleries|oilway",
+        "block|casting is|was|has? cracked|split|porous at|near|in|into|through the? main|oil? gallery|galleries|oilway",
+    ),
+    "balance_shafts": ("with|has|have|got|the? two|twin? balance|balancer|counterbalance shafts",),
     "flooded": (
         "engine|motor|it|shed|barn|boat|bilge|generator|genset|tractor|machine|garage|yard was|got|had|has? been? flooded|submerged|swamped|sunk in|by|during|when|under|with|last|a|the? storm|flood|floods|river|tide|rain|water|winter|spring|summer|autumn|hurricane|sea",
         "flooded|submerged|swamped|sank|sunk in|by|during a|the|last|boatyard? boatyard? storm|flood|floods|river|tide|rain|hurricane|sea",

@@ -47,6 +47,21 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         ("idles at 400 rpm, lamp flickers, set to 600 and its out",),
         ("idles at 600 rpm, lamp flickers",),
     ),
+    "gallery_wall_weeps": (
+        (
+            "hairline crack found in the block gallery behind the injection pump",
+            "the block is cracked at the main gallery",
+        ),
+        (
+            "crack in the block",
+            "crack in the exhaust gallery flange",
+            "gallery plug near the crank",
+        ),
+    ),
+    "balance_shafts": (
+        ("2.2 four with balancer shafts", "it has balance shafts"),
+        ("no balance shafts", "prop shaft out of balance"),
+    ),
     "flooded": (
         (
             "engine was flooded in the boatyard storm",
