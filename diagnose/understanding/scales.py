@@ -20,7 +20,12 @@ def is_of_the_scale(line: Line, at: int) -> bool:
         return True
     for k in range(max(0, at - _REACH), at):
         printed = line.word(k) in _MARKS and line.word(k - 1) in _HIGHEST
-        on = {line.word(n) for n in range(k + 1, at)}
-        if printed and on & _ON and on & _GAUGES:
+        named = [n for n in range(k + 1, at) if line.word(n) in _GAUGES]
+        if printed and line.word(k + 1) in _ON and named and _only_marks(line, named[-1] + 1, at):
             return True
     return False
+
+
+def _only_marks(line: Line, first: int, last: int) -> bool:
+    """Whether no word stands in some places, as "is" does in "the highest on the gauge is 20"."""
+    return all(line.tokens[k].is_mark for k in range(first, last))

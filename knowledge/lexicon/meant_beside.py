@@ -104,11 +104,10 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         _HELD,
         Otherwise(
             said=_set("no"),
-            beside=_set(
-                "line pipe hose union port hole sender switch block gallery tapping rocker rockers top head came comes "
-                "coming"
+            anywhere=_set("line pipe hose union port hole tapping sender switch rocker rockers"),
+            unless=_set(
+                "dipstick stick sump pan drain drained plug crankcase had left engine motor"
             ),
-            unless=_set("dipstick stick sump pan drained drain crankcase had left showed shows"),
         ),
     ),
     # "the gases come out of the dipstick tube"
@@ -187,7 +186,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     # "white smoke out of the exhaust"
     "burning_oil_smoke": (
         Otherwise(
-            beside=_set("exhaust tailpipe tail-pipe transom"),
+            beside=_set("white steam steamy"),
+            anywhere=_set("exhaust tailpipe tail-pipe transom"),
             unless=_set(
                 "blue bluish manifold header headers downpipe burning burnt onto drips leaks smell bay hood bonnet"
             ),

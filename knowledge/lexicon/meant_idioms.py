@@ -105,7 +105,11 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
     # "the strainer was clean as a whistle"
     "oil_looks_clean": (
         _IN_A_TIN,
-        Otherwise(said=_set("whistle new pin"), unless=_set("oil dipstick stick")),
+        Otherwise(
+            said=_set("whistle new pin"),
+            beside=_set("strainer screen pickup filter pump sump pan bearings shells bores relief"),
+            unless=_set("oil dipstick stick"),
+        ),
     ),
     # "no oil on the stick when I checked"
     "oil_not_checked_long": (Otherwise(said=_set("no"), anywhere=_set("dipstick stick")),),
