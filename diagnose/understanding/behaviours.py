@@ -257,7 +257,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         length = [t for t in line.tokens[mark.first : mark.last] if t.kinds & TIMES]
         if mark.value in PASSED and length:
             best.lasts = best.lasts or length[0].value
-        elif mark.value not in PASSED and mark.value.value not in best.during:
+        elif mark.value not in PASSED and mark.value.value not in [*best.during, *best.never]:
             best.never.append(mark.value.value)
         else:
             return True

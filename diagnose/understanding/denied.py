@@ -143,6 +143,8 @@ def _may_be(figure: str) -> bool:
 
 def of_another_instrument(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it is said of another gauge: "the fuel gauge needle bounces", "temp drops to zero"."""
+    if mark.value is Shows.NONE and line.word(mark.last - 2) == "between":
+        return True  # "flicks between zero and full"
     at = mark.first - 1
     if line.word(at) in ("gauge", "gage", "guage", "needle"):
         at -= 1

@@ -19,8 +19,10 @@ from knowledge.lexicon.pressure_words import (
     FALLS,
     GOES,
     GONE_THEN,
+    HALE,
     HALF_WAY,
     HAPPENED,
+    IT_IS,
     LIMITS,
     NOT_THERE,
     PASSED,
@@ -80,7 +82,7 @@ def set_only(heads: list[Head]) -> None:
 
 def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
-    if _gone_behind(line, head, mark):
+    if _gone_behind(line, head, mark) or _well_after_rest(line, head, mark):
         return True
     begins = line.clause(mark.first).first
     if begins and line.word(begins) in WHEN_WORDS:
@@ -102,6 +104,18 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     since = [line.word(k) for k in range(max(begins, head.last), mark.first)]
     back = back or any(pair in PICKS_UP for pair in pairwise(since))
     return bool(gone) or back or bool(set(words) & STEADIES)
+
+
+def _well_after_rest(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether a rest ended it: "light on until it cools", "let it cool, restarted and it was fine"."""
+    if mark.value is not Circumstance.AFTER_REST or mark.first < head.last:
+        return False
+    if line.word(mark.first) in UNTIL or any(
+        line.word(k) in UNTIL for k in range(head.last, mark.first)
+    ):
+        return True
+    behind = [line.word(k) for k in range(mark.last, len(line.tokens))]
+    return any(a in IT_IS and b in HALE for a, b in pairwise(behind))
 
 
 def _gone_behind(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:

@@ -21,6 +21,7 @@ from diagnose.understanding.which_part import pumps, rebuilt_another
 from knowledge.lexicon.joints import UNTIL_DONE
 from knowledge.lexicon.work_words import (
     A_CAUSE,
+    BY_DRILL_SHOWN,
     DRILLED,
     EVEN,
     FOUND_IT,
@@ -372,7 +373,7 @@ def _states(job: Job) -> bool:
         return False  # "brought hot idle from 5 up to 9"
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill
-    if job.trial == "pump_primed" and "drill" in inside and words & {"distributor", "dizzy"}:
+    if job.trial == "pump_primed" and "drill" in inside and words & BY_DRILL_SHOWN:
         return False  # the drill showed what the pump makes
     if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
         return False  # "new sender is on the way"

@@ -63,6 +63,8 @@ def _opens(stretch: Sequence[Piece], i: int) -> bool:
         return before.word not in words.BEFORE_DENYING
     if not behind or not (before.kinds or before.word in words.ENDING):
         return False
+    if not before.kinds and stretch[i - 2].word in words.PERSONS:
+        return False  # "when I switch the engine off"
     if before.kinds and stretch[i - 2].word in words.NUMBERED:
         return False  # "main 4 clearance is 0.08 mm"
     if before.word == "on" and stretch[i - 2].word not in words.BEFORE_ON:

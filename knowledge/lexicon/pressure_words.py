@@ -47,6 +47,11 @@ FALLS = frozenset(
 GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
 FADES = frozenset(["dies", "died", "fades", "faded", "settles", "calms", "quietens", "quiets"])
 STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: it is well then: "and it was fine"
+IT_IS = frozenset(["was", "is", "its", "all", "were"])
+HALE = frozenset(
+    ["fine", "ok", "okay", "good", "normal", "well", "gone", "out", "off", "alright", "right"]
+)
 #: behind a noise and its "is": it is not there then
 GONE_THEN = frozenset(["gone", "absent", "silent", "inaudible", "stops", "stopped", "quiet"])
 NOT_THERE = frozenset([("not", "there"), ("isnt", "there"), ("not", "present"), ("not", "heard")])

@@ -156,7 +156,8 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "wiggled|wiggling|moving|moved|tugged .. wire|wires|wiring|plug|connector .. no|nothing|@not|made change|difference|happened|moved",
     ),
     "needle_off_zero_at_rest": (
-        "needle|gauge|pointer|it returns|return|drops|falls|goes|went|sits|rests|back|reads|read|is|settles back|on|at|to|straight|right|down? to|on|at|back? zero|0|nothing|stop|peg .. switch|stopped|stop|shut|key|turn|ignition",
+        "needle|gauge|pointer|it returns|return|drops|falls|goes|went|sits|rests|back|reads|read|is|settles back|on|at|to|straight|right|down? to|on|at|back? zero|0|nothing|stop|peg .. stopped|stop|key|ignition",
+        "needle|gauge|pointer|it returns|return|drops|falls|goes|went|sits|rests|back|reads|read|is|settles back|on|at|to|straight|right|down? to|on|at|back? zero|0|nothing|stop|peg .. switch|switched|shut|turn|turned it|her|the|everything? engine|motor|key|ignition? off|down|out",
         "needle|gauge|pointer .. zero|0 with|when the? engine|key|motor|ignition is? =off|=stopped",
         "key|ignition on|off .. engine|motor off|stopped|running .. reads|shows|sits|at|on|is|rests at|on|is? zero|0|nothing",
         "switch|switched|turn|turned|shut|stop|stopped .. off|down|it|engine .. needle|gauge|pointer|it drops|returns|falls|goes|went|dropped|fell|sinks|back straight|back|right|down? to|on zero|0|nothing|stop|peg",

@@ -97,7 +97,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_DRILL} & only_@pressure|only_@number|only_make|only_makes|only_gets|barely|little|low|@not_much|struggles|only_5 - hole|hardly_any|engine_running|when_running|running_it|started|fired|starts",
     ),
     "drill_gives_good": (
-        f"{_DRILL} & plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no_oil|no_pressure|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",
+        f"{_DRILL} & pressure_came_up|pressure_rose|pressure_went_up|gauge_came_up|came_straight_up|plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no_oil|no_pressure|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",
     ),
     "no_oil_when_cranked": (
         "gallery_bolt|gallery_plug|gallery_union|banjo|feed_pipe|feed_union|filter_union|outlet_union & cranked|cranking|spun|starter|turned_over & =nothing|not_a_drop|=dry|no_oil|nowt - gauge|squirt|squirts|came_out|comes_out_fine|good|rockers|seal|washer",

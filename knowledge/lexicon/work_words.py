@@ -201,3 +201,5 @@ A_CAUSE = _set("problem cause culprit fault reason issue source")
 FOUND_SO = frozenset(
     ["was", "is", "were", "are", "got", "been", "be", "found", "being", "still", "jammed"]
 )
+#: beside a drill on the pump: what it showed, before the engine ran
+BY_DRILL_SHOWN = _set("distributor dizzy came rose went climbed")

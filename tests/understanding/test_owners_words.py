@@ -180,6 +180,24 @@ SAID: tuple[Case, ...] = (
         ("finding dipstick_dry present",),
         ("finding oil_not_checked_long present",),
     ),
+    # over the whole dial, with the lamps on, from a drill
+    ("the gauge flicks between zero and full", ("behaviour unsteady",), ("behaviour none",)),
+    ("the gauge flips between 0 and 80", ("behaviour unsteady",), ("behaviour none",)),
+    (
+        "gauge drops to zero whenever I switch the headlights on",
+        ("behaviour none electrical load returns under the same condition",),
+        ("finding needle_off_zero_at_rest absent",),
+    ),
+    (
+        "gauge drops to zero when I switch the engine off",
+        ("finding needle_off_zero_at_rest absent",),
+        ("behaviour none",),
+    ),
+    (
+        "span the pump with a drill, the pressure came up to 50",
+        ("finding drill_gives_good present",),
+        ("trial pump_primed cured",),
+    ),
     # going on, and not
     (
         "light came on. Only two streets from home, so I drove it back to my house",
@@ -205,6 +223,8 @@ def test_owners_words(words: str, wanted: tuple[str, ...], unwanted: tuple[str, 
         ("tappets are noisy cold, hot they are quiet", ["cold"], ["hot"]),
         ("knocks under load. Stationary or at tickover the knock is absent", ["load"], None),
         ("the needle falls at idle then picks up when I pull away", ["idle"], ["accelerating"]),
+        ("the light stays on at idle until it has cooled a bit", ["idle"], ["after a short rest"]),
+        ("oil light came on, let it cool, restarted and it was fine", None, ["after a short rest"]),
         ("at idle the rattle stops after a minute", ["idle", "after minutes of running"], None),
     ],
 )
