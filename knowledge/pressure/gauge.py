@@ -1,7 +1,8 @@
 """What one gauge reading is worth: its error, its state of running, the pressure wanted there.
 
 Imported by the rules on readings and by ``oil``, ``case``, ``diagnosis``, ``entry``, ``circuit``,
-``signoff`` and ``output``. Every threshold here is judgement unless a source is named; the engine's own figures are arguments.
+``signoff``, ``teardown`` and ``output``. Every threshold here is judgement unless a source is named;
+the engine's own figures are arguments.
 """
 
 from collections.abc import Callable, Iterable, Iterator
