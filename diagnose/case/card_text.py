@@ -16,7 +16,7 @@ _EITHER_WAY = re.compile(r"\s*(?:±|\+/-|\+-)\s*")
 _MOST = re.compile(r"(?:at most|up to|max(?:imum)?\.?|no more than|not over|under)\s+(.+)", re.I)
 _LEAST = re.compile(r"(?:at least|min(?:imum)?\.?|no less than|not under|over)\s+(.+)", re.I)
 _WORN = re.compile(
-    r"(?P<fit>.*?)(?:[,;]\s*|^)(?:(?:wear|service|worn|worn out)?\s*limit|worn(?: out)?(?: at)?)"
+    r"(?P<fit>.*?)(?:[,;]\s*|\s+|^)(?:(?:wear|service|worn|worn out)?\s*limit|worn(?: out)?(?: at)?)"
     r"\s+(?P<worn>.+)",
     re.IGNORECASE,
 )

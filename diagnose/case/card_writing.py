@@ -24,6 +24,7 @@ from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
 from diagnose.case.faults import Faults
 from diagnose.case.files import named, read_text
+from diagnose.case.schema import BaselineEntry, ReadingEntry
 from diagnose.case.toml_lines import quoted, with_block, with_entry, without_entry
 from diagnose.errors import BadCaseError, CannotWriteError, NotSavedError
 from diagnose.ids import normal_id
@@ -140,10 +141,17 @@ def write_figures(
 
 def baseline_of(case: Case) -> tuple[Sound, ...]:
     """The pressures of the sound engine that a job states, as fields of a card's tables."""
-    return tuple(
-        b.entry.model_dump(include=set(SOUND_FIELDS), exclude_none=True, exclude_defaults=True)
-        for b in case.baseline
-    )
+    stated = [_sound_of(b.entry) for b in case.baseline]
+    beside = [
+        {k: v for k, v in _sound_of(r.entry).items() if k != "gauge"} | {"pressure": r.entry.usual}
+        for r in case.readings
+        if r.entry.usual  # "20 psi before, now 6": at the speed and heat of the reading
+    ]
+    return (*stated, *beside)
+
+
+def _sound_of(entry: BaselineEntry | ReadingEntry) -> Sound:
+    return entry.model_dump(include=set(SOUND_FIELDS), exclude_none=True, exclude_defaults=True)
 
 
 def places_of(card: Card, sound: Sequence[Sound], book: Book) -> dict[int, Sound]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.case.case import Case, FindingRecord
+from diagnose.case.usual import with_usual
 from knowledge.limits import Limit
 from knowledge.model import Kind, Reading, State
 from knowledge.pressure.gauge import hot_share, idle_share, speed_share
@@ -30,6 +31,7 @@ _CAPS_OFF = (
     findings_measured.MEASURE_JOURNALS_AND_SEATS,
     findings_measured.LAY_A_BAR_IN_THE_MAINS,
 )
+AS_SOUND = 0.9  #: share of the pressure of the sound engine that counts as the same (judgement)
 LIKELY = 0.5  #: least probability that a reading in words was taken hot, at idle, at speed
 
 
@@ -73,6 +75,17 @@ def mended(case: Case) -> Mended:
             if limit is HOT_IDLE_PRESSURE:
                 hot_idle = read.reading.pressure
     return Mended(hot_idle, tuple(limit for limit, is_broken in broken.items() if is_broken))
+
+
+def reads_as_when_sound(case: Case) -> bool:
+    """Whether the mended engine shows what it showed when it was sound, within a tenth.
+
+    At each speed and heat of which both are known; at least at one.
+    """
+    before, after = ([r.reading for r in every] for every in (case.readings, case.start_readings))
+    known = with_usual([*before, *after], [b.reading for b in case.baseline])[len(before) :]
+    both = [r for r in known if r.usual]
+    return bool(both) and all(r.pressure >= AS_SOUND * (r.usual or 0.0) for r in both)
 
 
 def _is_trouble(record: FindingRecord) -> bool:

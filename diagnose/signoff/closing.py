@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from diagnose.case.mended import reads_as_when_sound
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.nothing_wrong import SUSPECT, of_no_fault, readings_are_good
@@ -48,7 +49,7 @@ def open_points(
         seen = "" if top.probability < until else ", but nobody has seen it on the engine"
         leads = f"{top.cause.says} leads with {100 * top.probability:.0f} %"
         found.append(Obstacle(f"no cause is confirmed: {leads}{seen}"))
-    if ends.pressure_closed is False:
+    if ends.pressure_closed is False and not reads_as_when_sound(answer.case):
         found.append(Obstacle("some of the missing pressure is not explained", Way.BUDGET))
     sheet = Signoff(answer, until)
     due = [d.task for d in ends.open_tasks if d.task not in {i.task for i in sheet.maybe}]

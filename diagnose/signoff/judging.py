@@ -280,7 +280,7 @@ def off_by_twelve(task: Task, worked: TaskRecord, compared: tuple[Comparison, ..
     return ""
 
 
-def _clock(seconds: float) -> str:
+def clock(seconds: float) -> str:
     """The unit in which a person says such a time."""
     return "s" if seconds < 120 else "min" if seconds < 7200 else "h"
 
@@ -292,7 +292,7 @@ def figures(band: Band, task: Task, unit: str | None = None) -> str:
     """
     dimension = DIMENSIONS[task.dimension]
     if unit is None and dimension is TIME:
-        unit = _clock(max(e for e in (band.low, band.high) if e is not None))
+        unit = clock(max(e for e in (band.low, band.high) if e is not None))
     figure = partial(shown_as_read, dimension=dimension, unit=unit)
     low = None if band.low is None else figure(band.low)
     high = None if band.high is None else figure(band.high)

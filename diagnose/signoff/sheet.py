@@ -26,6 +26,7 @@ from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_with
 from knowledge.work import Access, Hold, Phase, Task
 
 BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
+MORE_LIKELY = 0.5  #: from here on a cause that was found is more likely than not
 #: verdicts of work that was really done
 SEEN_TO = (Verdict.PASSED, Verdict.BORDERLINE, Verdict.FAILED)
 
@@ -71,9 +72,15 @@ class Signoff:
         closed = self.answer.case.closed
         if closed is not None:
             return closed.causes
-        likely = tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
-        if likely or not self.answer.ranking:
-            return likely
+        ranking = self.answer.ranking
+        likely = tuple(r.cause for r in ranking if r.probability >= self.until)
+        if likely:  # a second fault that was found is put right too
+            also = (
+                r.cause for r in ranking if r.shown and MORE_LIKELY <= r.probability < self.until
+            )
+            return (*likely, *also)
+        if not ranking:
+            return ()
         known = self.answer.inference
         return taken_together(known) if is_sure(known, self.until) else ()
 
@@ -96,8 +103,10 @@ class Signoff:
 
     @property
     def asked_before_start(self) -> bool:
-        """Whether that must be answered before the engine is started."""
-        return any(i.blocks and i.task.phase in BEFORE_START for i in self.maybe)
+        """Whether that must be answered before the engine is started; not once it has run."""
+        return not self.has_run and any(
+            i.blocks and i.task.phase in BEFORE_START for i in self.maybe
+        )
 
     @property
     def has_run(self) -> bool:

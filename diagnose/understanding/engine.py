@@ -11,12 +11,14 @@ from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import (
+    BURNS_IT,
     CYLINDERS,
     ENGINE_WORDS,
     FEATURES,
     FEATURES_ALONE,
     LACKS,
     OF_A_BOAT,
+    OF_THE_FUEL,
     TUBE,
     WASHES,
     Trait,
@@ -119,6 +121,11 @@ def _layout(said: Said) -> tuple[frozenset[Trait], str]:
             "finding pushrod_engine present",
         ],
         "it smells of petrol": [],
+        "1938 inline six petrol, 3.5 litre": [
+            "layout skew_gear_six",
+            "finding diesel absent",
+        ],
+        "the six petrol smells of varnish": [],
         "petrol in the oil": [],
         "is it not a diesel?": [],
         "my brother's is not a diesel": [],
@@ -203,8 +210,12 @@ def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
         yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
     elif alone and Trait.PETROL in said:
         line, mark = said[Trait.PETROL]
-        if line.word(mark.last) in ENGINE_WORDS:
+        behind = line.word(mark.last)
+        if behind in ENGINE_WORDS:
             where = line.span([replace(mark, last=mark.last + 1)])
+            yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
+        elif line.word(mark.first - 1) in BURNS_IT and behind not in OF_THE_FUEL:
+            where = line.span([replace(mark, first=mark.first - 1)])
             yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
 
 

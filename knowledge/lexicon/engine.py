@@ -289,6 +289,12 @@ KINDS = frozenset(
 )
 #: behind "petrol": it is the engine that burns it
 ENGINE_WORDS = frozenset(["four", "six", "engine", "motor", "twin", "single", "three"])
+#: before "petrol" at the end of what is said of the engine: it burns it
+BURNS_IT = frozenset(["four", "six", "twin", "single", "cylinder", "cyl", "pot", "v8", "v6"])
+#: behind "petrol": that is what is looked at, not what the engine burns
+OF_THE_FUEL = frozenset(
+    ["in", "smell", "smells", "pump", "tank", "fumes", "leak", "leaks", "got", "gets", "runs"]
+)
 #: behind "in a pickup": it is no truck
 TUBE = frozenset(["tube", "pipe", "screen", "strainer", "assembly"])
 #: before "with diesel": it is what something was washed with

@@ -375,7 +375,6 @@ DRY_AFTER_PRIMING = Task(
         leaks_causes.EXTERNAL_LEAK_MAJOR,
         leaks_causes.FILTER_SEAL_LEAK,
         leaks_causes_openings.PLUG_EXPELLED_OUTSIDE,
-        oil_causes.OIL_LEVEL_LOW,
     ),
     cautions=(Caution.WASTE,),
     also=("leak check", "drip check"),

@@ -18,6 +18,7 @@ from knowledge.stations.oil import causes_contamination as oil_causes_contaminat
 from knowledge.units import PSI
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
+LEAST_RUN = 20 * MINUTE  #: before it, oil has flushed nothing yet (judgement)
 STOPPED_HOT = (Caution.HOT, Caution.USED_OIL)
 LEVEL_AND_LEAKS_AFTER_FIRST_STOP = Task(
     id="level_and_leaks_after_first_stop",
@@ -80,10 +81,10 @@ FIRST_OIL_CHANGE_DONE = Task(
     dimension="time",
     bands=(
         Band(
-            low=None,
+            low=LEAST_RUN,
             high=1.5 * HOUR,
             source=sources.BREAK_IN_OIL_NOTE,
-            says="after about the first hour; up to an hour and a half accepted (judgement)",
+            says="after about the first hour; 20 min to an hour and a half accepted (judgement)",
         ),
         Band(
             low=None,
@@ -116,7 +117,12 @@ FIRST_DIESEL_OIL_CHANGE_DONE = Task(
     source=COMMON_PRACTICE,
     dimension="time",
     bands=(
-        Band(low=None, high=50 * HOUR, source=COMMON_PRACTICE, says="within 20 to 50 h"),
+        Band(
+            low=LEAST_RUN,
+            high=50 * HOUR,
+            source=COMMON_PRACTICE,
+            says="within 20 to 50 h; sooner does no harm",
+        ),
         Band(
             low=None,
             high=500 * HOUR,

@@ -197,7 +197,7 @@ def sheet(
     features: Any = None,
 ) -> Signoff:
     """A sheet over a diagnosis of the parts that it asks for."""
-    ranked = [SimpleNamespace(cause=BOOK.causes[c], probability=p) for c, p in ranking]
+    ranked = [SimpleNamespace(cause=BOOK.causes[c], probability=p, shown=False) for c, p in ranking]
     known = dict.fromkeys(("features", "known_features"), features or {})
     answer: Any = SimpleNamespace(
         planner=SimpleNamespace(opened=frozenset(opened)),
@@ -331,13 +331,14 @@ def test_what_keeps_a_job_open(
     sheet = SimpleNamespace(blocking=blocking, items=items, maybe=(), asks=())
     monkeypatch.setattr(closing, "Signoff", lambda *_: sheet)
     monkeypatch.setattr(closing, "falls_short", lambda _: weak)
+    monkeypatch.setattr(closing, "reads_as_when_sound", lambda _: False)
     names = ("the cause", "another", "the last")
     named = [SimpleNamespace(says=says, no_fault=False) for says in names]
     ranking = [
         SimpleNamespace(cause=c, probability=p)
         for c, p in zip(named, (probability, 0.3, 0.1), strict=True)
     ]
-    answer: Any = SimpleNamespace(ranking=ranking)
+    answer: Any = SimpleNamespace(ranking=ranking, case=None)
     assert list(closing.obstacles(answer, 0.9)) == lines
 
 

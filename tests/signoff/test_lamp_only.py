@@ -141,3 +141,58 @@ def test_what_nobody_wrote_down_is_called_for_everywhere(tmp_path: Path) -> None
         assert f"{head}: {remedy}." in " ".join(call("review", path).out.split())
         assert call("report", path, "--out", page).code == 0
         assert f"<dt>{head}</dt>" in page.read_text("utf-8")
+
+
+def test_once_it_has_run_parts_are_asked_for_before_closing_only(tmp_path: Path) -> None:
+    """All of them in one command; nobody is sent to close first."""
+    path = tmp_path / "a.toml"
+    text = 'schema = 1\n[engine]\nlayout = "skew_gear_six"\n[[finding]]\nno = 1\n'
+    text += 'what = "pickup_tube_crack_seen"\nstate = "present"\n'
+    path.write_text(text, "utf-8")
+    asked = call("signoff", path).out
+    assert "say first which parts it has" in asked or "must be done before the first start" in asked
+    read = '[[reading]]\nno = 2\npressure = "19 psi"\nrpm = "600 rpm"\noil = "hot"\nat = "start"\n'
+    path.write_text(text + read, "utf-8")
+    asked = call("signoff", path).out
+    assert "say first which parts it has" not in asked
+    command = next(line for line in asked.splitlines() if "=no" in line)
+    assert command.count("=no") > 1, "one command for all of them"
+
+
+def test_a_second_fault_that_was_found_is_put_right_too(tmp_path: Path) -> None:
+    path = tmp_path / "a.toml"
+    text = 'schema = 1\n[engine]\nlayout = "skew_gear_four"\n'
+    for no, what in enumerate(("oil_milky", "water_at_the_drain", "relief_valve_stayed_open"), 1):
+        text += f'[[finding]]\nno = {no}\nwhat = "{what}"\nstate = "present"\n'
+    path.write_text(text, "utf-8")
+    head = call("signoff", path).out.partition("\n\n")[0]
+    assert "water or coolant in the oil and relief plunger stuck" in " ".join(head.split())
+
+
+def test_an_engine_that_reads_as_when_it_was_sound_misses_nothing(tmp_path: Path) -> None:
+    """What the budget of the broken engine could not explain keeps no mended one open."""
+    text = (
+        'schema = 1\n[engine]\nlayout = "skew_gear_six"\n[[finding]]\nno = 1\n'
+        'what = "main_clearance"\nvalue = "0.0022 in"\n'
+        '[[reading]]\nno = 2\npressure = "6 psi"\nrpm = "500 rpm"\noil = "180 F"\n'
+        'usual = "20 psi"\ngauge = "direct"\n'
+    )
+    after = '[[reading]]\nno = 3\npressure = "{}"\nrpm = "500 rpm"\noil = "180 F"\nat = "start"\n'
+    for later, missing in (
+        ("", True),
+        (after.format("19 psi"), False),
+        (after.format("12 psi"), True),
+    ):
+        path = tmp_path / "a.toml"
+        path.write_text(text + later, "utf-8")
+        refused = call("close", path, "--cause", "cam_bearing_wear", "--how", "seen").err
+        assert ("some of the missing pressure is not explained" in refused) is missing, later
+
+
+def test_good_readings_leave_no_pressure_missing(tmp_path: Path) -> None:
+    path = tmp_path / "a.toml"
+    text = DRAINED + SOUND.replace("no = 3", "no = 13").replace("no = 4", "no = 14")
+    for good, pressure in ((True, "20 psi"), (False, "8 psi")):
+        path.write_text(text.replace("20 psi", pressure), "utf-8")
+        said = " ".join(call("teardown", path).out.split())
+        assert ("No pressure is missing: every reading is within its limits" in said) is good

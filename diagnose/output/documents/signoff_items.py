@@ -19,10 +19,11 @@ from diagnose.signoff.judging import (
     EngineFigures,
     Verdict,
     bands_of,
+    clock,
     figures,
 )
 from diagnose.signoff.sheet import BEFORE_START, Item, Signoff
-from knowledge.units import DIMENSIONS, LENGTH, PRESSURE, TORQUE, show, unit_in
+from knowledge.units import DIMENSIONS, LENGTH, PRESSURE, TIME, TORQUE, show, unit_in
 from knowledge.work import Band, Hold, Phase
 
 MARKS = {
@@ -150,6 +151,11 @@ class SignoffItem:
         return self.verdict is Verdict.FAILED
 
     @property
+    def borderline(self) -> bool:
+        """Whether it is within its measuring error of a limit."""
+        return self.verdict is Verdict.BORDERLINE
+
+    @property
     def left_out(self) -> bool:
         """Whether it was left out with a reason."""
         return self.verdict is Verdict.LEFT_OUT
@@ -213,6 +219,8 @@ def _unit_used(item: Item, case: Case) -> str | None:
         return unit_in(texts[-1], DIMENSIONS[item.task.dimension])
     for value in case.own_figures.get(item.task.id, ()):
         return value.unit
+    if DIMENSIONS[item.task.dimension] is TIME:
+        return None  # seconds of one task are no unit for the hours of another
     return units_of(case).of(DIMENSIONS[item.task.dimension])
 
 
@@ -275,6 +283,8 @@ def _spellings(item: Item, case: Case) -> tuple[str, ...]:
     """Figures of a measured task as people write them: what fits, in the job's unit first."""
     task, dimension = item.task, DIMENSIONS[item.task.dimension]
     fitting = next(filter(None, map(_within, bands_of(task, EngineFigures.of(case))[0])), None)
+    if dimension is TIME and fitting is not None and not task.like:
+        return (show(fitting, dimension, clock(fitting), DIGITS),)
     if task.like or fitting is None or dimension not in (LENGTH, PRESSURE, TORQUE):
         return task.like or dimension.spellings
     used = _unit_used(item, case)

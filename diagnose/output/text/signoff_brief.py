@@ -74,6 +74,8 @@ def _standing(document: SignoffDocument) -> list[str]:
         text += " Do not start yet: say first which parts it has."
     elif document.blocking:
         text += f" {len(document.blocking)} left before the job can be closed."
+    elif document.asks:
+        text += " Left before the job can be closed: say which parts it has."
     return [*wrapped(text), *(whole_engine_lines(document) if document.rebuilt else [])]
 
 
@@ -107,10 +109,16 @@ def _question(document: SignoffDocument) -> list[str]:
     names = "; ".join(a.says for a in document.asks[:PARTS])
     more = len(document.asks) - PARTS
     names += f"; {more} more (--all)" if more > 0 else ""
-    said = f"diagnose record {as_typed(document.path)} {document.asks[0].id}=no"
+    command = f"  {_answer(document)}"
     if len(document.asks) == 1:
-        return wrapped(f"Say whether it has {names}, yes or no: {said}", 0, 2, [said])
-    return wrapped(f"Say which of these it has: {names}: {said}", 0, 2, [said])
+        return [*wrapped(f"Say whether it has {names}, yes or no:", 0, 2), command]
+    return [*wrapped(f"Say which of these it has: {names}; yes for each it has:", 0, 2), command]
+
+
+def _answer(document: SignoffDocument) -> str:
+    """The command that answers all of it at once, each part with its id."""
+    says = " ".join(f"{asked.id}=no" for asked in document.asks)
+    return f"diagnose record {as_typed(document.path)} {says}"
 
 
 def _counts(phase: SignoffPhase) -> str:
@@ -156,6 +164,8 @@ def _next_lines(document: SignoffDocument, now: SignoffItem | None) -> list[str]
     if document.over and now is None:
         first_look = command_lines("After an hour", f"diagnose signoff {name} --after 1h")
         return [*report_lines(document.path), *first_look]
+    if now is None and document.asks:
+        return []  # the question is what comes next
     if now is None:
         closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
         return command_lines("Next", closing)
