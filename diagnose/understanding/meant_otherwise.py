@@ -89,6 +89,7 @@ def _fits(case: Otherwise, line: Line, places: list[int]) -> bool:
         and (not case.beside or bool(_clauses(line, places) & case.beside))
         and (not case.then or behind in case.then)
         and (not case.anywhere or bool(every & case.anywhere))
+        and (not case.also or bool(every & case.also))
         and not every & case.unless
     )
 

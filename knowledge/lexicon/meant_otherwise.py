@@ -12,8 +12,8 @@ class Otherwise(NamedTuple):
     """When a finding is not what its words seem to say; an empty set asks nothing.
 
     ``said``: one of these is among its own words; ``beside``: one of these stands in its clause;
-    ``then``: one of these stands straight behind its words; ``anywhere``, ``unless``: one of these,
-    none of these stands in its sentence.
+    ``then``: one of these stands straight behind its words; ``anywhere``, ``also``: one of these
+    stands in its sentence; ``unless``: none of these does.
     """
 
     said: frozenset[str] = frozenset()
@@ -21,6 +21,7 @@ class Otherwise(NamedTuple):
     then: frozenset[str] = frozenset()
     anywhere: frozenset[str] = frozenset()
     unless: frozenset[str] = frozenset()
+    also: frozenset[str] = frozenset()
 
 
 #: carry no oil of the engine, or make no part of it

@@ -166,6 +166,7 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(
             anywhere=_set("cam camshaft cambearing"),
             unless=_set("main mains rod rods crank shell shells big-end"),
+            also=_set("turned turning turns spun walked rotated"),
         ),
     ),
     # "changed the oil twice"
