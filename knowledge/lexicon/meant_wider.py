@@ -179,6 +179,12 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("wire wires wiring cable lead loom insulation bare"),
             unless=_set("shell shells bearing bearings mains rods lining overlay"),
         ),
+        # "even grey wear, no copper"
+        Otherwise(
+            said=_set("even evenly grey gray"),
+            anywhere=frozenset(["copper"]),
+            unless=_set("showing through into to down exposed visible patches on"),
+        ),
     ),
     "wiggle_moves_needle": (
         # "I moved the wires to the oil light": nobody watched the needle

@@ -146,7 +146,7 @@ COUNTS = _set(
 #: before a number: it is a name or a count
 NAMES = _set(
     "number no model mark mk type series part bearing rod main cylinder of the "
-    "a lap stage turn corner page grade aged age sae since year in by gear"
+    "a lap stage turn corner page grade aged age sae since year in by gear pushrod straight inline"
 )
 #: before "is at" and a pressure
 SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then minutes")

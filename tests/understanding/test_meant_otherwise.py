@@ -110,6 +110,7 @@ OTHER: dict[str, str] = {
     "took the filter off and oil ran out of it": "oil_seen_outside",
     "changed oil twice, still 0 on a mechanical gauge": "panel_half_or_double",
     "bought the cheap filter": "history_unknown",
+    "rod shells even grey wear, no copper": "shells_worn_evenly",
     "the turbo's feed pipe gauze filter was full of black coke": "sludge_on_screen",
     "VVT solenoid screen clogged with plastic bits": "plastic_on_screen",
     "the screen in the phaser solenoid had bits of foreign dirt": "foreign_material_on_screen",

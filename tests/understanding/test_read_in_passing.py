@@ -42,9 +42,10 @@ READ = {
     ],
     "changed the filter, dint help": ["trial new_filter no difference"],
     "rods 0.045": ["finding rod_clearance 0.045 mm"],
+    "straight 6, gauge zero": ["bearing rods 6", "layout skew_gear_six", "behaviour none"],
     "rods .0025": ["finding rod_clearance 0.0025 in"],
     "wrong sender, 10 bar one with a 5 bar gauge": ["finding sender_not_for_gauge present"],
-    "block is cracked at the main gallery": ["finding block_cracked present"],
+    "block is cracked at the main gallery": ["finding gallery_wall_weeps present"],
     "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
 }
 
