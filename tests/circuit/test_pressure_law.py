@@ -14,12 +14,24 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from diagnose import CaseBuilder
-from diagnose.circuit.pressure_law import PRIOR, At, PressureLaw, Shown, learn, pressure
+from diagnose.circuit.pressure_law import (
+    OVERRIDE,
+    PRIOR,
+    SLOPE,
+    TOGETHER,
+    WIDTH,
+    At,
+    PressureLaw,
+    Shown,
+    learn,
+    pressure,
+)
 from diagnose.entry.requests import parse_at
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
 from knowledge.pressure.gauge import USUAL_HOT
 from knowledge.units import PSI
+from tests.studies.law_of_circuits import fitted
 from tests.studies.real_engines import crps, regression
 from tests.support.command_line import call
 
@@ -95,6 +107,39 @@ def test_thick_oil_stands_above_the_relief_setting() -> None:
     hot, cold = (float(pressure(PRIOR[None], fast, np.array([m]))[0, 0]) for m in (1.0, 20.0))
     assert 1.1 * math.exp(PRIOR[4]) < cold
     assert hot < cold
+
+
+def test_no_draw_stays_behind_in_a_lesser_peak() -> None:
+    """All readings at the relief valve is such a peak."""
+    known = [
+        [3555, 91.1, 16.8],
+        [4581, 91.0, 23.9],
+        [6580, 91.2, 39.5],
+        [6514, 91.4, 38.9],
+        [4535, 91.7, 23.1],
+        [2894, 92.3, 12.6],
+        [2893, 92.5, 12.6],
+        [6184, 92.8, 35.4],
+        [2921, 93.4, 12.5],
+    ]
+    for seed in (5, 6, 7):
+        shown = [Shown(At(n, t + 273.15), p * PSI, 1.5 * PSI) for n, t, p in known]
+        assert learn(shown, OIL, seed).draws[:, 0].std() < 0.15, "the speed at 40 psi is settled"
+
+
+def test_without_readings_the_draws_are_the_prior() -> None:
+    draws = learn([], OIL).draws
+    assert draws.mean(axis=0) == pytest.approx(PRIOR, abs=0.15 * float(WIDTH.max()))
+    assert draws.std(axis=0) == pytest.approx(WIDTH, rel=0.15)
+    assert np.corrcoef(draws[:, SLOPE], draws[:, OVERRIDE])[0, 1] == pytest.approx(
+        TOGETHER, abs=0.12
+    )
+
+
+def test_a_wide_relief_valve_is_overridden_more_in_the_circuits_too() -> None:
+    found, misses = fitted(["distributor_v8", "inline_six_diesel", "overhead_cam_vee"], 10)
+    assert np.corrcoef(found[:, SLOPE], found[:, OVERRIDE])[0, 1] > 0.25
+    assert np.median(misses) < 3.0, "the law follows the circuits"
 
 
 def test_films_and_metal_lag_so_that_cold_oil_says_less() -> None:

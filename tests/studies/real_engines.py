@@ -7,7 +7,8 @@ pressure_psi; files whose names agree up to the first underscore are runs of the
 
 The law is learned from nine medians of one run, or from four, chosen by rule: the run is cut into
 thirds by oil temperature, and of each third the lowest, middle and highest speed are taken (of
-four: lowest and highest speed of the coldest and the hottest third). The rest of the run and the
+four: lowest and highest speed of the coldest and the hottest third; as a person takes four: hot
+idle, hot and fast, cold idle, and the middle speed of the middle third). The rest of the run and the
 other runs are foretold, as ``forecast --at`` does from a case with these medians as its
 ``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside
 it the circuit calibrated to the same medians, from the profile named for the engine, else from that
@@ -124,6 +125,16 @@ def four(rows: FloatArray) -> list[int]:
         by_speed = third[np.argsort(rows[third, 0], kind="stable")]
         taken += [int(by_speed[0]), int(by_speed[-1])]
     return sorted(set(taken))
+
+
+def four_as_taken(rows: FloatArray) -> list[int]:
+    """Hot idle, hot and fast, cold idle, and between them: the middle speed of the middle third."""
+    coldest, middle, hottest = (
+        third[np.argsort(rows[third, 0], kind="stable")]
+        for third in np.array_split(np.argsort(rows[:, 1], kind="stable"), 3)
+    )
+    picked = (hottest[0], hottest[-1], coldest[0], middle[len(middle) // 2])
+    return sorted({int(i) for i in picked})
 
 
 def _thick(rows: FloatArray) -> FloatArray:
@@ -323,9 +334,11 @@ def main() -> None:
     heads = "   ".join(
         f"{x:^17}" for x in ("law", "circuit", "average", "regression", "four parameters")
     )
-    for rule in (nine, four):
+    for rule in (nine, four, four_as_taken):
         inside = []
-        print(f"learned from {rule.__name__} medians; RMS [psi]: all, idle, cold")
+        print(
+            f"learned from {rule.__name__.replace('_', ' ')}, medians; RMS [psi]: all, idle, cold"
+        )
         print(f"  {'':24} {heads}   in 90 %: law, circuit, average")
         for run in every:
             profile = the_book().profiles[named.get(run.engine, UNKNOWN_ENGINE)]
