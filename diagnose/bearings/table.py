@@ -12,7 +12,7 @@ from diagnose.bearings.judging import Flag, Judged, by_strip, judge
 from diagnose.bearings.orders import Choice, Order, ground_too, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures
 from diagnose.bearings.targets import Target, target_of, use_of
-from diagnose.case.bearing_counts import count_of
+from diagnose.case.bearing_counts import count_of, each_measured
 from diagnose.case.case import Case, MeasuredBearing
 from diagnose.circuit.after_repair import as_it_runs
 from diagnose.fits.bearing import Kind, Place, Way, mean_leak
@@ -32,6 +32,7 @@ class Step(Enum):
     BORES = "have_bores_resized"
     GRIND = "grind"
     SHELLS = "order_shells"
+    SOUND = "nothing_to_order"
     FITTED = "measure_as_fitted"
     REFIT = "refit"
     SIGN_OFF = "sign_off"
@@ -99,8 +100,8 @@ def bearings_of(
     targets = {kind: target_of(case, kind) for kind in Kind}
     given = counts or {}
     counts = {k: count_of(case, k) if given.get(k) is None else given[k] for k in Kind}
-    found = judge(case, _without_empty(case.bearings.found, counts), targets)
-    fitted = judge(case, _without_empty(case.bearings.fitted, counts), targets)
+    found = judge(case, _without_empty(case, case.bearings.found, counts), targets)
+    fitted = judge(case, _without_empty(case, case.bearings.fitted, counts), targets)
     orders: dict[Kind, Order] = {}
     built = [j for j in fitted if j.clearance is not None]
     for kind in Kind:
@@ -122,6 +123,8 @@ def bearings_of(
         if (p.number or p in looked_at) and not any(k.covers(p) for k in known)
     )
     step, places = _next(found, fitted, missing, orders)
+    if step is Step.SHELLS and _is_sound(found):
+        step, places, orders = Step.SOUND, (), {}
     options = _options(found, built, orders, targets) if with_pressure else []
     if case.start_readings and built:
         options = options[:1] and [Option("as fitted and running since", {})]
@@ -151,12 +154,14 @@ def _of(kind: Kind, one: Judged) -> bool:
 
 
 def _without_empty(
-    bearings: Mapping[Place, MeasuredBearing], counts: Mapping[Kind, int | None]
+    case: Case, bearings: Mapping[Place, MeasuredBearing], counts: Mapping[Kind, int | None]
 ) -> dict[Place, MeasuredBearing]:
     """Without the one figure for all others of a kind where there are no others."""
     named = Counter(p.kind for p in bearings if p.number)
     return {
-        p: b for p, b in bearings.items() if p.number or named[p.kind] < (counts[p.kind] or inf)
+        p: b
+        for p, b in bearings.items()
+        if p.number or not (named[p.kind] >= (counts[p.kind] or inf) or each_measured(case, p.kind))
     }
 
 
@@ -197,6 +202,13 @@ def _options(
     others = [a for order in orders.values() for a in order.alternatives]
     options += [Option(f"all {a.kind.plural}", {a.kind: a.clearance}, a) for a in others]
     return options
+
+
+def _is_sound(found: Sequence[Judged]) -> bool:
+    """Whether every bearing was measured with its shells in, as wanted: nothing is to be ordered."""
+    return bool(found) and all(
+        j.clearance is not None and j.clearance.way is not Way.PARTS and not j.marks for j in found
+    )
 
 
 #: what a bore is resized for

@@ -18,6 +18,9 @@ from knowledge.stations.bearings.quantities import MAIN_COUNT, ROD_COUNT
 COUNTS: Mapping[Kind, Quantity] = {Kind.MAIN: MAIN_COUNT, Kind.ROD: ROD_COUNT}
 
 
+MOST_USUAL = 5  #: bearings of one kind in most engines whose count nobody said (judgement)
+
+
 def count_of(case: Case, kind: Kind) -> int | None:
     """How many bearings of a kind the engine has; None where nothing says so."""
     own = own_counts(case)
@@ -61,3 +64,17 @@ def known_profile(case: Case) -> Profile | None:
     """Figures of this kind of engine; None where the case does not say which kind it is."""
     known = case.layout is not UNKNOWN or case.engine.profile is not None
     return case.profile if known else None
+
+
+def each_measured(case: Case, kind: Kind) -> bool:
+    """Whether every bearing of a kind was measured by its number: a figure of all adds none.
+
+    Where nobody said how many there are, their numbers run on from 1 to as many as is usual.
+    """
+    numbers = {p.number for p in case.bearings.found if p.kind is kind and p.number}
+    count = count_of(case, kind)
+    if count is not None:
+        return len(numbers) >= count
+    rods = own_counts(case).get(Kind.ROD)
+    least = rods + 1 if rods and kind is Kind.MAIN else MOST_USUAL
+    return len(numbers) >= least and numbers == set(range(1, len(numbers) + 1))

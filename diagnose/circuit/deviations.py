@@ -14,11 +14,13 @@ from typing import Any
 
 import numpy as np
 
+from diagnose.case.bearing_counts import each_measured
 from diagnose.case.case import Case, Measurement
 from diagnose.case.units import units_of
 from diagnose.circuit.calibration import calibrated, sound_points, widths
 from diagnose.circuit.engine_model import healthy, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
+from diagnose.fits.bearing import Kind
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Fuel, Oil, diluted
@@ -168,8 +170,8 @@ def _measured(
     job = units_of(case).shown_in(LENGTH)
     for parameter in CIRCUIT_PARAMETERS.values():
         if parameter.id in by_parameter and parameter.quantity not in OF_THE_OIL:
-            value = together(by_parameter[parameter.id], parameter.gap)
-            found = by_parameter[parameter.id]
+            found = _each_once(case, by_parameter[parameter.id])
+            value = together(found, parameter.gap)
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
             unit = unit or job if parameter.dimension is LENGTH else unit
@@ -193,6 +195,14 @@ def _measured(
             score=np.zeros((n, 1)),
             parameter=end,
         )
+
+
+def _each_once(case: Case, found: list[Measurement]) -> list[Measurement]:
+    """Without a figure of all bearings of a kind once each was measured by its number."""
+    kinds = {kind for kind in Kind if each_measured(case, kind)}
+    own = [m for m in found if m.entry.where.strip()]
+    names = {f"{kind.value}_clearance" for kind in kinds}
+    return [m for m in found if m in own or m.measure.id not in names]
 
 
 def together(found: list[Measurement], leaks: bool) -> float:

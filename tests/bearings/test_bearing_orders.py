@@ -87,7 +87,7 @@ def test_a_kind_measured_one_by_one_is_not_asked_for_again() -> None:
     rods = [f"rod {n}; strip = 2.0 thou" for n in range(1, 9)]
     once = '[[finding]]\nno = 90\nwhat = "main_clearance"\nvalue = "2.4 thou"\n'
     assert "Next: measure rod 8 diagnose" in said(found(*each, *rods[:-1], more=once))
-    assert found(*each, *rods, more=once).next_step is Step.SHELLS
+    assert found(*each, *rods, more=once).next_step is Step.SOUND
 
 
 def test_no_mixed_halves_for_what_the_micrometers_cannot_tell() -> None:

@@ -77,6 +77,11 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
             flags = {m.flag for j in found.fitted if j.place in places for m in j.marks}
             how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
             return (f"{which} as fitted: {how}", _typed(case, first, fine, fitted=True))
+        case Step.SOUND:
+            return (
+                "no shells to order: every bearing is in limits, the loss is elsewhere",
+                f"diagnose review {case}",
+            )
         case Step.SIGN_OFF:
             return ("every bearing as fitted is in limits: go on", f"diagnose signoff {case}")
 
