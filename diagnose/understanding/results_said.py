@@ -126,7 +126,7 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue
         if words == {"but", line.word(mark.last - 1)} and not _ends_clause(line, mark):
             continue  # "but no pump"
-        if mark.value is Result.HELPED and _only_cold(line, mark):
+        if mark.value is Result.HELPED and (_only_cold(line, mark) or _is_nothing(line, mark)):
             continue
         if _led_by(line, mark, HOPED) and not (better and relapse(line, mark.last) is not None):
             continue  # "thinking that was it", unless "but it came back" follows
@@ -249,6 +249,11 @@ def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:
     return line.word(mark.first) == "for" and any(
         m.first < mark.first <= m.last and m.value is not Shows.NORMAL for m in shown
     )
+
+
+def _is_nothing(line: Line, mark: Mark[Result]) -> bool:
+    """Whether the figure that came of it is none: "new pump, now zero"."""
+    return line.tokens[mark.last - 1].value in ("0", "zero", "0 psi", "0 bar")
 
 
 def _is_no_pressure(line: Line, at: int) -> bool:

@@ -60,6 +60,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} just|suddenly|simply|completely|all went|goes|vanished|disappeared|vanishes|disappears|quit",
     ),
     Shows.NONE: (
+        "=now =zero",
         "little|hardly-any or|if|to any|no oil? pressure",
         "no or|/|to low|less|reduced oil? pressure",
         "low or|/ no oil? pressure",

@@ -66,6 +66,7 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
         f"{_MUCH} of? pure|neat|straight|clean|raw? {_FUEL} came|drained|ran|poured|drawn|pumped|sucked out|from|off|of .. {_SUMP}",
         f"drained|drain|pumped|sucked|got|drew|took|emptied about|nearly|over|some|a? {_MUCH} of? pure|neat|straight|raw? {_FUEL} out|from|off of|from? the|my|its|her? oil? {_SUMP}|engine|bottom",
         f"{_SUMP} is|was|had|has|full|half|mostly|nearly .. {_MUCH}|full of {_FUEL}",
+        f"{_SUMP} full of {_FUEL}",
         f"{_FUEL} came|ran|poured|pours|gushed|runs out of|from|at the? oil? {_SUMP}",
         f"{_FUEL} ran|came|poured|comes|pours out first|before|with the? oil",
         f"{_FUEL} ran|came|poured|comes|pours out when|as|once i|we|he|they pulled|pull|undid|opened|removed|took|drained the|out? {_SUMP}|plug",

@@ -43,6 +43,7 @@ READ = {
     "changed the filter, dint help": ["trial new_filter no difference"],
     "rods 0.045": ["finding rod_clearance 0.045 mm"],
     "straight 6, gauge zero": ["bearing rods 6", "layout skew_gear_six", "behaviour none"],
+    "new pump, now zero": ["earlier oil_pump renewed straight before", "behaviour none work"],
     "rods .0025": ["finding rod_clearance 0.0025 in"],
     "wrong sender, 10 bar one with a 5 bar gauge": ["finding sender_not_for_gauge present"],
     "block is cracked at the main gallery": ["finding gallery_wall_weeps present"],

@@ -80,6 +80,7 @@ SAID: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
         (
             "a litre of petrol came out of the sump",
             "sump was full of diesel",
+            "sump full of diesel from the lift pump",
             "drained 2 quarts of gas from the oil pan",
             "there was 2 litres of fuel in the sump",
         ),
