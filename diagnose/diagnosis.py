@@ -13,6 +13,7 @@ from diagnose.case_inference import CaseInference, Ranked
 from diagnose.check_planner import CheckPlanner
 from diagnose.found_faults import FoundFault, FoundFaults
 from diagnose.inference.cause_sets import Explanation
+from diagnose.instrument_only import lamp_is_wrong
 from diagnose.planning.options import Choice
 from diagnose.reasons import Reasons
 from knowledge.alarm import Alarm, Contradiction
@@ -112,6 +113,7 @@ class Diagnosis:
                     for a in self.inference.result.alarms
                     if a.until not in there and a.unless_denied not in denied
                     if not (read and a.until_read)
+                    if not (a.of_lamp and lamp_is_wrong(self.inference))
                 ),
                 key=lambda a: (grave.index(a.severity), a.says),
             )

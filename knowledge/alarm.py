@@ -19,6 +19,7 @@ class Alarm:
     gauge_next: bool = False  #: a stop: the next start is one with a trusted gauge on
     standing: bool = False  #: holds of an engine that is apart, too
     lets_run: bool = False  #: says how it may run: no longer so under one that forbids any start
+    of_lamp: bool = False  #: by the lamp alone: a lamp found wrong, with sound pressure, cancels it
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

@@ -367,6 +367,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
             "again only with a trusted gauge on and watched",
             until=features.STATIONARY if lamp_at_one_speed(known) else None,
             gauge_next=True,
+            of_lamp=True,
             low=False,
         )
 

@@ -58,7 +58,7 @@ LAYERS = [
     ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
     ["diagnose.comes_first"],
     ["diagnose.seen_on_engine"],
-    ["diagnose.asked_already", "diagnose.trusted_gauge"],
+    ["diagnose.asked_already", "diagnose.instrument_only", "diagnose.trusted_gauge"],
     ["diagnose.case_inference"],
     ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup", "diagnose.proved"],
     ["diagnose.case", "diagnose.planning"],

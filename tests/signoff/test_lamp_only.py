@@ -189,10 +189,21 @@ def test_an_engine_that_reads_as_when_it_was_sound_misses_nothing(tmp_path: Path
         assert ("some of the missing pressure is not explained" in refused) is missing, later
 
 
-def test_good_readings_leave_no_pressure_missing(tmp_path: Path) -> None:
+@pytest.mark.parametrize(
+    ("text", "stops"),
+    [
+        (WIRE + SOUND, False),
+        (WIRE + SOUND.replace("20 psi", "5 psi"), True),
+        (WIRE + SOUND.partition("[[reading]]\nno = 4")[0].replace("hot", "cold"), True),
+        (HEAD + SOUND.replace('oil = "hot"\n', ""), True),
+        (WIRE, True),
+    ],
+)
+def test_a_lamp_found_wrong_stops_no_sound_engine(tmp_path: Path, text: str, stops: bool) -> None:
+    """Its wire was found bad, and a trusted gauge showed enough at idle and at speed."""
     path = tmp_path / "a.toml"
-    text = DRAINED + SOUND.replace("no = 3", "no = 13").replace("no = 4", "no = 14")
-    for good, pressure in ((True, "20 psi"), (False, "8 psi")):
-        path.write_text(text.replace("20 psi", pressure), "utf-8")
-        said = " ".join(call("teardown", path).out.split())
-        assert ("No pressure is missing: every reading is within its limits" in said) is good
+    lit = '[[finding]]\nno = 8\nwhat = "lamp_comes_on"\nstate = "present"\n'
+    unsaid = text.replace('rpm = "idle"\noil = "hot"', 'rpm = "idle"')
+    for each in (text, unsaid):
+        path.write_text(each + lit, "utf-8")
+        assert ("STOP THE ENGINE" in call("review", path).out) is stops, each

@@ -12,7 +12,6 @@ from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.budget import still_missing
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.review import Damage, damages
-from diagnose.signoff.nothing_wrong import readings_are_good
 from diagnose.teardown.loose_ends import DueTask, LooseEnds
 from knowledge.pressure.gauge import hot_share
 from knowledge.reports.words import Heat
@@ -93,8 +92,6 @@ def pressure_in_words(answer: Diagnosis, ends: LooseEnds) -> str:
             "this cause takes none away, it only makes the gauge wrong; check with a trusted "
             "gauge before the engine goes back to work"
         )
-    if readings_are_good(answer):
-        return "none is missing: every reading is within its limits"
     case = answer.case
     read = any(
         r.entry.oil == Heat.ANY.value or hot_share(r.reading) >= LIKELY for r in case.readings

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from diagnose.case.case import Case, Closing
 from diagnose.case.mended import mended, works_again
 from diagnose.diagnosis import Diagnosis
+from diagnose.instrument_only import instrument_only, sound_readings
 from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
@@ -16,7 +17,6 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.reported import earlier_sentence
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
-from diagnose.signoff.instrument_only import instrument_only, sound_readings
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.lamp import has_a_lamp_only
 from diagnose.signoff.nothing_wrong import nothing_wrong, of_no_fault
@@ -93,7 +93,7 @@ def owners_page(
 
 def _sound(diagnosis: Diagnosis, only: Sequence[Cause], scale: Scale) -> str:
     """That the engine is sound and only its instrument was wrong, without a full stop."""
-    figures = tuple(dict.fromkeys(scale.one(r.pressure) for r in sound_readings(diagnosis)))
+    figures = tuple(dict.fromkeys(scale.one(r.pressure) for r in sound_readings(diagnosis.case)))
     wrong = " and ".join(c.says for c in only)
     return (
         f"The oil pressure is sound, {' and '.join(figures)} on a test gauge: only the warning was "
@@ -117,7 +117,7 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return ended_of(diagnosis)
     if nothing_wrong(diagnosis):
         return "No fault found so far; the job is still open."
-    if case.closed is None and (only := instrument_only(diagnosis)) and diagnosis.may_run:
+    if case.closed is None and (only := instrument_only(diagnosis.inference)) and diagnosis.may_run:
         return f"{_sound(diagnosis, only, scale)}."
     if case.closed is None:
         forbidden = not diagnosis.may_run
@@ -128,7 +128,7 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return f"Not in order: {'; '.join(limit.says for limit in shows.broken)}; {day}."
     if of_no_fault(case.closed.causes):
         return f"No fault found; {day}."
-    if (only := instrument_only(diagnosis)) and shows.hot_idle is None:
+    if (only := instrument_only(diagnosis.inference)) and shows.hot_idle is None:
         return f"{_sound(diagnosis, only, scale)}; {day}."
     if shows.hot_idle is None and has_a_lamp_only(case):
         return f"Repaired; {day}. The lamp is its only instrument: no pressure was read."
@@ -209,7 +209,7 @@ def _remedies(closed: Closing, case: Case, book: Book) -> list[str]:
 def _pressures(diagnosis: Diagnosis, scale: Scale) -> Iterator[BeforeAfter]:
     """Hot idle, then hot at speed, before and after."""
     case = diagnosis.case
-    unread = "the same: no work on the engine" if instrument_only(diagnosis) else NOT_YET
+    unread = "the same: no work on the engine" if instrument_only(diagnosis.inference) else NOT_YET
     after = [r.reading for r in case.start_readings]
     idling = 0.0, IDLE_RANGE * case.idle_speed
     running = AT_SPEED * case.idle_speed, float("inf")

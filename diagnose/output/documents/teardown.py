@@ -22,7 +22,7 @@ from diagnose.output.documents.stages import (
 from diagnose.output.lines import duration, percent
 from diagnose.planning.simulation import PlanEstimate
 from diagnose.seen_on_engine import chance_together, taken_together
-from diagnose.signoff.nothing_wrong import nothing_wrong, readings_are_good
+from diagnose.signoff.nothing_wrong import nothing_wrong
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
 from diagnose.teardown.plan import NotPlanned, Plan, is_on_stand
@@ -208,8 +208,6 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
         read = bool(plan.answer.case.readings) and not ends.enough
         open_ = ends.pressure_closed is None and read
         more = " Whether it explains all of the missing pressure is not settled." if open_ else ""
-        if open_ and readings_are_good(plan.answer):
-            more = " No pressure is missing: every reading is within its limits."
         return f"You may stop here: {leader} is confirmed{closes}.{more}"
     if ends.lodged:
         where = " or ".join(place.says for place in ends.lodged)
