@@ -55,6 +55,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
     "back_when_slowed": _set("alarm buzzer siren horn beeper bleeper klaxon"),
     "panel_reads_too_low": _set("against compared"),
     "idles_long": _set("cooler"),
+    "engine_runs_normally": _set("under during"),
     "all_plugs_accounted_for": _set("front rear outer visible outside spark glow"),
     "oil_used_fast": _set(
         "header tank coolant water fuel diesel petrol radiator expansion surge def adblue"

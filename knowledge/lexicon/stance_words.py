@@ -273,7 +273,7 @@ SOUNDS_LIKE = _set(
     "sound sounds sounded sounding noise noises kind sort rather bit just clatter rattle rattles rattled rattling "
     "knock knocks knocking tick ticks ticking ran runs running"
 )
-OF_SUCH = _set("when whenever that which if with having running")
+OF_SUCH = _set("when whenever that which if")
 #: before "for": what follows is said of all engines of the kind
 KNOWN = _set("known notorious famous infamous renowned")
 #: in a question: what follows is asked

@@ -34,6 +34,12 @@ SAID: tuple[Case, ...] = (
     ("12 psi at hot, normal idle speed", (), ("behaviour normal idle, hot", "behaviour normal")),
     ("the gauge holds steady at 4 psi", ("reading 4 psi",), ("behaviour normal",)),
     ("pressure is normal under normal driving", (), ("behaviour low at speed", "behaviour low")),
+    (
+        "under normal driving the needle hovers at 55",
+        ("reading 55 psi cruise",),
+        ("behaviour normal at speed", "finding engine_runs_normally present"),
+    ),
+    ("it sounded like a tractor with a heavy knock", ("behaviour knock",), ()),
     ("the pressure is below normal at idle", ("behaviour low idle",), ()),
     # a sentence of the car says nothing of when
     ("The needle sits on zero. It handles well in the corners.", ("behaviour none",), ()),
