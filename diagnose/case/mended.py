@@ -1,6 +1,6 @@
 """Which limits hold at a gauge reading, and how the mended engine runs by its own readings.
 
-Imported by ``diagnosis``, ``seen_on_engine``, ``entry``, ``signoff`` and ``output``.
+Imported by ``diagnosis``, ``instrument_only``, ``seen_on_engine``, ``entry``, ``signoff`` and ``output``.
 """
 
 from __future__ import annotations

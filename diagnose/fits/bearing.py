@@ -1,7 +1,7 @@
 """Readings of one bearing as numbers: clearance with its error, out of round, taper, bell mouth.
 
 Metres in, metres out, clearances on the diameter. Imported by ``case``, ``bearings``,
-``entry``, ``cli``, ``serve`` and ``output.documents``; knows neither case nor unit.
+``circuit``, ``entry``, ``cli``, ``serve`` and ``output.documents``; knows neither case nor unit.
 """
 
 from __future__ import annotations
