@@ -126,6 +126,9 @@ def _gone_behind(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     if head.value not in NOISES:
         return False
     leads = mark.last <= head.first  # "at idle, or out of gear, the knock is absent"
+    beside = all(line.word(k) in (",", "the", "a", "its") for k in range(mark.last, head.first))
+    if leads and not beside and any(m.last <= mark.first for m in line.find(line.lexicon.shows)):
+        return False  # "a knock under load, when I speed up the knock disappears"
     last = line.clause(head.first if leads else mark.first).last
     behind = head.last if leads else mark.last
     words = [line.word(k) for k in range(behind, last)]

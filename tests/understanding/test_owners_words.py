@@ -231,6 +231,11 @@ def test_owners_words(words: str, wanted: tuple[str, ...], unwanted: tuple[str, 
         ("the needle falls at idle then picks up when I pull away", ["idle"], ["accelerating"]),
         ("the light stays on at idle until it has cooled a bit", ["idle"], ["after a short rest"]),
         ("oil light came on, let it cool, restarted and it was fine", None, ["after a short rest"]),
+        (
+            "a knock but only under load, when you press the accelerator the knock disappears",
+            ["load"],
+            None,
+        ),
         ("at idle the rattle stops after a minute", ["idle", "after minutes of running"], None),
     ],
 )
