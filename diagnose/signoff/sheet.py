@@ -21,7 +21,7 @@ from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.applying import applies, surely_applies
 from knowledge.model import Cause, Finding
 from knowledge.reassembly.by_lamp import BEFORE_IT_FIRES
-from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
+from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE, PRESSURE_HOT_AT_2000
 from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
@@ -150,10 +150,17 @@ class Signoff:
             return ", ".join(f.says for f in found.because[:2]) if found else ""
         if not applies(task, self.answer.case.known_features.get):
             return ""
-        if task is PRESSURE_AT_HOT_IDLE and has_one_speed(self.answer.case):
-            return ""
+        if has_one_speed(self.answer.case):
+            if task is PRESSURE_AT_HOT_IDLE:
+                return ""
+            if task is PRESSURE_HOT_AT_2000:  # what it shows there stands for idle as well
+                return self._reason(task) or self._reason(PRESSURE_AT_HOT_IDLE)
         if is_out_of_place(task, self.answer.case, self.places, self.causes):
             return ""
+        return self._reason(task)
+
+    def _reason(self, task: Task) -> str:
+        """Why a task that fits the engine is called for; empty where it is not."""
         if self.whole:
             return "the whole engine is built"
         cause = next((c for c in self.causes if c in task.guards), None)

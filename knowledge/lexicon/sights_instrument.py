@@ -345,7 +345,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_TEST} gauge on|in|there it|her? now? and|& it|that? says|reads|shows|showed|read|said =zero|=nothing|=none|=0",
         f"{_TEST} gauge both|all|also|still|too says|say|read|reads|show|shows|showed|at|on zero|nothing|none|0|nil",
         f"{_TEST} gauge .. confirmed|confirms|agrees|agreed|verified|proved zero|it|nothing|none|no|that|too",
-        f"zero|nothing|none|0|no|nil pressure|psi|reading? on|by|with|at|to|confirmed|verified|using|from a|the|on|with|by? a|the|my? {_TEST}|old|@range gauge",
+        f"zero|nothing|none|0|no|nil oil? pressure|psi|reading? on|by|with|at|to|confirmed|verified|using|from a|the|on|with|by? a|the|my? {_TEST}|old|@range gauge",
         "confirmed|verified|measured|proved as|to|at|be|with|by|actual|it|pressure? =zero|=nothing|=none",
         "union undone|cracked|open|opened .. no oil|pressure",
     ),

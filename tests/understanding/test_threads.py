@@ -57,6 +57,15 @@ PASTED: dict[str, list[str]] = {
         "finding shell_spun present",
         "reading 5 psi idle",
     ],
+    "Forum user A wrote: Hi all, the oil lamp comes on on a steep bank. No noises.\n"
+    "User B replied: mine did this, turned out the bearings were gone, knocked like mad\n"
+    "User C replied: oil pump. Always the oil pump. I had 5 psi.\n"
+    "User A again: 22 psi at hot idle on the yard.": [
+        "behaviour lamp slopes",
+        "finding raced_or_heeled present",
+        "finding engine_runs_normally present",
+        "reading 22 psi hot, idle",
+    ],
     "> sam66: knock at idle\n> ripper: mine spun a bearing\n> sam66: no smoke": [
         "behaviour knock idle",
         "finding blue_smoke absent",
