@@ -50,7 +50,7 @@ from diagnose.entry.questions import (
 )
 from diagnose.entry.said import safety_left
 from diagnose.entry.telling import Account, read_readings, understand, write
-from diagnose.entry.titles import first_words
+from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from diagnose.seen_on_engine import is_found
@@ -267,7 +267,7 @@ class Interview:
     def _save_story(self, story: str) -> None:
         """Keep the words; what is read out of them is asked to be confirmed next."""
         fields = {
-            "title": first_words(story) or None,
+            "title": title_of(story, self.path, self.book) if story else None,
             "opened": date.today(),
             "by": self.by or None,
             "complaint": story or None,

@@ -5,7 +5,13 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+from diagnose.understanding.facts import Fact, Understanding
+from diagnose.understanding.reader import read
+from knowledge.book import Book
+from knowledge.model import Kind
+
 LONGEST_TITLE = 60  #: characters
+LONGEST_TROUBLE = 48  #: of them, for what is wrong
 #: before the subject of a letter or of an answer in a thread
 _SUBJECT = re.compile(r"^(?:(?:re|fwd?|aw|subject|title|topic)\s*:\s*)+", re.IGNORECASE)
 #: a line that says who wrote and when
@@ -60,11 +66,53 @@ def _without_who(story: str) -> str:
     return "\n".join(lines)
 
 
-def title_of(story: str, path: Path) -> str:
-    """The title of a new case: how its story begins, else the name of its file.
+def title_of(story: str, path: Path, book: Book) -> str:
+    """The title of a new case: how its story begins where that fits and says something, else the
+    words for the engine and for the trouble, else the name of its file.
 
-    >>> title_of("Petrel, petrol V8. Flickers", Path("a.toml")), title_of("?", Path("port_six.toml"))
+    >>> from knowledge.book import the_book
+    >>> def title(story: str) -> str:
+    ...     return title_of(story, Path("port_six.toml"), the_book())
+    >>> title("Petrel, petrol V8. Flickers"), title("?")
     ('Petrel, petrol V8', 'port six')
+    >>> title("I'm new to this. My old diesel tractor, the oil light flickers when it is hot")
+    'diesel tractor: oil light flickers when it is hot'
     """
-    words = first_words(story)
+    words, said = first_words(story), read(story, book)
+    first = _without_who(story).partition(". ")[0]
+    whole = len(_CALL.sub("", first)) <= LONGEST_TITLE
+    if not (whole and _is_said_in(story, words, said)):
+        words = _in_short(said, book) or words
     return words if any(c.isalpha() for c in words) else path.stem.replace("_", " ")
+
+
+def _is_said_in(story: str, words: str, said: Understanding) -> bool:
+    """Whether a fact was read from the first words of a story, or nothing was read at all."""
+    at = story.find(words)
+    inside = range(at, at + len(words))
+    return at < 0 or not said.facts or any(a in inside for f in said.facts for a, _ in f.spans)
+
+
+def _in_short(said: Understanding, book: Book) -> str:
+    """The words for the engine and for the first trouble: "diesel tractor: oil light flickers"."""
+    engine = sorted(s for f in said.facts if _is_of_the_engine(f, book) for s in f.spans)
+    troubles = [sorted(f.spans) for f in said.facts if f.table in ("behaviour", "reading")]
+    trouble = min(troubles, default=[])
+    kind = " ".join(dict.fromkeys(said.text[a:b].strip() for a, b in engine))
+    what = ""
+    if trouble:
+        what = said.text[trouble[0][0] : trouble[-1][1]].strip()
+        if len(what) > LONGEST_TROUBLE:
+            what = max((said.text[a:b].strip() for a, b in trouble), key=len)
+    words = ": ".join(" ".join(part.split()) for part in (kind, what) if part).split(" ")
+    while len(" ".join(words)) > LONGEST_TITLE:
+        words.pop()
+    return _SMALL_END.sub("", " ".join(words)).rstrip(".,;:") if what else ""
+
+
+def _is_of_the_engine(fact: Fact, book: Book) -> bool:
+    """Whether it says how the engine is built, or what it drives."""
+    if fact.table == "finding":
+        kept = fact.name in book.findings and book.findings[fact.name].kind is Kind.LAYOUT
+        return kept and fact.fields.get("state") == "present"
+    return fact.table == "layout"
