@@ -67,8 +67,9 @@ def _without_who(story: str) -> str:
 
 
 def title_of(story: str, path: Path, book: Book) -> str:
-    """The title of a new case: how its story begins where that fits and says something, else the
-    words for the engine and for the trouble, else the name of its file.
+    """The title of a new case: how its story begins, the words for its trouble, or its file's name.
+
+    The beginning serves where it fits or ends with a clause, and says something.
 
     >>> from knowledge.book import the_book
     >>> def title(story: str) -> str:
@@ -80,7 +81,8 @@ def title_of(story: str, path: Path, book: Book) -> str:
     """
     words, said = first_words(story), read(story, book)
     first = _without_who(story).partition(". ")[0]
-    whole = len(_CALL.sub("", first)) <= LONGEST_TITLE
+    rest = story.partition(words)[2]
+    whole = len(_CALL.sub("", first)) <= LONGEST_TITLE or rest.startswith(",")
     if not (whole and _is_said_in(story, words, said)):
         words = _in_short(said, book) or words
     return words if any(c.isalpha() for c in words) else path.stem.replace("_", " ")

@@ -19,5 +19,7 @@ def at_speed(read: GaugeReading, case: Case) -> bool:
 
 def has_one_speed(case: Case) -> bool:
     """Whether it is a generator that was read at its one speed and never at idle."""
+    if case.layout not in GENERATORS:
+        return False
     read = [r for r in (*case.readings, *case.start_readings) if r.entry.rpm]
-    return case.layout in GENERATORS and bool(read) and all(at_speed(r, case) for r in read)
+    return bool(read) and all(at_speed(r, case) for r in read)

@@ -171,7 +171,10 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "changed the oil twice"
     "panel_half_or_double": (
-        Otherwise(said=frozenset(["twice"]), beside=_set("changed change oil times filter")),
+        Otherwise(
+            said=frozenset(["twice"]),
+            beside=_set("changed change oil times filter tried cranked primed"),
+        ),
     ),
     # "bare copper showing" of a wire
     "shells_worn_evenly": (
@@ -236,25 +239,17 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
                 "a test put tried borrowed mate's mates friend's hooked screwed teed temporary another "
                 "workshop checked verified confirmed"
             ),
-            unless=_set("has have had got own standard factory original stock fitted-with dash old"),
+            unless=_set(
+                "has have had got own standard factory original stock fitted-with dash old"
+            ),
         ),
     ),
     # "it has a mechanical gauge in the dash"
     "panel_reads_too_low": (
         Otherwise(said=_set("in"), unless=_set("less lower low than but while below under")),
     ),
-    # "the pump gasket is good and flat"
-    "mount_gasket_blown": (
-        Otherwise(said=_set("flat"), unless=_set("torn blown split hard cracked wash leaks leaking")),
-    ),
     # "shell black and wiped"
     "shells_etched": (Otherwise(said=_set("black"), anywhere=_set("wiped seized spun welded")),),
-    # "changed the oil twice, still nothing on a mechanical gauge"
-    "panel_half_or_double": (
-        Otherwise(
-            said=_set("twice"), anywhere=_set("changed tried cranked primed rebuilt filled topped new")
-        ),
-    ),
     # "a small leak at the pump was repaired"
     "only_small_seeps": (Otherwise(beside=_set("repaired fixed cured mended resealed")),),
     # "oil poured down the distributor hole before it was turned"

@@ -72,8 +72,18 @@ def test_two_causes_that_only_share_what_was_reported_are_not_taken_together() -
     assert taken_together(known.inference) == (known.ranking[0].cause,)
 
 
-def test_a_found_worn_drive_leads_over_likelier_causes() -> None:
+def test_a_found_worn_drive_is_the_likeliest_cause() -> None:
+    """What is seen worn is there: no cause that only fits the readings is likelier."""
     known = answer(*WORN_DRIVE, more=LOW_AT_IDLE)
+    first = known.ranking[0]
+    assert first.cause.id == "pump_drive_slip"
+    assert first.shown
+    assert first.probability == max(r.probability for r in known.ranking)
+
+
+def test_a_found_worn_gear_leads_over_likelier_causes() -> None:
+    """A gear worn on one flank may have come after: it leads, and is said to lead as found."""
+    known = answer("drive_gear_worn", *WORN_DRIVE[1:], more=LOW_AT_IDLE)
     first = known.ranking[0]
     assert first.cause.id == "pump_drive_slip"
     assert first.shown

@@ -1,7 +1,15 @@
 """Findings at the assembly, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, OCCASIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    OCCASIONAL,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_sights as bearings_sights
@@ -16,7 +24,7 @@ SMALL_PART_LEFT_OUT = Finding(
     denies="every small part is in place",
     stage=Stage.OPENED,
     normal="all in place",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "oil slinger missing",
         "spacer left out",
@@ -32,7 +40,7 @@ FASTENER_FOUND_LOOSE = Finding(
     denies="every fastener inside is tight and locked",
     stage=Stage.OPENED,
     normal="all tight, locked and marked",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=("loose bolt inside", "nut backed off", "bolt finger tight", "lock tab missing"),
 )
 PIECE_FOUND_INSIDE = Finding(
@@ -61,7 +69,7 @@ LEFTOVER_FOUND = Finding(
     denies="nothing was left in at assembly",
     stage=Stage.OPENED,
     normal="nothing",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "shipping plug left in",
         "rag in the pan",
@@ -125,7 +133,7 @@ CAP_BOLTS_SLACK = Finding(
     stage=Stage.OPENED,
     normal="the maker's figure, checked as you undo them",
     why="a cap that is not clamped lets its shell move and the oil escape",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "through bolts under torqued",
         "main cap bolts loose",

@@ -1,7 +1,15 @@
 """All shells laid out: patterns of wear and damage, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
@@ -78,7 +86,7 @@ WEAR_AT_PARTING_LINES = Finding(
     denies="no wear at the parting lines",
     stage=Stage.OPENED,
     normal="free at the parting lines",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cap shift", "worn at the joint line", "shells rubbed at the split"),
 )
 SHELL_EDGES_WORN = Finding(

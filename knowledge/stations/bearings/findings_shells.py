@@ -82,7 +82,7 @@ SHELLS_WORN_EVENLY = Finding(
     stage=Stage.OPENED,
     normal="lining whole; copper only late in life",
     why="even wear without heat is age; lack of oil leaves heat and smears",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("copper showing", "overlay worn off", "worn evenly", "bearings worn all alike"),
 )
 SHELLS_EMBEDDED_DIRT = Finding(

@@ -1,6 +1,14 @@
 """Further sights at crank, bearings, liners and block."""
 
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 
 CRANK_BROKEN = Finding(
@@ -46,7 +54,7 @@ BLOCK_CRACKED = Finding(
     denies="block and crankcase are whole",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "cracked block",
         "fractured crankcase",

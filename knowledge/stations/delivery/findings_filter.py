@@ -2,7 +2,16 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.pressure import direct_gauge
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -16,7 +25,7 @@ ADAPTER_GASKET_DISPLACED = Finding(
     denies="the gasket of the filter's adapter is whole",
     stage=Stage.OPENED,
     normal="whole and in its seat",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "converter plate gasket blown",
         "filter housing gasket broken",
@@ -275,7 +284,7 @@ ANTI_DRAINBACK_HARD = Finding(
     denies="the anti-drain-back flap is soft and whole",
     stage=Stage.OPENED,
     normal="soft rubber that seals the inlet holes",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("anti drain valve bad", "filter flap hard", "no drain back valve"),
 )
 LOOK_WHERE_THE_FILTER_SAT = Inspection(

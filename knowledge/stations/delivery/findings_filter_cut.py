@@ -4,7 +4,15 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
@@ -18,7 +26,7 @@ FILTER_COLLAPSED = Finding(
     stage=Stage.OPENED,
     normal="even pleats, round core",
     why="a crushed element stops the oil or sends pieces down the gallery",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("element caved in", "filter imploded", "crushed filter", "torn filter paper"),
 )
 FILTER_PACKED = Finding(
@@ -30,7 +38,7 @@ FILTER_PACKED = Finding(
     denies="the element is only stained",
     stage=Stage.OPENED,
     normal="stained, little on the pleats",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("filter loaded up", "filter full of sludge", "clogged element", "pleats plugged"),
 )
 FILTER_BYPASS_WITNESS = Finding(
@@ -54,7 +62,7 @@ MILKY_FILM_IN_FILTER = Finding(
     denies="no milky film in the filter",
     stage=Stage.OPENED,
     normal="none",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("white goo in filter", "mayonnaise in oil filter", "emulsion in filter", "milky filter"),
 )
 GASKET_SHREDS_FOUND = Finding(
@@ -78,7 +86,7 @@ SEALER_IN_FILTER = Finding(
     denies="no sealer in the filter",
     stage=Stage.OPENED,
     normal="none",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("silicone in the filter", "bits of sealant in oil filter", "rtv worms in the filter"),
 )
 CUT_THE_FILTER_OPEN = Inspection(
@@ -176,7 +184,7 @@ BYPASS_VALVE_MISFITTED = Finding(
     denies="the bypass valve is fitted right",
     stage=Stage.OPENED,
     normal="as the maker's drawing",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "bypass valve wrong way round",
         "wrong bypass valve",

@@ -1,7 +1,15 @@
 """Galleries, plugs and seals, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import COMMON, EXCEPTIONAL, HARDLY_EVER, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    COMMON,
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter_cut
 from knowledge.stations.topend import findings as topend_findings
@@ -143,7 +151,7 @@ GALLERY_PLUG_LIES_IN_SUMP = Finding(
     denies="there is no plug in the sump",
     stage=Stage.OPENED,
     normal="nothing there",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("plug in the oil pan", "found a freeze plug in the pan", "brass cup in sump"),
 )
 LOOK_FOR_A_PLUG_IN_THE_SUMP = Inspection(
@@ -188,7 +196,7 @@ OIL_WASH_AT_GALLERY_SEAL = Finding(
     denies="gallery seals and tubes are dry while priming",
     stage=Stage.OPENED,
     normal="dry",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=("oil spraying behind front cover", "feed tube leaking", "leak between cover and block"),
 )
 PRIME_AND_WATCH_THE_FRONT = Inspection(
@@ -285,7 +293,7 @@ GALLERY_FOUND_BLOCKED = Finding(
     denies="the galleries are clear",
     stage=Stage.OPENED,
     normal="brush and light pass right through",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "silicone in oil passage",
         "plugged oil gallery",

@@ -1,7 +1,14 @@
 """The sender port opened, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    HARDLY_EVER,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -15,7 +22,7 @@ SENDER_PORT_CLOGGED = Finding(
     denies="port and screen under the sender are clear",
     stage=Stage.OPENED,
     normal="clear",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("screen under oil pressure sensor", "sludge in sender hole", "clogged sensor filter"),
 )
 LOOK_INTO_THE_SENDER_PORT = Inspection(
@@ -86,7 +93,7 @@ GAUGE_LINE_SLUDGED = Finding(
     denies="the gauge line blows through freely",
     stage=Stage.OPENED,
     normal="air blows through freely",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("gauge pipe blocked", "clogged capillary", "restrictor full of sludge"),
 )
 NO_OIL_AT_LINE_END = Finding(
@@ -98,7 +105,7 @@ NO_OIL_AT_LINE_END = Finding(
     denies="oil arrives at the gauge end of the line",
     stage=Stage.OPENED,
     normal="oil arrives within seconds",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("no oil at the gauge", "line dry at the gauge", "cracked the union, nothing came"),
 )
 BLOW_THROUGH_THE_GAUGE_LINE = Inspection(
@@ -152,7 +159,7 @@ SWITCH_OPENS_WRONG = Finding(
     denies="the switch changes over at its marked pressure",
     stage=Stage.OPENED,
     normal="at its marked pressure; about 4.5 to 7 psi (0.3 to 0.5 bar) on small engines",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil switch tested bad", "switch stuck", "pressure switch never opens"),
 )
 SWITCH_PRESSURE = Measure(

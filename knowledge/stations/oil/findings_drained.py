@@ -2,7 +2,15 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import EXCEPTIONAL, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.pressure import behaviour, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings, quantities
@@ -17,7 +25,7 @@ WATER_AT_THE_DRAIN = Finding(
     denies="only oil came out of the drain",
     stage=Stage.OPENED,
     normal="oil only",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("water in the sump", "coolant in oil pan", "water came out first"),
 )
 FUEL_AT_THE_DRAIN = Finding(
@@ -72,7 +80,7 @@ DRAINED_VOLUME_LOW = Finding(
     stage=Stage.OPENED,
     normal="the quantity in the manual, less what clings inside",
     why="the quantity drained does not depend on the stick",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("only two quarts came out", "hardly any oil drained", "sump nearly empty"),
 )
 DRAINED_VOLUME_HIGH = Finding(

@@ -36,7 +36,7 @@ EXTRA_PUMP_GASKET = Finding(
     denies="gasket under the pump cover as built",
     stage=Stage.OPENED,
     normal="metal to metal, or the maker's thin gasket",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("paper gasket under pump cover", "home made pump gasket", "thick pump cover gasket"),
 )
 COVER_SCREWS_LOOSE = Finding(
@@ -141,7 +141,7 @@ END_CLEARANCE_WIDE = Finding(
     stage=Stage.OPENED,
     normal="0.002 to 0.006 in (0.05 to 0.15 mm) on some gear pumps, rotors up to 0.004 in (0.1 mm)",
     why="this clearance costs more pressure at hot idle than any other in the pump",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("too much end play in pump gears", "gears sit too low in the pump", "pump end float"),
 )
 PUMP_END_CLEARANCE = Measure(
@@ -179,7 +179,7 @@ SIDE_CLEARANCE_WIDE = Finding(
     denies="clearance between gear and body is within the limit",
     stage=Stage.OPENED,
     normal="0.002 to 0.005 in (0.05 to 0.13 mm); rotors up to 0.235 mm",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("gear to housing clearance too big", "pump body worn", "rotor to body clearance"),
 )
 ROTOR_TIP_WIDE = Finding(
@@ -191,7 +191,7 @@ ROTOR_TIP_WIDE = Finding(
     denies="rotor tip clearance is within the limit",
     stage=Stage.OPENED,
     normal="0.15 to 0.20 mm (0.006 to 0.008 in) at most, by make",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("gerotor tip clearance", "rotor tips worn", "inner to outer rotor gap"),
 )
 PUMP_SIDE_CLEARANCE = Measure(

@@ -1,7 +1,15 @@
 """The pump's drive, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Kind, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    Finding,
+    Kind,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
@@ -70,7 +78,7 @@ PUMP_JAMMED = Finding(
     denies="the pump can be turned by hand",
     stage=Stage.OPENED,
     normal="turns by the fingers",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump seized", "pump locked solid", "pump won't turn"),
 )
 DRIVE_SHAFT_BROKEN = Finding(
@@ -83,7 +91,7 @@ DRIVE_SHAFT_BROKEN = Finding(
     stage=Stage.OPENED,
     normal="whole and straight",
     why="without its shaft the pump stops; look next for what stopped the pump",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "oil pump shaft snapped",
         "twisted oil pump driveshaft",
@@ -100,7 +108,7 @@ DRIVE_SHAFT_ROUNDED = Finding(
     denies="hex, slot and tang of the pump's drive are sharp",
     stage=Stage.OPENED,
     normal="sharp edges, snug fit, straight",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("rounded hex shaft", "worn tang", "stripped hex", "slot wallowed out"),
 )
 DRIVE_NOT_ENGAGED = Finding(
@@ -124,7 +132,7 @@ DRIVE_GEAR_STRIPPED = Finding(
     denies="the gears that drive the pump have all their teeth",
     stage=Stage.OPENED,
     normal="every tooth whole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "stripped distributor gear",
         "pinion teeth gone",
@@ -141,7 +149,7 @@ DRIVE_COUPLING_SHEARED = Finding(
     denies="coupling, tang, key and pin of the pump's drive are whole",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("sheared roll pin", "tang snapped off", "woodruff key sheared", "plastic sleeve gone"),
 )
 DRIVE_FOUND_FAILED = Finding(
@@ -153,7 +161,7 @@ DRIVE_FOUND_FAILED = Finding(
     denies="the pump's drive is whole",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "oil pump drive failed",
         "pump drive broke",
@@ -257,7 +265,7 @@ PUMP_HOUSING_BURST = Finding(
     denies="the pump's housing is whole",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump housing broken", "pump snapped off", "pump casting broke", "burst pump"),
 )
 PUMP_BOLTS_LOOSE = Finding(
@@ -269,7 +277,7 @@ PUMP_BOLTS_LOOSE = Finding(
     denies="the pump's mounting bolts are tight",
     stage=Stage.OPENED,
     normal="tight to the maker's torque and locked",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump bolts backed out", "pump hanging loose", "pump bolt in the pan"),
 )
 PUMP_SEEN_STANDING = Finding(
@@ -282,7 +290,7 @@ PUMP_SEEN_STANDING = Finding(
     stage=Stage.OPENED,
     normal="turns with the engine, usually at half its speed",
     why="a pump that stands still moves no oil, even if all else is right",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump not spinning", "pump shaft doesn't turn", "pump not being driven"),
 )
 PUMP_CHAIN_BROKEN = Finding(
@@ -294,7 +302,7 @@ PUMP_CHAIN_BROKEN = Finding(
     denies="the pump's chain and sprockets are whole and tight",
     stage=Stage.OPENED,
     normal="chain whole, sprocket nut tight",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil pump chain snapped", "sprocket nut came off", "pump sprocket bolt backed out"),
 )
 TURN_ENGINE_WATCH_PUMP = Inspection(

@@ -1,7 +1,15 @@
 """The pump off the engine: joint, oil bath, part number, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_drive
 from knowledge.work import Access, Caution, Inspection
@@ -16,7 +24,7 @@ MOUNT_GASKET_BLOWN = Finding(
     stage=Stage.OPENED,
     normal="whole, with an even imprint",
     why="this gasket holds the full pump pressure",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=("pump gasket blew out", "torn oil pump gasket", "pump o-ring cut"),
 )
 MOUNT_GASKET_MISSING = Finding(
@@ -28,7 +36,7 @@ MOUNT_GASKET_MISSING = Finding(
     denies="gasket or seal between pump and block is there as specified",
     stage=Stage.OPENED,
     normal="as the maker specifies: a gasket, a seal, or none",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("no gasket under the pump", "forgot the pump gasket", "o-ring left out at pump"),
 )
 MOUNT_FACE_NOT_FLAT = Finding(

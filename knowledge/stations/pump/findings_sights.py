@@ -1,7 +1,13 @@
 """Further sights at the pump and its drive, and a check of the scavenge pump."""
 
 from knowledge.engines import features
-from knowledge.model import EXCEPTIONAL, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
@@ -14,7 +20,7 @@ GEAR_SLIPS_ON_SHAFT = Finding(
     denies="every gear is fast on its shaft",
     stage=Stage.OPENED,
     normal="pressed, keyed or pinned fast",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "gear turns on its shaft",
         "gear slipping on the shaft",
@@ -49,7 +55,7 @@ SCAVENGE_PUMP_JAMMED = Finding(
     denies="the scavenge pumps turn freely",
     stage=Stage.OPENED,
     normal="turns by hand",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "scavenge pump seized",
         "scavenge stage locked up",

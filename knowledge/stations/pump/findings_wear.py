@@ -1,7 +1,16 @@
 """Wear, scores and cracks in the opened pump, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import (
     findings_bench,
@@ -33,7 +42,7 @@ PUMP_SHAFT_PLAY = Finding(
     denies="the pump's shaft has no play in its bush",
     stage=Stage.OPENED,
     normal="none felt; limit on one diesel 0.0055 in (0.14 mm)",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("pump shaft wobbles", "worn pump bushing", "side play in pump shaft"),
 )
 GEARS_WORN_OUT = Finding(
@@ -45,7 +54,7 @@ GEARS_WORN_OUT = Finding(
     denies="the pump's gears or rotors look little worn",
     stage=Stage.OPENED,
     normal="smooth flanks, no step",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("pump completely shot", "pump gears worn", "worn rotors", "pump worn inside"),
 )
 PUMP_SCORED_SEEN = Finding(
@@ -70,7 +79,7 @@ PUMP_GEAR_BROKEN = Finding(
     denies="the pump's gears or rotors are whole",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("oil pump gear shattered", "broken rotor", "tooth broken in oil pump"),
 )
 CAVITATION_MARKS = Finding(
@@ -120,7 +129,7 @@ PUMP_FOUND_FAILED = Finding(
     denies="the oil pump was found good",
     stage=Stage.OPENED,
     normal="sound and within its limits",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "pump packed up",
         "oil pump failed",
@@ -136,7 +145,7 @@ PIECE_THROUGH_PUMP_COVER = Finding(
     denies="nothing broke out of the pump",
     stage=Stage.OPENED,
     normal="whole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "pin came through the cover",
         "pump cover punched through",

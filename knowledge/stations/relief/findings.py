@@ -41,7 +41,7 @@ DEBRIS_ON_RELIEF_SEAT = Finding(
     stage=Stage.OPENED,
     normal="clean seat, bright ring",
     why="one sliver holds the valve off its seat and bleeds pressure at idle",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "metal under relief ball",
         "chip in relief valve",
@@ -58,7 +58,7 @@ RELIEF_VALVE_STAYED_OPEN = Finding(
     denies="the plunger followed its spring",
     stage=Stage.OPENED,
     normal="the plunger follows the spring",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=("relief valve stuck open", "plunger stuck off its seat"),
 )
 RELIEF_VALVE_STAYED_SHUT = Finding(
@@ -82,7 +82,7 @@ RELIEF_PARTS_NOT_STANDARD = Finding(
     denies="the relief valve's parts are as the maker built them",
     stage=Stage.OPENED,
     normal="as built",
-    background=OCCASIONAL,
+    background=EXCEPTIONAL,
     also=("shimmed relief valve", "stretched spring", "wrong relief spring", "washer under spring"),
 )
 RELIEF_PART_ABSENT = Finding(
@@ -109,7 +109,7 @@ RELIEF_FOUND_STUCK = Finding(
     denies="the relief valve was not stuck",
     stage=Stage.OPENED,
     normal="slides by its own weight",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "relief valve jammed",
         "pump cover grips the valve",
@@ -126,7 +126,7 @@ RELIEF_FOUND_BAD = Finding(
     stage=Stage.OPENED,
     normal="free, clean, spring of the right length",
     why="stuck, dirty, worn or weak: each gives another picture on the gauge",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("faulty relief valve", "bad oil pressure regulator", "relief valve unserviceable"),
 )
 PULL_THE_RELIEF_VALVE = Inspection(
@@ -169,7 +169,7 @@ RELIEF_PLUNGER_STICKS = Finding(
     stage=Stage.OPENED,
     normal="drops smoothly the whole way",
     why="a stuck valve can neither hold pressure nor relieve it",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("relief valve stuck", "relief piston seized", "plunger tight in its bore"),
 )
 DROP_TEST_THE_PLUNGER = Inspection(
@@ -335,7 +335,7 @@ RELIEF_BENCH_OPENS_LOW = Finding(
     denies="on the bench the valve opens at its setting",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "opens too early on the bench",
         "pops off early",
@@ -350,7 +350,7 @@ RELIEF_BENCH_OPENS_HIGH = Finding(
     denies="on the bench the valve does not open late",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "opens too late on the bench",
         "pops off late",

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.model import (
     EXCEPTIONAL,
+    HARDLY_EVER,
     OCCASIONAL,
     RARE,
     VERY_RARE,
@@ -37,7 +38,7 @@ PICKUP_FIXING_LOOSE = Finding(
     denies="bolts and bracket of the pickup are sound",
     stage=Stage.OPENED,
     normal="bolts tight and locked, bracket whole",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "pickup bolt backed out",
         "broken pickup brace",
@@ -78,7 +79,7 @@ PICKUP_GAP_TOO_SMALL = Finding(
     stage=Stage.OPENED,
     normal="about 1/4 to 3/8 inch (6 to 10 mm), never below 3/16 inch (4.8 mm)",
     why="a tiny gap throttles the suction as a blocked screen does",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "pickup too close to the pan",
         "pickup hits the bottom of the pan",
@@ -253,7 +254,7 @@ RETURNS_BLOCKED = Finding(
     denies="the oil returns are clear",
     stage=Stage.OPENED,
     normal="clear to the sump",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("drain holes plugged", "oil returns sludged up", "drainback holes covered by gasket"),
 )
 LOOK_AT_HEAD_RETURNS = Inspection(

@@ -1,6 +1,12 @@
 """Further sights at pickup, screen, sump and tank."""
 
-from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE
 
 PICKUP_BENT = Finding(
@@ -12,7 +18,7 @@ PICKUP_BENT = Finding(
     denies="the pickup is straight",
     stage=Stage.OPENED,
     normal="as listed for this sump",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "bent pickup tube",
         "pickup pushed over",
@@ -29,7 +35,7 @@ SCREEN_CRUSHED = Finding(
     denies="the screen has its shape",
     stage=Stage.OPENED,
     normal="its full height",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "crushed screen",
         "screen collapsed",
@@ -47,7 +53,7 @@ GASKET_COATING_SHED = Finding(
     denies="every gasket has kept its coating",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "gasket coating peeled",
         "flaking gasket coating",
@@ -64,7 +70,7 @@ WATER_IN_SUMP = Finding(
     denies="no water in the sump",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "water in the oil pan",
         "puddle of water in the sump",

@@ -45,7 +45,7 @@ PICKUP_FELL_OFF = Finding(
     stage=Stage.OPENED,
     normal="tight in the pump or block",
     why="the pump draws nothing but air",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "pickup in the bottom of the pan",
         "pickup tube fell out",
@@ -64,7 +64,7 @@ SCREEN_BLOCKED = Finding(
     stage=Stage.OPENED,
     normal="clear",
     why="the pump cannot draw at speed through a covered mesh",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "plugged pickup screen",
         "clogged strainer",
@@ -117,7 +117,7 @@ FOREIGN_MATERIAL_ON_SCREEN = Finding(
     stage=Stage.OPENED,
     normal="nothing",
     why="it shows where it came from: bag it before washing",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "debris in the pickup",
         "junk on the oil screen",
@@ -163,7 +163,7 @@ PLASTIC_ON_SCREEN = Finding(
     denies="no plastic or fibre pieces on screen or in sump",
     stage=Stage.OPENED,
     normal="none",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "timing gear teeth in the pan",
         "nylon teeth in pickup",
@@ -180,7 +180,7 @@ SEALER_IN_SUMP = Finding(
     denies="no loose sealer inside the sump",
     stage=Stage.OPENED,
     normal="none",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("silicone worms in pan", "rtv strings in the sump", "sealer hanging inside"),
 )
 CATCH_SUMP_CONTENTS = Inspection(
@@ -287,7 +287,7 @@ SLUDGE_ON_SCREEN = Finding(
     denies="no sludge on the pickup screen",
     stage=Stage.OPENED,
     normal="clean wire",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("sludged pickup", "black goo on strainer", "carbon in the screen", "tar on the pickup"),
 )
 VARNISH_ON_SCREEN = Finding(
@@ -312,7 +312,7 @@ SEALER_ON_SCREEN = Finding(
     denies="no sealer or rubber on the screen",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "silicone in the pickup",
         "rtv in the oil screen",
@@ -329,7 +329,7 @@ GASKET_ON_SCREEN = Finding(
     denies="no gasket or fibre on the screen",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cork gasket in pickup", "gasket pieces in the oil screen", "paper gasket shreds"),
 )
 PASTE_ON_SCREEN = Finding(

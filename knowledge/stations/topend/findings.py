@@ -199,7 +199,7 @@ ROCKER_SHAFT_FOUND_WORN = Finding(
     denies="rocker shaft, bushes and end plugs are sound",
     stage=Stage.OPENED,
     normal="no ridge, no rock, both ends plugged",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=(
         "worn rocker shaft",
         "sloppy rockers",

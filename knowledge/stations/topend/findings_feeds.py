@@ -2,7 +2,15 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings
@@ -82,7 +90,7 @@ DISTRIBUTOR_SEAL_BAD = Finding(
     denies="distributor body and ring are right",
     stage=Stage.OPENED,
     normal="right body, whole ring, snug in the block",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("distributor o-ring bad", "no o-ring on distributor", "wrong distributor fitted"),
 )
 LOOK_AT_THE_DISTRIBUTOR_BODY = Inspection(
