@@ -62,7 +62,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.PLACES: "use --where, one command each",
     Way.NAME_CAUSE: "with diagnose close --cause. Try: diagnose show {cause}",
     Way.CAUSE: "--cause",
-    Way.HOW: 'say how the cause was confirmed: --how "chip found on the seat"',
+    Way.HOW: 'say how the cause was confirmed: --how "seen with the sump off"',
     Way.MINUTES: "--minutes",
     Way.REASON: ": --reason",
     Way.REPAIRED: "--after-repair",

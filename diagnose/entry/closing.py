@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from diagnose.case.case import Case
+from diagnose.case.loading import load
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.cause_named import confirmed_causes
@@ -17,6 +18,8 @@ from diagnose.planning.choosing import SURE
 from diagnose.signoff.closing import open_points
 from diagnose.ways import Way, to
 from knowledge.book import Book
+from knowledge.engines.features import DIESEL, OVERHEAD_CAM, PUSHROD_ENGINE, VEE_ENGINE
+from knowledge.model import State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,6 +67,8 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
             spent = f"{minutes_spent(given.minutes):g} min"
         except UsageError as fault:
             faults.append(str(fault))
+    if given.comeback_of and case.path is not None:
+        faults += other_engine(load(case.path.with_name(given.comeback_of), book), case)
     against = open_points(answer, SURE, [book.causes[c] for c in causes])
     if against and not reasoned:
         lines = "\n".join(f"- {a.said}" for a in against)
@@ -88,6 +93,18 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
             "comeback": given.comeback_of or None,
         },
     )
+
+
+#: how an engine is built, which no repair changes
+BUILT = (DIESEL, OVERHEAD_CAM, PUSHROD_ENGINE, VEE_ENGINE)
+
+
+def other_engine(earlier: Case, case: Case) -> list[str]:
+    """What shows that an earlier job was of another engine, in one line; empty where nothing does."""
+    two = [one.known_features for one in (earlier, case)]
+    differ = (f for f in BUILT if {one.get(f) for one in two} == {State.PRESENT, State.ABSENT})
+    named = "" if earlier.path is None else earlier.path.name
+    return [f"comeback-of: '{named}' is a job of another engine: {f.says}" for f in differ][:1]
 
 
 def _planned_minutes(case: Case, book: Book) -> str | None:

@@ -22,7 +22,7 @@ TAPS: Mapping[Way, str] = {
     Way.PLACES: "save one place, then the next",
     Way.NAME_CAUSE: "under Close the job.",
     Way.CAUSE: "What was it",
-    Way.HOW: "Say how the cause was confirmed, for instance: chip found on the seat",
+    Way.HOW: "Say how the cause was confirmed, for instance: seen with the sump off",
     Way.MINUTES: "Minutes of work",
     Way.REASON: " below",
     Way.REPAIRED: "After the repair",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from diagnose.circuit.band import Band
@@ -14,9 +14,10 @@ from diagnose.output.documents.reasons import LEADS, in_short
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from knowledge.faults import Fault
-from knowledge.model import Cause
+from knowledge.model import Cause, Condition
 from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE
 from knowledge.units import PSI
+from knowledge.work import Inspection
 
 LARGE = 0.4  #: share of the missing pressure that is most of it (judgement)
 NEGLIGIBLE = 2 * PSI  #: Pa: less than this counts as nothing
@@ -104,13 +105,21 @@ def disagreement(diagnosis: Diagnosis) -> str:
     choice = diagnosis.next_check
     proved = {f.fault for f in diagnosis.found_faults}
     decides = next((f.decides for f in faults if f in proved and f.decides), "")
-    decides = decides or (choice.option.inspection.says if choice else "")
+    if choice and _bears_on(choice.option.inspection, (first.cause, *states), diagnosis):
+        decides = decides or choice.option.inspection.says
     text = (
         f"Budget and ranking differ: most of the loss ({scale_of(case).one(most.mean)}) is at "
         f"{deviation.says} {deviation.found}; the signs point to {first.cause.says} "
         f"({percent(first.probability)})."
     )
     return f"{text} To decide: {decides}." if decides else text
+
+
+def _bears_on(check: Inspection, nodes: Iterable[Cause | Condition], diagnosis: Diagnosis) -> bool:
+    """Whether a check can show something that one of these brings about."""
+    network = diagnosis.inference.network
+    shown = {f.id for f in check.reveals if f.id in network.leak}
+    return not network.ancestors(shown).isdisjoint({node.id for node in nodes})
 
 
 def _entry(found: FoundFault, scale: Scale) -> FoundFaultEntry:
