@@ -103,10 +103,8 @@ class Signoff:
 
     @property
     def asked_before_start(self) -> bool:
-        """Whether that must be answered before the engine is started; not once it has run."""
-        return not self.has_run and any(
-            i.blocks and i.task.phase in BEFORE_START for i in self.maybe
-        )
+        """Whether that must be answered before the engine is started, or runs on."""
+        return any(i.blocks and i.task.phase in BEFORE_START for i in self.maybe)
 
     @property
     def has_run(self) -> bool:

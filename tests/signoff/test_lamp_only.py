@@ -143,7 +143,7 @@ def test_what_nobody_wrote_down_is_called_for_everywhere(tmp_path: Path) -> None
         assert f"<dt>{head}</dt>" in page.read_text("utf-8")
 
 
-def test_once_it_has_run_parts_are_asked_for_before_closing_only(tmp_path: Path) -> None:
+def test_once_it_has_run_nobody_is_kept_from_starting_it(tmp_path: Path) -> None:
     """All of them in one command; nobody is sent to close first."""
     path = tmp_path / "a.toml"
     text = 'schema = 1\n[engine]\nlayout = "skew_gear_six"\n[[finding]]\nno = 1\n'
@@ -154,7 +154,8 @@ def test_once_it_has_run_parts_are_asked_for_before_closing_only(tmp_path: Path)
     read = '[[reading]]\nno = 2\npressure = "19 psi"\nrpm = "600 rpm"\noil = "hot"\nat = "start"\n'
     path.write_text(text + read, "utf-8")
     asked = call("signoff", path).out
-    assert "say first which parts it has" not in asked
+    assert "Do not start yet" not in asked
+    assert "Do not run it on" in asked
     command = next(line for line in asked.splitlines() if "=no" in line)
     assert command.count("=no") > 1, "one command for all of them"
 

@@ -70,6 +70,8 @@ def _standing(document: SignoffDocument) -> list[str]:
         text += f" Do not run it on: {document.held_up} come before the first start."
     elif document.held_up:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
+    elif document.asked_first and document.asks and document.started:
+        text += " Do not run it on: say first which parts it has."
     elif document.asked_first and document.asks:
         text += " Do not start yet: say first which parts it has."
     elif document.blocking:
