@@ -201,8 +201,9 @@ def sheet(
     known = dict.fromkeys(("features", "known_features"), features or {})
     answer: Any = SimpleNamespace(
         planner=SimpleNamespace(opened=frozenset(opened)),
-        case=SimpleNamespace(closed=closed, task_records=(),
-        layout=None, bearings=BearingTable(), **known),
+        case=SimpleNamespace(
+            closed=closed, task_records=(), layout=None, bearings=BearingTable(), **known
+        ),
         ranking=ranked,
         book=BOOK,
     )

@@ -112,7 +112,8 @@ def disagreement(diagnosis: Diagnosis) -> str:
         f"{deviation.says} {deviation.found}; the signs point to {first.cause.says} "
         f"({percent(first.probability)})."
     )
-    return f"{text} To decide: {decides}." if decides else text
+    then = "put right what was found, then read it again at hot idle"
+    return f"{text} To decide: {decides or then}."
 
 
 def _bears_on(check: Inspection, nodes: Iterable[Cause | Condition], diagnosis: Diagnosis) -> bool:
