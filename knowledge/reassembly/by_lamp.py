@@ -121,7 +121,7 @@ STARTED_AFTER_A_NIGHT = Task(
     remedy="it still drains back: another filter, or the valve in the filter head",
     why="only a start after standing shows that the oil stayed where it was",
     guards=(delivery_causes.FILTER_DRAINBACK,),
-    cautions=FIRST_RUN,
+    cautions=(*FIRST_RUN, Caution.USED_OIL, Caution.WASTE),
     also=("cold start after a night", "overnight start", "no rattle in the morning"),
 )
 _AFTER = {
