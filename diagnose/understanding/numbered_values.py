@@ -55,7 +55,8 @@ def by_number(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Ce
         ends = [n.mark.first for n in names if n.mark.first >= name.mark.last]
         last = min(ends, default=len(line.tokens))
         items = [*_items(line, name, last, every)]
-        for place, value in _pairs(items):
+        one = items if len(names) > 1 and _is_numbered(name, items) else []
+        for place, value in [(one[0], one[1])] if one else _pairs(items):
             yield Cell(name, place.number, value.text, value.at, (_words_of(line, place),))
 
 
@@ -76,7 +77,7 @@ def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_
             whole = token.kinds == {"number"} and token.value.isdecimal()
             number = int(token.value) if whole and 1 <= int(token.value) <= _MOST else 0
             led = line.word(k - 1) in NUMBER_WORDS
-            if number and (led or (counted and unit in _DECIMAL)):
+            if number and (led or (counted and unit in _DECIMAL) or _is_the_number(line, name, k)):
                 yield _Item(number, "", k, spared)
                 continue
             if k < name.mark.first:
@@ -91,6 +92,19 @@ def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_
             if token.is_figure and "range" in token.kinds:
                 continue
             return
+
+
+def _is_the_number(line: Line, name: Name, at: int) -> bool:
+    """Whether a figure straight behind one bearing's name, before a value, numbers it: "rod 2 3 thou"."""
+    one = not line.word(name.mark.last - 1).endswith("s")
+    valued = at + 1 < len(line.tokens) and " " in line.tokens[at + 1].value
+    return one and valued and at == name.mark.last
+
+
+def _is_numbered(name: Name, items: Sequence[_Item]) -> bool:
+    """Whether a name has one number straight behind it and one value: "rod 1 3 thou, rod 2 3 thou"."""
+    kinds = [bool(i.number) for i in items]
+    return kinds == [True, False] and items[0].at == name.mark.last
 
 
 def _words_of(line: Line, place: _Item) -> Mark[object]:

@@ -28,6 +28,9 @@ _LEAST_PSI = 3  #: a bare figure below it is no pressure that a book prints
     {
         "my gauge says 30 at idle, book says 45 to 60": ["limit hot_running_pressure 45 psi"],
         "the manual calls for 10 psi at idle": ["limit hot_idle_pressure 10 psi"],
+        "12 psi hot idle, book says 14 min idle": ["limit hot_idle_pressure 14 psi"],
+        "12 psi hot idle, book says 14 minimum at idle": ["limit hot_idle_pressure 14 psi"],
+        "12 psi hot, book says warm it 14 min": [],
         "the makers spec is 3 to 4 bar at speed": ["limit hot_running_pressure 3 bar"],
         "the manual says the relief opens at 60 psi": [],
         "minimum oil pressure is 10 psi at idle": ["limit hot_idle_pressure 10 psi"],
@@ -60,12 +63,17 @@ def printed_pressures(paragraph: Paragraph) -> Iterator[Fact]:
 def _pressure(line: Line, place: int, spoken_of: bool) -> str:
     """The lower end of a pressure with its unit; psi where it has none; else empty."""
     token = line.tokens[place]
+    if "minutes" in token.kinds and token.value.endswith(" min") and _at_idle(line, place):
+        return f"{token.value.removesuffix(' min')} psi"  # "14 min idle"
     low, _, rest = token.value.partition(" ")
     if "pressure" in token.kinds:
         return f"{low} {rest.rpartition(' ')[2]}" if _is_number(low) else ""
     ends = line.word(place + 1) in _AFTER or line.tokens[place + 1].is_mark
-    bare = "range" in token.kinds and _is_number(low) and float(low) >= _LEAST_PSI
-    return f"{low} psi" if bare and spoken_of and ends and _of_a_gauge(line) else ""
+    bare = _is_number(low) and float(low) >= _LEAST_PSI
+    if bare and line.word(place + 1) in LEAST and _at_idle(line, place):
+        return f"{low} psi"  # "14 minimum at idle"
+    ranged = bare and "range" in token.kinds
+    return f"{low} psi" if ranged and spoken_of and ends and _of_a_gauge(line) else ""
 
 
 def _of_a_gauge(line: Line) -> bool:

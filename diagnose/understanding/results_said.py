@@ -60,6 +60,9 @@ _HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
 _LATER_WITHIN = 6  #: words from "300 miles later" to a result
 _REVVED = 8  #: words before a clause in which the engine is revved
 RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
+#: behind the figure of a result in which the one for hot idle follows, and words for that
+_BESIDE_IT = 6
+_HOT_AT = frozenset(["hot", "idle", "tickover", "warm"])
 
 
 def results_of(line: Line) -> list[Mark[Result]]:
@@ -276,6 +279,8 @@ def _led_by(line: Line, mark: Mark[Result], words: frozenset[str]) -> bool:
 
 def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
     """A result, "cured" where it names a pressure that is enough at any speed and heat."""
+    if mark.value is Result.HELPED and _low_hot_behind(line, mark.last):
+        return Mark(Result.NO_DIFFERENCE, mark.first, mark.last)
     clause = line.clause(mark.first)
     cold = any(line.word(k) in ELSEWHERE_READ for k in range(clause.first, clause.last))
     by = {line.word(k) for k in range(mark.first, mark.last)} & GAINED
@@ -291,6 +296,15 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)
+
+
+def _low_hot_behind(line: Line, last: int) -> bool:
+    """Whether a figure behind a result is far too little hot: "now 60 cold and 3 hot idle"."""
+    for k in range(last, min(last + _BESIDE_IT, len(line.tokens))):
+        hot = _HOT_AT & {line.word(k + 1), line.word(k + 2)}
+        if hot and any(v < ENOUGH for v in pressures_at(line, k)):
+            return True
+    return False
 
 
 def _after_a_time(line: Line, mark: Mark[Result]) -> bool:

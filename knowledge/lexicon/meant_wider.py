@@ -60,6 +60,8 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "the dash buzzer goes off in reverse"
     "=lamp": (
+        # "the survey says check it"
+        Otherwise(said=_set("check"), then=_set("it them that this")),
         Otherwise(
             said=_set("buzzer alarm horn beeper beep beeping siren buzz chime"),
             beside=_set(
