@@ -149,6 +149,12 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(
             said=frozenset(["dry"]), anywhere=_set("prefill prefilled fill filled prime primed")
         ),
+        # "put the new filter on dry"
+        Otherwise(
+            said=frozenset(["dry"]),
+            beside=_set("new put fitted screwed installed fit"),
+            unless=_set("seat joint gasket leak leaks wiped bone now"),
+        ),
     ),
     "filter_misfitted": (
         # how a filter hangs: "screw-on filter hanging upside down"

@@ -117,7 +117,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "after|following + failure|broke|breakage|let_go|snapped + timing_chain|timing_belt|cambelt|rod|piston|valve|cam|chain|belt|rocker|pushrod - sender|gauge|pressure|minutes|seconds|moments|soon|pump_drive|electrical",
     ),
     "second_instrument_disagrees": (
-        f"{_SEEN} & @not_light|@not_lit|@not_come|no|out|off|never & gauge|needle & zero|nothing|0|bottom|low - key|ignition|noise|filter|alarmed",
+        f"{_SEEN} & @not_light|@not_lit|@not_come|no_light|no_lamp|no_buzzer|no_alarm|no_warning|no_oil_light|out|off|never & gauge|needle & zero|nothing|0|bottom|low - key|ignition|noise|filter|alarmed",
         f"{_SEEN} & on|lit|came|stays & gauge|needle & normal|fine|good|steady|ok|40|50|healthy - key|engine_off|soon|then|and_now|until|before|lights_on|headlight|other|works|back_to|returned",
         "one|upper|lower|cockpit|flybridge|first|second|port_side|helm|station|panel & gauge|gauges|one|set & zero|low|nothing & other|second|upper|lower|test_set|test_gauge|one & normal|fine|good|ok|right|correct - plug|ports|cylinder|valve|bank|"
         "front_gauge|test|sender",

@@ -1,4 +1,4 @@
-"""A figure of all bearings adds none once each was measured; what is sound is not ordered anew."""
+"""A figure of all bearings adds none once each was measured; what is sound is not ordered again."""
 
 from __future__ import annotations
 
