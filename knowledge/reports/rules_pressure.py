@@ -339,7 +339,7 @@ def moved_by_a_contact(known: Known) -> Conclusions:
         yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, PLAIN)
     elif any(C.ROUGH_ROAD in b.during for b in every):
         bumps_only = any(C.ROUGH_ROAD in b.during and within(b, CONTACTS) for b in every)
-        yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, MEANT if bumps_only else LIKELY)
+        yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, PLAIN if bumps_only else LIKELY)
     elif any(C.ELECTRICAL in b.never for b in every):
         yield is_absent(patterns.NEEDLE_FOLLOWS_LOADS, MEANT)
     if any(C.TOUCHED in b.during for b in every):

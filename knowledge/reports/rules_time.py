@@ -10,6 +10,7 @@ from knowledge.reports.behaviours import (
     FAST,
     LATE,
     LIKELY,
+    MANOEUVRES,
     MEANT,
     PLAIN,
     WRONG,
@@ -136,6 +137,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.HOT}))]),
         example(behaviours=[Behaviour(Shows.LOST, frozenset({C.MINUTES}))]),
         example(behaviours=[Behaviour(Shows.KNOCK, frozenset({C.MINUTES}))]),
+        example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.HARD_RUN, C.BENDS}))]),
     ],
 )
 def later_in_a_run(known: Known) -> Conclusions:
@@ -146,7 +148,7 @@ def later_in_a_run(known: Known) -> Conclusions:
             yield is_present(behaviour.FADES_AT_SPEED_BACK_AFTER_REST, PLAIN)
         elif late and ((b.during & {C.HOT, C.WARMING} and not b.during & FAST) or at_idle_late(b)):
             yield is_present(behaviour.SAGS_AS_OIL_HEATS, MEANT)
-        elif late and not is_one_event(b):
+        elif late and not is_one_event(b) and not b.during & MANOEUVRES:
             yield is_present(course.GOES_AFTER_MINUTES, PLAIN)
 
 
