@@ -102,7 +102,7 @@ class Diagnosis:
     @cached_property
     def _alarms(self) -> tuple[Alarm, ...]:
         """The alarms of an engine that can be run, most severe first."""
-        grave, observations = list(Severity), self.inference.facts.observations
+        observations = self.inference.facts.observations
         there = {f for f, seen in observations.items() if seen.state is State.PRESENT}
         denied = observations.keys() - there
         read = any(runs(r) for r in self.inference.facts.readings)
@@ -115,7 +115,7 @@ class Diagnosis:
                     if not (read and a.until_read)
                     if not (a.of_lamp and lamp_is_wrong(self.inference))
                 ),
-                key=lambda a: (grave.index(a.severity), a.says),
+                key=lambda a: (_rank(a), a.says),
             )
         )
 
@@ -133,3 +133,9 @@ class Diagnosis:
     def next_check(self) -> Choice | None:
         """The best next check; None where no remaining check is informative."""
         return self.planner.choice
+
+
+def _rank(alarm: Alarm) -> float:
+    """Its place among alarms: a stop that lets it run again with a gauge comes after a ban on that."""
+    place = list(Severity).index(alarm.severity)
+    return place + 1.5 if alarm.severity is Severity.STOP and alarm.gauge_next else float(place)

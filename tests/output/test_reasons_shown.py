@@ -177,6 +177,11 @@ no = 1
 what = "freshly_rebuilt"
 state = "present"
 
+[[finding]]
+no = 8
+what = "relief_cap_loose_or_leaking"
+state = "absent"
+
 [[behaviour]]
 no = 2
 shows = "low"

@@ -324,6 +324,16 @@ def test_an_alarm_is_the_first_thing_shown(present: tuple[str, ...]) -> None:
 
 def test_the_gravest_alarm_comes_first() -> None:
     case = case_of("drill_gives_none", "falls_in_a_manoeuvre", ZERO)
-    found = [a.severity for a in Diagnosis(BOOK, case).alarms]
+    alarms = Diagnosis(BOOK, case).alarms
+    assert {a.severity for a in alarms} == {STOP, DO_NOT_RUN, CARE}
+    found = [a.severity for a in alarms if not a.gauge_next]
     assert found == sorted(found, key=list(Severity).index)
-    assert set(found) == {STOP, DO_NOT_RUN, CARE}
+
+
+def test_a_ban_comes_before_a_stop_that_lets_it_run_with_a_gauge() -> None:
+    """Who reads one line only must not start an engine that has to stand."""
+    alarms = Diagnosis(BOOK, case_of("drill_gives_none", "falls_in_a_manoeuvre", ZERO)).alarms
+    places = {
+        a.severity: k for k, a in enumerate(alarms) if a.gauge_next or a.severity is DO_NOT_RUN
+    }
+    assert places[DO_NOT_RUN] < places[STOP]

@@ -31,7 +31,7 @@ class AlarmNotice:
 
 
 def alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
-    """The alarms of a case, most severe first.
+    """The alarms of a case, most severe first, in the order of the diagnosis.
 
     Where one forbids any start, those that say how it may run are left out.
     """

@@ -10,7 +10,6 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from diagnose.output.lines import as_typed, columns, width, wrapped
-from knowledge.model import Severity
 
 if TYPE_CHECKING:  # a text of the book alone has no alarm, and needs no diagnosis
     from diagnose.output.documents.alarms import AlarmNotice
@@ -58,11 +57,10 @@ def _joined(blocks: Sequence[Block]) -> list[str]:
 
 
 def gravest_lines(alarms: Sequence[AlarmNotice], more: str = "--full") -> list[str]:
-    """The gravest alarm in full, the others as a number; ``more``: what shows them."""
+    """The first alarm, the gravest, in full, the others as a number; ``more``: what shows them."""
     if not alarms:
         return []
-    first = next((a for a in alarms if a.severity is Severity.STOP), alarms[0])
-    rest = len(alarms) - 1
+    first, rest = alarms[0], len(alarms) - 1
     lines = wrapped(f"{first.severity.value.upper()}: {first.says}", 0, 2)
     return [*lines, f"  and {rest} more: {more}"] if rest else lines
 
