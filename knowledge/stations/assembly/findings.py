@@ -1,15 +1,7 @@
 """Findings at the assembly, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    OCCASIONAL,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, OCCASIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_sights as bearings_sights

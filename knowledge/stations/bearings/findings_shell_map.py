@@ -1,15 +1,7 @@
 """All shells laid out: patterns of wear and damage, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    RARE,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection

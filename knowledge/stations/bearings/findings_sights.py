@@ -1,14 +1,6 @@
 """Further sights at crank, bearings, liners and block."""
 
-from knowledge.model import (
-    EXCEPTIONAL,
-    OCCASIONAL,
-    RARE,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 CRANK_BROKEN = Finding(

@@ -4,15 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    RARE,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 

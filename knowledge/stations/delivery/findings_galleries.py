@@ -1,15 +1,7 @@
 """Galleries, plugs and seals, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import (
-    COMMON,
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import COMMON, EXCEPTIONAL, HARDLY_EVER, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter_cut
 from knowledge.stations.topend import findings as topend_findings

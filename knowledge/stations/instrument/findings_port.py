@@ -1,14 +1,7 @@
 """The sender port opened, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import (
-    HARDLY_EVER,
-    VERY_RARE,
-    Finding,
-    Measure,
-    Stage,
-    Station,
-)
+from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection

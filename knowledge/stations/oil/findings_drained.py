@@ -2,15 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    VERY_RARE,
-    Finding,
-    Measure,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings, quantities

@@ -1,15 +1,7 @@
 """The pump's drive, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    RARE,
-    Finding,
-    Kind,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, Finding, Kind, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 

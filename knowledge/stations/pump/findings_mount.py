@@ -1,15 +1,7 @@
 """The pump off the engine: joint, oil bath, part number, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    RARE,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_drive
 from knowledge.work import Access, Caution, Inspection

@@ -1,13 +1,7 @@
 """Further sights at the pump and its drive, and a check of the scavenge pump."""
 
 from knowledge.engines import features
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 

@@ -1,12 +1,6 @@
 """Further sights at pickup, screen, sump and tank."""
 
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 PICKUP_BENT = Finding(

@@ -2,15 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.model import (
-    EXCEPTIONAL,
-    HARDLY_EVER,
-    RARE,
-    VERY_RARE,
-    Finding,
-    Stage,
-    Station,
-)
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings
