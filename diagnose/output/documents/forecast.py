@@ -95,9 +95,8 @@ class ForecastDocument:
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
     other_size: str  #: that its figures are of a smaller or larger engine; may be empty
     oil_until: str  #: what thicker oil does until the repair; empty where none is planned
-    all_right: (
-        Band | None
-    )  #: at the lowest speed, all faults put right; None where nothing is planned
+    #: at the lowest speed, all faults put right; None where nothing is planned
+    all_right: Band | None
     hot: float
     cold: float
     speeds: tuple[ForecastSpeed, ...]

@@ -112,8 +112,9 @@ def disagreement(diagnosis: Diagnosis) -> str:
         f"{deviation.says} {deviation.found}; the signs point to {first.cause.says} "
         f"({percent(first.probability)})."
     )
-    then = "put right what was found, then read it again at hot idle"
-    return f"{text} To decide: {decides or then}."
+    if first.shown:  # it is there: what is left afterwards is the other's
+        decides = decides or "put right what was seen, then read it again at hot idle"
+    return f"{text} To decide: {decides}." if decides else text
 
 
 def _bears_on(check: Inspection, nodes: Iterable[Cause | Condition], diagnosis: Diagnosis) -> bool:
