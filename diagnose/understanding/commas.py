@@ -18,6 +18,14 @@ _SURE = re.compile(
 )
 #: all that they say is "now"
 _NOW = re.compile(r"\b(?:these days|nowadays|at present|as of now)\b", re.I)
+#: before a figure it says "now" as well, behind what was: "had 40 yesterday, today 10"
+_TODAY = re.compile(
+    r"(?P<was>\b(?:used to|was|were|had|has|held|showed|read|ran|yesterday|last (?:week|night|month|"
+    r"season|year|time))\b[^.!?\n]{0,60}?)\b(?P<now>today|this morning|this week|this season|"
+    r"this year|tonight)(?=[ ,:]+(?:(?:it|its|it's|is|has|shows|reads|only|just|at|about|around|"
+    r"down|to)[ ]+)*(?:\d|zero\b))",
+    re.I,
+)
 _PERHAPS = re.compile(rf"{_NO_LIST}\d{{1,3}},\d{{1,2}}(?![\w,])")
 
 
@@ -41,5 +49,8 @@ def with_now(text: str) -> str:
 
     >>> with_now("used to be 50, these days 20")
     'used to be 50, now        20'
+    >>> with_now("had 40 psi last week, today 10"), with_now("oil changed today, 20 psi")
+    ('had 40 psi last week, now   10', 'oil changed today, 20 psi')
     """
-    return _NOW.sub(lambda found: "now".ljust(len(found[0])), text)
+    text = _NOW.sub(lambda found: "now".ljust(len(found[0])), text)
+    return _TODAY.sub(lambda found: found["was"] + "now".ljust(len(found["now"])), text)

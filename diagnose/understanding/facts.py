@@ -90,12 +90,19 @@ class Understanding:
 
     def words(self, fact: Fact) -> str:
         """The words a fact came from."""
-        return " … ".join(" ".join(self.text[a:b].split()) for a, b in fact.spans)
+        return " … ".join(map(self._piece, fact.spans))
 
     @property
     def not_understood(self) -> tuple[str, ...]:
         """The pieces of the text that nothing was made of."""
-        return tuple(" ".join(self.text[a:b].split()) for a, b in self.unread)
+        return tuple(map(self._piece, self.unread))
+
+    def _piece(self, span: Span) -> str:
+        """A piece of the text in one line, up to the end of its last word ("today" read as "now")."""
+        first, last = span
+        while first < last < len(self.text) and self.text[last - 1 : last + 1].isalpha():
+            last += 1
+        return " ".join(self.text[first:last].split())
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,6 +32,17 @@ FIGURES: dict[str, list[str]] = {
         "reading: 6 psi (rpm idle)",
         "usual pressure: 20 psi",
     ],
+    "last week it showed 40 psi, today 10": [
+        "reading: 10 psi",
+        "usual pressure: 40 psi",
+    ],
+    "had 40 psi yesterday, today zero": [
+        "behaviour: none",
+    ],
+    "the oil was changed today, 20 psi": [
+        "reading: 20 psi",
+        "earlier work: oil_change (done renewed)",
+    ],
     "pressure 1 bar at 2000 rpm, 2.5 before": [
         "reading: 1 bar (rpm 2000 rpm)",
         "usual pressure: 2.5 bar",

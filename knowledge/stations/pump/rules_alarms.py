@@ -162,3 +162,24 @@ def pressure_from_a_standing_pump(known: Known) -> Conclusions:
             "pump again while you turn the engine.",
             findings_drive.PUMP_SEEN_STANDING,
         )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_drive.GONE_AT_THE_NEXT_START)],
+    non_matches=[
+        example(lacks=[findings_drive.GONE_AT_THE_NEXT_START]),
+        example(findings_drive.BEGAN_AFTER_REVVING_HARD),
+    ],
+)
+def gone_at_the_next_start(known: Known) -> Conclusions:
+    """An engine that had pressure and starts without it runs dry, or its gauge has failed."""
+    if known.has(findings_drive.GONE_AT_THE_NEXT_START):
+        yield Alarm(
+            Severity.STOP,
+            "no pressure at the next start, limit 10 s: shut down, start it again only with a "
+            "trusted gauge on and watched",
+            until=direct_gauge.PRESSURE_SHOWN_SINCE,
+            gauge_next=True,
+            low=False,
+        )
