@@ -140,12 +140,13 @@ def stage_summaries(plan: Plan) -> Iterator[StageSummary]:
     for stage in plan.stages:
         minutes += stage.minutes
         chance += stage.chance
-        yield StageSummary(number=stage.number, says=_title(stage), minutes=minutes, chance=chance)
+        yield StageSummary(number=stage.number, says=_title(stage, plan), minutes=minutes, chance=chance)
 
 
-def _title(stage: Stage) -> str:
+def _title(stage: Stage, plan: Plan) -> str:
     opened = [o.says for o in stage.way if o.minutes_in_place or o.minutes_on_stand]
-    return "; then ".join(opened) if opened else "nothing to open"
+    lies_open = plan.answer.planner.opened - {Access.OUTSIDE}
+    return "; then ".join(opened) or f"nothing {'more ' if lies_open else ''}to open"
 
 
 def _stage(stage: Stage, plan: Plan) -> PlannedStage:
@@ -163,7 +164,7 @@ def _stage(stage: Stage, plan: Plan) -> PlannedStage:
             for o in stage.also
         ),
         number=stage.number,
-        title=_title(stage),
+        title=_title(stage, plan),
         stations=tuple(dict.fromkeys(c.inspection.station for c in stage.checks)),
     )
 
