@@ -140,7 +140,9 @@ def stage_summaries(plan: Plan) -> Iterator[StageSummary]:
     for stage in plan.stages:
         minutes += stage.minutes
         chance += stage.chance
-        yield StageSummary(number=stage.number, says=_title(stage, plan), minutes=minutes, chance=chance)
+        yield StageSummary(
+            number=stage.number, says=_title(stage, plan), minutes=minutes, chance=chance
+        )
 
 
 def _title(stage: Stage, plan: Plan) -> str:
