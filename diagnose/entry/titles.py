@@ -74,14 +74,14 @@ def title_of(story: str, path: Path, book: Book) -> str:
     >>> from knowledge.book import the_book
     >>> def title(story: str) -> str:
     ...     return title_of(story, Path("port_six.toml"), the_book())
-    >>> title("Petrel, petrol V8. Flickers"), title("?")
-    ('Petrel, petrol V8', 'port six')
+    >>> title("Petrel, petrol V8. Flickers"), title("?"), title(". 0")
+    ('Petrel, petrol V8', 'port six', 'port six')
     >>> title("I'm new to this. My old diesel tractor, the oil light flickers when it is hot")
     'diesel tractor: oil light flickers when it is hot'
     """
     words, said = first_words(story), read(story, book)
     first = _without_who(story).partition(". ")[0]
-    rest = story.partition(words)[2]
+    rest = story.partition(words)[2] if words else ""
     whole = len(_CALL.sub("", first)) <= LONGEST_TITLE or rest.startswith(",")
     if not (whole and _is_said_in(story, words, said)):
         words = _in_short(said, book) or words
