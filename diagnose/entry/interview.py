@@ -54,6 +54,7 @@ from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from diagnose.seen_on_engine import is_found
+from diagnose.understanding.reader import read
 from knowledge.alarm import Alarm
 from knowledge.book import Book
 from knowledge.model import Finding
@@ -266,8 +267,9 @@ class Interview:
 
     def _save_story(self, story: str) -> None:
         """Keep the words; what is read out of them is asked to be confirmed next."""
+        said = read(story, self.book)
         fields = {
-            "title": title_of(story, self.path, self.book) if story else None,
+            "title": title_of(story, self.path, said, self.book) if story else None,
             "opened": date.today(),
             "by": self.by or None,
             "complaint": story or None,

@@ -169,7 +169,7 @@ def foreseen(account: Account, book: Book) -> Case:
 def _begun(account: Account, book: Book, layout: str, by: str) -> Case:
     """A new case that keeps the text; ``layout``: id of how the engine is built, where known."""
     job: Fields = {
-        "title": title_of(account.text, account.path, book),
+        "title": title_of(account.text, account.path, account.understanding, book),
         "opened": date.today(),
         "by": by or None,
         "complaint": account.text,

@@ -6,7 +6,6 @@ import re
 from pathlib import Path
 
 from diagnose.understanding.facts import Fact, Understanding
-from diagnose.understanding.reader import read
 from knowledge.book import Book
 from knowledge.model import Kind
 
@@ -66,20 +65,22 @@ def _without_who(story: str) -> str:
     return "\n".join(lines)
 
 
-def title_of(story: str, path: Path, book: Book) -> str:
+def title_of(story: str, path: Path, said: Understanding, book: Book) -> str:
     """The title of a new case: how its story begins, the words for its trouble, or its file's name.
 
     The beginning serves where it fits or ends with a clause, and says something.
 
+    >>> from diagnose.understanding.reader import read
     >>> from knowledge.book import the_book
     >>> def title(story: str) -> str:
-    ...     return title_of(story, Path("port_six.toml"), the_book())
+    ...     said = read(story, the_book())
+    ...     return title_of(story, Path("port_six.toml"), said, the_book())
     >>> title("Petrel, petrol V8. Flickers"), title("?"), title(". 0")
     ('Petrel, petrol V8', 'port six', 'port six')
     >>> title("I'm new to this. My old diesel tractor, the oil light flickers when it is hot")
     'diesel tractor: oil light flickers when it is hot'
     """
-    words, said = first_words(story), read(story, book)
+    words = first_words(story)
     first = _without_who(story).partition(". ")[0]
     rest = story.partition(words)[2] if words else ""
     whole = len(_CALL.sub("", first)) <= LONGEST_TITLE or rest.startswith(",")

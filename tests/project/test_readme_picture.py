@@ -54,7 +54,7 @@ def test_what_is_kept_says_something(name: str) -> None:
 
 
 @needs_browser
-def test_it_can_be_made_anew(tmp_path: Path) -> None:
+def test_it_can_be_made_again(tmp_path: Path) -> None:
     """Of the same size, and mostly of the same shades."""
     path = tmp_path / "page.png"
     (tmp_path / "work").mkdir()

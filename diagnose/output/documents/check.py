@@ -35,8 +35,8 @@ class CheckDocument:
     faults: int  #: of all parts together
     checks: tuple[CheckedPart, ...]
     neighbours: int  #: pairs of causes that look alike
-    never_told_apart: tuple[AlikePair, ...]
-    told_apart_behind_a_cover: tuple[AlikePair, ...]
+    never_distinguished: tuple[AlikePair, ...]
+    distinguished_behind_a_cover: tuple[AlikePair, ...]
     cases: int  #: on which the rules were tried
     silent_rules: tuple[str, ...]  #: that fired in none of the cases
     sure: float = field(
@@ -56,8 +56,8 @@ def check_document(found: Checked) -> CheckDocument:
             for r in found.results
         ),
         neighbours=found.alike.neighbours,
-        never_told_apart=tuple(map(_pair, found.alike.indistinguishable)),
-        told_apart_behind_a_cover=tuple(map(_pair, found.alike.opened)),
+        never_distinguished=tuple(map(_pair, found.alike.indistinguishable)),
+        distinguished_behind_a_cover=tuple(map(_pair, found.alike.opened)),
         cases=found.cases,
         silent_rules=tuple(r.id for r in found.silent),
         sure=SURE,

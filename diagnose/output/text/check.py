@@ -46,7 +46,7 @@ def _counts(part: CheckedPart) -> list[str]:
 
 
 def _alike(document: CheckDocument, whole_lists: bool) -> list[str]:
-    never, opened = document.never_told_apart, document.told_apart_behind_a_cover
+    never, opened = document.never_distinguished, document.distinguished_behind_a_cover
     lines = wrapped(
         f"{document.neighbours:,} pairs of causes are similar. No single finding distinguishes "
         f"{_number(len(never))} of them, and only findings behind a cover {len(opened):,} more. (A "

@@ -134,7 +134,7 @@ DIPSTICK_WRONG = Cause(
     ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP, raced_or_heeled=UP),
-    remedy="fill a measured quantity, mark the stick afresh, read it level and rested",
+    remedy="fill a measured quantity, mark the stick again, read it level and rested",
     source=sources.NEWSPAPER_BRAKING_2005,
     follows="low oil or foam again and again, although the stick reads right",
     also=("wrong dipstick", "dipstick out of calibration", "bad dipstick marks", "false oil level"),
