@@ -19,7 +19,7 @@ def without_unnamed(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
     words = {t.word for line in paragraph.lines for t in line.tokens}
     words |= {f"@{kind}" for line in paragraph.lines for t in line.tokens for kind in t.kinds}
     shown = any(f.table in ("behaviour", "reading") for f in facts)
-    named = shown or bool(words & (PRESSURES | WARNS | DAMAGE))
+    named = shown or bool(words & (PRESSURES | WARNS | DAMAGE | {"@pressure"}))
     return [
         f
         for f in facts

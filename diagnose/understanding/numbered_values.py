@@ -19,6 +19,7 @@ _LEAST = 2  #: pairs of number and value that make a row
 _GLUED = re.compile(r"(?:no|nr|number|num)\.?(\d{1,2})")
 _VALUE = frozenset(["number", "length"])
 _BESIDE = frozenset(["and", "&", "/", ";", ",", "all", "both", "respectively", "which", "rest"])
+_JOINED = frozenset([",", "and", "&", "/"])
 _SMALL = frozenset(["thou", "mil", "mm", "in"])
 _DECIMAL = frozenset(["mm", "in"])  #: no clearance is a whole number of these
 
@@ -64,6 +65,7 @@ def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_
     """Numbers and values from just before a name to the next name or a word that ends the row."""
     unit = _unit(line, name, last, every)
     spared, counted = False, False
+    listed = _listed(line, name, last)
     for k in range(max(0, name.mark.first - 2), last):
         token, word = line.tokens[k], line.word(k)
         if name.mark.first <= k < name.mark.last:
@@ -77,7 +79,8 @@ def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_
             whole = token.kinds == {"number"} and token.value.isdecimal()
             number = int(token.value) if whole and 1 <= int(token.value) <= _MOST else 0
             led = line.word(k - 1) in NUMBER_WORDS
-            if number and (led or (counted and unit in _DECIMAL) or _is_the_number(line, name, k)):
+            led = led or k in listed or _is_the_number(line, name, k)
+            if number and (led or (counted and unit in _DECIMAL)):
                 yield _Item(number, "", k, spared)
                 continue
             if k < name.mark.first:
@@ -99,6 +102,26 @@ def _is_the_number(line: Line, name: Name, at: int) -> bool:
     one = not line.word(name.mark.last - 1).endswith("s")
     valued = at + 1 < len(line.tokens) and " " in line.tokens[at + 1].value
     return one and valued and at == name.mark.last
+
+
+def _listed(line: Line, name: Name, last: int) -> list[int]:
+    """Whole numbers listed behind a name before a value that is not of the list.
+
+    "mains 3, 4 and 5 are 3.5 thou" and "mains 2 and 3 4 thou"; "mains 2 and 3 thou" lists values.
+    """
+    found: list[int] = []
+    for k in range(name.mark.last, last):
+        token = line.tokens[k]
+        if token.kinds == {"number"} and token.value.isdecimal():
+            found.append(k)
+        elif token.is_figure:
+            joined = line.word(k - 1) in _JOINED
+            numbers = [int(line.tokens[n].value) for n in found]
+            rises = all(a < b for a, b in pairwise(numbers))
+            return found if len(found) > 1 and rises and not joined else []
+        elif line.word(k) not in _BESIDE and not says_nothing(line, k):
+            break
+    return []
 
 
 def _is_numbered(name: Name, items: Sequence[_Item]) -> bool:

@@ -27,6 +27,7 @@ from knowledge.lexicon.pressure_words import (
 from knowledge.lexicon.sights_shop import NOT_THE_WEATHER, OF_A_ROAD
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS
+from knowledge.lexicon.work_words import DATED, DISTURBED, SENDERS, WHENEVER
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
@@ -130,6 +131,8 @@ class Line:
             turned = range(max(0, mark.first - _TURNED), mark.last)
             if mark.value is Circumstance.MINUTES and any(self.word(k) in CRANKED for k in turned):
                 continue  # "cranked it for two minutes"
+            if mark.value is Circumstance.TOUCHED and _was_work(self, mark):
+                continue  # "I moved the wires 3 weeks ago"
             inside = {self.word(k) for k in range(mark.first, mark.last)}
             if mark.value is Circumstance.AFTER_REST and "itself" in inside:
                 continue  # "switches itself off after a few minutes"
@@ -335,6 +338,18 @@ class Paragraph:
             line.find(self.lexicon.instrument) or any("pressure" in t.kinds for t in line.tokens)
             for line in self.lines
         )
+
+
+def _was_work(line: Line, mark: Mark[Circumstance]) -> bool:
+    """Whether wires were moved at another time, or the sender itself to another place."""
+    if line.word(mark.first) not in DISTURBED:
+        return False
+    clause = line.clause(mark.first)
+    behind = range(mark.last, clause.last)
+    dated = any("time" in line.tokens[k].kinds or line.word(k) in DATED for k in behind)
+    led = {line.word(k) for k in range(clause.first, mark.first)} & WHENEVER
+    sender = line.word(mark.last - 1) in SENDERS and line.word(mark.first) == "moved"
+    return (dated or sender) and not led
 
 
 def _is_fast(line: Line, mark: Mark[Circumstance]) -> bool:

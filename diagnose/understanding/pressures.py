@@ -288,8 +288,10 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
 
 
 def _follows_what_was(line: Line, i: int) -> bool:
-    """Whether "now" leads to it from a figure of the time before: "it was 40, now 10"."""
+    """Whether "now" leads to it from a figure of the time before: "it was 40, now 10 and 5"."""
     at = i - 1
+    if line.word(at) == "and" and line.tokens[at - 1].is_figure and _stands_free(line, i):
+        at -= 2
     while at > 0 and line.word(at) in NEARLY | IS | SAYS | TOWARDS | MOVES | {"it", "to"}:
         at -= 1
     led = any(line.word(k) == "now" for k in range(at, i))

@@ -128,7 +128,7 @@ def read(text: str, book: Book) -> Understanding:
     found = without_unnamed(found, paragraph)
     found = came_back([*found, *called_little(paragraph, found)], paragraph)
     found = at_its_speed(began_with_work(found, paragraph), paragraph)
-    facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
+    facts = tuple(sorted(_once(found), key=_place))
     spans = [s for f in facts for s in f.spans]
     named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]
     unread = [
@@ -139,6 +139,12 @@ def read(text: str, book: Book) -> Understanding:
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
+
+
+def _place(fact: Fact) -> tuple[int, str, Span, str, str]:
+    """Where a fact stands in an answer: as in the text, bearings of one name by their number."""
+    (first, last), where = fact.spans[0], str(fact.fields.get("where", ""))
+    return first, where, (first, last), fact.table, fact.name
 
 
 def _paragraph(text: str, book: Book) -> Paragraph:

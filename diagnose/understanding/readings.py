@@ -25,7 +25,7 @@ from diagnose.understanding.pressures import MOST_BAR, value_at
 from diagnose.understanding.reading_fields import DIRECT, field_of, is_temperature
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
-from diagnose.understanding.then_now import is_a_step, left_behind
+from diagnose.understanding.then_now import is_a_step, left_behind, of_an_earlier_day
 from diagnose.understanding.usual_pressures import (
     is_heat,
     is_none,
@@ -226,7 +226,8 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
         first, written = bounded(line, i, value)
         if stance & Stance.DENIED and written == value and not hardly(line, i):
             continue
-        usual, left = bool(stance & Stance.USUAL), left_behind(line, i)
+        usual = bool(stance & Stance.USUAL) or of_an_earlier_day(line, i)
+        left = left_behind(line, i)
         found.append(Pressure(Mark(written, first, i + 1), line, usual, left))
     return found
 

@@ -111,6 +111,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "now no light with the key on"
         if better and (_of_the_oil(line, mark) or _is_a_trip(line, mark)):
             continue  # "the level is perfect", "now it shuts off after 5 seconds"
+        if better and _so_soon(line, mark.last):
+            continue  # "light out in 2 s" is what it does at a start
         if _of_heat(line, mark):
             continue  # "a higher head temperature"
         if line.word(mark.last) in ("on", "for") and line.word(mark.last + 1) in THEIRS:
@@ -236,6 +238,12 @@ def _is_a_trip(line: Line, mark: Mark[Result]) -> bool:
     """Whether the words say that the engine stops: "changed the oil and now it shuts off"."""
     stops = (Shows.TRIPS, Shows.LOST_POWER)
     return any(m.value in stops and m.overlaps(mark) for m in line.find(line.lexicon.shows))
+
+
+def _so_soon(line: Line, at: int) -> bool:
+    """Whether seconds after the start are said there: "out in 2 s"."""
+    seconds = any("seconds" in t.kinds for t in line.tokens[at + 1 : at + 2])
+    return line.word(at) in ("in", "within") and seconds
 
 
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:

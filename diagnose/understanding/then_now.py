@@ -17,10 +17,12 @@ from knowledge.lexicon.numbers import (
     RISEN,
     STEPS,
     THEN_NOW,
+    TODAY,
     TOWARDS,
     WENT,
     WHEN_DATED,
 )
+from knowledge.lexicon.results_words import WAS, WELL
 
 _NEAR = 6  #: words between two pressures that are compared
 _LONGEST = 9  #: words before it in which there was none
@@ -101,6 +103,30 @@ def is_dated(line: Line, at: int) -> bool:
     dated = line.word(at + 1) in WHEN_DATED and {line.word(at + 2), line.word(at + 3)} & DATES
     later = (k for k in range(at + 1, len(line.tokens)) if line.word(k) in ("now", "today"))
     return bool(dated) and any(_is_figure(line, k - 1) or _is_figure(line, k + 1) for k in later)
+
+
+def of_an_earlier_day(line: Line, at: int) -> bool:
+    """Whether a figure is what an earlier day showed: "had 40 psi yesterday and today none".
+
+    Only where it is compared with today, or was good then: "was fine in the autumn, 3.5 bar".
+    """
+    clause = line.clause(at)
+    day = next((k for k in range(clause.first, clause.last) if _is_earlier_day(line, k)), None)
+    if day is None:
+        return False
+    today = next((k for k in range(day, len(line.tokens)) if line.word(k) in TODAY), None)
+    if today is not None:
+        return at < today
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    return line.word(clause.first) in WAS and bool(said & WELL)
+
+
+def _is_earlier_day(line: Line, at: int) -> bool:
+    """Whether "yesterday", "last week" or "in the autumn" ends there."""
+    before = {line.word(at - 1), line.word(at - 2)}
+    return line.word(at) == "yesterday" or (
+        line.word(at) in DATES and bool(before & {"last", "in"})
+    )
 
 
 def is_a_step(line: Line, i: int) -> bool:

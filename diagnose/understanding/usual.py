@@ -8,13 +8,11 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import ran_well
 from diagnose.understanding.text import Clause, Sentence, Token, clause_at
-from knowledge.lexicon.numbers import ABOUT, SAYS
+from knowledge.lexicon.numbers import ABOUT, SAYS, TODAY
 from knowledge.lexicon.results_words import WAS
 from knowledge.lexicon.stance_words import BEFORE_ALL, RETURNED, WORKS
 from knowledge.reports.words import Circumstance, Shows
 
-#: begin what is said of the present
-_NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
 #: what comes after is of the present
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
 #: what stands before these in the clause is of that time as well
@@ -59,7 +57,7 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
     when = lexicon.during.find(tokens)
     begins_so = " ".join(t.word for t in tokens[:2]) in BEFORE_ALL
     if len(clauses) > 1 and begins_so and not wrong:  # "Before: 0.6 bar, knocking" is the fault
-        begins = (c.first for c in clauses if tokens[c.first].word in _NOW_BEGINS)
+        begins = (c.first for c in clauses if tokens[c.first].word in TODAY)
         yield 0, next(begins, len(tokens))
     for mark in lexicon.usually.find(tokens):
         if _is_manner(tokens, mark):
@@ -207,13 +205,13 @@ def _two_pressures(now: Token, then: Token) -> bool:
 def _says_now(tokens: Sequence[Token], clause: Clause) -> bool:
     """Whether a clause begins with "now", or says "now" or "today" of a figure: "and is 35 now"."""
     words = tokens[clause.first : clause.last]
-    if any(t.word in _NOW_BEGINS for t in words[:2]):
+    if any(t.word in TODAY for t in words[:2]):
         return True
     at = next((k for k, t in enumerate(words) if _may_be_read(t)), None)
-    if at is None or not {t.word for t in words[:at]} <= _IT_IS | ABOUT | SAYS | _NOW_BEGINS:
+    if at is None or not {t.word for t in words[:at]} <= _IT_IS | ABOUT | SAYS | TODAY:
         return False
-    led = any(t.word in _NOW_BEGINS for t in words[:at])
-    return led or any(t.word in _NOW_BEGINS for t in words[at + 1 :])
+    led = any(t.word in TODAY for t in words[:at])
+    return led or any(t.word in TODAY for t in words[at + 1 :])
 
 
 def _was_then(sentence: Sentence, clause: Clause) -> int | None:

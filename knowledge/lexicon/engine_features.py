@@ -114,7 +114,7 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     "spin_on_filter": (
         "spin-on|screw-on|canister oil? =filter",
         "=spin-on|=spinon|=spin-ons",
-        "spin on oil? filter",
+        "spin|screw on oil? filter",
         "filter is|was a|an|the? modern|newer|cheap|ordinary? spin-on|spinon|screw-on|canister",
     ),
     "cartridge_filter": ("cartridge|felt|paper-element|replaceable-element oil? filter",),

@@ -300,6 +300,12 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             then=_set("shop garage place workshop builder mechanic engine car truck boat owner"),
         ),
     ),
+    # "the lamp stayed on for 3 miles before she stopped" is no slow lamp at a start
+    "lamp_slow_to_go_out": (
+        Otherwise(beside=_set("@distance"), unless=_set("every start starts starting startup")),
+    ),
+    # "burnt oil, never changed"
+    "-oil_used_fast": (Otherwise(said=_set("burnt burned"), then=_set("changed")),),
     "filler_cap_found_off": (Otherwise(beside=_FUEL_CAP, unless=_set("oil")),),
 }
 

@@ -183,6 +183,8 @@ DATES = _set(
     "aug sept sep oct nov dec spring summer autumn fall winter easter christmas year season month week launch "
     "monday tuesday wednesday thursday friday saturday sunday"
 )
+#: begin what is said of the present, where what was before is said of another day
+TODAY = _set("now today currently nowadays")
 #: shortly before a pressure: it came down to it
 FALLS = _set("down drops dropped falls fell falling dropping sinks sank sagged sags")
 #: in the sentence of figures one after another: they are no pressures

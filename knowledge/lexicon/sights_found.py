@@ -67,6 +67,7 @@ SIGHTS_FOUND: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "ran|run|did|done|had|ran-for|running it? for? maybe|about|around|perhaps|at-least|nearly|over|a|for? @minutes|minutes|@distance with|without|on no|none|zero|nothing",
+        "oil? light|lamp|buzzer|alarm was|stayed|came? on|lit for about|nearly|over|a|at-least? @distance",
     ),
     "drain_plug_found_loose": (
         "drain|sump plug fell|dropped|fallen|came|come|worked|vibrated|blew|backed out|off|undone|loose|itself",

@@ -50,7 +50,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "wound in|up",
         "set up?",
         "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
-        "=spun|screwed|nipped|did it|them|up|the? up|on|tighter",
+        "=spun|=screwed|=nipped|did it|them|up|the? up|on|tighter",
         "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down",
         "screwed|wound|backed|turned|=cranked it|them? in|up|down|out",
         "turned in|up|down",  # not "it turned out"

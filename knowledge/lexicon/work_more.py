@@ -149,6 +149,10 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "new|exchange|replacement|rebuilt governor|magneto|starter|dynamo|compressor|alternator",
         "governor|magneto|compressor put|fitted|changed|exchanged|back on?",
     ),
+    "instrument": (
+        "moved|rerouted|shifted|disturbed|unplugged some|the|a|all|few|couple|of? oil|lamp|light? wires|wiring|cables|leads|loom|harness about|around|like|only|just? @days|@weeks|@months|last|yesterday",
+        "and moved|rerouted|shifted|disturbed|unplugged some|the|a|all|few|couple? of? wires|wiring|cables|leads|loom|harness",
+    ),
     "turbo": (
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",

@@ -203,3 +203,7 @@ FOUND_SO = frozenset(
 )
 #: beside a drill on the pump: what it showed, before the engine ran
 BY_DRILL_SHOWN = _set("distributor dizzy came rose went climbed")
+#: a wire was moved as part of work, where a date stands behind; no test, unless one of the last leads
+DISTURBED = _set("moved moving touched shifted")
+DATED = _set("ago last yesterday back since")
+WHENEVER = _set("when whenever if while every as by")

@@ -48,6 +48,47 @@ READ = {
     "wrong sender, 10 bar one with a 5 bar gauge": ["finding sender_not_for_gauge present"],
     "block is cracked at the main gallery": ["finding gallery_wall_weeps present"],
     "pressure drops when the clutch goes in": ["behaviour low clutch pressed"],
+    "it had 40 psi yesterday and today it has none": ["finding gone_at_the_next_start present"],
+    "was fine in the autumn 3.5 bar. now 0": ["reading 0", "behaviour none"],
+    "ran it yesterday, 20 psi at hot idle, and took the sump off today": [
+        "reading 20 psi hot, idle"
+    ],
+    "used to be 60 and 30 hot, now 40 and 10": ["reading 40 psi", "reading 10 psi hot"],
+    "mains 3, 4 and 5 are 3.5 thou": [
+        "finding main_clearance 3.5 thou main 3",
+        "finding main_clearance 3.5 thou main 4",
+        "finding main_clearance 3.5 thou main 5",
+    ],
+    "mains 2 and 3 thou": ["finding main_clearance 3 thou"],
+    "screw on filter, light stays on": [
+        "finding spin_on_filter present",
+        "behaviour lamp constant",
+    ],
+    "lamp comes on over bumps, i moved the wires 3 weeks ago": [
+        "behaviour lamp bumps",
+        "earlier instrument 3 weeks",
+    ],
+    "straight 6, moved the sender, gauge zero": [
+        "bearing rods 6",
+        "layout skew_gear_six",
+        "earlier instrument",
+        "finding gauge_port_moved present",
+        "behaviour none",
+    ],
+    "needle jumps when i move the wires": ["finding wiggle_moves_needle present"],
+    "oil overdue, burnt oil never changed": [
+        "finding oil_overdue present",
+        "finding service_neglected present",
+    ],
+    "the oil light stayed on for 3 miles before she stopped": [
+        "behaviour lamp constant",
+        "finding ran_on_without_pressure present",
+    ],
+    "put a new rear seal, light out in 2 s, 3.2 bar hot idle": [
+        "earlier clutch_or_gearbox renewed",
+        "finding lamp_comes_on absent",
+        "reading 3.2 bar hot, idle",
+    ],
 }
 
 
