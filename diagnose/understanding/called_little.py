@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from diagnose.understanding.facts import Fact, Span, Value
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, places_of
 from knowledge.lexicon.numbers import (
     ABOUT,
     FALLS,
@@ -54,10 +54,7 @@ def _is_some(pressure: str) -> bool:
 def _comes_up(fact: Fact, paragraph: Paragraph) -> bool:
     """Whether the words of a fact are of pressure that has to rise."""
     return "during" not in fact.fields and any(
-        token.word in RISES
-        for line in paragraph.lines
-        for token in line.tokens
-        if any(a <= token.start < b for a, b in fact.spans)
+        line.word(k) in RISES for line in paragraph.lines for k in places_of(fact, line)
     )
 
 
@@ -76,8 +73,13 @@ def fine_at_times(facts: Sequence[Fact]) -> list[Fact]:
     return found
 
 
-def called_little(paragraph: Paragraph, facts: Sequence[Fact]) -> Iterator[Fact]:
-    """Low pressure, where a reading is called little and nothing else says that any is missing."""
+def called_little(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts, and low pressure where a reading is called little and nothing else says that."""
+    return [*facts, *_called_little(facts, paragraph)]
+
+
+def _called_little(facts: Sequence[Fact], paragraph: Paragraph) -> Iterator[Fact]:
+    """Low pressure at the first reading that is called little, if none is missing elsewhere."""
     if any(f.fields.get("shows") in _LOSSES for f in facts):
         return
     for fact in facts:
@@ -94,11 +96,7 @@ def called_little(paragraph: Paragraph, facts: Sequence[Fact]) -> Iterator[Fact]
 
 def _scant(line: Line, fact: Fact) -> Span | None:
     """From "only", "barely" or the like to the figure of a reading; None where none is there."""
-    figures = (
-        k
-        for k, token in enumerate(line.tokens)
-        if token.kinds & _FIGURES and any(a <= token.start < b for a, b in fact.spans)
-    )
+    figures = (k for k in places_of(fact, line) if line.tokens[k].kinds & _FIGURES)
     at = next(figures, None)
     if at is None or line.word(at - 1) in OVER | UNDER:
         return None

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, places_of
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.word_sets import set_of as _set
 
@@ -45,13 +45,13 @@ def without_empty_denials(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
         f
         for f in facts
         if f.table != "finding"
-        or f.fields.get("state") != "absent"
+        or not f.is_absent
         or not any(_says_nothing(line, f) for line in paragraph.lines)
     ]
 
 
 def _says_nothing(line: Line, fact: Fact) -> bool:
-    places = [k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)]
+    places = places_of(fact, line)
     return bool(places) and (
         _has_exception(line, places) or _was_unknown(line, places) or _is_prevented(line, places)
     )

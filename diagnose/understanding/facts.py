@@ -25,6 +25,11 @@ TABLES = (
 )
 
 
+def is_inside(span: Span, others: Sequence[Span]) -> bool:
+    """Whether a piece of the text lies in one of others."""
+    return any(first <= span[0] and span[1] <= last for first, last in others)
+
+
 @dataclass(frozen=True, slots=True)
 class Fact:
     """One entry: its table, its fields as a case file has them, where its words stand.
@@ -50,6 +55,16 @@ class Fact:
         )
 
     @property
+    def is_present(self) -> bool:
+        """Whether it is a finding that is there."""
+        return self.fields.get("state") == "present"
+
+    @property
+    def is_absent(self) -> bool:
+        """Whether it is a finding that is denied."""
+        return self.fields.get("state") == "absent"
+
+    @property
     def value(self) -> str:
         """The pressure of a reading, a measured value, the layout or the oil's grade; else empty."""
         given = (self.fields.get(k) for k in ("pressure", "value", "layout", "grade", "count"))
@@ -65,6 +80,15 @@ class Fact:
         ]
         parts[2:2] = [*during] if isinstance(during, list) else []
         return ", ".join(p for p in parts if p)
+
+    @property
+    def hull(self) -> Span:
+        """From its first word to its last."""
+        return min(a for a, _ in self.spans), max(b for _, b in self.spans)
+
+    def is_within(self, others: Sequence[Span]) -> bool:
+        """Whether all its words are words of others: "20 psi flat out" is no hard work."""
+        return all(is_inside(span, others) for span in self.spans)
 
     @property
     def short(self) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.text import stemmed
 from knowledge.lexicon.foreign_parts import (
     ARTICLES,
@@ -54,7 +54,7 @@ def without_foreign_parts(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
 def _is_of_an_instrument(fact: Fact, paragraph: Paragraph) -> bool:
     """Whether what shows is of the needle or lamp named last: "the fuel gauge drops to zero"."""
     for line in paragraph.lines:
-        places = _places(fact, line)
+        places = places_of(fact, line)
         if places and not any(t.word in OF_PRESSURE for t in line.tokens):
             near = range(places[-1], 0, -1)
             hand = next((k for k in near if line.word(k) in HANDS), 0)
@@ -65,17 +65,12 @@ def _is_of_an_instrument(fact: Fact, paragraph: Paragraph) -> bool:
 def _is_of_its_subject(fact: Fact, paragraph: Paragraph) -> bool:
     """Whether another part makes a noise: "the propshaft centre bearing is dry and squeals"."""
     for line in paragraph.lines:
-        if places := _places(fact, line):
+        if places := places_of(fact, line):
             clause = line.clause(places[0])
             subject = set(_subject(line, clause.first, places[0]))
             said = {line.word(k) for k in range(clause.first, clause.last)}
             return bool(subject & OWNERS - NO_NOISE) and not said & OF_THE_ENGINE
     return False
-
-
-def _places(fact: Fact, line: Line) -> list[int]:
-    """The places of the words of a fact in a sentence."""
-    return [k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)]
 
 
 def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
@@ -86,7 +81,7 @@ def _is_foreign(fact: Fact, paragraph: Paragraph) -> bool:
         return False
     named = paragraph.lexicon.named_by.get(fact.name, frozenset())
     for line in paragraph.lines:
-        if places := _places(fact, line):
+        if places := places_of(fact, line):
             return any(_is_none_of(owner, fact, named) for owner in _owners(line, places))
     return False
 

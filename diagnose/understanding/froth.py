@@ -25,9 +25,7 @@ def without_frothy_drinks(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
     return [
         f
         for f in facts
-        if f.name != _MILKY
-        or f.fields.get("state") != "present"
-        or not any(_in(line, f) for line in frothy)
+        if f.name != _MILKY or not f.is_present or not any(_in(line, f) for line in frothy)
     ]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from diagnose.understanding.facts import Fact
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, places_of
 from knowledge.lexicon.meant_beside import BESIDE
 from knowledge.lexicon.meant_idioms import IDIOMS
 from knowledge.lexicon.meant_otherwise import (
@@ -40,7 +40,7 @@ def without_other_meanings(facts: Iterable[Fact], paragraph: Paragraph) -> list[
 
 
 def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
-    absent = fact.fields.get("state") == "absent"
+    absent = fact.is_absent
     shows = fact.fields.get("shows")
     key = f"={shows}" if shows else f"-{fact.name}" if absent else fact.name
     cases = [c for table in _TABLES for c in table.get(key, ())]
@@ -49,7 +49,7 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     if not cases and not mended and not elsewhere:
         return False
     for line in paragraph.lines:
-        places = [k for k, t in enumerate(line.tokens) if _covers(fact, t.start)]
+        places = places_of(fact, line)
         if places:
             return (
                 any(_fits(case, line, places) for case in cases)
@@ -57,10 +57,6 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
                 or (elsewhere and _is_of_another(line, places))
             )
     return False
-
-
-def _covers(fact: Fact, place: int) -> bool:
-    return any(a <= place < b for a, b in fact.spans)
 
 
 def _words(line: Line, places: Iterable[int]) -> set[str]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.facts import Fact, is_inside
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, PRONOUNS, WHY
@@ -37,17 +37,13 @@ def without_cured(facts: Iterable[Fact]) -> list[Fact]:
     return [
         f
         for f in listed
-        if not (f.table == "behaviour" and all(_is_in(s, cured) for s in f.spans))
-        and not (f.table == "reading" and any(_is_in((a, a + 1), tried) for a, _ in f.spans))
+        if not (f.table == "behaviour" and f.is_within(cured))
+        and not (f.table == "reading" and any(is_inside((a, a + 1), tried) for a, _ in f.spans))
     ]
 
 
-def _is_in(span: tuple[int, int], others: list[tuple[int, int]]) -> bool:
-    return any(a <= span[0] and span[1] <= b for a, b in others)
-
-
 def _is_seen(fact: Fact) -> bool:
-    return fact.table == "finding" and fact.fields.get("state") == "present"
+    return fact.table == "finding" and fact.is_present
 
 
 def _is_inside(fact: Fact, paragraph: Paragraph) -> bool:

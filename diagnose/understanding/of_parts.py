@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from diagnose.understanding.facts import Fact, Span
+from diagnose.understanding.facts import Fact, is_inside
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.things import Pair, pairs
 
@@ -32,14 +32,14 @@ def without_words_of_parts(facts: Sequence[Fact], paragraph: Paragraph) -> list[
         if len(pair.marks) > 1 and not _of_the_engine(pair)
         for span in pair.line.span([pair.said_by])
     ]
-    sound = [(f.name, _hull(f)) for f in facts if f.fields.get("state") == "absent"]
+    sound = [(f.name, f.hull) for f in facts if f.is_absent]
     return [
         f
         for f in facts
-        if f.fields.get("state") != "present"
+        if not f.is_present
         or (
-            not (f.name in _OF_THE_WHOLE and all(_inside(s, states) for s in f.spans))
-            and not any(f.name == name and _inside(_hull(f), [hull]) for name, hull in sound)
+            not (f.name in _OF_THE_WHOLE and f.is_within(states))
+            and not any(f.name == name and is_inside(f.hull, [hull]) for name, hull in sound)
         )
     ]
 
@@ -48,12 +48,3 @@ def _of_the_engine(pair: Pair) -> bool:
     """Whether a state is said of all the engine: "the engine seized"."""
     said = {pair.line.word(k) for m in pair.marks for k in range(m.first, m.last)}
     return bool(said & {"engine", "motor"})
-
-
-def _hull(fact: Fact) -> Span:
-    """From the first word of a fact to its last."""
-    return min(a for a, _ in fact.spans), max(b for _, b in fact.spans)
-
-
-def _inside(span: Span, others: Sequence[Span]) -> bool:
-    return any(a <= span[0] and span[1] <= b for a, b in others)

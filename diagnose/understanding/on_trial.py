@@ -27,7 +27,7 @@ def without_trial_pressures(facts: Iterable[Fact], paragraph: Paragraph) -> list
 
 
 def _is_trial(fact: Fact) -> bool:
-    return fact.name in _TRIALS and fact.fields.get("state") == "present"
+    return fact.name in _TRIALS and fact.is_present
 
 
 def _is_pressure(fact: Fact) -> bool:

@@ -9,7 +9,7 @@ from itertools import pairwise
 from typing import TypeVar
 
 from diagnose.understanding.answers import answered
-from diagnose.understanding.facts import Span
+from diagnose.understanding.facts import Fact, Span
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.others import is_of_person
 from diagnose.understanding.phrases import Mark, Phrases
@@ -218,6 +218,11 @@ class Line:
     def word(self, at: int) -> str:
         """The word at a place; empty outside the sentence."""
         return self.tokens[at].word if 0 <= at < len(self.tokens) else ""
+
+
+def places_of(fact: Fact, line: Line) -> list[int]:
+    """The places of the words of a fact in a sentence; none where they stand in another."""
+    return [k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)]
 
 
 def heat_at(line: Line, mark: Mark[object]) -> str:

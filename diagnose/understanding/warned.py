@@ -20,8 +20,7 @@ def silent_alarms(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
     """The facts, with "the alarm never sounded" as an alarm that is silent where no damage is said."""
     words = {t.word for line in paragraph.lines for t in line.tokens}
     harmed = bool(words & DAMAGE) or any(
-        f.fields.get("shows") in _HARM or (f.name in _RUINED and f.state == "present")
-        for f in facts
+        f.fields.get("shows") in _HARM or (f.name in _RUINED and f.is_present) for f in facts
     )
     if harmed:
         return list(facts)
