@@ -26,7 +26,7 @@ from diagnose.understanding.endings import (
 )
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.gauges import set_gauge
-from diagnose.understanding.heads import APART, Head, by_starter, heads_of
+from diagnose.understanding.heads import Head, by_starter, heads_of
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.merged import merged
 from diagnose.understanding.modifiers import modifiers, since_then
@@ -373,7 +373,7 @@ def _fact(head: Head) -> Fact:
     spans: list[Span] = []
     for each in dict.fromkeys(x for x, _ in head.used):
         spans += each.span([m for x, m in head.used if x is each])
-    if shows in FINDING_OF and shows in APART and sure < _DOUBTFUL:
+    if shows in FINDING_OF and not head.is_pressure and sure < _DOUBTFUL:
         fields: dict[str, Value] = {"what": FINDING_OF[shows], "state": "present"}
         return Fact("finding", fields, tuple(sorted(spans)), sure)
     fields = {"shows": shows.value}

@@ -4,69 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from itertools import pairwise
 
-from diagnose.understanding.denied import (
-    by_hand,
-    is_no_verdict,
-    of_another_instrument,
-    says_how_it_works,
-)
 from diagnose.understanding.low_now import is_past, low_now, noise_before
-from diagnose.understanding.manner import moved_from
-from diagnose.understanding.other_systems import made_elsewhere, takes_an_object
-from diagnose.understanding.otherwise import means_otherwise
+from diagnose.understanding.other_systems import takes_an_object
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.parted import parted
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.the_gauge import at_rest, of_the_gauge
-from knowledge.lexicon.numbers import FOLLOWS, NEARLY, STARTED
-from knowledge.lexicon.other_things import (
-    BLOW,
-    CIRCUIT,
-    COLOURS,
-    DARES_NOT,
-    EXHAUST,
-    GOES_THEN,
-    HEAT_GAUGE,
-    LEAD_TEST,
-    LESS,
-    LEVELS,
-    MOVED_TO,
-    NOT_MISSING,
-    NOT_TOO_HIGH,
-    OTHER_LAMPS,
-    OTHER_POWER,
-    PLACES,
-    PRESSURES,
-    UNPLUGGED,
-    UPWARDS,
-    VOLTAGE,
-    WARNS,
-    WITH_REVS,
-)
+from diagnose.understanding.shows_otherwise import is_another_thing
+from diagnose.understanding.the_gauge import of_the_gauge
+from knowledge.lexicon.numbers import NEARLY, STARTED
 from knowledge.lexicon.pressure_words import (
     BESIDE_NONE,
-    GAUGE_WORDS,
-    KNOCKED,
     NO_MORE,
     NO_PRESSURE,
     NONE_BY_STARTER,
     VAGUE,
-    WAYS,
 )
 from knowledge.lexicon.sights_beside import MADE_ANOTHER
 from knowledge.lexicon.sights_kinds import INSTEAD
-from knowledge.lexicon.work_words import BY_DRILL
-from knowledge.reports.words import NOISES, Shows, Speed
+from knowledge.reports.words import NOISES, SHOWN_BY_THE_ENGINE, Shows, Speed
 
-_NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
 _SINCE = frozenset(["since", "ever"])  #: behind "low": since when
-_DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
-#: straight after what shows: it did not
-_LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
 _TURNS = frozenset(["but", "however", "although", "whereas"])
-_PERSONS = frozenset(["i", "we", "you", "he", "she", "to"])
 #: before what begins a clause
 _LEADS = frozenset(
     [
@@ -87,10 +46,6 @@ _LEADS = frozenset(
         "they",
     ]
 )
-#: shown by the engine, not by an instrument; the course of the trouble is not theirs
-APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
-
-
 #: shown by themselves: who says so has seen it
 _WITNESSED = {Shows.LAMP, Shows.UNSTEADY, Shows.TRIPS, Shows.SMOKE}
 
@@ -114,7 +69,7 @@ class Head:
     @property
     def is_pressure(self) -> bool:
         """Whether it is said of the pressure, not of a noise or how the engine runs."""
-        return self.mark.value not in APART
+        return self.mark.value not in SHOWN_BY_THE_ENGINE
 
 
 def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]:
@@ -139,13 +94,13 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     ]
     marks += [m for m in of_the_gauge(line, paragraph) if not any(m.overlaps(x) for x in marks)]
     for mark in marks:
-        if line.denied(mark) or _was_so(line, mark) or _is_another_thing(line, mark):
+        if line.denied(mark) or _was_so(line, mark) or is_another_thing(line, mark):
             continue
         if is_past(line, mark, paragraph):
             past.append((line, mark))
             continue
         turned = any(line.word(k) in _TURNS for k in range(mark.first + 1, mark.last))
-        if turned and mark.value not in APART:
+        if turned and mark.value not in SHOWN_BY_THE_ENGINE:
             continue  # "good pressure cold but drops to nothing"
         if line.guessed(mark) and mark.value not in NOISES | _WITNESSED:
             continue
@@ -237,127 +192,6 @@ def _says_since(line: Line, mark: Mark[Shows]) -> bool:
     return mark.value is Shows.LOW and line.word(mark.last - 1) in _SINCE
 
 
-def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
-    """Whether the words mean something else here: "no pressure gauge", "smoke in the cabin"."""
-    after = line.word(mark.last)
-    if after in _LATE_NOT or line.word(mark.first - 1) == "as" or means_otherwise(line, mark):
-        return True  # "clean as a whistle"
-    words = {t.word for t in line.tokens}
-    words |= {f"{a.word} {b.word}" for a, b in pairwise(line.tokens)}
-    clause = line.clause(mark.first)
-    near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
-    if BY_DRILL & near and mark.value not in APART:
-        return True
-    if mark.value not in APART and of_another_instrument(line, mark):
-        return True
-    if line.word(mark.first) in ("light", "lamp") and line.word(mark.first - 1) in OTHER_LAMPS:
-        return True
-    if {line.word(k) for k in (*range(mark.first - 3, mark.first), mark.last)} & VOLTAGE:
-        return True
-    if is_no_verdict(line, mark) or (
-        mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last)
-    ):
-        return True  # "great heat", "up to normal operating temperature"
-    if mark.value in (Shows.NONE, Shows.LOW, Shows.HIGH) and words & UNPLUGGED and words & CIRCUIT:
-        return True  # "unplugged the sender and it dropped to zero"
-    resting = mark.value in (Shows.NONE, Shows.LOW) and at_rest(line)
-    if resting or (mark.value in NOISES and made_elsewhere(line.tokens, mark)):
-        return True
-    match mark.value:
-        case Shows.LOST if line.word(mark.last + 1) in ("low", "high", "far", "much", "normal"):
-            return after == "as"  # "goes as low as 2 bar"
-        case Shows.LOST if line.word(mark.last - 1) in ("goes", "went"):
-            return after not in GOES_THEN and not line.tokens[mark.last].is_mark  # "goes to 60"
-        case Shows.LOST if line.word(mark.last - 1) == "gone":
-            return after in UPWARDS  # "gone up to 90", "gone from 45 to 30"
-        case Shows.LAMP if line.word(mark.first) in ("then", "and") and len(mark) < _NAMES_LAMP:
-            return bool(after) and not line.tokens[mark.last].is_mark  # "then the light."
-        case Shows.LAMP:
-            named = {line.word(k) for k in range(mark.first, mark.last)}
-            return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
-        case Shows.TRIPS if line.word(mark.first - 1) in GAUGE_WORDS or (
-            after == "once" and line.word(mark.last - 1) == "at"
-        ):
-            return True  # "the pressure quits after a mile"; shut off at once by a person
-        case Shows.SLOW if {line.word(mark.last - 1), after} & LESS:
-            return True  # "slowly getting lower"
-        case Shows.SLOW if line.word(mark.last - 1) == "long" and after in WAYS:
-            return True  # "on in a long bend"
-        case Shows.NONE if words & LEAD_TEST and words & CIRCUIT:
-            return True  # "ground the wire and it goes to zero"
-        case Shows.NONE if moved_from(line.tokens, mark):
-            return True
-        case Shows.NONE:
-            return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
-        case Shows.HIGH if "of" in {line.word(k) for k in range(mark.first, mark.last + 1)} and (
-            PLACES & {line.word(k) for k in range(mark.last, mark.last + 3)}
-        ):
-            return True  # "the gauge is at the top of the dash"
-        case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:
-            return True
-        case Shows.UNSTEADY if line.word(mark.last - 1) == "moved" and after in MOVED_TO:
-            return True  # "gauge moved to the gallery"
-        case Shows.UNSTEADY if "up" in {line.word(k) for k in range(mark.first, mark.last)} and (
-            after in ("with", "as")
-            and WITH_REVS & {line.word(k) for k in range(mark.last, mark.last + 4)}
-        ):
-            return True  # "goes up and down with the revs"
-        case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
-            return bool(words & LEAD_TEST)
-        case Shows.LOW if line.word(mark.first) == "it" and _of_the_level(line, mark.first):
-            return True  # "looked at the oil and it had dropped"
-        case Shows.LOW if "green" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
-            return after in ("into", "to", "back")  # "falls into the green and stays"
-        case Shows.LOW if line.word(mark.last - 1) == "red" and words & HEAT_GAUGE - {"hot"}:
-            return True
-        case Shows.SMOKE:
-            of_colour = line.word(mark.first) in ("smoky", "smokey") and after in COLOURS
-            return of_colour or (line.word(mark.first) == "smoke" and not words & EXHAUST)
-        case Shows.SQUEAK:
-            return bool({"alarm", "buzzer", "beeper"} & near)  # "the alarm chirps"
-        case Shows.TICKING:
-            water = (line.word(mark.first - 2), line.word(mark.first - 1)) == ("like", "a")
-            return water or by_hand(line, mark) or after in ("over", "along")
-        case Shows.LOST_POWER:
-            halted = (
-                line.tokens[mark.first].stem == "come" and line.word(mark.first - 1) in _PERSONS
-            )
-            return after in OTHER_POWER or halted  # "when I come to a halt"
-        case Shows.NO_START:
-            return bool(DARES_NOT & {line.word(k) for k in range(mark.first - 4, mark.first + 1)})
-        case Shows.KNOCK if by_hand(line, mark):
-            return True
-        case Shows.KNOCK:
-            on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
-            because = line.word(mark.first - 3) == "because"
-            if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
-                return not because
-            took_one = {line.word(k) for k in range(clause.first, mark.first)}
-            if {"sump", "pan"} & took_one and {"had", "took", "taken", "got", "a"} & took_one:
-                return True  # "the sump has had a bad knock"
-            return after in KNOCKED or bool(on_it & {"sump", "pan", "free"})
-    return False
-
-
-def _of_the_level(line: Line, at: int) -> bool:
-    """Whether the oil itself, not its pressure, was named before "it" in the sentence."""
-    said = {line.word(k) for k in range(at)}
-    return bool(said & LEVELS) and not said & PRESSURES
-
-
-def _ends_there(line: Line, at: int) -> bool:
-    """Whether no noun follows: an end, a mark, a figure, "at", "when hot"."""
-    if at >= len(line.tokens):
-        return True
-    token = line.tokens[at]
-    return (
-        token.is_mark
-        or token.is_figure
-        or token.word in FOLLOWS
-        or any(m.first == at for m in line.circumstances)
-    )
-
-
 def _only_names_it(head: Head, found: list[Head]) -> bool:
     """Whether "oil warning" names the lamp that is said to flicker in the same breath."""
     return head.mark.value is Shows.LAMP and any(
@@ -393,7 +227,7 @@ def _of_pressure(
     ):
         return False
     figure = any("pressure" in t.kinds for t in line.tokens)
-    beside = any(m.value not in VAGUE | APART for m in marks)
+    beside = any(m.value not in VAGUE | SHOWN_BY_THE_ENGINE for m in marks)
     spoken = any(h.is_pressure for h in heads if h.line is line or h is heads[-1])
     has_when = any(clause.first <= m.first < clause.last for m in line.circumstances)
     return has_when and (figure or beside or spoken)

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from diagnose.understanding.heads import APART, Head
+from diagnose.understanding.heads import Head
 from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import relapse
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, START_NOW, STARTS_OF
-from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
+from knowledge.reports.words import SHOWN_BY_THE_ENGINE, Circumstance, Course, Onset, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 #: beside "recovered": a truck did it
@@ -42,7 +42,8 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
     ]
     for mark in every:
         within = isinstance(mark.value, Circumstance) and any(
-            t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
+            t.value in SHOWN_BY_THE_ENGINE and t.first <= mark.first and mark.last <= t.last
+            for t in taken
         )
         within = within or any(b.overlaps(mark) for b in began)
         within = within or (

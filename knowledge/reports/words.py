@@ -70,6 +70,14 @@ LOSSES = frozenset({Shows.LOW, Shows.NONE, Shows.LAMP, Shows.LOST, Shows.FALLING
 NOISES = frozenset(
     {Shows.KNOCK, Shows.TICKING, Shows.RATTLE, Shows.WHINE, Shows.GRINDING, Shows.SQUEAK}
 )
+#: shown by the engine, not by an instrument; the course of the trouble is not theirs
+SHOWN_BY_THE_ENGINE = NOISES | {
+    Shows.SMOKE,
+    Shows.ROUGH,
+    Shows.LOST_POWER,
+    Shows.NO_START,
+    Shows.ALARM,
+}
 
 
 class Circumstance(StrEnum):
