@@ -16,8 +16,10 @@ from knowledge.lexicon.engine import (
     ENGINE_WORDS,
     FEATURES,
     FEATURES_ALONE,
+    HAS_SO_MANY,
     LACKS,
     OF_A_BOAT,
+    OF_A_CRANK,
     OF_THE_FUEL,
     TUBE,
     WASHES,
@@ -36,6 +38,8 @@ from knowledge.lexicon.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])
 NO_CYCLES = frozenset({Trait.TRACTOR, Trait.GENERATOR, Trait.PLANT})
+_NAMES_IT = frozenset(["a", "its", "my", "the", "is", "old", "this", "our"])
+_MAINS = frozenset("3 4 5 7 9".split())  #: as many as engines have
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
 
 
@@ -214,9 +218,16 @@ def _no_diesel(said: Said, denied: Said, alone: bool) -> Iterator[Fact]:
         if behind in ENGINE_WORDS:
             where = line.span([replace(mark, last=mark.last + 1)])
             yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
-        elif line.word(mark.first - 1) in BURNS_IT and behind not in OF_THE_FUEL:
+        elif _is_sized(line, mark.first - 1) and behind not in OF_THE_FUEL:
             where = line.span([replace(mark, first=mark.first - 1)])
             yield Fact("finding", {"what": "diesel", "state": "absent"}, where)
+
+
+def _is_sized(line: Line, at: int) -> bool:
+    """Whether the size of an engine, or its cylinders, stand there: "a 1.4 petrol", "petrol four"."""
+    token = line.tokens[at] if at >= 0 else None
+    size = token is not None and token.kinds == {"number"} and "." in token.word
+    return line.word(at) in BURNS_IT or (size and line.word(at - 1) in _NAMES_IT)
 
 
 def _put_on(line: Line, feature: Mark[str], beside: bool) -> bool:
@@ -258,3 +269,48 @@ def cylinders(paragraph: Paragraph) -> Iterator[Fact]:
         if line.word(mark.first - 1) in ("on", "of"):  # "ran on three cylinders"
             return
         yield Fact("bearing", {"what": "rods", "count": str(count)}, line.span([mark]))
+
+
+@reader(
+    {
+        "straight six, 7 main bearings, 12 psi hot": ["bearing mains 7"],
+        "a four with 3 mains": ["bearing mains 3"],
+        "it has five main bearings": ["bearing mains 5"],
+        "5 main bearing engine": ["bearing mains 5"],
+        "renewed 5 main bearings": [],
+        "3 mains wiped": [],
+        "2 mains 4 thou": [],
+        "my mate's has 7 mains": [],
+    }
+)
+def main_bearings(paragraph: Paragraph) -> Iterator[Fact]:
+    """How many main bearings the engine has, where nothing else is said of them."""
+    for line in paragraph.lines:
+        for k, token in enumerate(line.tokens):
+            last = _end_of_mains(line, k + 1)
+            mark = Mark(True, k, last)
+            if (
+                token.kinds == {"number"}
+                and token.value in _MAINS
+                and last
+                and line.is_stated(mark)
+            ):
+                if _is_count(line, mark):
+                    count = {"what": "mains", "count": token.value}
+                    yield Fact("bearing", count, line.span([mark]))
+
+
+def _end_of_mains(line: Line, at: int) -> int:
+    """Behind "mains" or "main bearings" at a place; 0 where they do not stand there."""
+    if line.word(at) == "mains":
+        return at + 1
+    named = line.word(at) == "main" and line.word(at + 1) in ("bearing", "bearings")
+    return at + 2 if named else 0
+
+
+def _is_count(line: Line, mark: Mark[bool]) -> bool:
+    """Whether it says what the engine has: "with 7 mains", "..., 7 mains,", "5 main bearing engine"."""
+    clause = line.clause(mark.first)
+    words = [line.word(k) for k in range(mark.last, clause.last) if not line.tokens[k].is_mark]
+    led = mark.first == clause.first or line.word(mark.first - 1) in HAS_SO_MANY
+    return (led and not words) or (bool(words) and words[0] in OF_A_CRANK)

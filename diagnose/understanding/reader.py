@@ -15,7 +15,7 @@ from diagnose.understanding.commas import with_now, with_points
 from diagnose.understanding.confirmed import confirmed_directly
 from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
-from diagnose.understanding.engine import cylinders, engine_kind
+from diagnose.understanding.engine import cylinders, engine_kind, main_bearings
 from diagnose.understanding.excepted import without_empty_denials
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.fixed_speed import at_its_speed
@@ -67,6 +67,7 @@ LONGEST = 10_000  #: characters that are read
 RULES: tuple[Reader, ...] = (
     engine_kind,
     cylinders,
+    main_bearings,
     oil_in_use,
     thinner_than_before,
     against_the_book,

@@ -150,6 +150,8 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "straight|inline|in-line|flathead|cylinder six|6",
         "six|6 cylinder|cyl|pot|banger",
         "in line six|6",
+        "push rod six|6",
+        "a|my|its|the|old|this @number litre|liter? =six",
         "flathead|slant|petrol|gasoline|vintage|ohc|twin-cam six|6",
     ),
     Trait.FOUR: (
@@ -157,6 +159,8 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "four|4 cylinder|cyl|pot|banger",
         "inline|straight|ohc|sohc|dohc|twin-cam|flathead|turbo|british|pushrod|petrol|classic|diesel|vintage|skew|ohv|valve|cam|sidevalve|side-valve|gasoline|old four|4",
         "in line four|4",
+        "push rod four|4",
+        "a|my|its|the|old|this @number litre|liter? =four",
     ),
     Trait.THREE: ("three-cylinder|3-cyl|3cyl", "=three|3 cylinder|cyl|pot|banger"),
     Trait.TWIN: ("twin-cylinder|parallel-twin", "parallel|british|twin|two|2 twin|cylinder|cyl"),
@@ -249,7 +253,11 @@ FEATURES_ALONE: dict[Trait, str] = {
 LACKS: dict[Trait, str] = {Trait.AIR_COOLED: "water_cooled", Trait.NO_TURBO: "turbocharged"}
 #: features that are said in a way of their own
 FEATURE_WORDS: dict[str, tuple[str, ...]] = {
-    "pushrod_engine": ("pushrod|ohv|pushrods engine|motor?", "overhead valve|valves"),
+    "pushrod_engine": (
+        "pushrod|ohv|pushrods engine|motor?",
+        "push rod|rods engine|motor|four|six|v8",
+        "overhead valve|valves",
+    ),
     "hydraulic_lifters": ("hydraulic lifters|tappets|lifter",),
     "lamp_only": (
         "only|just a? oil? warning? light|lamp",
@@ -289,6 +297,9 @@ KINDS = frozenset(
 )
 #: behind "petrol": it is the engine that burns it
 ENGINE_WORDS = frozenset(["four", "six", "engine", "motor", "twin", "single", "three"])
+#: before and behind "7 main bearings" where the engine has so many
+HAS_SO_MANY = frozenset(["with", "has", "have", "having", "got"])
+OF_A_CRANK = frozenset(["engine", "motor", "crank", "crankshaft", "block", "six", "four"])
 #: before "petrol" at the end of what is said of the engine: it burns it
 BURNS_IT = frozenset(["four", "six", "twin", "single", "cylinder", "cyl", "pot", "v8", "v6"])
 #: behind "petrol": that is what is looked at, not what the engine burns

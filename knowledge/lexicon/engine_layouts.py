@@ -62,7 +62,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.V8}), frozenset({_T.DIESEL}), "distributor_v8"),
     (frozenset({_T.TURBO, _T.FOUR}), frozenset({_T.DIESEL}), "turbo_ohc_four"),
     (frozenset({_T.OHC, _T.FOUR}), frozenset({_T.DIESEL}), "overhead_cam_four"),
-    (frozenset({_T.SIX}), frozenset({_T.DIESEL, _T.OHC}), "skew_gear_six"),
+    (frozenset({_T.SIX}), frozenset({_T.DIESEL, _T.OHC, _T.LATE, _T.TURBO}), "skew_gear_six"),
     (frozenset({_T.FOUR, _T.PUSHROD}), frozenset({_T.DIESEL}), "skew_gear_four"),
     (frozenset({_T.FOUR, _T.OLD}), frozenset({_T.DIESEL}), "skew_gear_four"),
     (frozenset({_T.OLD, _T.CAR}), frozenset({_T.DIESEL, _T.V8, _T.OHC}), "skew_gear_four"),

@@ -89,6 +89,20 @@ READ = {
         "finding lamp_comes_on absent",
         "reading 3.2 bar hot, idle",
     ],
+    "straight 6, 7 main bearings, 6 psi hot idle": [
+        "bearing rods 6",
+        "layout skew_gear_six",
+        "bearing mains 7",
+        "reading 6 psi hot, idle",
+    ],
+    "its a 1.3 push rod four": ["finding pushrod_engine present", "layout skew_gear_four"],
+    "a 1.4 petrol, oil light on": ["finding diesel absent", "behaviour lamp"],
+    "it is a 2.2 four, oil light on": ["bearing rods 4", "behaviour lamp"],
+    "late turbo straight six, 30 psi": [
+        "finding turbocharged present",
+        "bearing rods 6",
+        "reading 30 psi",
+    ],
 }
 
 

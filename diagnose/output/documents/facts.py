@@ -55,7 +55,9 @@ def fact_sentence(fact: Fact, book: Book) -> str:
         case "engine":
             return f"{book.quantities[str(fields['what'])].says}: {fields['value']}"
         case "bearing":
-            return f"{fields['count']} cylinders: {fields['count']} rod bearings"
+            count = fields["count"]
+            mains = fields["what"] == "mains"
+            return f"{count} main bearings" if mains else f"{count} cylinders: {count} rod bearings"
         case "behaviour":
             return behaviour_sentence(_behaviour(fact))
         case "trial":
