@@ -39,7 +39,7 @@ from knowledge.lexicon.stance import NEGATION
 VALVES = frozenset(["16v", "24v"])
 NO_CYCLES = frozenset({Trait.TRACTOR, Trait.GENERATOR, Trait.PLANT})
 _NAMES_IT = frozenset(["a", "its", "my", "the", "is", "old", "this", "our"])
-_MAINS = frozenset("3 4 5 7 9".split())  #: as many as engines have
+_MAINS = frozenset(["3", "4", "5", "7", "9"])  #: as many as engines have
 FARTHEST_NO = 2  #: words between "not" and "a diesel"
 
 
@@ -289,15 +289,9 @@ def main_bearings(paragraph: Paragraph) -> Iterator[Fact]:
         for k, token in enumerate(line.tokens):
             last = _end_of_mains(line, k + 1)
             mark = Mark(True, k, last)
-            if (
-                token.kinds == {"number"}
-                and token.value in _MAINS
-                and last
-                and line.is_stated(mark)
-            ):
-                if _is_count(line, mark):
-                    count = {"what": "mains", "count": token.value}
-                    yield Fact("bearing", count, line.span([mark]))
+            number = token.kinds == {"number"} and token.value in _MAINS
+            if number and last and line.is_stated(mark) and _is_count(line, mark):
+                yield Fact("bearing", {"what": "mains", "count": token.value}, line.span([mark]))
 
 
 def _end_of_mains(line: Line, at: int) -> int:

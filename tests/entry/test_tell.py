@@ -223,7 +223,8 @@ def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_pa
     [
         ("40 psi at hot idle", "It may run on while you look: nothing known is against it."),
         ("the oil lamp stays out", "It may run on while you look: nothing known is against it."),
-        ("oil lamp flickers at hot idle", "It may run on with that care."),
+        ("oil lamp flickers at hot idle", "Run it only as that says."),
+        ("oil is below the add mark", "It may run on with that care."),
         ("oil light flickers above 3500 rpm after 15 min", "STOP THE ENGINE: oil lamp flickers"),
         ("black bits came out of the filter", "Pressure unknown: run it only to read a gauge"),
         ("help my engine", "Pressure unknown: run it only to read a gauge"),
@@ -238,7 +239,7 @@ def test_whether_it_may_run_needs_a_word_of_the_pressure(
     assert done.count("may run") <= 1
     assert ("No cause is likelier than another yet." in done) is (words == "help my engine")
     shown = " ".join(call("review", path).out.split())
-    assert says in shown or words == "help my engine" or says.endswith("that care.")
+    assert says in shown or words == "help my engine" or says.endswith(("that care.", "as that says."))
 
 
 @pytest.mark.parametrize("layout", ["", "flathead six, "])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from diagnose.output.documents.facts import fact_sentence
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
 
@@ -109,6 +110,13 @@ READ = {
 @pytest.mark.parametrize("text", READ)
 def test_what_is_said_in_passing(text: str) -> None:
     assert [f.short for f in read(text, BOOK).facts] == READ[text]
+
+
+def test_mains_are_shown_as_mains() -> None:
+    """Not as cylinders, which have the rods."""
+    facts = read("straight six, 7 main bearings", BOOK).facts
+    shown = [fact_sentence(f, BOOK) for f in facts if f.table == "bearing"]
+    assert shown == ["6 cylinders: 6 rod bearings", "7 main bearings"]
 
 
 def test_what_came_after_none_is_read() -> None:

@@ -70,6 +70,8 @@ def run_verdict(diagnosis: Diagnosis) -> str:
     """
     if not diagnosis.may_run:
         return ""
+    if any(a.lets_run or a.low is not None for a in diagnosis.alarms):
+        return "Run it only as that says."  # some let it run for a reading and no more
     if diagnosis.alarms:
         return "It may run on with that care."
     if nothing_wrong(diagnosis):
