@@ -8,15 +8,7 @@ from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.borrowed import (
-    ANOTHER,
-    BORROWED_PARTS,
-    ENGINES,
-    FROM,
-    NOT_SO,
-    PUT,
-    WHOSE,
-)
+from knowledge.lexicon.borrowed import ANOTHER, BORROWED_PARTS, ENGINES, FROM, NOT_SO, PUT, WHOSE
 
 _BETWEEN = 3  #: most words between a part and where it comes from
 

@@ -18,12 +18,7 @@ from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
 from knowledge.lexicon.engine import GOVERNED
 from knowledge.lexicon.joints import UNTIL
-from knowledge.lexicon.pressure_words import (
-    CRANKED,
-    LONG_KINDS,
-    LONG_TIMES,
-    STOPS_ITSELF,
-)
+from knowledge.lexicon.pressure_words import CRANKED, LONG_KINDS, LONG_TIMES, STOPS_ITSELF
 from knowledge.lexicon.sights_shop import NOT_THE_WEATHER, OF_A_ROAD
 from knowledge.lexicon.speeds import HEAT
 from knowledge.lexicon.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS

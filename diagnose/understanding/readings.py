@@ -10,13 +10,7 @@ from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.compared_figures import compares_pressures, of_the_book, recovers_then
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
-from diagnose.understanding.gauges_compared import (
-    PANEL,
-    Pressure,
-    apart_by,
-    apart_later,
-    by_panel,
-)
+from diagnose.understanding.gauges_compared import PANEL, Pressure, apart_by, apart_later, by_panel
 from diagnose.understanding.idle_speed import of_an_idle, without_standing
 from diagnose.understanding.nearness import how_near, nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph

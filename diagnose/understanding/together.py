@@ -13,13 +13,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
 from knowledge.lexicon.sights_beside import OF_ANOTHER, OF_NEAR
-from knowledge.lexicon.sights_kinds import (
-    NEVER_DENIED,
-    NOT_DONE,
-    NOT_INSIDE,
-    OF_OTHERS,
-    RUNS_OUT,
-)
+from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS, RUNS_OUT
 from knowledge.lexicon.sights_shop import CASES
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH

@@ -4,49 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.understanding.before_work import as_low_before, came_after
-from diagnose.understanding.came_to import (
-    made_pressure,
-    pressure_after,
-    short_of_usual,
-    was_and_now,
-)
+from diagnose.understanding.came_of import Story, Trial, came_of, in_the_end
+from diagnose.understanding.came_to import PRIMING
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
-from diagnose.understanding.jobs import Job, jobs, names_a_grade
-from diagnose.understanding.lone_results import lone_result, named_in_turn, only_for_a_while
-from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
+from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.lone_results import lone_result, named_in_turn
+from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.primed import is_step
 from diagnose.understanding.readings import unit_of
-from diagnose.understanding.recaps import brought, even_with, recaps
-from diagnose.understanding.result_of import result_of, until
-from diagnose.understanding.results_said import (
-    RELAPSE,
-    comes_otherwise,
-    relapse,
-    results_of,
-    says_again,
-)
+from diagnose.understanding.recaps import recaps
+from diagnose.understanding.result_of import result_of
+from diagnose.understanding.results_said import results_of
 from diagnose.understanding.stance import UNTRUE
-from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
-from knowledge.lexicon.results_words import (
-    ADDED,
-    ALL_OFF,
-    BEGAN,
-    BETTER,
-    ENOUGH,
-    FIRED,
-    LEADS_TO_IT,
-    REST,
-    SAYS_STILL,
-)
+from knowledge.lexicon.results_words import ENOUGH, REST
 from knowledge.reports.words import Result, Shows
 
-#: trials that only show what is so: what came of them is the same or a right reading
-_ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
-_OF_A_GRADE = 3  #: words between a grade of oil and what it did
 
 
 @reader(
@@ -126,25 +100,6 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
         yield _trial(job, mark, line)
 
 
-def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> bool:
-    """Whether the trouble came with the work: "changed the oil, now it is lower than before".
-
-    A trial is made of a trouble that is there; then it is named before, or "still" says so.
-    """
-    if trouble or job.tried or not job.area:
-        return False
-    said = {line.word(k) for k in range(result.first, result.last)}
-    if job.area in ("oil_change", "filter_change") and said & FIRED:
-        return True  # "changed the oil. Fired it up and nothing on the gauge"
-    if result.value is Result.WORSE:
-        return not said & {"made", "worse"}
-    if line is not job.line:
-        return result.value is Result.NO_DIFFERENCE and bool(said & BEGAN)
-    between = {line.word(k) for k in range(job.last, result.first + 1)}
-    led = job.begins_it or bool(between & LEADS_TO_IT) or bool(said & BEGAN)
-    return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
-
-
 def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
     """Where a trouble is named: the number of the sentence and the token."""
     named = [
@@ -167,89 +122,37 @@ def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
 
 def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
+    story = Story(paragraph, _troubles(paragraph), unit_of(paragraph))
     waiting: list[Job] = []
     silent = 0  #: sentences since the last that named work or a result
     seen: set[str | None] = set()
-    troubles = _troubles(paragraph)
-    lines = paragraph.lines
-    built = False
-    unit = unit_of(paragraph)
-    for line, before in zip(lines, (None, *lines), strict=False):
+    for line, before in zip(paragraph.lines, (None, *paragraph.lines), strict=False):
         results = results_of(line)
         every = jobs(line, before)
-        built = built or any(j.area == "whole_engine" for j in every)
-        own = [j for j in every if j.trial]
-        if not own and (seen or any(t < (line.number, 0) for t in troubles)):
-            own = [*named_in_turn(line, every)]
-        if waiting and not (own or results) and (lone := lone_result(line)) is not None:
+        story.built = story.built or any(j.area == "whole_engine" for j in every)
+        named = [j for j in every if j.trial]
+        if not named and (seen or story.trouble_before(line, 0)):
+            named = [*named_in_turn(line, every)]
+        if waiting and not (named or results) and (lone := lone_result(line)) is not None:
             results = [lone]
         for job, said in recaps(line, results, every, seen):
-            yield job, _in_the_end(paragraph, job, said, line), line
+            yield job, in_the_end(paragraph, job, said, line), line
             waiting = [w for w in waiting if w.trial != job.trial]
             results = [r for r in results if r != said]
-        seen |= {j.trial for j in own}
+        seen |= {j.trial for j in named}
+        own = [j for j in named if not _is_step(j, named)]
         rest = _of_the_rest(line, results)
-        of_own = False
-        for job in (*waiting, *(j for j in own if not is_step(j, own))):
-            if rest is not None and job.line is not line:
-                if not any(o.trial == job.trial for o in own):
-                    yield job, rest, line
-                continue
-            mark = result_of(job, results, line, own)
-            of_own = of_own or (mark is not None and job.line is line)
-            trouble = any(t < (job.line.number, job.first) for t in troubles)
-            trouble = trouble or as_low_before(job) is not None
-            far = mark is not None and mark.first - job.last > _OF_A_GRADE
-            if names_a_grade(job) and (not trouble or (far and job.line is line)):
-                continue  # "20w50, lamp goes out at once": no more than which oil is in it
-            if mark is None and job.line is line:
-                mark = even_with(line, job, own, trouble) or until(line, job)
-                mark = mark or brought(line, job) or as_low_before(job)
-            if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
-                mark = None  # "put a gauge on it and got 12 psi"
-            mark = mark or was_and_now(line, job) or made_pressure(line, job)
-            if trouble and job.trial not in _ONLY_SHOWS and _only_a_gain(line, mark):
-                mark = pressure_after(paragraph, line, job, own, unit) or mark
-            if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
-                mark = _again_at_once(line, job, own)
-            if mark is not None and (
-                _led_to_it(job, mark, line, trouble) or is_of_the_part(job, mark, line)
-            ):
-                continue
-            trouble = trouble or (mark is not None and _lamp_went_out(line, mark))
-            if mark is not None and not trouble and not built:
-                again = _in_the_end(paragraph, job, mark, line)
-                trouble = again is not mark and says_again(paragraph.lines[line.number :])
-            if mark is not None and job.line is not line and comes_otherwise(line, mark):
-                continue  # "new oil. Put a gauge on and got 20"
-            later = mark is not None and line is not job.line and mark.value is Result.HELPED
-            if later and not (trouble or job.tried) and _names_a_figure(line, mark):
-                continue  # "new pump and lifters. At idle it's got 60 psi"
-            if mark is not None and mark.value is Result.HELPED and short_of_usual(line, mark):
-                continue  # "new pump. Now 0.6 bar hot, used to be 2 bar"
-            shown = mark is not None and mark.value is not Result.NO_DIFFERENCE
-            if mark is not None and not trouble:
-                if only_says_well(line, mark) or (built and shown):
-                    continue  # of a part of a build: what the engine did when it ran
-                if ends_a_later_trouble(job, mark, line, troubles):
-                    continue
-            if job.begins_it and not trouble and mark is not None and mark.value is Result.HELPED:
-                continue  # "gone up to 90 since the new pump": a trouble that began with it
-            if job.line is line and came_after(job):
-                continue  # "before the oil change it was fine"
-            if job.area == "whole_engine" and (not trouble or _of_other_work(job, line, mark)):
-                continue  # what the gauge did after it came of no trial
-            if mark is not None:
-                yield job, _in_the_end(paragraph, job, mark, line), line
-            elif (
-                job.line is line
-                and job.tried
-                and not job.begins_it
-                and (trouble or not _twice(job))
-            ):
-                yield job, None, line
-        own = [j for j in own if not is_step(j, own)]
-        if of_own or not (own or waiting):
+        known = [
+            Trial(story, job, line, named, result_of(job, results, line, named))
+            for job in (*waiting, *own)
+        ]
+        for trial in known:
+            if rest is None or trial.is_here:
+                yield from ((trial.job, mark, line) for mark in came_of(trial))
+            elif not any(n.trial == trial.job.trial for n in named):
+                yield trial.job, rest, line
+        has_own = any(t.is_here and t.said is not None for t in known)
+        if has_own or not (own or waiting):
             waiting = []
         elif results:
             waiting = own
@@ -257,82 +160,15 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             waiting = [*waiting, *own]
         else:
             silent += 1
-            waiting = waiting if silent <= _SILENT and not _troubled(line, troubles) else []
+            waiting = waiting if silent <= _SILENT and not story.names_trouble(line) else []
         silent = 0 if own else silent
 
 
-def _of_other_work(job: Job, line: Line, mark: Mark[Result] | None) -> bool:
-    """Whether a later sentence names what was done since the rebuild: "added the plug, now 40"."""
-    if mark is None or line is job.line:
-        return False
-    done = any(a.first < mark.first for a in line.stated(line.lexicon.actions))
-    return done or any(line.word(k) in ADDED for k in range(mark.first))
-
-
-def _troubled(line: Line, troubles: list[tuple[int, int]]) -> bool:
-    """Whether a sentence names a trouble."""
-    return any(number == line.number for number, _ in troubles)
-
-
-def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line) -> Mark[Result]:
-    """A result, "cured for a while" where the trouble is said to be there again after it."""
-    if result.value not in BETTER:
-        return result
-    if any(only_for_a_while(x) for x in paragraph.lines[line.number + 1 : line.number + 2]):
-        return Mark(Result.FOR_A_WHILE, result.first, result.last)
-    for each in paragraph.lines[line.number : line.number + RELAPSE]:
-        first = result.last if each is line else 0
-        others = [j.first for j in jobs(each) if j.trial and j is not job and j.first >= first]
-        if each is not line and others and min(others) == 0:
-            break
-        again = relapse(each, first)
-        if again is not None and not any(o < again for o in others):
-            return Mark(Result.FOR_A_WHILE, result.first, result.last)
-        if others:
-            break
-    return result
-
-
-def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
-    """The "again" behind a trial of which nothing else came: "new switch, it tripped again"."""
-    again = relapse(line, job.last)
-    if again is None or line.word(again) == "down" or any(job.last <= o.first < again for o in own):
-        return None
-    return Mark(Result.NO_DIFFERENCE, again, again + 1)
-
-
-def _only_a_gain(line: Line, mark: Mark[Result] | None) -> bool:
-    """Whether nothing is said to have come of work, or no more than a figure: "idle is now 25"."""
-    gain = mark is not None and mark.value is Result.HELPED
-    return mark is None or (gain and _names_a_figure(line, mark))
-
-
-def _names_a_figure(line: Line, mark: Mark[Result] | None) -> bool:
-    """Whether a result is no more than a pressure: nothing says that it is so only now, or still."""
-    if mark is None:
-        return False
-    said = {line.word(k) for k in range(mark.first, mark.last)}
-    return any(line.tokens[k].is_figure for k in range(mark.first, mark.last)) and not said & {
-        "now",
-        "still",
-        "up",
-        "only",
-        "more",
-    }
-
-
-def _twice(job: Job) -> bool:
-    """Whether it is only said that work was done twice, which with no trouble is no trial."""
-    return "twice" in {t.word for t in job.line.tokens} and not any(
-        t.word in ("tried", "already") for t in job.line.tokens
-    )
-
-
-def _lamp_went_out(line: Line, mark: Mark[Result]) -> bool:
-    """Whether a lamp is out for a time, and so was on before: "light stayed off for ten miles"."""
-    clause = line.clause(mark.first)
-    said = {line.word(k) for k in range(clause.first, mark.last)}
-    return mark.value is Result.FOR_A_WHILE and bool(said & LAMPS) and bool(said & ALL_OFF)
+def _is_step(job: Job, own: list[Job]) -> bool:
+    """Whether priming is a step of other work named before it: "new pump on, primed it"."""
+    others = [j for j in own if j.trial not in PRIMING and j.last <= job.first]
+    others = [j for j in others if not j.begins_it and j.area != "whole_engine"]
+    return job.trial in PRIMING and bool(others) and not job.tried
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:
