@@ -180,14 +180,12 @@ class Line:
         spans = sorted((m.first, m.last) for m in marks if m.last > m.first)
         joined: list[list[int]] = []
         for first, last in spans:
-            if joined and first <= joined[-1][1] + 2 and not self._cut(joined[-1][1], first):
+            between = self.tokens[joined[-1][1] : first] if joined else ()
+            if joined and first <= joined[-1][1] + 2 and not any(t.is_mark for t in between):
                 joined[-1][1] = max(joined[-1][1], last)
             else:
                 joined.append([first, last])
         return tuple((self.tokens[a].start, self.tokens[b - 1].end) for a, b in joined)
-
-    def _cut(self, first: int, last: int) -> bool:
-        return any(t.is_mark for t in self.tokens[first:last])
 
     def clause(self, at: int) -> Clause:
         """The clause of a token."""
@@ -213,6 +211,10 @@ class Line:
     def word(self, at: int) -> str:
         """The word at a place; empty outside the sentence."""
         return self.tokens[at].word if 0 <= at < len(self.tokens) else ""
+
+    def words(self, first: int, last: int) -> set[str]:
+        """The words from one place to before another; an empty one for what is outside."""
+        return {self.word(k) for k in range(first, last)}
 
 
 def places_of(fact: Fact, line: Line) -> list[int]:

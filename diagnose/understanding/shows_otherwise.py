@@ -72,10 +72,6 @@ def is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     return any(case(line, mark) for case in (*_OF_ALL, *_OF.get(mark.value, ())))
 
 
-def _words(line: Line, first: int, last: int) -> set[str]:
-    return {line.word(k) for k in range(first, last)}
-
-
 def _sentence(line: Line) -> set[str]:
     """All words of a sentence, and all pairs of neighbours."""
     words = [t.word for t in line.tokens]
@@ -90,14 +86,14 @@ def _is_taken_back(line: Line, mark: Mark[Shows]) -> bool:
 def _is_of_a_drill(line: Line, mark: Mark[Shows]) -> bool:
     """Whether a drill turned the pump."""
     clause = line.clause(mark.first)
-    near = _words(line, max(0, clause.first - _DRILLED), clause.last)
+    near = line.words(max(0, clause.first - _DRILLED), clause.last)
     return mark.value not in SHOWN_BY_THE_ENGINE and bool(BY_DRILL & near)
 
 
 def _is_of_another_instrument(line: Line, mark: Mark[Shows]) -> bool:
     """Whether another lamp or gauge shows it, or volts are measured."""
     lamp = line.word(mark.first) in ("light", "lamp") and line.word(mark.first - 1) in OTHER_LAMPS
-    volts = VOLTAGE & {*_words(line, mark.first - 3, mark.first), line.word(mark.last)}
+    volts = VOLTAGE & {*line.words(mark.first - 3, mark.first), line.word(mark.last)}
     of_pressure = mark.value not in SHOWN_BY_THE_ENGINE
     return lamp or bool(volts) or (of_pressure and of_another_instrument(line, mark))
 
@@ -125,13 +121,13 @@ def _sweeps(line: Line, mark: Mark[Shows]) -> bool:
 
 def _no_longer_moves(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it was stopped: "made the gauge stop jumping about"."""
-    return bool(STOPPED & _words(line, mark.first - 1, mark.last))
+    return bool(STOPPED & line.words(mark.first - 1, mark.last))
 
 
 def _is_one_step(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it went up once: "it jumped from 8 to 17", "pressure jumps to 3.5"."""
     after = line.word(mark.last)
-    said = _words(line, mark.first, mark.last)
+    said = line.words(mark.first, mark.last)
     up = {after, line.word(mark.last - 1)} & UPWARDS
     to_figure = after == "to" and line.word(mark.last + 1)[:1].isdigit()
     jumped = said & JUMPED or (to_figure and "jumps" in said)
@@ -145,8 +141,8 @@ def _was_moved(line: Line, mark: Mark[Shows]) -> bool:
 
 def _follows_the_revs(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it does as it should: "goes up and down with the revs"."""
-    up = "up" in _words(line, mark.first, mark.last) and line.word(mark.last) in ("with", "as")
-    return up and bool(WITH_REVS & _words(line, mark.last, mark.last + 4))
+    up = "up" in line.words(mark.first, mark.last) and line.word(mark.last) in ("with", "as")
+    return up and bool(WITH_REVS & line.words(mark.last, mark.last + 4))
 
 
 def _is_of_a_lead(line: Line, mark: Mark[Shows]) -> bool:
@@ -182,7 +178,7 @@ def _only_names_the_lamp(line: Line, mark: Mark[Shows]) -> bool:
     """Whether a lamp is named, and not said to be on: "then the light."."""
     if line.word(mark.first) in ("then", "and") and len(mark) < _NAMES_LAMP:
         return bool(line.word(mark.last)) and not line.tokens[mark.last].is_mark
-    named = _words(line, mark.first, mark.last)
+    named = line.words(mark.first, mark.last)
     return ("lights" in named and not named & WARNS) or says_how_it_works(line, mark)
 
 
@@ -216,23 +212,23 @@ def _no_gain(line: Line, at: int) -> bool:
 
 def _is_not_high(line: Line, mark: Mark[Shows]) -> bool:
     """Whether it says where the gauge is: "the gauge is at the top of the dash"."""
-    of = "of" in _words(line, mark.first, mark.last + 1)
-    place = of and PLACES & _words(line, mark.last, mark.last + 3)
-    return bool(place or NOT_TOO_HIGH & _words(line, mark.last, mark.last + 4))
+    of = "of" in line.words(mark.first, mark.last + 1)
+    place = of and PLACES & line.words(mark.last, mark.last + 3)
+    return bool(place or NOT_TOO_HIGH & line.words(mark.last, mark.last + 4))
 
 
 def _is_not_low(line: Line, mark: Mark[Shows]) -> bool:
     """Whether the level, a green field or the heat is meant: "falls into the green and stays"."""
     if line.word(mark.first) == "it" and _of_the_level(line, mark.first):
         return True  # "looked at the oil and it had dropped"
-    if "green" in _words(line, mark.last, mark.last + 3):
+    if "green" in line.words(mark.last, mark.last + 3):
         return line.word(mark.last) in ("into", "to", "back")
     return line.word(mark.last - 1) == "red" and bool(_sentence(line) & HEAT_GAUGE - {"hot"})
 
 
 def _of_the_level(line: Line, at: int) -> bool:
     """Whether the oil itself, not its pressure, was named before "it" in the sentence."""
-    said = _words(line, 0, at)
+    said = line.words(0, at)
     return bool(said & LEVELS) and not said & PRESSURES
 
 
@@ -241,10 +237,10 @@ def _is_no_praise(line: Line, mark: Mark[Shows]) -> bool:
     after, said = line.word(mark.last), line.word(mark.last - 1)
     if len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"
-    if said == "steady" and _words(line, mark.last, len(line.tokens)) & LOWS:
+    if said == "steady" and line.words(mark.last, len(line.tokens)) & LOWS:
         return True  # "steady at all speeds but much lower than before"
     proved = line.word(mark.first) in ("gauge", "needle")
-    if proved and _words(line, mark.first - 3, mark.first) & PROVING:
+    if proved and line.words(mark.first - 3, mark.first) & PROVING:
         return True  # "so the gauge is right"
     return said == "warm" or (after == "and" and line.word(mark.last + 1) in AND_WARM)
 
@@ -268,7 +264,7 @@ def _is_no_smoke(line: Line, mark: Mark[Shows]) -> bool:
 def _is_an_alarm(line: Line, mark: Mark[Shows]) -> bool:
     """Whether an alarm makes the noise: "the alarm chirps"."""
     clause = line.clause(mark.first)
-    near = _words(line, max(0, clause.first - _DRILLED), clause.last)
+    near = line.words(max(0, clause.first - _DRILLED), clause.last)
     return bool({"alarm", "buzzer", "beeper"} & near)
 
 
@@ -286,7 +282,7 @@ def _is_other_power(line: Line, mark: Mark[Shows]) -> bool:
 
 def _is_not_dared(line: Line, mark: Mark[Shows]) -> bool:
     """Whether nobody dares to start it."""
-    return bool(DARES_NOT & _words(line, mark.first - 4, mark.first + 1))
+    return bool(DARES_NOT & line.words(mark.first - 4, mark.first + 1))
 
 
 def _is_a_blow(line: Line, mark: Mark[Shows]) -> bool:
@@ -295,10 +291,10 @@ def _is_a_blow(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
         return line.word(mark.first - 3) != "because"
-    took_one = _words(line, line.clause(mark.first).first, mark.first)
+    took_one = line.words(line.clause(mark.first).first, mark.first)
     if {"sump", "pan"} & took_one and {"had", "took", "taken", "got", "a"} & took_one:
         return True
-    on_it = _words(line, mark.last, mark.last + 3)
+    on_it = line.words(mark.last, mark.last + 3)
     return line.word(mark.last) in KNOCKED or bool(on_it & {"sump", "pan", "free"})
 
 
