@@ -17,8 +17,9 @@ from diagnose.understanding.lone_results import only_for_a_while
 from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.recaps import brought, even_with
+from diagnose.understanding.relapses import RELAPSE, relapse, says_again
 from diagnose.understanding.result_of import until
-from diagnose.understanding.results_said import RELAPSE, comes_otherwise, relapse, says_again
+from diagnose.understanding.results_said import comes_otherwise
 from diagnose.understanding.well import ends_a_later_trouble, is_of_the_part, only_says_well
 from knowledge.lexicon.results_words import (
     ADDED,
@@ -162,14 +163,14 @@ def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> boo
     """
     if trouble or job.tried or not job.area:
         return False
-    said = {line.word(k) for k in range(result.first, result.last)}
+    said = line.words(result.first, result.last)
     if job.area in ("oil_change", "filter_change") and said & FIRED:
         return True  # "changed the oil. Fired it up and nothing on the gauge"
     if result.value is Result.WORSE:
         return not said & {"made", "worse"}
     if line is not job.line:
         return result.value is Result.NO_DIFFERENCE and bool(said & BEGAN)
-    between = {line.word(k) for k in range(job.last, result.first + 1)}
+    between = line.words(job.last, result.first + 1)
     led = job.begins_it or bool(between & LEADS_TO_IT) or bool(said & BEGAN)
     return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
 
@@ -234,5 +235,5 @@ def _twice(job: Job) -> bool:
 def _lamp_went_out(line: Line, mark: Mark[Result]) -> bool:
     """Whether a lamp is out for a time, and so was on before: "light stayed off for ten miles"."""
     clause = line.clause(mark.first)
-    said = {line.word(k) for k in range(clause.first, mark.last)}
+    said = line.words(clause.first, mark.last)
     return mark.value is Result.FOR_A_WHILE and bool(said & LAMPS) and bool(said & ALL_OFF)

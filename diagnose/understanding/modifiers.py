@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from itertools import pairwise
 
 from diagnose.understanding.heads import Head
-from diagnose.understanding.jobs import Job, jobs, served
+from diagnose.understanding.jobs import jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.results_said import relapse
+from diagnose.understanding.relapses import relapse
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, START_NOW, STARTS_OF
 from knowledge.reports.words import SHOWN_BY_THE_ENGINE, Circumstance, Course, Onset, Shows, Since
@@ -28,71 +28,81 @@ _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
     """Circumstances, onsets, courses and beginnings that are stated."""
-    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
-    taken = line.find(line.lexicon.shows)
     lexicon = line.lexicon
+    grades = [m for m in line.find(lexicon.since) if m.value is Since.GRADE]
+    done = [j for j in jobs(line) if not any(g.overlaps(j.whole) for g in grades)]
+    began = [Mark(True, j.lead[0].first, j.last) for j in done if j.begins_it]
     every: list[Mark[object]] = [*line.circumstances, *line.find(lexicon.onset)]
     every += [*line.find(lexicon.course), *line.find(lexicon.since)]
-    blows = [m for m in line.find(lexicon.since) if m.value is Since.BLOW]
-    grades = [m for m in line.find(lexicon.since) if m.value is Since.GRADE]
-    began = [
-        Mark(True, j.lead[0].first, j.last)
-        for j in jobs(line)
-        if j.begins_it and not any(g.overlaps(j.whole) for g in grades)
-    ]
     for mark in every:
-        within = isinstance(mark.value, Circumstance) and any(
-            t.value in SHOWN_BY_THE_ENGINE and t.first <= mark.first and mark.last <= t.last
-            for t in taken
-        )
-        within = within or any(b.overlaps(mark) for b in began)
-        within = within or (
-            mark.value is Circumstance.SEAWAY
-            and any(t.value is Shows.UNSTEADY and t.overlaps(mark) for t in taken)
-        )
-        within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
-        within = within or (mark.value is Course.UNCHANGED and _of_a_fall(line, mark))
-        within = within or (
-            mark.value in (Course.UNCHANGED, Since.ALWAYS) and _is_an_age(line, mark)
-        )
-        within = within or (mark.value is Course.CONSTANT and _of_a_figure(line, mark, heads))
-        within = within or (isinstance(mark.value, Since) and line.word(mark.last) in REDONE)
-        within = within or (mark.value is Circumstance.TOUCHED and _all_the_same(line, mark))
-        within = within or (mark.value is Since.FIRST_START and _of_each_day(line, mark))
-        within = within or (mark.value is Since.FIRST_START and _each_start(line, mark))
-        beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
-        within = within or (not beside and _of_standing(line, mark))
-        within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
-        within = within or (mark.value is Course.RECOVERED and _no_recovery(line, mark))
-        within = within or (
-            mark.value is Course.RECOVERED
-            and any(t.value is Shows.LOST and t.first <= mark.first < t.last for t in taken)
-        )  # "showed pressure for a moment, then nothing"
-        within = within or (
-            mark.value is Onset.GRADUAL and any(_in_clause(line, j, mark) for j in jobs(line))
-        )
-        within = within or (
-            mark.value is Course.NOT_REPRODUCED and line.word(mark.last) in ("otherwise", "else")
-        )
-        within = within or (mark.value is Onset.GRADUAL and _unchanged_for(line, mark))
-        within = within or (mark.value is Circumstance.MINUTES and _under_a_minute(line, mark))
-        within = within or (mark.value is Course.ONCE and _goes_on(line, mark))
-        within = within or (
-            mark.value is Circumstance.ROUGH_ROAD and any(_in_reach(b, mark) for b in blows)
-        )
-        meant = line.stances.at(mark)
-        if _all_along(line, mark):
-            meant &= ~Stance.USUAL
-        if not within and not meant & untrue:
+        other = any(b.overlaps(mark) for b in began) or _of_a_figure(line, mark, heads)
+        if not other and _is_meant(line, mark) and not _means_otherwise(line, mark):
             yield mark
-    done = jobs(line)
-    for job in done:
-        if any(g.overlaps(job.whole) for g in grades):
-            continue  # "since going to thinner oil"
+    for job in done:  # none of "since going to thinner oil"
         if job.begins_it:
             yield Mark(job.since, job.lead[0].first, job.last)
         elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
             yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def _is_meant(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is stated of this engine as it is now."""
+    meant = line.stances.at(mark)
+    if _all_along(line, mark):
+        meant &= ~Stance.USUAL
+    return not meant & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL)
+
+
+def _means_otherwise(line: Line, mark: Mark[object]) -> bool:
+    """Whether the words say something else in their sentence."""
+    return any(case(line, mark) for case in (*_OF_ALL, *_OF.get(mark.value, ())))
+
+
+def _of_a_noise(line: Line, mark: Mark[object]) -> bool:
+    """Whether when it shows is part of the words for a noise or how the engine runs."""
+    return isinstance(mark.value, Circumstance) and any(
+        s.value in SHOWN_BY_THE_ENGINE and s.first <= mark.first and mark.last <= s.last
+        for s in line.find(line.lexicon.shows)
+    )
+
+
+def _of_work_again(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is said of work that was done again."""
+    return isinstance(mark.value, Since) and line.word(mark.last) in REDONE
+
+
+def _of_the_needle(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is the needle that rolls, not the boat."""
+    shown = line.find(line.lexicon.shows)
+    return any(s.value is Shows.UNSTEADY and s.overlaps(mark) for s in shown)
+
+
+def _by_a_person(line: Line, mark: Mark[object]) -> bool:
+    """Whether a person came back: "when we came back"."""
+    return line.word(mark.first - 1) in _WHO
+
+
+def _of_a_loss(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is part of the words for a loss: "showed pressure for a moment, then nothing"."""
+    shown = line.find(line.lexicon.shows)
+    return any(s.value is Shows.LOST and s.first <= mark.first < s.last for s in shown)
+
+
+def _of_work(line: Line, mark: Mark[object]) -> bool:
+    """Whether how long something took is how long work took: "rebuilt it over the winter"."""
+    first = line.clause(mark.first).first
+    return any(first <= j.first and j.last <= mark.first for j in jobs(line))
+
+
+def _no_other_fault(line: Line, mark: Mark[object]) -> bool:
+    """Whether all else is well: "no fault found otherwise"."""
+    return line.word(mark.last) in ("otherwise", "else")
+
+
+def _of_a_blow(line: Line, mark: Mark[object]) -> bool:
+    """Whether the road is what was hit: "bottomed out on a speed bump"."""
+    blows = [m for m in line.find(line.lexicon.since) if m.value is Since.BLOW]
+    return any(b.overlaps(mark) or 0 <= mark.first - b.last <= _BEHIND_BLOW for b in blows)
 
 
 def _all_along(line: Line, mark: Mark[object]) -> bool:
@@ -100,11 +110,6 @@ def _all_along(line: Line, mark: Mark[object]) -> bool:
     if mark.value is Course.WORSENING and line.word(mark.first) in _ONCE:
         return True  # "it used to be only slight"
     return mark.value is Course.UNCHANGED and line.word(mark.last - 1) in AS_IT_IS
-
-
-def _in_reach(blow: Mark[Since], mark: Mark[object]) -> bool:
-    """Whether what was hit is named straight behind the blow: "bottomed out on a speed bump"."""
-    return blow.overlaps(mark) or 0 <= mark.first - blow.last <= _BEHIND_BLOW
 
 
 def _goes_on(line: Line, mark: Mark[object]) -> bool:
@@ -117,12 +122,6 @@ def _unchanged_for(line: Line, mark: Mark[object]) -> bool:
     """Whether years are how long it stayed the same: "been that way for ten years"."""
     same = [m for m in line.find(line.lexicon.course) if m.value is Course.UNCHANGED]
     return line.word(mark.first) == "for" and any(abs(mark.first - m.last) <= 1 for m in same)
-
-
-def _in_clause(line: Line, job: Job, mark: Mark[object]) -> bool:
-    """Whether how long something took is how long work took: "rebuilt it over the winter"."""
-    clause = line.clause(mark.first)
-    return clause.first <= job.first and job.last <= mark.first
 
 
 def since_then(line: Line, paragraph: Paragraph, heads: list[Head]) -> Iterator[Mark[object]]:
@@ -164,7 +163,7 @@ def _of_each_day(line: Line, mark: Mark[object]) -> bool:
 
 def _each_start(line: Line, mark: Mark[object]) -> bool:
     """Whether it is said of every start: "when I first start it" """
-    said = {line.word(k) for k in range(mark.first, mark.last)}
+    said = line.words(mark.first, mark.last)
     return "when" in said and bool(said & START_NOW)
 
 
@@ -179,7 +178,7 @@ def _no_recovery(line: Line, mark: Mark[object]) -> bool:
     """Whether no pressure recovers: "got recovered home", "goes off soon as I touch the throttle"."""
     if line.word(mark.last - 1) == "soon" and line.word(mark.last) == "as":
         return True
-    own = {line.word(k) for k in range(mark.first, mark.last)} & {"own", "itself", "themselves"}
+    own = line.words(mark.first, mark.last) & {"own", "itself", "themselves"}
     if not own and relapse(line, mark.first) in range(mark.first, mark.last):
         return True  # "right back to nothing"
     return line.word(mark.first) == "recovered" and bool(
@@ -205,6 +204,8 @@ def _is_an_age(line: Line, mark: Mark[object]) -> bool:
 
 def _of_a_figure(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     """Whether "at all times" is said of a reading in a clause where nothing else shows."""
+    if mark.value is not Course.CONSTANT:
+        return False
     clause = line.clause(mark.first)
     read = any("pressure" in line.tokens[k].kinds for k in range(clause.first, mark.first))
     shown = [h for h in heads if h.line is line and clause.first <= h.mark.first < clause.last]
@@ -225,6 +226,28 @@ def _is_before(head: Head, line: Line, at: int) -> bool:
 
 def _of_standing(line: Line, mark: Mark[object]) -> bool:
     """Whether words are said of how long the engine stood: "sat for 3 years, no pressure"."""
+    if isinstance(mark.value, Since) or mark.value is Circumstance.STANDING:
+        return False
     stood: list[Mark[object]] = [m for m in line.find(line.lexicon.areas) if m.value == "storage"]
     stood += [m for m in line.find(line.lexicon.since) if m.value is Since.STANDING]
     return any(m.overlaps(mark) for m in stood)
+
+
+Case = Callable[[Line, Mark[object]], bool]
+
+#: asked of every modifier
+_OF_ALL: tuple[Case, ...] = (_of_a_noise, _of_work_again, _of_standing)
+#: asked of one; no two kinds of modifier share a word
+_OF: Mapping[object, tuple[Case, ...]] = {
+    Course.UNCHANGED: (_of_use, _of_a_fall, _is_an_age),
+    Course.RECOVERED: (_by_a_person, _no_recovery, _of_a_loss),
+    Course.NOT_REPRODUCED: (_no_other_fault,),
+    Course.ONCE: (_goes_on,),
+    Since.ALWAYS: (_is_an_age,),
+    Since.FIRST_START: (_of_each_day, _each_start),
+    Onset.GRADUAL: (_of_work, _unchanged_for),
+    Circumstance.SEAWAY: (_of_the_needle,),
+    Circumstance.TOUCHED: (_all_the_same,),
+    Circumstance.MINUTES: (_under_a_minute,),
+    Circumstance.ROUGH_ROAD: (_of_a_blow,),
+}
