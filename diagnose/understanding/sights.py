@@ -5,56 +5,32 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diagnose.understanding.ages import AGE, bare_ages
+from diagnose.understanding.ages import bare_ages
 from diagnose.understanding.facts import Fact, reader
-from diagnose.understanding.holes import BROKEN_OPEN, known_hole
-from diagnose.understanding.joining import acted, by_hand, opened_case
 from diagnose.understanding.lexicon import book_stem
-from diagnose.understanding.paragraph import (
-    Line,
-    Paragraph,
-    new_now,
-    over_months,
-    reads_a_value,
-    what_is_measured,
-)
+from diagnose.understanding.no_sight import is_no_sight, is_no_sight_inside, is_reversed
+from diagnose.understanding.paragraph import Line, Paragraph, new_now
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.things import pairs
-from knowledge.lexicon.joints import EXCEPT
 from knowledge.lexicon.plain import DEGREES, PERCEIVED
-from knowledge.lexicon.sights_beside import MADE_ANOTHER, OF_ANOTHER, OF_NEAR, PRIMING
+from knowledge.lexicon.sights_beside import MADE_ANOTHER
 from knowledge.lexicon.sights_kinds import (
-    AT_ANOTHER_TIME,
     BESIDE,
     COMPOUNDS,
-    IN_ONE_RUN,
-    INSIDE_THE_ENGINE,
-    ITS_COVERS,
-    LEAVES_THE_ENGINE,
     MAY_BE,
     NEVER_DENIED,
     NOT_DONE,
-    NOT_INSIDE,
     OF_OTHERS,
     REPORTED,
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
 )
-from knowledge.lexicon.sights_shop import CASES
 from knowledge.lexicon.stance import FAILS, NEGATION
-from knowledge.model import Kind, Stage
+from knowledge.model import Finding, Kind, Stage
 
-_PLACE = 5  #: words behind in which it is said what oil comes out of
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
-_BEARINGS = frozenset(["bearing", "bearings", "shell", "shells", "journal", "journals", "bushes"])
-#: before "bearings": they are not those of the crank
-_NOT_OF_THE_CRANK = frozenset(
-    ["cam", "camshaft", "wheel", "turbo", "alternator", "balance", "pump"]
-)
-#: of these only what stands in the same clause may be another thing: "new sender, oil level ok"
-_BY_CLAUSE = frozenset([AGE, "level_correct", "dipstick_low"])
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
@@ -184,7 +160,7 @@ def _takes_back(line: Line, well: Mark[bool], mark: Mark[str]) -> bool:
 
 def _is_reported(line: Line, mark: Mark[str]) -> bool:
     """Whether somebody says that he saw it, not that it may be so: "the dealer said it was low"."""
-    said = {line.word(k) for k in range(line.clause(mark.first).first, mark.last)}
+    said = line.words(line.clause(mark.first).first, mark.last)
     return bool(said & REPORTED) and not said & MAY_BE
 
 
@@ -237,93 +213,61 @@ def _cut(line: Line, mark: Mark[str]) -> bool:
 
 
 def _fact(line: Line, sight: _Sight) -> Fact | None:
-    mark = sight.mark
+    mark, there = sight.mark, sight.there
     finding = line.lexicon.book.findings[mark.value]
+    stance = _stance(line, mark)
+    if stance & (UNTRUE if mark.value == "long_unchanged" else UNTRUE | Stance.USUAL):
+        return None
+    sure = line.stances.surety(mark)
+    inside = finding.stage is Stage.OPENED
+    if stance & Stance.GUESSED or (inside and (sure < 1.0 or is_no_sight_inside(line, mark))):
+        return None
+    if is_no_sight(line, mark) or (there and is_reversed(line, mark)):
+        return None
+    own = any(line.word(k) in _NEGATION for k in range(mark.first, mark.last))
+    denied = sight.denied or (bool(stance & Stance.DENIED) and not own)
+    if denied and not (there and _can_be_denied(line, mark, finding)):
+        return None  # "not in spec" is no statement of its own
+    if not there and not own and _fails(line, mark):
+        return None  # "the lamp fails to light with the ignition on"
+    first = _place_of_denial(line, mark.first) if denied and not sight.denied else mark.first
+    spans = line.span([Mark(True, first, mark.last)])
+    state = "present" if there and not denied else "absent"
+    return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+
+
+def _stance(line: Line, mark: Mark[str]) -> Stance:
+    """How a sight is meant, its own words counted as no plan, guess or other engine."""
     stance = line.stances.at(mark)
     if mark.value in OF_OTHERS:
         stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
     if mark.value in SEEN_BY_ANYBODY and _is_reported(line, mark):
         stance &= ~Stance.GUESSED
-    if not line.stances.of[mark.first] & Stance.SUPPOSED and any(
-        line.word(k) in _NEGATION for k in range(mark.first + 1, mark.last)
-    ):
+    planned = line.stances.of[mark.first] & Stance.SUPPOSED
+    negated = any(line.word(k) in _NEGATION for k in range(mark.first + 1, mark.last))
+    if negated and not planned:
         stance &= ~Stance.SUPPOSED  # "the oil has not been changed for years" is no plan
     begins = line.word(mark.first) in _NEGATION and line.word(len(line.tokens) - 1) != "yet"
     if mark.value in NOT_DONE and begins:
         stance &= ~Stance.SUPPOSED  # "did not measure a thing"
-    if stance & (UNTRUE if mark.value == "long_unchanged" else UNTRUE | Stance.USUAL):
-        return None
-    near = mark.first - OF_NEAR
-    if mark.value in _BY_CLAUSE:
-        near = max(near, line.clause(mark.first).first)  # "the oil is milky, 42,000 miles"
-        if line.word(mark.first) in ("it", "its") and near > 0:
-            near = line.clause(near - 1).first  # "pulled the filter and it's full of oil"
-    before = {line.word(k) for k in range(near, mark.first)}
-    if before & OF_ANOTHER.get(mark.value, frozenset()):
-        return None
-    if mark.value in BROKEN_OPEN and known_hole(line, mark):
-        return None
-    if mark.value == "engine_ran_hot" and _is_of_the_oil(line, mark):
-        return None
-    if mark.value in CASES and opened_case(line, mark):
-        return None
-    if line.word(mark.first) in _BEARINGS and line.word(mark.first - 1) in _NOT_OF_THE_CRANK:
-        return None  # "cam bearings look good"
-    if what_is_measured(line, mark.value):
-        return None
-    if mark.value == "stood_long" and reads_a_value(line, mark):
-        return None  # "it sat at 45 for years"
-    within = {line.word(k) for k in range(mark.first, mark.last)}
-    other = NOT_INSIDE.get(mark.value, frozenset())
-    if sight.there and within & other and not within & _NEGATION - other:
-        return None  # "reads zero with the key off"
-    if mark.value in IN_ONE_RUN and over_months(line, mark.first):
-        return None  # "dropped gradually over the last few months"
-    behind = {line.word(k) for k in range(mark.last, mark.last + _PLACE)}
-    within_it = behind & INSIDE_THE_ENGINE and not behind & ITS_COVERS
-    primed = PRIMING & {t.word for t in line.tokens}
-    if mark.value in LEAVES_THE_ENGINE and (within_it or primed):
-        return None  # "oil pouring out of the rockers", "behind it when I spin the pump"
-    if mark.value == "oil_sprayed" and by_hand(line, mark.first):
-        return None
-    inside = finding.stage is Stage.OPENED
-    if EXCEPT & {line.word(k) for k in (mark.last, mark.last + 1)} and inside:
-        return None  # "the bearings were all fine except number 6"
-    if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
-        return None  # "stripped the pump: gears good"
-    sure = line.stances.surety(mark)
-    if inside and AT_ANOTHER_TIME & {line.word(k) for k in range(mark.last, mark.last + 3)}:
-        return None  # "spun a bearing two years ago"
-    if stance & Stance.GUESSED or (inside and sure < 1.0):
-        return None
-    own = {line.tokens[k].word for k in range(mark.first, mark.last)} & _NEGATION
-    denied = sight.denied or (bool(stance & Stance.DENIED) and not own)
-    if denied and new_now(line, mark.first, mark.last):
-        return None  # "never had metal in the filter before"
-    if denied and not sight.there:
-        return None  # "not in spec" is no statement of its own
-    if denied and (mark.value in NEVER_DENIED or finding.kind is not Kind.SEEN):
-        return None
-    if denied and line.clause(mark.first) != line.clause(mark.last - 1):
-        return None  # "no oil on the stick and the belly was black"
-    if not sight.there and not own and _fails(line, mark):
-        return None  # "the lamp fails to light with the ignition on"
-    absent = denied or not sight.there
-    first = mark.first
-    if denied and not sight.denied:
-        while (
-            first > 0 and line.word(first) not in _NEGATION and not line.tokens[first - 1].is_mark
-        ):
-            first -= 1
-    spans = line.span([Mark(True, first, mark.last)])
-    state = "absent" if absent else "present"
-    return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+    return stance
 
 
-def _is_of_the_oil(line: Line, mark: Mark[str]) -> bool:
-    """Whether "hot" is said of the oil: "oil temp 250", "after a quick run hot 0.5 bar"."""
-    figure = any(t.is_figure for t in line.tokens[mark.last :][:1])
-    return line.word(mark.first - 1) == "oil" or (line.word(mark.first) == "run" and figure)
+def _can_be_denied(line: Line, mark: Mark[str], finding: Finding) -> bool:
+    """Whether a denial is of the sight, now, and says that somebody looked."""
+    if new_now(line, mark.first, mark.last):
+        return False  # "never had metal in the filter before"
+    if mark.value in NEVER_DENIED or finding.kind is not Kind.SEEN:
+        return False
+    # not over two clauses: "no oil on the stick and the belly was black"
+    return line.clause(mark.first) == line.clause(mark.last - 1)
+
+
+def _place_of_denial(line: Line, at: int) -> int:
+    """The negation before a place, or the first word behind a mark."""
+    while at > 0 and line.word(at) not in _NEGATION and not line.tokens[at - 1].is_mark:
+        at -= 1
+    return at
 
 
 def _fails(line: Line, mark: Mark[str]) -> bool:

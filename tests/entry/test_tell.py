@@ -239,7 +239,9 @@ def test_whether_it_may_run_needs_a_word_of_the_pressure(
     assert done.count("may run") <= 1
     assert ("No cause is likelier than another yet." in done) is (words == "help my engine")
     shown = " ".join(call("review", path).out.split())
-    assert says in shown or words == "help my engine" or says.endswith(("that care.", "as that says."))
+    assert (
+        says in shown or words == "help my engine" or says.endswith(("that care.", "as that says."))
+    )
 
 
 @pytest.mark.parametrize("layout", ["", "flathead six, "])
