@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import secrets
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -38,6 +38,15 @@ class Site:
         return self.diagnoses.of(self.folder.path(asked.job))
 
 
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a form was not saved; it is shown once more with this and with all that was put in."""
+
+    faults: Sequence[str] = ()  #: what is wrong
+    meanwhile: Sequence[str] = ()  #: what was entered or changed elsewhere since it was made
+    status: int = 400
+
+
 def screen(template: str, asked: Asked, *, status: int = 200, **words: Any) -> Answer:
     """A page in the frame of all pages."""
     common = {
@@ -55,15 +64,18 @@ def screen(template: str, asked: Asked, *, status: int = 200, **words: Any) -> A
 
 
 def job_screen(
-    template: str, asked: Asked, known: Known, *, status: int = 200, **words: Any
+    template: str, asked: Asked, known: Known, *, refused: Refusal | None = None, **words: Any
 ) -> Answer:
-    """A page about one job, with the way back to it."""
+    """A page about one job, with the way back to it; ``refused``: why its form was not saved."""
     common = {
         "known": known,
+        "faults": refused.faults if refused else (),
+        "meanwhile": refused.meanwhile if refused else (),
         "name": name_of(known),
         "version": str(known.version),
         "back": (address("job", asked.job), name_of(known)),
     }
+    status = refused.status if refused else 200
     return screen(template, asked, status=status, **{**common, **words})
 
 

@@ -16,7 +16,7 @@ from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, address, go
 from diagnose.serve.screens.shared import typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from knowledge.book import the_book
 
 UNITS = ("in", "thou", "mm")
@@ -68,15 +68,15 @@ def save(site: Site, asked: Asked) -> Answer:
         was = asked.named("was:")
         changed = {id_: text for id_, text in asked.named("b:").items() if was.get(id_) != text}
         if not changed:
-            return _form(known, asked, status=400, faults=(NOTHING,))
+            return _form(known, asked, Refusal([NOTHING]))
         read = read_blanks([*_blanks(changed), FilledBlank(UNIT, _unit(asked), "", "")])
         if read.bad:
-            return _form(known, asked, status=400, faults=read.bad)
+            return _form(known, asked, Refusal(read.bad))
         try:
             given = BearingsInput(read.given, _is_fitted(asked), forms.details(asked))
             record_bearings(path, the_book(), given)
         except UsageError as fault:
-            return _form(known, asked, status=400, faults=fault.lines)
+            return _form(known, asked, Refusal(fault.lines))
     return go("job", asked.job, "bearings")
 
 
@@ -98,7 +98,7 @@ def _is_fitted(asked: Asked) -> bool:
     return bool(asked.query.get("fitted") or asked.text("fitted"))
 
 
-def _form(known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()) -> Answer:
+def _form(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     found = bearings_of(known.case, with_pressure=False)
     unit, _ = units_for(None, found)
     unit = unit if unit in UNITS else UNITS[0]
@@ -107,8 +107,7 @@ def _form(known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, .
         "bearing_sizes.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         sections=[_section(found, kind, unit, fitted) for kind in Kind],
         fitted=fitted,
         units=UNITS,

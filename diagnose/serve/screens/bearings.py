@@ -12,7 +12,7 @@ from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
 from diagnose.serve.screens.bearing_sizes import UNITS, like
 from diagnose.serve.screens.shared import kept, typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from knowledge.book import the_book
 
 KINDS = (("main", "Main"), ("rod", "Rod"))
@@ -42,7 +42,7 @@ def save(site: Site, asked: Asked) -> Answer:
         whole = number.isdecimal() and 0 < int(number[:4]) <= MOST_NUMBER
         if kind not in dict(KINDS) or measured not in dict(MEASURED) or not (whole and figures):
             fault = "Say which bearing, by kind and number, what was measured, and the figure."
-            return _bearings(known, asked, status=400, faults=(fault,))
+            return _bearings(known, asked, Refusal([fault]))
         text = f"{kind} {int(number)} {measured} {figures}"
         if not any(c.isalpha() for c in figures):
             text += f" {unit if unit in UNITS else UNITS[0]}"
@@ -51,13 +51,11 @@ def save(site: Site, asked: Asked) -> Answer:
             fitted = bool(asked.text("fitted"))
             record_bearings(path, the_book(), BearingsInput(given, fitted, forms.details(asked)))
         except UsageError as fault:
-            return _bearings(known, asked, status=400, faults=fault.lines)
+            return _bearings(known, asked, Refusal(fault.lines))
     return go("job", asked.job, "bearings")
 
 
-def _bearings(
-    known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()
-) -> Answer:
+def _bearings(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     found = kept(known, "bearings found", lambda: bearings_of(known.case))
 
     def made() -> BearingsDocument:
@@ -69,8 +67,7 @@ def _bearings(
         "bearings.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         sheet=kept(known, "bearings", made),
         kinds=KINDS,
         measured=MEASURED,

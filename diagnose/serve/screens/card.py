@@ -34,7 +34,7 @@ from diagnose.serve.screens.card_form import (
     sound_pressures,
 )
 from diagnose.serve.screens.shared import typed_in
-from diagnose.serve.site import Site, job_screen, without_folder
+from diagnose.serve.site import Refusal, Site, job_screen, without_folder
 from knowledge.book import the_book
 from knowledge.card import Section
 from knowledge.engines.layouts import UNKNOWN
@@ -92,7 +92,7 @@ def save(site: Site, asked: Asked) -> Answer:
                 return _named(site, asked, _chosen(site, asked))
         except (CannotWriteError, UsageError) as fault:
             faults = without_folder(fault.lines, site.folder.root)
-            return _card(site, known, asked, status=400, faults=faults)
+            return _card(site, known, asked, Refusal(faults))
         return _saved(site, known, asked, None)
 
 
@@ -148,20 +148,20 @@ def _named(site: Site, asked: Asked, file: str) -> Answer:
 def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> Answer:
     """Write the figures that were changed, or show the form again."""
 
-    def again(status: int, *faults: str, changed: tuple[str, ...] = ()) -> Answer:
+    def again(refused: Refusal) -> Answer:
         if section is None:
-            return _card(site, known, asked, status=status, faults=faults, changed=changed)
-        return _section(site, known, asked, section, status=status, faults=faults, changed=changed)
+            return _card(site, known, asked, refused)
+        return _section(site, known, asked, section, refused)
 
     file = own_card(site.folder.root, known.case)
     if file is None:
-        return again(409, "This job names no card of this folder.")
+        return again(Refusal(["This job names no card of this folder."], status=409))
     figures = changed_figures(asked)
     given = figures.given
     if not given:
-        return again(400, NOTHING)
+        return again(Refusal([NOTHING]))
     if wrong := faults_in(given, load_card(file, the_book())):
-        return again(400, *wrong)
+        return again(Refusal(wrong))
     insist = bool(asked.text("insist"))
 
     def check(now: Card) -> None:
@@ -171,9 +171,9 @@ def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> A
         printed = {i: text for i, text in given.items() if not i.startswith(SOUND)}
         write_figures(file, the_book(), printed, check, sound_pressures(given))
     except ChangedError as other:
-        return again(409, changed=other.changes)
+        return again(Refusal(meanwhile=other.changes, status=409))
     except UsageError as fault:
-        return again(400, *without_folder(fault.lines, site.folder.root))
+        return again(Refusal(without_folder(fault.lines, site.folder.root)))
     further = (section.value,) if section else ()
     return go("job", asked.job, "card", *further, saved=",".join(given))
 
@@ -201,25 +201,16 @@ def _check(now: Card, figures: ChangedFigures, *, insist: bool) -> None:
         raise ChangedError([f"{name_of_figure(i)}: {there.get(i) or 'taken out'}" for i in other])
 
 
-def _card(
-    site: Site,
-    known: Known,
-    asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    changed: tuple[str, ...] = (),
-) -> Answer:
+def _card(site: Site, known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     root, book = site.folder.root, the_book()
     file = own_card(root, known.case)
-    words = {"typed": typed_in(asked), "changed": changed, "name_now": known.case.engine.name}
+    words = {"typed": typed_in(asked), "name_now": known.case.engine.name}
     if file is None or asked.query.get("other"):
         return job_screen(
             "card_choose.html",
             asked,
             known,
-            status=status,
-            faults=faults,
+            refused=refused,
             cards=cards_in(root, book),
             outside=known.case.card is not None and file is None,
             named=_named_now(known),
@@ -232,8 +223,7 @@ def _card(
         "card.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         card=document,
         about=_written(card),
         file=file.relative_to(root).as_posix() if root in file.parents else file.name,
@@ -261,16 +251,13 @@ def _section(
     known: Known,
     asked: Asked,
     section: Section,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    changed: tuple[str, ...] = (),
+    refused: Refusal | None = None,
 ) -> Answer:
     file = own_card(site.folder.root, known.case)
-    if file is None and status == 200:
+    if file is None and refused is None:
         return go("job", asked.job, "card")
     if file is None:
-        return _card(site, known, asked, status=status, faults=faults)
+        return _card(site, known, asked, refused)
     card, document = _read(file)
     gaps = {g.id: g for g in document.missing}
     written = _written(card)
@@ -280,9 +267,7 @@ def _section(
         "card_section.html",
         asked,
         known,
-        status=status,
-        faults=faults,
-        changed=changed,
+        refused=refused,
         section=section.value,
         heading=TITLES[section],
         missing=[_field(card, gaps[f.id]) for f in missing],

@@ -18,7 +18,7 @@ from diagnose.serve.saving import end
 from diagnose.serve.screens.dismantling import document_of, plan_of
 from diagnose.serve.screens.fitting import sheet_of
 from diagnose.serve.screens.shared import kept, saved_or_again, typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from diagnose.signoff.closing import obstacles
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.book import the_book
@@ -41,7 +41,7 @@ def save_close(site: Site, asked: Asked) -> Answer:
         if known.version.digest != seen.digest and not asked.text("insist"):
             lines = entry_lines(known.case, the_book(), seen.last + 1)
             changed = [e.says for e in lines] or ["The file was changed."]
-            return _close(known, asked, status=409, meanwhile=changed)
+            return _close(known, asked, Refusal(meanwhile=changed, status=409))
         given = ClosingInput(
             causes=asked.every("cause"),
             how=asked.text("how"),
@@ -52,10 +52,10 @@ def save_close(site: Site, asked: Asked) -> Answer:
         )
         if not given.causes:
             fault = "Say what it was: tick a cause."
-            return _close(known, asked, status=400, faults=(fault,))
+            return _close(known, asked, Refusal([fault]))
         if not given.how:
             fault = "Say how the cause was confirmed: what was seen or measured."
-            return _close(known, asked, status=400, faults=(fault,))
+            return _close(known, asked, Refusal([fault]))
         closing = partial(end, path, given)
         saved = saved_or_again(site, asked, closing, partial(_close, known, asked))
         if isinstance(saved, Answer):
@@ -63,32 +63,22 @@ def save_close(site: Site, asked: Asked) -> Answer:
     return go("job", asked.job)
 
 
-def _close(
-    known: Known,
-    asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    meanwhile: list[str] | None = None,
-) -> Answer:
+def _close(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     ranking = [r.cause for r in known.answer.ranking[:MOST_CAUSES]]
     unknown = the_book().causes.get(NOT_IN_THE_BOOK)
-    against = (
-        ()
-        if nothing_wrong(known.answer)
-        else kept(known, "obstacles", lambda: obstacles(known.answer, SURE))
-    )
     shares = {r.cause.id: r.probability for r in known.answer.ranking}
+    against: tuple[str, ...] = ()
     no_fault = nothing_wrong(known.answer)
     if no_fault:
         meant = confirmed_causes(["nothing wrong"], known.answer)
         ranking = [*(the_book().causes[c] for c in meant), *ranking]
+    else:
+        against = kept(known, "obstacles", lambda: obstacles(known.answer, SURE))
     return job_screen(
         "close.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         causes=list(dict.fromkeys([*ranking, *([unknown] if unknown else [])])),
         ticked=asked.every("cause"),
         shares=shares,
@@ -99,7 +89,6 @@ def _close(
         left=len(sheet_of(known, whole=False).blocking),
         closed=known.case.closed is not None,
         typed=typed_in(asked),
-        meanwhile=meanwhile,
     )
 
 

@@ -6,7 +6,7 @@ from diagnose.entry.engine_said import write_engine
 from diagnose.errors import UsageError
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
-from diagnose.serve.site import Site, job_screen, without_folder
+from diagnose.serve.site import Refusal, Site, job_screen, without_folder
 from knowledge.book import the_book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.questions.engines import ENGINE_KINDS
@@ -26,20 +26,17 @@ def save(site: Site, asked: Asked) -> Answer:
     with site.job(asked) as known:
         layout = the_book().layouts.get(asked.text("layout"))
         if layout is None:
-            return _engine(known, asked, status=400, faults=(NOT_CHOSEN,))
+            return _engine(known, asked, Refusal([NOT_CHOSEN]))
         try:
             write_engine(path, the_book(), layout.id, by=asked.text("by"))
         except UsageError as fault:
-            return _engine(
-                known, asked, status=400, faults=without_folder(fault.lines, site.folder.root)
-            )
+            faults = without_folder(fault.lines, site.folder.root)
+            return _engine(known, asked, Refusal(faults))
         site.interviews.forget(path)
     return go("job", asked.job, "note", engine=layout.id)
 
 
-def _engine(
-    known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()
-) -> Answer:
+def _engine(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     now = known.case.layout
     listed = {id_ for kind in ENGINE_KINDS for id_, _ in kind.layouts}
     book = the_book().layouts
@@ -48,8 +45,7 @@ def _engine(
         "engine.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         kinds=ENGINE_KINDS,
         others=others,
         now=now,

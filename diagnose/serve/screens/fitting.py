@@ -20,7 +20,7 @@ from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError, address, go
 from diagnose.serve.saving import save as save_entries
 from diagnose.serve.screens.shared import first_saved, kept, saved_or_again, typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
@@ -77,7 +77,7 @@ def save_parts(site: Site, asked: Asked) -> Answer:
         has = set(asked.every("has"))
         blanks = [FilledBlank(p.id, "yes" if p.id in has else "no", "", p.says) for p in parts]
         if not blanks:
-            return _overview(known, asked, status=400, faults=(NOTHING_ASKED,))
+            return _overview(known, asked, Refusal([NOTHING_ASKED]))
         saving = partial(save_entries, path, [Input(blanks=blanks)])
         saved = saved_or_again(site, asked, saving, partial(_overview, known, asked))
         if isinstance(saved, Answer):
@@ -85,26 +85,17 @@ def save_parts(site: Site, asked: Asked) -> Answer:
     return go("job", asked.job, "signoff", saved=str(saved.first_number))
 
 
-def _overview(
-    known: Known,
-    asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    meanwhile: list[str] | None = None,
-) -> Answer:
+def _overview(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     document, since = document_of(known, _whole(asked)), first_saved(asked)
     return job_screen(
         "signoff.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         sheet=document,
         phases=tuple(document.phases()),
         whole=_whole(asked),
         new=() if since is None else entry_lines(known.case, the_book(), since),
-        meanwhile=meanwhile,
     )
 
 
@@ -120,11 +111,11 @@ def save_phase(site: Site, asked: Asked) -> Answer:
     with site.job(asked) as known:
         every = _given(asked, _phase_asked(known, asked))
         if not every:
-            return _phase(known, asked, status=400, faults=(NOTHING,))
+            return _phase(known, asked, Refusal([NOTHING]))
         given = [one for one in every if not _lacks_reason(one)]
         unsaid = [one.blanks[0] for one in every if _lacks_reason(one)]
         if not given:
-            return _phase(known, asked, status=400, faults=(_unsaid(unsaid),), unsaid=unsaid)
+            return _phase(known, asked, Refusal([_unsaid(unsaid)]), unsaid=unsaid)
         saving = partial(save_entries, path, given)
         saved = saved_or_again(site, asked, saving, partial(_phase, known, asked))
         if isinstance(saved, Answer):
@@ -135,7 +126,7 @@ def save_phase(site: Site, asked: Asked) -> Answer:
         again = replace(asked, form={**stays, **left})
         still = f"The rest is saved. {_unsaid(unsaid)}"
         with site.job(asked) as now:
-            return _phase(now, again, status=400, faults=(still,), unsaid=unsaid)
+            return _phase(now, again, Refusal([still]), unsaid=unsaid)
     whole = "1" if _whole(asked) else ""
     return go("job", asked.job, "signoff", number, saved=str(saved.first_number), whole=whole)
 
@@ -178,10 +169,8 @@ def _phase_asked(known: Known, asked: Asked) -> SignoffPhase:
 def _phase(
     known: Known,
     asked: Asked,
+    refused: Refusal | None = None,
     *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    meanwhile: list[str] | None = None,
     unsaid: Sequence[FilledBlank] = (),
 ) -> Answer:
     phase, since = _phase_asked(known, asked), first_saved(asked)
@@ -190,14 +179,12 @@ def _phase(
         "phase.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         phase=phase,
         blanks=[_blank(i, known) for i in phase.items],
         results=RESULTS,
         new=() if since is None else entry_lines(known.case, the_book(), since),
         typed=typed_in(asked),
-        meanwhile=meanwhile,
         unsaid={blank.id for blank in unsaid},
         whole=whole,
         back=(address("job", asked.job, "signoff", whole=whole), "All phases"),

@@ -14,7 +14,7 @@ from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, NotHereError, go
 from diagnose.serve.saving import save as save_entries
 from diagnose.serve.screens.shared import first_saved, kept, saved_or_again, typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from knowledge.book import the_book
 
 CAUSES, REASONS = 3, 5  #: shown on the job's screen, and with their reasons
@@ -59,7 +59,7 @@ def save_check(site: Site, asked: Asked) -> Answer:
         note = f"recorded first: {first}" if first and asked.text("kept") else ""
         given = forms.as_input(asked, names, note)
         if given is None:
-            return _check(known, asked, status=400, faults=(NOTHING,))
+            return _check(known, asked, Refusal([NOTHING]))
         saving = partial(save_entries, path, [given])
         saved = saved_or_again(site, asked, saving, partial(_check, known, asked))
         if isinstance(saved, Answer):
@@ -109,23 +109,14 @@ def _job(known: Known, asked: Asked) -> Answer:
     )
 
 
-def _check(
-    known: Known,
-    asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    meanwhile: list[str] | None = None,
-) -> Answer:
+def _check(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     return job_screen(
         "check.html",
         asked,
         known,
-        status=status,
+        refused=refused,
         sheet=sheet_of(known, asked.parts["check"]),
         typed=typed_in(asked),
-        meanwhile=meanwhile,
-        faults=faults,
         stage=asked.query.get("stage") or asked.text("stage"),
         photos=[p for p in photo_entries(known.path) if p.step == asked.parts["check"]],
     )

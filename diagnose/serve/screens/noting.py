@@ -24,7 +24,7 @@ from diagnose.serve.screens.shared import (
     saved_or_again,
     typed_in,
 )
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Refusal, Site, job_screen
 from knowledge.book import the_book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.reports.words import Done
@@ -73,7 +73,7 @@ def save_note(site: Site, asked: Asked) -> Answer:
             return _withdraw(site, known, asked)
         earlier = _work_before(asked)
         if not words and not earlier:
-            return _note(known, asked, status=400, faults=(NOTHING,))
+            return _note(known, asked, Refusal([NOTHING]))
         unclear: list[Choice] = []
 
         def choose(choice: Choice) -> int | None:
@@ -93,14 +93,10 @@ def save_note(site: Site, asked: Asked) -> Answer:
 
 
 def _saved(site: Site, known: Known, asked: Asked, given: Input, unclear: list[Choice]) -> Answer:
-    def again(
-        *, status: int, faults: tuple[str, ...] = (), meanwhile: list[str] | None = None
-    ) -> Answer:
-        choices = unclear[0].candidates if faults and unclear else ()
-        wrong = () if choices else faults
-        return _note(
-            known, asked, status=status, faults=wrong, choices=choices, meanwhile=meanwhile
-        )
+    def again(refused: Refusal) -> Answer:
+        choices = unclear[0].candidates if refused.faults and unclear else ()
+        refused = replace(refused, faults=()) if choices else refused
+        return _note(known, asked, refused, choices)
 
     saved = saved_or_again(site, asked, partial(save_entries, known.path, [given]), again)
     if isinstance(saved, Answer):
@@ -116,7 +112,7 @@ def _withdraw(site: Site, known: Known, asked: Asked) -> Answer:
     """Take an entry back; it stays in the file and no longer counts."""
     number = asked.text("withdraw")
     if not (number.isdecimal() and int(number) in known.case.standing):
-        return _note(known, asked, status=409, faults=("That entry no longer stands.",))
+        return _note(known, asked, Refusal(["That entry no longer stands."], status=409))
     given = Input(withdraw=(int(number),), details=forms.details(asked))
     return _saved(site, known, asked, given, [])
 
@@ -124,11 +120,8 @@ def _withdraw(site: Site, known: Known, asked: Asked) -> Answer:
 def _note(
     known: Known,
     asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
+    refused: Refusal | None = None,
     choices: tuple[object, ...] = (),
-    meanwhile: list[str] | None = None,
 ) -> Answer:
     lines = entry_lines(known.case, the_book())
     since = first_saved(asked)
@@ -138,8 +131,7 @@ def _note(
         "note.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         new=new,
         now=headline(known.answer) if new else "",
         unread=_unread(asked.query.get("unread", ""), new),
@@ -153,7 +145,6 @@ def _note(
         done=[(each.value, each.value) for each in Done],
         ago=AGO,
         typed=typed_in(asked),
-        meanwhile=meanwhile,
     )
 
 
@@ -183,7 +174,7 @@ def save_readings(site: Site, asked: Asked) -> Answer:
     with site.job(asked) as known:
         texts = list(typed_readings(asked))
         if not texts:
-            return _readings(known, asked, status=400, faults=(NOTHING,))
+            return _readings(known, asked, Refusal([NOTHING]))
         given = Input(readings=texts, details=forms.details(asked))
         saving = partial(save_entries, path, [given])
         saved = saved_or_again(site, asked, saving, partial(_readings, known, asked))
@@ -212,29 +203,20 @@ def typed_readings(asked: Asked) -> list[str]:
     return texts
 
 
-def _readings(
-    known: Known,
-    asked: Asked,
-    *,
-    status: int = 200,
-    faults: tuple[str, ...] = (),
-    meanwhile: list[str] | None = None,
-) -> Answer:
+def _readings(known: Known, asked: Asked, refused: Refusal | None = None) -> Answer:
     lines = [e for e in entry_lines(known.case, the_book()) if e.kind in ("reading", "baseline")]
     since = first_saved(asked)
     return job_screen(
         "readings.html",
         asked,
         known,
-        status=status,
-        faults=faults,
+        refused=refused,
         when=WHEN,
         units=PRESSURES,
         unit=offered(known.case),
         lines=lines,
         new=[e for e in lines if since is not None and e.number >= since],
         typed=typed_in(asked),
-        meanwhile=meanwhile,
         further=_further(known),
     )
 

@@ -6,7 +6,7 @@ from diagnose.output.documents.photos import photo_entries, step_title
 from diagnose.serve.album import keep, photo
 from diagnose.serve.exchange import Answer, Asked, address, go
 from diagnose.serve.pictures import NoPhotoError
-from diagnose.serve.site import Site, job_screen, name_of
+from diagnose.serve.site import Refusal, Site, job_screen, name_of
 from knowledge.book import the_book
 
 
@@ -20,11 +20,11 @@ def save(site: Site, asked: Asked) -> Answer:
     path, step = site.folder.path(asked.job), asked.text("step")[:60]
     sent = asked.uploads.get("photo")
     if sent is None or not sent.data:
-        return _photos(site, asked, step, status=400, faults=("No photo was chosen.",))
+        return _photos(site, asked, step, Refusal(["No photo was chosen."]))
     try:
         keep(path, sent.data, step)
     except NoPhotoError as fault:
-        return _photos(site, asked, step, status=400, faults=(str(fault),))
+        return _photos(site, asked, step, Refusal([str(fault)]))
     return go("job", asked.job, "photos", step=step)
 
 
@@ -34,9 +34,7 @@ def show_one(site: Site, asked: Asked) -> Answer:
     return Answer(data, kind, policy="default-src 'none'")
 
 
-def _photos(
-    site: Site, asked: Asked, step: str, *, status: int = 200, faults: tuple[str, ...] = ()
-) -> Answer:
+def _photos(site: Site, asked: Asked, step: str, refused: Refusal | None = None) -> Answer:
     path = site.folder.path(asked.job)
     with site.job(asked) as known:
         check = step in the_book().inspections
@@ -44,8 +42,7 @@ def _photos(
             "photos.html",
             asked,
             known,
-            status=status,
-            faults=faults,
+            refused=refused,
             photos=photo_entries(path)[::-1],
             step=step,
             of=step_title(step),

@@ -11,7 +11,7 @@ from diagnose.output.documents.entries import entry_lines
 from diagnose.serve.diagnoses import Known, Version
 from diagnose.serve.exchange import Answer, Asked
 from diagnose.serve.saving import MeanwhileError
-from diagnose.serve.site import Site
+from diagnose.serve.site import Refusal, Site
 from knowledge.book import the_book
 
 PRESSURES = ("psi", "bar", "kPa")  #: units that a field of a pressure offers
@@ -27,18 +27,7 @@ class Save(Protocol):
         ...
 
 
-class ShowAgain(Protocol):
-    """Shows a form once more with all that was put in."""
-
-    def __call__(
-        self,
-        *,
-        status: int,
-        faults: tuple[str, ...] = (),
-        meanwhile: list[str] | None = None,
-    ) -> Answer:
-        """``faults``: what is wrong; ``meanwhile``: what others entered since it was made."""
-        ...
+ShowAgain = Callable[[Refusal], Answer]  #: shows a form once more with all that was put in
 
 
 def kept(known: Known, name: Hashable, make: Callable[[], Made]) -> Made:
@@ -66,9 +55,9 @@ def saved_or_again(site: Site, asked: Asked, save: Save, again: ShowAgain) -> Ap
     try:
         return save(seen=seen, insist=insist)
     except MeanwhileError as other:
-        return again(status=409, meanwhile=_entered_meanwhile(site, asked, other))
+        return again(Refusal(meanwhile=_entered_meanwhile(site, asked, other), status=409))
     except UsageError as fault:
-        return again(status=400, faults=fault.lines)
+        return again(Refusal(fault.lines))
 
 
 def _entered_meanwhile(site: Site, asked: Asked, other: MeanwhileError) -> list[str]:
