@@ -7,9 +7,10 @@ from dataclasses import dataclass
 
 from diagnose.lookup.finder import finder_of
 from diagnose.understanding.facts import Fact, Value
-from diagnose.understanding.reader import values_in
+from diagnose.understanding.reader import praises, values_in
 from knowledge.book import Book
 from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.well import GOOD_NEWS, PRAISE
 from knowledge.model import Finding, Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse
 from knowledge.work import Task
@@ -34,13 +35,17 @@ def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
     values = values_in(text, book)
     if values:
         return tuple(_measures(text, values, book))[:MOST]
-    hits = finder_of(book).find(text, (Finding,), 3 * MOST)
-    absent = any(word in NEGATION for word in text.lower().replace("'", "").split())
+    words = text.lower().replace("'", "").replace(",", " ").split()
+    praised = praises(text, book)
+    part = " ".join(w for w in words if w not in PRAISE) if praised else text
+    hits = finder_of(book).find(part, (Finding,), 3 * MOST)
+    denied = praised or any(word in NEGATION for word in words)
     found = []
     for hit in hits:
         word = hit.word
         if not isinstance(word, Finding) or word in book.shown_by_trial or hit.score < LEAST_SCORE:
             continue  # what came of a trial is only ever said, never meant
+        absent = denied and not (praised and word.id in GOOD_NEWS)
         if word.kind is not Kind.LAYOUT:
             state = "absent" if absent else "present"
             says = (word.denies or f"not: {word.says}") if absent else word.says

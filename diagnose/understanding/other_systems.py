@@ -22,6 +22,7 @@ from knowledge.reports.words import Shows
 
 _SUBJECT = 3  #: words of a clause in which its subject is named
 _FAR_SOURCE = 5  #: words between a noise and "from", where it is said when it is heard
+_INTO = 4  #: words from "in" to what it went into
 _SOURCE = 3  #: words between a noise and what makes it
 
 
@@ -37,7 +38,14 @@ def _names_one(sentence: Sentence, at: int) -> bool:
     after = sentence.tokens[at + 1].word if at + 1 < len(sentence.tokens) else ""
     if sentence.tokens[at].word in HYDRAULIC:
         return after in OF_HYDRAULICS  # not the hydraulic lifters of the engine
-    return sentence.tokens[at].word in OTHER_SYSTEMS and after not in KINDS
+    other = sentence.tokens[at].word in OTHER_SYSTEMS and after not in KINDS
+    return other and not (after == "oil" and _in_the_engine(sentence, at + 2))
+
+
+def _in_the_engine(sentence: Sentence, at: int) -> bool:
+    """Whether "in the engine" follows: "gearbox oil in the engine by mistake"."""
+    words = [t.word for t in sentence.tokens[at : at + _INTO]]
+    return words[:1] in (["in"], ["into"]) and bool({"engine", "motor", "sump"} & set(words))
 
 
 def _subject(sentence: Sentence, clause: Clause) -> Iterator[int]:

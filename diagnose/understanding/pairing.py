@@ -335,7 +335,7 @@ def _action_of(
         marks = {line.word(k) for k in between if line.tokens[k].is_mark}
         if marks and not (action.first > part.first and marks <= _DASHES and len(between) < _NEAR):
             continue
-        if action.first == part.last and did_so_itself(line.word(action.first), part):
+        if action.first == part.last and did_so_itself(line, action.first, part):
             continue
         if any(p is not part and p.first in between for p in parts):
             continue

@@ -59,6 +59,8 @@ from diagnose.understanding.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.fillers import FILLERS, LEADING
+from knowledge.lexicon.states_more import WELL_STATES
+from knowledge.lexicon.well import PRAISE
 from knowledge.synonyms import FAINT, IDLE
 
 Correction = Callable[[list[Fact], Paragraph], list[Fact]]
@@ -190,6 +192,19 @@ def states(text: str, book: Book) -> bool:
     """Whether a text says anything of this engine that is not asked, planned or feared."""
     lines = _paragraph(text, book).lines
     return any(not s & UNTRUE for line in lines for s in line.stances.of)
+
+
+def praises(text: str, book: Book) -> bool:
+    """Whether a text says of a part only that it is as it should be.
+
+    >>> from knowledge.book import the_book
+    >>> praises("caps all in order", the_book()), praises("caps right, one loose", the_book())
+    (True, False)
+    """
+    lines = _paragraph(text, book).lines
+    states = {m.value for x in lines for m in x.find(x.lexicon.states) if not x.denied(m)}
+    words = {t.word for line in lines for t in line.tokens}
+    return bool(words & PRAISE or states & WELL_STATES) and states <= WELL_STATES
 
 
 def values_in(text: str, book: Book) -> list[str]:

@@ -12,6 +12,7 @@ from knowledge.lexicon.work_words import NOT_THE_ENGINE
 from knowledge.reports.words import Done
 
 _PUMP, _THE = "pump", frozenset(["the", "a", "my", "its", "this", "that", "new"])
+_GASKETS = frozenset(["gasket", "seal", "o-ring", "oring", "hose"])
 _WAS = frozenset(["was", "is", "were", "been", "got", "has", "had"])
 
 
@@ -36,8 +37,11 @@ def pumps(line: Line, parts: Iterable[Mark[PartWorked]]) -> list[PartWorked]:
     return [p.value for p in parts if _PUMP in {line.word(k) for k in range(p.first, p.last)}]
 
 
-def did_so_itself(word: str, part: Mark[PartWorked]) -> bool:
-    """Whether a word behind a part says what it did: "the gauge dropped", "the hose blew out"."""
+def did_so_itself(line: Line, at: int, part: Mark[PartWorked]) -> bool:
+    """Whether a word behind a part says what it did: "the gauge dropped", "the gasket blown out"."""
+    word = line.word(at)
+    if word == "blown" and line.word(part.last - 1) in _GASKETS:
+        return True
     if word in ("opens", "opening") and part.value.area == "cooling_system":
         return True  # "the moment the thermostat opens"
     return word == "blew" or (word in DROPPED and part.value.area == "instrument")

@@ -19,5 +19,6 @@ FIGURES_OF_SPEECH: tuple[str, ...] = (
     "low on money|cash|funds|time|patience",
     "blew|blown|blow me away|my-mind|it-off|my-budget",
     "whole|long|short|other|same story|saga",
+    "oil goes|runs|drains|drops back down? to|into|in the? tank|sump|pan",
     "a? bit|little of? a? rough|smooth|sticky patch|ride|start|week|day|time",
 )

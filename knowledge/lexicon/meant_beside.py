@@ -193,4 +193,30 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             ),
         ),
     ),
+    # "oil all over the plug on the switch"
+    **dict.fromkeys(
+        ("all_plugs_accounted_for", "-gallery_plug_found_missing"),
+        (Otherwise(said=_set("over round around")),),
+    ),
+    # "the rod let go its shell"
+    "rod_broken": (Otherwise(said=frozenset(["let"]), then=_set("its the a go")),),
+    # "the turbo return pipe is coked"
+    "turbo_feed_found_blocked": (Otherwise(said=_set("return drain")),),
+    # "scavenge suction pipe cracked at the flange"
+    "pickup_tube_crack_seen": (
+        Otherwise(beside=_set("scavenge scavenger"), unless=_set("pickup")),
+    ),
+    # "the tensioner has a hole, oil squirts out of it": inside the timing case
+    "oil_sprayed": (
+        Otherwise(
+            anywhere=_set("tensioner tensioners"),
+            unless=_set("outside bonnet hood bay exhaust road screen windscreen ground floor"),
+        ),
+    ),
+    # "sump plug clean": less than fur, not more
+    "-plug_fur_only": (Otherwise(said=_set("clean spotless bare")),),
+    # "pump cover gasket blown"
+    "pump_housing_burst": (Otherwise(said=frozenset(["gasket"])),),
+    # "the gasket under the pump's cover"
+    "mount_gasket_blown": (Otherwise(said=_set("cover lid"), unless=_set("block mount mounting")),),
 }

@@ -92,7 +92,7 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "the little screen in the VVT solenoid was full of black bits"
     "screen_blocked": (_OTHER_SCREEN,),
-    "sludge_on_screen": (_OTHER_SCREEN,),
+    **dict.fromkeys(("sludge_on_screen", "sealer_on_screen", "gasket_on_screen"), (_OTHER_SCREEN,)),
     "plastic_on_screen": (_OTHER_SCREEN,),
     "foreign_material_on_screen": (_OTHER_SCREEN,),
     # "the bush has turned in the block"

@@ -42,6 +42,7 @@ WAS = _set("was were had ran read showed made held")
 INSTEAD_OF = (
     "(?:instead of|rather than|up from|down from|compared to|compared with|versus|vs|not)(?: the| about| around| old)*",
     "where (?:it|i|there) (?:was|had|used to be|had been)(?: about| only)?",
+    "used to be(?: about| around)?",
 )
 BETTER = (Result.HELPED, Result.CURED, Result.FOR_A_WHILE)
 #: between work and what it led to: "new filter, started it up and the gauge never moved"

@@ -109,6 +109,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "number|no @number big|main|rod? end|bearing? spun",
         "big|main|rod end|bearing? spun",
         "spun bearing",
+        "=spun|=turned in|inside the|its =rod|big-end|cap|=housing",
         "spun|spins|spinning|spin a|one|its|the|another|two bearing|bearings|main|big-end|rod|shell|shells",
     ),
     "shell_backs_shiny": (f"backs|back of the? {_BRG} {_BE}? .. polished|shiny|fretted|fretting",),

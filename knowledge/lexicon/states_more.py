@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from knowledge.lexicon.states import State
 
+#: a part in one of these is as it should be
+WELL_STATES = frozenset(
+    {State.FINE, State.CLEAN, State.FREE, State.TIGHT, State.TRUE, State.IN_PLACE}
+)
 _NOT = "not|wasnt|isnt|werent|hadnt|hasnt|never"
 STATES_MORE: dict[State, tuple[str, ...]] = {
     State.LOOSE: (
@@ -12,5 +16,12 @@ STATES_MORE: dict[State, tuple[str, ...]] = {
     ),
     State.FINE: (
         "flat|true|smooth ,? and|with? no|not|without any? scratches|scratched|scoring|scored|marks|marked|grooves|grooved|wear",
+        "same|equal length|height|as|to? the|a? new one|spring?",
+        "closes|opens|seats|shuts|seals =properly|=correctly|=fully|=right|=tight",
     ),
+    State.FREE: (
+        "turns|moves|slides|rotates =freely|=free|=smoothly",
+        "falls|drops|slides under|by|of its own weight",
+    ),
+    State.CLEAN: ("flows|runs|passes =freely|=free",),
 }

@@ -47,6 +47,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "inside|internally|behind_the_cover|behind_the_timing_cover|behind_the_front_cover|into_the_timing_case|into_the_sump + oil + pouring|pissing|dumping|gushing|spraying|leaking|bleeding|=pumping - no|not|rocker|outside|spray_bar|coolant|water|poured|turbo",
     ),
     "tank_empties_running": (
+        "tank|oil_tank|tank_glass|tank_level + goes_down|going_down|sinks|sank|falls|drops + nearly_empty|almost_empty|empty|to_nothing - fuel|petrol|standing|overnight|stands|water|header",
         "tank|oil_tank + empties|drains|goes_empty|runs_dry|level_drops|drops + running|while_riding|at_speed|while_it_runs|revs|run + crankcase|sump|engine|it - stands|standing|overnight|sits|fuel|petrol",
     ),
     "gone_at_the_next_start": (

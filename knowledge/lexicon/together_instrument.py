@@ -151,6 +151,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "oil & behind|under|carpet|footwell|inside|feet|cabin|cockpit & dash|panel|dashboard|carpet|footwell|feet|instrument - line_to",
     ),
     "sender_leaks_oil": (
+        f"oil + all_over|covering|in|inside + plug|connector|spade|terminal & {_SENDER} - hole|port|crank|screwed|no_oil|drain|sump|gallery|spark",
         f"{_SENDER} + oil + leak|leaking|weeping|seeping|dripping|through|out_of|from|inside|soaked|wet|pouring - out_and|hole|port|crank|cranked|screwed|no_oil",
     ),
     "second_instrument_disagrees": (

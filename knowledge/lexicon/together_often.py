@@ -153,7 +153,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     ),
     "stood_long": (
         "@not|never|first_time + been_started|been_run|turned_a_wheel|run|started|turned_over|fired_up + since_@year|since_last_year|since_the_war|in_years|for_years|last_autumn|last_summer|last_season|@years|@longtime|decades - come_on|once_the|rough|light|lamp|oil_pressure|gauge|warm|right|properly|on_full|hot|noisy|oil",
-        "years|months|decade|winters|seasons + in_a_barn|in_the_barn|in_a_shed|in_a_garage|in_storage|under_a_tarp|on_axle_stands|on_blocks|in_a_field|on_the_hard|laid_up|lying_idle|sitting - lamp|gauge|used|years_of_daily",
+        "years|months|decade|winters|seasons|@years|@longtime + in_a_barn|in_barn|in_the_barn|in_a_shed|in_a_garage|in_storage|under_a_tarp|on_axle_stands|on_blocks|in_a_field|on_the_hard|laid_up|lying_idle|sitting - lamp|gauge|used|years_of_daily",
     ),
     "oil_used_fast": (
         "needs|wants|eats|eating|takes|gets_through|swallows|goes_through|going_through + litre|quart|pint|litres|quarts|oil + week|day|tank|@distance|fortnight|month|every|trip - change|fill|to_fill|seconds|capacity|to_bring|service|filter|sump_takes",

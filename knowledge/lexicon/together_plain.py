@@ -85,7 +85,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     ),
     "additive_or_flush_in_oil": (
         "can|bottle|tin|dose|some|=tried|poured|added|chucked|put|threw|tipped + stop_leak|oil_treatment|treatment|additive|stop_leak_thickener|engine_flush|stop_smoke|atf|transmission_fluid|hydraulic_oil|diesel_in_the_oil|snake_oil|two_stroke_oil|2_stroke_oil|gear_oil|sawdust - coolant|radiator|fuel_tank|gearbox|power_steering|injector|no|not|never",
-        "wrong|mistake|by_accident|accidentally + 2_stroke|two_stroke|gear_oil|hydraulic_oil|atf|transmission_fluid|diesel|petrol|coolant|water|screenwash|gas + oil|filler|sump|it|engine|in - smell|leak|fuel_tank",
+        "wrong|mistake|by_accident|accidentally + 2_stroke|two_stroke|gear_oil|gearbox_oil|chain_oil|hydraulic_oil|atf|transmission_fluid|diesel|petrol|coolant|water|screenwash|gas + oil|filler|sump|it|engine|in - smell|leak|fuel_tank",
     ),
     "dipstick_not_its_own": (
         "dipstick|stick|dipstick_tube + wrong|different|another|other|@not_original|@not_right|not_its_own + engine|one|car|model|length|from|for|tube - oil_level|grade",

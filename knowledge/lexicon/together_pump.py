@@ -194,7 +194,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"no_ball|no_plunger|no_spring|@not_ball|@not_plunger + {_RELIEF}|in|behind|there|bore",
     ),
     "relief_cap_loose_or_leaking": (
-        f"cap|plug|nut|bolt|dome + {_RELIEF} + loose|unscrewed|slack|undone|weeping|leaking|leaks|backed|missing|fallen|finger|unwired|off|dripping|no_washer - filter|pulled|took|i|removed|undid|drain|came_out_with|with_the_cap_off|cover_off",
+        f"cap|plug|nut|bolt|dome + {_RELIEF} + loose|lost|stripped|helicoil|helicoiled|unscrewed|slack|undone|weeping|leaking|leaks|backed|missing|fallen|finger|unwired|off|dripping|no_washer - filter|pulled|took|i|removed|undid|drain|came_out_with|with_the_cap_off|cover_off",
     ),
     "relief_piston_loose": (
         f"plunger|piston|{_RELIEF} + rattles|sloppy|slop|loose|wobbles|floppy|tilts|cocks + bore|hole|it|fit|housing - cap|screw|nut|knock|ring|engine",

@@ -64,6 +64,34 @@ PAST_USE = (
 GOOD_NEWS = frozenset(
     ["metals_normal", "pump_found_sound", "all_plugs_accounted_for", "shells_look_normal"]
 )
+#: words that say a part is as it should be, where no word beside them says what is wrong
+PRAISE = frozenset(
+    [
+        "right",
+        "correct",
+        "correctly",
+        "good",
+        "fine",
+        "ok",
+        "okay",
+        "same",
+        "freely",
+        "properly",
+        "tight",
+        "true",
+        "flat",
+        "straight",
+        "numbered",
+        "perfect",
+        "bright",
+        "sound",
+        "smooth",
+        "order",
+        "way",
+        "round",
+        "all",
+    ]
+)
 _FINE = "fine|ok|okay|good|great|perfect|normal|normally|healthy|strong|perfectly|lovely|excellent|beautiful|beautifully"
 _TROUBLE = "problem|problems|trouble|issue|issues|complaint|complaints|worries|drama"
 _UNTIL = "right|up? to? until|till|before|prior"

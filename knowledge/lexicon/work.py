@@ -206,9 +206,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "rewired",
     ),
     "connector_refitted": (
-        "unplugged|reseated|cleaned|pushed|wiggled|jiggled .. plug|connector",
+        "unplugged|reseated|=cleaned|=cleaning|pushed|wiggled|jiggled .. plug|connector",
         "plugged|plugging the|my? oil? pressure? sender|sensor|switch =back in|on?",
-        "connector|plug .. unplugged|reseated|cleaned|refitted",
+        "connector|plug .. unplugged|reseated|=cleaned|refitted",
         "unplugged|disconnected|pulled and|& replugged|reconnected|replaced|refitted|cleaned .. sender|sensor|switch|plug",
         "replugged|reconnected the? sender|sensor|switch|plug|connector|wire",
         "plugged|pushed it back in|on?",

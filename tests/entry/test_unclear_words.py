@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.entry.candidates import candidates
 from diagnose.entry.recording import Input, record
 from diagnose.errors import UsageError
 from knowledge.book import the_book
@@ -41,5 +42,23 @@ def test_nothing_but_unclear_words_saves_nothing(tmp_path: Path) -> None:
         record(path, BOOK, Input(facts=["pump joint tight, new gasket"]))
     assert "\n" not in str(alone.value), "one phrase, one line"
     assert path.read_text("utf-8") == EMPTY
-    assert "[hard_to_turn=" in said
+    assert "[air_at_pump_cover=no]" in said
     assert "cured_it" not in said
+
+
+@pytest.mark.parametrize(
+    ("said", "first"),
+    [
+        ("bearing caps all numbered and right way round", "caps_mixed=no"),
+        ("lifters all stay up in their bores", "lifter_out_of_bore=no"),
+        ("tacho reads right", "tachometer_wrong=no"),
+        ("relief spring same length as the new one", "relief_spring_short_or_broken=no"),
+    ],
+)
+def test_praise_of_a_part_offers_no_fault(said: str, first: str) -> None:
+    """What is right is offered as no fault; a fault in the same words is offered as one."""
+    offered = [c.typed for c in candidates(said, BOOK)]
+    assert offered[0] == first
+    assert all(typed.endswith("=no") for typed in offered)
+    faults = [c.typed for c in candidates("tacho reads wrong, bent", BOOK)]
+    assert [t for t in faults if t.endswith("=yes")] == faults != []

@@ -117,7 +117,6 @@ OTHER: dict[str, str] = {
     "balance shaft bush turned in the block": "ran_on_without_pressure",
     "balance shaft bush has .3mm play": "pump_bush_clearance",
     "buzzer on, gauge dead 0": "gauge_dead_on_known_signal",
-    "bypass valve closes properly": "filter_bypass_stuck_open",
     "rear main seal dry as a bone": "signs_of_starvation",
     "plastic bits in the pan": "metal_in_pan",
     "no oil at the rockers, pipe bent flat": "pickup_bent",

@@ -104,6 +104,38 @@ READ = {
         "bearing rods 6",
         "reading 30 psi",
     ],
+    "theres oil all over the plug on the little switch by the filter": [
+        "finding sender_leaks_oil present"
+    ],
+    "the rod let go its shell, it spun in the rod": ["finding shell_spun present"],
+    "put a quart of flush in, now 8 psi hot, used to be 25": [
+        "finding additive_or_flush_in_oil present",
+        "trial engine_flushed worse",
+        "reading 8 psi hot",
+    ],
+    "the tensioner has a hole, oil squirts out of it": [],
+    "turbo return pipe is coked": ["finding turbocharged present"],
+    "the vvt solenoid screen was full of silicone": ["finding cam_phasers present"],
+    "tank glass goes down nearly empty": ["finding tank_empties_running present"],
+    "scavenge suction pipe cracked at the flange": ["finding scavenge_side_takes_air present"],
+    "oil goes back to tank, after 20 min the pressure drops": [
+        "behaviour low after minutes of running"
+    ],
+    "sump plug clean": ["finding magnetic_metal absent", "finding metal_in_pan absent"],
+    "pump cover gasket blown out": ["finding seal_found_pushed_out present"],
+    "gearbox oil in the engine by mistake": ["finding additive_or_flush_in_oil present"],
+    "15 yrs in barn": ["finding stood_long present"],
+    "relief cap lost": ["finding relief_cap_loose_or_leaking present"],
+    "copper all through the sump": ["finding copper_flakes present"],
+    "oil cooler flows freely": ["finding cooler_found_blocked absent"],
+    "bypass valve closes properly": [
+        "finding filter_bypass_stuck_open absent",
+        "finding filter_bypass_stuck_shut absent",
+    ],
+    "relief plunger falls under its own weight": [
+        "finding relief_found_stuck absent",
+        "finding relief_plunger_sticks absent",
+    ],
 }
 
 
