@@ -28,7 +28,6 @@ CAM_BEARINGS = WorkArea(
         delivery_causes_galleries.GALLERY_BLOCKED: 0.5,
         pump_causes_fitted.PUMP_NOT_PRIMED: 0.5,
     },
-    renews=(topend_causes.CAM_BEARING_WEAR,),
     source=JUDGEMENT,
     implies=(findings.JUST_WORKED_ON,),
     also=("cam bearings renewed", "new camshaft bearings pressed in"),

@@ -97,16 +97,26 @@ class Worked(NamedTuple):
 
 
 def work_of(known: Known) -> Iterator[Worked]:
-    """Yield all work that was done, a second time where a finding says that it began with it."""
+    """Yield all work that was done, a second time where a finding says that it began with it.
+
+    What is named beside a rebuild, without a date of its own, was done with it.
+    """
     with_work = any(b.since in WITH_THE_WORK for b in known.behaviours())
+    rebuilt = [w.before for w in known.earlier_work() if _is_rebuild(w) and w.before is not None]
     for number, work in enumerate(known.earlier_work()):
         if work.area is areas.NOTHING:
             continue
-        age = 0.0 if work.before is None and with_work else work.before
+        age = work.before
+        if age is None:
+            age = 0.0 if with_work else min(rebuilt, default=None)
         most = multiple(age)
         yield Worked(number, work, most)
         if any(known.has(f) for f in BEGAN_WITH.get(work.area, OTHER_WORK)):
             yield Worked(number, work, min(most, MOST_BESIDE_FINDING))
+
+
+def _is_rebuild(work: EarlierWork) -> bool:
+    return work.area is areas_inside.WHOLE_ENGINE and work.done is Done.REBUILT
 
 
 @rule(
@@ -210,7 +220,7 @@ def since_the_rebuild_is_since_its_first_start(known: Known) -> Conclusions:
         b.since is Since.WORK and b.shows in LOW_SINCE and not b.course for b in known.behaviours()
     )
     for work in known.earlier_work() if low else ():
-        if work.area is areas_inside.WHOLE_ENGINE and work.done is Done.REBUILT:
+        if _is_rebuild(work):
             yield is_present(behaviour.LOW_FROM_FIRST_START, LIKELY)
 
 
