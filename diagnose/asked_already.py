@@ -1,4 +1,4 @@
-"""Checks that are nothing but questions, and which of them an interview or a story has answered.
+"""Checks that need not be made: questions that were answered, and looks that show nothing yet.
 
 Imported by ``check_planner``.
 """
@@ -8,14 +8,24 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping
 
 from diagnose.case.case import Case
+from knowledge.history.findings import STARTED_UNPRIMED
 from knowledge.model import Finding, Kind, Stage
+from knowledge.pressure.behaviour import NONE_FROM_FIRST_START
 from knowledge.questions.essentials import GRADE, SINCE
 from knowledge.questions.first_steps import HISTORY, OIL_RECORD
 from knowledge.questions.premises import PREMISES
 from knowledge.questions.shapes import Premise
+from knowledge.stations.delivery.findings_filter_cut import (
+    CUT_THE_FILTER_OPEN,
+    SORT_WHAT_THE_FILTER_HELD,
+)
 from knowledge.stations.oil.findings_analysis import LAB_VISCOSITY_HIGH, LAB_VISCOSITY_LOW
+from knowledge.stations.pump.findings_priming import DRILL_GIVES_NONE, NO_OIL_WHEN_CRANKED
 from knowledge.work import Inspection
 
+#: no oil has come as far as the filter since it was fitted
+DRY = frozenset({NONE_FROM_FIRST_START, NO_OIL_WHEN_CRANKED, DRILL_GIVES_NONE, STARTED_UNPRIMED})
+FILTER_CUT = frozenset({CUT_THE_FILTER_OPEN, SORT_WHAT_THE_FILTER_HELD})
 _FEW_WORDS = 6  #: a complaint of so many words is a story
 
 
@@ -32,6 +42,11 @@ def asked_already(case: Case, checks: Mapping[str, Inspection]) -> frozenset[Ins
 def known_of_the_oil(case: Case) -> frozenset[Finding]:
     """What a laboratory need not say: how thick an oil of a known grade is."""
     return frozenset({LAB_VISCOSITY_LOW, LAB_VISCOSITY_HIGH}) if case.engine.oil else frozenset()
+
+
+def shows_nothing(there: Collection[Finding]) -> frozenset[Inspection]:
+    """Looks that can show nothing: into a filter through which no oil has gone yet."""
+    return FILTER_CUT if DRY.intersection(there) else frozenset()
 
 
 def senseless(

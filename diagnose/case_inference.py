@@ -44,6 +44,7 @@ if TYPE_CHECKING:
 
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
+LOW_ON_TRUSTED_GAUGE = (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO)
 CERTAIN = 0.9
 BEGAN = 0.9  #: probability from which it surely began at a cause
 MOST_ENTRIES = 10_000_000  #: table entries of an exact sum: about a second
@@ -201,7 +202,7 @@ class CaseInference:
         bare = [_ranked(self, self.book.causes[c], p) for c, p in priors.items()]
         shown = shown_causes(proved, self.graph, {r.cause.id: r.probability for r in bare})
         rows = [replace(r, shown=r.cause.id in shown) for r in bare]
-        amiss = any(not fault.damage for fault in proved) or _trusted_gauge_is_low(self)
+        amiss = any(not fault.damage for fault in proved) or trusted_gauge_is_low(self)
         return tuple(
             sorted(
                 rows,
@@ -273,11 +274,11 @@ def before_evidence(known: CaseInference, name: str) -> float:
     return posterior(known.network, {name: Likelihood(1.0, 1.0)}).marginal[name]
 
 
-def _trusted_gauge_is_low(known: CaseInference) -> bool:
+def trusted_gauge_is_low(known: CaseInference) -> bool:
     """Whether a trusted gauge more likely than not reads low, or nothing."""
-    low = (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO)
     derived = (d.finding for d in known.result.derived if d.state is State.PRESENT)
-    return any(map(known.facts.has, low)) or any(f in low for f in derived)
+    seen = any(map(known.facts.has, LOW_ON_TRUSTED_GAUGE))
+    return seen or any(f in LOW_ON_TRUSTED_GAUGE for f in derived)
 
 
 def _ranked(known: CaseInference, cause: Cause, prior: float) -> Ranked:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
-from diagnose.asked_already import asked_already, known_of_the_oil, senseless
+from diagnose.asked_already import asked_already, known_of_the_oil, senseless, shows_nothing
 from diagnose.case.apart import is_out, open_for_bearings
 from diagnose.case_inference import CaseInference
 from diagnose.comes_first import what_comes_first
@@ -106,8 +106,10 @@ class CheckPlanner:
         case, book = self.inference.case, self.inference.book
         done = over(self.made) | looked_into(self) | asked_already(case, book.inspections)
         done |= needless(self.inference)
+        there = known_there(self.inference)
+        done |= shows_nothing(there)
         answered = self.answered | known_of_the_oil(case)
-        answered |= senseless(case, book.findings.values(), known_there(self.inference))
+        answered |= senseless(case, book.findings.values(), there)
         return PlanState(self.single_cause_model.weight, answered, self.opened, done)
 
     def chooser(
@@ -175,33 +177,8 @@ class CheckPlanner:
 
     @cached_property
     def choice(self) -> Choice | None:
-        """The best next check; None where no remaining check can change anything.
-
-        Where the answer is nearly certain, a check whose every outcome leaves it as certain is
-        passed over; where it was never seen on the engine, what shows it comes next instead, and
-        goes before a check that has no bearing on it.
-        """
-        chooser, plan_state = self.chooser(), self.plan_state
-        if one_repair_settles(self.inference):
-            return None
-        choice = chooser.choose(plan_state)
-        passed = 0
-        while choice is not None and passed < PASSED_OVER and changes_nothing(self, choice.option):
-            plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
-            choice = chooser.choose(plan_state)
-            passed += 1
-        first = self.inference.ranking[0]
-        to_be_seen = first.probability >= SURE and not (
-            seen_for(self.inference, first.cause) and not places_to_look(self.inference)
-        )
-        if passed == PASSED_OVER or choice is None:
-            return self.chooser(to_see=True).choose(self.plan_state) if to_be_seen else None
-        if to_be_seen and not self._direct_signs.view(choice.inspection, plan_state.answered):
-            choice = self.chooser(to_see=True).choose(self.plan_state) or choice
-        called_for = self.gauge_next and not self.may_run
-        options = chooser.options(plan_state) if called_for else ()
-        choice = what_comes_first(choice, lambda: chooser.options(plan_state), self.inference)
-        return with_gauge(choice, options, self.inference)
+        """The best next check; None where no remaining check can change anything."""
+        return best_choice(self)
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""
@@ -231,6 +208,43 @@ class CheckPlanner:
         return outcomes(
             known.network, known.evidence, known.posterior, supposed, causes, states, nodes
         )
+
+
+def best_choice(planner: CheckPlanner, without: Collection[str] = ()) -> Choice | None:
+    """The best next check; None where no remaining check can change anything.
+
+    Where the answer is nearly certain, a check whose every outcome leaves it as certain is
+    passed over; where it was never seen on the engine, what shows it comes next instead, and
+    goes before a check that has no bearing on it.
+
+    ``without``: ids of checks that another way makes, as an interview asks its own questions.
+    """
+    known, plan_state = planner.inference, planner.plan_state
+    book = known.book.inspections
+    plan_state = replace(plan_state, done=plan_state.done | {book[id_] for id_ in without})
+    if one_repair_settles(known):
+        return None
+    start, chooser = plan_state, planner.chooser()
+    choice = chooser.choose(plan_state)
+    passed = 0
+    while choice is not None and passed < PASSED_OVER and changes_nothing(planner, choice.option):
+        plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
+        choice = chooser.choose(plan_state)
+        passed += 1
+    first = known.ranking[0]
+    to_be_seen = first.probability >= SURE and not (
+        seen_for(known, first.cause) and not places_to_look(known)
+    )
+    if passed == PASSED_OVER or choice is None:
+        return planner.chooser(to_see=True).choose(start) if to_be_seen else None
+    if to_be_seen:
+        to_see = planner.chooser(to_see=True)
+        if not to_see.outcome_tables.view(choice.inspection, plan_state.answered):
+            choice = to_see.choose(start) or choice
+    called_for = planner.gauge_next and not planner.may_run
+    options = chooser.options(plan_state) if called_for else ()
+    choice = what_comes_first(choice, lambda: chooser.options(plan_state), known)
+    return with_gauge(choice, options, known)
 
 
 def one_repair_settles(known: CaseInference) -> bool:

@@ -3,21 +3,25 @@
 The one that decides where a found fault came from, and a bearing cap off an engine whose bearings
 are almost certainly damaged: it has to come apart, and that look says how far.
 
-Imported by ``check_planner`` and ``output``.
+Imported by ``check_planner``, ``teardown`` and ``output``.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from diagnose.case_inference import CaseInference, proved_in
+from diagnose.planning.choosing import looked_at_first
 from diagnose.planning.options import Choice, Option
+from diagnose.planning.precedence import Precedence
 from diagnose.seen_on_engine import SETTLED
+from knowledge.access.always_recorded import KEPT
 from knowledge.circuit.conditions import BEARINGS_DAMAGED
 from knowledge.faults import Fault
 from knowledge.model import Finding, Stage
 from knowledge.stations.bearings.findings_shells import LIFT_ONE_CAP
+from knowledge.work import Access
 
 DAMAGED = 0.95  #: probability of damaged bearings from which a cap comes off next (judgement)
 FEWEST = 2  #: findings that decide, of those a check must show to be the one that does
@@ -47,22 +51,38 @@ def bearings_unseen(known: CaseInference) -> bool:
 
 
 def what_comes_first(
-    choice: Choice, options: Callable[[], Iterable[Option]], known: CaseInference
+    choice: Choice, options: Callable[[], Sequence[Option]], known: CaseInference
 ) -> Choice:
     """The choice, with the check before it that a found fault or certain damage calls for."""
-    fault = open_origin(known)
-    called = tuple(_deciding(options(), fault)) if fault else ()
-    if not called and bearings_unseen(known):
-        called = tuple(o for o in options() if o.inspection is LIFT_ONE_CAP)
-    if not called:
-        return choice
-    option = min(called, key=lambda o: (o.minutes, o.inspection.id))
-    if option.inspection is choice.inspection:
+    option = called_for(options, known)
+    if option is None or option.inspection is choice.inspection:
         return choice
     others = (choice.option, *choice.runners_up)
     rest = tuple(o for o in others if o.inspection is not option.inspection)
     block, minutes = (option.inspection,), option.minutes
     return replace(choice, option=option, block=block, minutes=minutes, runners_up=rest)
+
+
+def on_the_way(choice: Choice, options: Sequence[Option], precedence: Precedence) -> Choice:
+    """The check itself, or what its openings uncover first and the work would spoil."""
+    wanted = {
+        o.inspection: k
+        for k, o in enumerate(options)
+        if o.inspection in KEPT and o.inspection.access is not Access.OUTSIDE
+    }
+    first = looked_at_first(choice, options, wanted, precedence)
+    if first.inspection is choice.inspection:
+        return choice
+    return replace(first, evidence=f"{first.evidence}; then {choice.inspection.says}")
+
+
+def called_for(options: Callable[[], Sequence[Option]], known: CaseInference) -> Option | None:
+    """The check that a found fault or certain damage calls for; None for none."""
+    fault = open_origin(known)
+    called = tuple(_deciding(options(), fault)) if fault else ()
+    if not called and bearings_unseen(known):
+        called = tuple(o for o in options() if o.inspection is LIFT_ONE_CAP)
+    return min(called, key=lambda o: (o.minutes, o.inspection.id), default=None)
 
 
 def _deciding(options: Iterable[Option], fault: Fault) -> Iterator[Option]:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
+from diagnose.check_planner import best_choice
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Facts, InferenceResult, Observation, infer
 from diagnose.inference.contradictions import by_derivation
 from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import Choice
-from diagnose.trusted_gauge import with_gauge
 from knowledge.model import Finding, Stage, State
 from knowledge.questions.first_steps import ASKED_BY_WORD, FIRST_STEPS, LEFT_OF
 from knowledge.questions.premises import PREMISES
@@ -83,11 +83,7 @@ class Known:
 
 def next_check(diagnosis: Diagnosis) -> Choice | None:
     """The best next check besides asking, which the interview does; None where none informs."""
-    chooser, state = check_chooser(diagnosis), diagnosis.planner.plan_state
-    choice = chooser.choose(state)
-    if choice is None or diagnosis.may_run or not diagnosis.gauge_next:
-        return choice
-    return with_gauge(choice, chooser.options(state), diagnosis.inference)
+    return best_choice(diagnosis.planner, without=ASKED_BY_WORD)
 
 
 def check_chooser(diagnosis: Diagnosis) -> Chooser:

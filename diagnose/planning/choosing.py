@@ -260,16 +260,28 @@ class Chooser:
             for k, o in enumerate(options)
             if o.inspection in KEPT or added[k] >= least * (o.minutes + self.setup)
         }
-        passed = {choice.option.inspection}
-        while True:
-            lines = self.precedence.before(choice.option)
-            found = next(((i, w) for i, w in lines if i in wanted and i not in passed), None)
-            if found is None:
-                return choice
-            first, why = found
-            passed.add(first)
-            k = wanted[first]
-            choice = replace(choice, option=options[k], evidence=why)
+        return looked_at_first(choice, options, wanted, self.precedence)
+
+
+def looked_at_first(
+    choice: Choice,
+    options: Sequence[Option],
+    wanted: Mapping[Inspection, int],
+    precedence: Precedence,
+) -> Choice:
+    """Put first which of the wanted checks the chosen one, or an opening on its way, would spoil.
+
+    ``wanted``: the place of each among the options.
+    """
+    passed = {choice.option.inspection}
+    while True:
+        lines = precedence.before(choice.option)
+        found = next(((i, w) for i, w in lines if i in wanted and i not in passed), None)
+        if found is None:
+            return choice
+        first, why = found
+        passed.add(first)
+        choice = replace(choice, option=options[wanted[first]], evidence=why)
 
 
 def _with_covers(

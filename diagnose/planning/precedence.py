@@ -17,7 +17,8 @@ _BEFORE: dict[Access, tuple[Before, ...]] = {
     place: tuple(b for b in BEFORE if b.opening is place) for place in Access
 }
 _SPOILT_BY: dict[Inspection, tuple[Before, ...]] = {
-    check: tuple(b for b in BEFORE if b.check is check) for check in {b.check for b in BEFORE}
+    check: tuple(b for b in BEFORE if b.check is check and b.spoilt)
+    for check in {b.check for b in BEFORE}
 }
 _FIRST_OF: dict[Inspection, tuple[tuple[Inspection, str], ...]] = {
     later: tuple((f.check, f.why) for f in FIRST_OF if later in f.then)

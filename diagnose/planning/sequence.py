@@ -7,7 +7,7 @@ Deterministic.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from diagnose.planning.choosing import Chooser
@@ -44,8 +44,17 @@ class PlannedCheck:
     outcomes: tuple[Outcome, ...]
 
 
+#: what comes in place of a choice in a state of the job
+Steer = Callable[[Choice, PlanState], Choice]
+
+
+def as_chosen(choice: Choice, _: PlanState) -> Choice:
+    """Nothing comes in place of a choice."""
+    return choice
+
+
 def planned_sequence(
-    chooser: Chooser, start: PlanState, most: int = LONGEST
+    chooser: Chooser, start: PlanState, most: int = LONGEST, steer: Steer = as_chosen
 ) -> tuple[PlannedCheck, ...]:
     """Return the checks in order, so many at most; empty where no check is informative."""
     planned: list[PlannedCheck] = []
@@ -54,6 +63,7 @@ def planned_sequence(
         choice = chooser.choose(plan_state, deep=left >= DEEP)
         if choice is None:
             break
+        choice = steer(choice, plan_state)
         adds = chooser.shares([choice.option.view], plan_state.weight)[0]
         missed: Array = plan_state.weight * (1.0 - adds)
         share = float(missed.sum())

@@ -7,11 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 
 import numpy as np
 
 from diagnose.case.apart import is_out
+from diagnose.comes_first import called_for, on_the_way
 from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import Pace
 from diagnose.planning.choosing import SURE, Chooser
@@ -153,7 +154,7 @@ class Plan:
         """
         if self.confirmed:
             return ()
-        line = planned_sequence(self.chooser, self.plan_state)
+        line = planned_sequence(self.chooser, self.plan_state, steer=partial(_steered, self))
         if not self.settled:
             return worth_it(line, self.chooser)
         seen = 0.0
@@ -271,6 +272,18 @@ class Plan:
     def waits(self) -> float:
         """The longest wait of the plan that is not hands-on: a drain, a laboratory."""
         return max((link.choice.option.inspection.waits_minutes for link in self.line), default=0.0)
+
+
+def _steered(plan: Plan, choice: Choice, plan_state: PlanState) -> Choice:
+    """The plan begins with the next check of the review, and goes on to what is called for."""
+    options, known = plan.chooser.options(plan_state), plan.answer.inference
+    called = called_for(lambda: options, known)
+    if called is not None:
+        choice = replace(choice, option=called, evidence="")
+        return on_the_way(choice, options, plan.chooser.precedence)
+    first = plan.answer.next_check if plan_state is plan.plan_state else None
+    same = next((o for o in options if first and o.inspection is first.inspection), None)
+    return replace(choice, option=same, evidence=first.evidence) if first and same else choice
 
 
 def worth_it(line: tuple[PlannedCheck, ...], chooser: Chooser) -> tuple[PlannedCheck, ...]:

@@ -3,6 +3,7 @@
 from knowledge.access.precedence_model import Before, before
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import findings_filter as delivery_filter
+from knowledge.stations.delivery import findings_filter_cut as delivery_filter_cut
 from knowledge.stations.instrument import findings as instrument_findings
 from knowledge.stations.instrument import findings_electrical as instrument_electrical
 from knowledge.stations.instrument import findings_panel as instrument_panel
@@ -248,6 +249,18 @@ _FILTER_AND_CAP = (
         why="count the seals on the filter before you cut it",
         source=COMMON_PRACTICE,
         openings=(Access.FILTER_CUT,),
+    ),
+    *before(
+        check=delivery_filter_cut.CUT_THE_FILTER_OPEN,
+        why="the metal in the filter says whether bearings, pump or nothing sheds",
+        source=COMMON_PRACTICE,
+        openings=(
+            Access.SUMP_OFF,
+            Access.FRONT_COVER_OFF,
+            Access.PUMP_OFF,
+            Access.FLYWHEEL_OFF,
+        ),
+        spoilt=False,
     ),
     *before(
         check=relief_findings.FEEL_THE_RELIEF_CAP,

@@ -1,4 +1,4 @@
-"""The two shapes of "look before it is spoilt", and what ends running."""
+"""The two shapes of "look before you open", and what ends running."""
 
 from __future__ import annotations
 
@@ -18,6 +18,7 @@ class Before:
     why: str
     source: Source
     not_with: tuple[Finding, ...] = ()  #: does not bind an engine with any of these features
+    spoilt: bool = True  #: the opening spoils it; else it only says what is worth opening
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,9 +53,17 @@ def before(
     source: Source,
     openings: Iterable[Access],
     not_with: tuple[Finding, ...] = (),
+    spoilt: bool = True,
 ) -> tuple[Before, ...]:
     """Return one check that must come before several openings for the same reason."""
     return tuple(
-        Before(check=check, opening=opening, why=why, source=source, not_with=not_with)
+        Before(
+            check=check,
+            opening=opening,
+            why=why,
+            source=source,
+            not_with=not_with,
+            spoilt=spoilt,
+        )
         for opening in openings
     )

@@ -22,6 +22,7 @@ def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
     """Return the tree for an engine whose features ``has`` answers; typical where none is known."""
     tree = dict(OPENINGS)
     _set_pump(tree, has)
+    _set_drive(tree, has)
     _set_sump(tree, has)
     known = any(has(place) for place in _PUMP_PLACES)
     if known:
@@ -48,6 +49,17 @@ def _set_pump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> No
             tree[Access.PUMP_OFF],
             keep="if its shaft is held from above, mark and lift the distributor first; "
             + tree[Access.PUMP_OFF].keep,
+        )
+
+
+def _set_drive(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """With the cam overhead a distributor seldom drives the pump: an auxiliary shaft may."""
+    from_above = has(features.PUMP_ON_DISTRIBUTOR_SHAFT) or has(features.PUMP_ON_SKEW_GEAR)
+    if has(features.OVERHEAD_CAM) and not from_above:
+        _alter(tree, Access.DISTRIBUTOR_OUT, (Access.OUTSIDE,), 30, 20)
+        tree[Access.DISTRIBUTOR_OUT] = replace(
+            tree[Access.DISTRIBUTOR_OUT],
+            says="if an auxiliary shaft drives the pump: its drive gear out (or the distributor there)",
         )
 
 

@@ -6,7 +6,10 @@ from knowledge import access
 from knowledge.cautions import CAUTIONS, DEFERS_TO
 from knowledge.engines import layouts
 from knowledge.engines.features import (
+    OVERHEAD_CAM,
     PUMP_ON_CRANK_NOSE,
+    PUMP_ON_DISTRIBUTOR_SHAFT,
+    PUMP_ON_SKEW_GEAR,
     PUMP_OUTSIDE,
     RELIEF_OUTSIDE,
     STRESSED_SUMP,
@@ -99,3 +102,11 @@ def test_every_caution_is_worded_and_every_deferral_named_once() -> None:
     assert all(CAUTIONS.values())
     assert all(w.says and w.source for wordings in CAUTIONS.values() for w in wordings)
     assert len({d.id for d in DEFERS_TO}) == len(DEFERS_TO) == 11
+
+
+def test_an_overhead_cam_engine_has_no_distributor_to_lift_for_its_pump() -> None:
+    """Only where nothing says that one drives the pump."""
+    plain = tree_with()[Access.DISTRIBUTOR_OUT].says
+    assert tree_with(OVERHEAD_CAM)[Access.DISTRIBUTOR_OUT].says.startswith("if an auxiliary shaft")
+    for driven in (PUMP_ON_DISTRIBUTOR_SHAFT, PUMP_ON_SKEW_GEAR):
+        assert tree_with(OVERHEAD_CAM, driven)[Access.DISTRIBUTOR_OUT].says == plain

@@ -141,14 +141,22 @@ def stage_summaries(plan: Plan) -> Iterator[StageSummary]:
         minutes += stage.minutes
         chance += stage.chance
         yield StageSummary(
-            number=stage.number, says=_title(stage, plan), minutes=minutes, chance=chance
+            number=stage.number,
+            says=_opened(stage, plan)[-1],  # the place that is reached
+            minutes=minutes,
+            chance=chance,
         )
 
 
 def _title(stage: Stage, plan: Plan) -> str:
+    return "; then ".join(_opened(stage, plan))
+
+
+def _opened(stage: Stage, plan: Plan) -> list[str]:
+    """What is opened, outermost first; at least one line."""
     opened = [o.says for o in stage.way if o.minutes_in_place or o.minutes_on_stand]
     lies_open = plan.answer.planner.opened - {Access.OUTSIDE}
-    return "; then ".join(opened) or f"nothing {'more ' if lies_open else ''}to open"
+    return opened or [f"nothing {'more ' if lies_open else ''}to open"]
 
 
 def _stage(stage: Stage, plan: Plan) -> PlannedStage:

@@ -169,6 +169,8 @@ def _stage(stage: PlannedStage) -> list[Block]:
 def _check(check: PlannedCheck, number: str, place: int) -> list[Block]:
     """A check: its name and care always, its steps and findings as there is room."""
     lines = headed(f"  {number}  ", f"{check.says} ({check.minutes:.0f} min)")
+    if check.evidence:
+        lines += wrapped(f"first, because {check.evidence}", 6, 8)
     if check.keep:
         lines += wrapped(f"record first: {check.keep}", 6, 8)
     steps = []

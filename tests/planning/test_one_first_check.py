@@ -1,0 +1,101 @@
+"""The first check: one for every command, and the filter cut open before anything costly."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from diagnose.case.loading import from_text
+from diagnose.check_planner import best_choice
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import next_check
+from diagnose.output.documents.stages import stage_summaries
+from diagnose.teardown.plan import Plan
+from knowledge.book import the_book
+from knowledge.questions.first_steps import ASKED_BY_WORD
+from knowledge.work import Access
+from tests.support.trade_answers import case_text
+
+BOOK = the_book()
+LONG = {Access.SUMP_OFF, Access.FRONT_COVER_OFF, Access.PUMP_OFF, Access.FLYWHEEL_OFF}
+DAMAGED = ("bearing_knock", "copper_flakes", "fell_suddenly")
+#: layout and findings of a story
+STORIES = [
+    ("overhead_cam_four", ("gauge_reads_low", "direct_gauge_low", "needle_flickers")),
+    ("distributor_v8", ("gauge_reads_low", "good_cold_low_hot")),
+    ("overhead_cam_four", ("slow_after_standing", "oil_just_changed")),
+    ("small_diesel", ("gauge_reads_zero", "none_from_first_start")),
+]
+
+
+@cache
+def job(layout: str, facts: tuple[str, ...]) -> Diagnosis:
+    return Diagnosis(BOOK, from_text(case_text({"engine": layout, "facts": facts}), None, BOOK))
+
+
+@pytest.mark.parametrize(("layout", "facts"), STORIES)
+def test_the_plan_begins_with_the_next_check_of_the_review(
+    layout: str, facts: tuple[str, ...]
+) -> None:
+    answer = job(layout, facts)
+    assert answer.next_check is not None
+    line = Plan(answer).line
+    assert line[0].choice.inspection is answer.next_check.inspection
+
+
+def test_words_are_answered_with_the_next_check_of_the_review() -> None:
+    """`tell` and `ask` leave out only what an interview asks itself."""
+    answer = job("small_diesel", DAMAGED)
+    first, review = next_check(answer), answer.next_check
+    assert first is not None
+    assert review is not None
+    assert first.inspection is review.inspection
+    asked = job("overhead_cam_four", ("gauge_reads_low",))
+    by_word = best_choice(asked.planner, without=ASKED_BY_WORD)
+    assert by_word is not None
+    assert by_word.inspection.id not in ASKED_BY_WORD
+
+
+def test_the_plan_goes_straight_to_the_cap_that_the_review_names() -> None:
+    """Before it only what its openings uncover; no lamp is looked at, no hose followed."""
+    answer = job("small_diesel", DAMAGED)
+    assert answer.next_check is not None
+    assert answer.next_check.inspection.id == "lift_one_cap"
+    line = Plan(answer).line
+    checks = [link.choice.inspection for link in line]
+    before = checks[: [c.id for c in checks].index("lift_one_cap")]
+    assert all(c.access is not Access.OUTSIDE for c in before)
+    assert "then take off one bearing cap" in line[0].choice.evidence
+
+
+@pytest.mark.parametrize(("layout", "facts"), STORIES[:2])
+def test_the_filter_is_cut_open_before_a_long_opening(layout: str, facts: tuple[str, ...]) -> None:
+    opened: set[Access] = set()
+    for link in Plan(job(layout, facts)).line:
+        opened |= {o.access for o in link.choice.option.way}
+        if link.choice.inspection.id == "cut_the_filter_open":
+            assert not opened & LONG
+            return
+    pytest.fail("the filter is not cut open")
+
+
+def test_a_filter_through_which_no_oil_has_gone_is_not_cut() -> None:
+    checks = [link.choice.inspection.id for link in Plan(job(*STORIES[3])).line]
+    assert "cut_the_filter_open" not in checks
+
+
+def test_a_trusted_gauge_that_read_low_leaves_no_panel_to_check() -> None:
+    shown = [link.choice.inspection.id for link in Plan(job(*STORIES[0])).line]
+    assert not {"turn_the_key_and_look", "swing_the_gauge_by_its_lead"} & set(shown)
+    panel = job("overhead_cam_four", ("gauge_reads_low", "needle_flickers"))
+    assert "turn_the_key_and_look" in [c.choice.inspection.id for c in Plan(panel).line]
+
+
+def test_a_stage_is_named_after_the_place_that_is_reached() -> None:
+    """Not after the oil sample that is drawn on the way to the filter."""
+    plan = Plan(job(*STORIES[2]))
+    titles = [s.says for s in stage_summaries(plan)]
+    reached = [s.way[-1].says for s in plan.stages if len(s.way) > 1]
+    assert reached
+    assert set(reached) <= set(titles)
