@@ -24,6 +24,8 @@ _TO = r"\s*(?:-|–|/|\bto\b|\bor\b|\band\b|&)\s*"
 _LIST = rf"{_ONE}(?:(?:\s*,\s*{_ONE})+{_TO}{_ONE}|(?:\s*,\s*{_ONE}){{2,}}|(?:{_TO}{_ONE})+)?"
 _NO_UNIT = r"(?!\s+(?:the|a|an|my|it|and|oil|there|this|that)\b)"  #: "4 in the pump"
 _DECIMALS = re.compile(rf"(?P<list>0?\.\d{{3,5}}(?:{_TO}0?\.\d{{3,5}})?)(?![\w%]|\.\d)")
+#: two decimals without a unit are millimetres: "main 4 0.09"
+_HUNDREDTHS = re.compile(r"(?P<list>0?\.[0-2]\d)(?P<mm>)(?![\w%/]|\.\d|\s*[-–])")
 
 
 def _names() -> Iterator[str]:
@@ -40,6 +42,7 @@ def _pattern() -> re.Pattern[str]:
 
 
 _WITH_UNIT = _pattern()
+_PATTERNS = (_WITH_UNIT, _DECIMALS, _HUNDREDTHS)
 _COUNTS = frozenset((*WORDS, "half"))
 _VISCOSITY, _IS = (
     frozenset(["viscosity", "visc", "kv100"]),
@@ -79,13 +82,13 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
     for i, token in enumerate(tokens):
         if token.start < end or not (token.is_figure or token.word in _COUNTS):
             continue
-        match = _WITH_UNIT.match(text, token.start) or _DECIMALS.match(text, token.start)
+        match = next((m for p in _PATTERNS if (m := p.match(text, token.start))), None)
         if match is None and _is_of_a_laboratory(tokens, i):
             value = f"{_plain(token.word)} cSt"
             found.append(Amount(i, i + 1, (value,), frozenset(["viscosity"])))
         if match is None:
             continue
-        unit = match.groupdict().get("unit") or INCHES
+        unit = match.groupdict().get("unit") or ("mm" if "mm" in match.groupdict() else INCHES)
         last = next((k for k, t in enumerate(tokens[i:], i) if t.start >= match.end()), len(tokens))
         names = {unit.lower(), SPELLINGS.get(unit.lower(), unit.lower())}
         known = {
@@ -94,7 +97,7 @@ def amounts(text: str, tokens: tuple[Token, ...]) -> list[Amount]:
         if last <= i or not known:
             continue
         each = tuple(f"{_plain(one[0])} {_shown(unit)}" for one in _EACH.finditer(match["list"]))
-        bare = "unit" not in match.groupdict()
+        bare = match.re is _DECIMALS
         found.append(Amount(i, last, each, frozenset(known), bare))
         end = match.end()
     return found

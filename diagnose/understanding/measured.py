@@ -12,7 +12,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.springs_compared import springs_compared
 from diagnose.understanding.stance import Stance
-from diagnose.understanding.value_rows import Cell, in_a_row
+from diagnose.understanding.value_rows import Cell, in_a_row, metric
 from diagnose.understanding.values_named import (
     NUMBER_WORDS,
     Name,
@@ -166,7 +166,7 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
         every = amounts(paragraph.text, line.tokens)
         names = [n for n in names_in(line, book, part) if not _unmeasured(line, n)]
         rows = [*by_number(line, every, names)] or in_a_row(line, every, names)
-        row = [c for c in rows if c.name.quantity.id in _PART]
+        row = [metric(c, every) for c in rows if c.name.quantity.id in _PART]
         last = [*_in_row(line, row)] or last
         unit = row[-1].text.rpartition(" ")[2] if row else unit
         for each in last if row else ():

@@ -19,6 +19,7 @@ _LEAST = 2  #: pairs of number and value that make a row
 _GLUED = re.compile(r"(?:no|nr|number|num)\.?(\d{1,2})")
 _VALUE = frozenset(["number", "length"])
 _BESIDE = frozenset(["and", "&", "/", ";", ",", "all", "both", "respectively", "which", "rest"])
+_NO_PART = frozenset(["plastigage", "plastigauge", "clearance", "clearances"])
 _JOINED = frozenset([",", "and", "&", "/"])
 _SMALL = frozenset(["thou", "mil", "mm", "in"])
 _DECIMAL = frozenset(["mm", "in"])  #: no clearance is a whole number of these
@@ -52,13 +53,29 @@ def is_except(line: Line, at: int) -> bool:
 
 def by_number(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Cell]:
     """The values of a kind of bearing that are given with the number of each."""
-    for name in names:
+    before = [*_values_first(line, every, names)]
+    yield from before
+    for name in names if not before else ():
         ends = [n.mark.first for n in names if n.mark.first >= name.mark.last]
         last = min(ends, default=len(line.tokens))
         items = [*_items(line, name, last, every)]
         one = items if len(names) > 1 and _is_numbered(name, items) else []
         for place, value in [(one[0], one[1])] if one else _pairs(items):
             yield Cell(name, place.number, value.text, value.at, (_words_of(line, place),))
+
+
+def _values_first(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Cell]:
+    """Values straight before the name and number of their bearing: "0.05 rod 1 and 0.055 rod 2"."""
+    parts = (n for n in names if line.word(n.mark.first) not in _NO_PART)
+    if not every or any(n.mark.first < every[0].first for n in parts):
+        return
+    for name in names:
+        amount = next((a for a in every if a.last == name.mark.first), None)
+        number = line.tokens[name.mark.last] if name.mark.last < len(line.tokens) else None
+        whole = number is not None and number.kinds == {"number"} and number.value.isdecimal()
+        if amount is not None and number is not None and whole and int(number.value) <= _MOST:
+            place = Mark(True, name.mark.last, name.mark.last + 1)
+            yield Cell(name, int(number.value), amount.texts[-1], amount.first, (place,))
 
 
 def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_Item]:

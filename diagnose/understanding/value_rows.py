@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import NamedTuple
 
-from diagnose.understanding.amounts import Amount
+from diagnose.understanding.amounts import Amount, in_millimetres
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.values_named import Name, says_nothing
@@ -40,6 +41,15 @@ def in_a_row(line: Line, every: list[Amount], names: list[Name]) -> Iterator[Cel
         for number, k in enumerate(cells, 1) if unit else ():
             value = line.tokens[k].value
             yield Cell(name, number, value if " " in value else f"{value} {unit}", k)
+
+
+def metric(cell: Cell, every: list[Amount]) -> Cell:
+    """A value of a row, in millimetres where it is a bare decimal that no bearing has in inches."""
+    amount = next((a for a in every if a.first <= cell.at < a.last), None)
+    if amount is None:
+        return cell
+    (text,) = in_millimetres(replace(amount, texts=(cell.text,)), cell.name.quantity)
+    return cell._replace(text=text)
 
 
 def _figures_behind(line: Line, name: Name) -> list[int]:

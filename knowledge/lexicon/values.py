@@ -374,7 +374,7 @@ NOT_MEASURED_BEFORE = _set(
 )
 NOT_MEASURED_AFTER = _set(
     "spec specs limit max maximum min minimum allowed under undersize oversize over oversized "
-    "undersized feeler more less bigger smaller shorter longer lower higher tight loose"
+    "undersized shells shell inserts feeler more less bigger smaller shorter longer lower higher tight loose"
 )
 #: between the name of a part alone and its figure; with any other word the figure is of something else
 BETWEEN = _set(

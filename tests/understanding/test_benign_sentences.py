@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from diagnose.understanding import reader
+from diagnose.understanding.foreign_parts import without_foreign_parts
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
 
@@ -55,7 +56,7 @@ def test_faults_beside_other_parts_are_read(text: str) -> None:
 
 def test_the_list_catches_a_reader(monkeypatch: pytest.MonkeyPatch) -> None:
     """Without regard to whose part it is, many are misread."""
-    others = tuple(c for c in reader.CORRECTIONS if c is not reader.without_foreign_parts)
+    others = tuple(c for c in reader.CORRECTIONS if c is not without_foreign_parts)
     monkeypatch.setattr(reader, "CORRECTIONS", others)
     misread = [
         t for t, may in EVERY.items() if {f.short for f in read(t, the_book()).facts} - set(may)

@@ -136,6 +136,22 @@ READ = {
         "finding relief_found_stuck absent",
         "finding relief_plunger_sticks absent",
     ],
+    "plastigage 0.05 rod 1 and 0.055 rod 2": [
+        "finding rod_clearance 0.05 mm rod 1",
+        "finding rod_clearance 0.055 mm rod 2",
+    ],
+    "rod 1 .002 rod 2 .003": [
+        "finding rod_clearance 0.002 in rod 1",
+        "finding rod_clearance 0.003 in rod 2",
+    ],
+    "mains fitted with 0.25 shells": ["earlier bearings renewed"],
+    "mains 0,06 0,06 0,07": ["finding main_clearance 0.07 mm"],
+    "main 4 0.09": ["finding main_clearance 0.09 mm main 4"],
+    "crank ground 0.25 mm undersize, rods got standard shells": [
+        "earlier bearings",
+        "finding wrong_shells_fitted present",
+    ],
+    "oil pressure 0.25": [],
 }
 
 
