@@ -183,6 +183,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "oil pressure at idle is not low": [],
         "oil pressure at zero. It happens in bends": ["behaviour none bends"],
         "oil pressure at zero. It corners well": ["behaviour none"],
+        "pressure drops to 5 psi, 45 at 2000": ["behaviour low"],
     }
 )
 def behaviours(paragraph: Paragraph) -> Iterator[Fact]:

@@ -1,4 +1,7 @@
-"""What is written otherwise at equal length: decimal commas as points, "these days" as "now"."""
+"""What is written otherwise at equal length: decimal commas as points, "these days" as "now".
+
+A sentence without a subject goes on with the one before: "Gauge flickers at idle. Drops to 5 psi."
+"""
 
 from __future__ import annotations
 
@@ -24,6 +27,12 @@ _TODAY = re.compile(
     r"season|year|time))\b[^.!?\n]{0,60}?)\b(?P<now>today|this morning|this week|this season|"
     r"this year|tonight)(?=[ ,:]+(?:(?:it|its|it's|is|has|shows|reads|only|just|at|about|around|"
     r"down|to)[ ]+)*(?:\d|zero\b))",
+    re.I,
+)
+#: what the needle does next, without its name
+_GOES_ON = re.compile(
+    r"(?P<said>\b(?:needle|gauge|pressure)\b(?:[^.!?\n]|\.(?=\d)){0,60}?)\.(?=\s+(?:then |and )?"
+    r"(?:drops|falls|sinks|goes (?:down|up)|comes (?:up|back)|climbs|rises)\b)",
     re.I,
 )
 _PERHAPS = re.compile(rf"{_NO_LIST}\d{{1,3}},\d{{1,2}}(?![\w,])")
@@ -54,3 +63,14 @@ def with_now(text: str) -> str:
     """
     text = _NOW.sub(lambda found: "now".ljust(len(found[0])), text)
     return _TODAY.sub(lambda found: found["was"] + "now".ljust(len(found["now"])), text)
+
+
+def with_what_follows(text: str) -> str:
+    """A text with a comma before a sentence that only says what the needle does next; as long.
+
+    >>> with_what_follows("Gauge flickers at hot idle. Drops to 5 psi. Oil is new. Drops fall.")
+    'Gauge flickers at hot idle, Drops to 5 psi. Oil is new. Drops fall.'
+    """
+    while (joined := _GOES_ON.sub(lambda found: found["said"] + ",", text)) != text:
+        text = joined
+    return text

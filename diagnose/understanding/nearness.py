@@ -65,6 +65,10 @@ def of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) ->
         return True  # "from 60 cold to 8"
     if of_none(line, nearest, mark):
         return False
+    shown = (f for f in figures if f.last > head.first and not left_behind(line, f.first))
+    first = next(shown, nearest)
+    if first.last <= nearest.first and first.first - head.last <= 1:
+        return True  # "drops to 5 psi, 45 at 2000"
     linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
     return not (linked and line.distance(head, nearest) <= 4)
 

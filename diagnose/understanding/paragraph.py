@@ -222,11 +222,13 @@ def places_of(fact: Fact, line: Line) -> list[int]:
     return [k for k, t in enumerate(line.tokens) if any(a <= t.start < b for a, b in fact.spans)]
 
 
-def heat_at(line: Line, mark: Mark[object]) -> str:
-    """The oil's temperature where a word for heat stands: "60 psi until it gets hot" was cold."""
+def heat_at(line: Line, mark: Mark[object], at: int = 0) -> str:
+    """How hot a word for heat says the oil was at token ``at``: cold at "60 psi until it gets hot"."""
     near = range(mark.first - 4, mark.first + 1)
     until = next((k for k in near if line.word(k) in UNTIL), 0)
-    was_cold = any(line.tokens[k].is_figure for k in range(max(0, until - 2), until))
+    was_cold = at < mark.last and any(
+        line.tokens[k].is_figure for k in range(max(0, until - 2), until)
+    )
     value = Circumstance.COLD if was_cold else mark.value
     return HEAT[value].value if isinstance(value, Circumstance) else ""
 

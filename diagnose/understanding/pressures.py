@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from itertools import pairwise
-
 from diagnose.understanding.compared_figures import beside_the_book
 from diagnose.understanding.differences import is_difference
 from diagnose.understanding.figures import WORDS
@@ -20,11 +17,12 @@ from diagnose.understanding.sizes import (
     of_another_gauge,
 )
 from diagnose.understanding.text import Token
-from diagnose.understanding.the_gauge import sweeps_at_key_on
+from diagnose.understanding.the_gauge import not_running
 from diagnose.understanding.then_now import (
     beside_what_was,
     came_after_none,
     came_down,
+    fell_within,
     is_dated,
     is_what_is_now,
     later_alone,
@@ -62,7 +60,6 @@ from knowledge.lexicon.numbers import (
     SHOWN_BY,
     SHOWN_THEN,
     SO_MUCH,
-    STARTED,
     STICK,
     SWINGS,
     THEN_NOW,
@@ -73,7 +70,6 @@ from knowledge.lexicon.numbers import (
 )
 from knowledge.lexicon.pressure_words import GAUGE_WORDS
 from knowledge.lexicon.stance_words import SIDES
-from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Circumstance, Speed
 
 MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure
@@ -87,7 +83,6 @@ _THEN = frozenset(
 _LISTED = (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
 _WENT = 9  #: words from a person to how fast he goes
 _HYPHENS = frozenset(["-", "–", "—", "/", "%"])
-_ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 
 
 def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
@@ -108,7 +103,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if (
         (_swings(line, i) and " to " not in token.value)
         or is_difference(line, i)
-        or _not_running(line, i)
+        or not_running(line, i)
         or _is_scale(token, unit)
         or is_of_the_scale(line, i)
         or is_gain(line, i)
@@ -271,6 +266,8 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
     )
     if word == "to" and came and _moves(line, i):
         return True  # "dropped from its usual 80 psi to 40"
+    if word == "to" and names_it and fell_within(line, at):
+        return True
     if word in TOWARDS | OVER | UNDER:
         verb = at - 1
         while (
@@ -366,24 +363,6 @@ def _swings(line: Line, i: int) -> bool:
     """Whether it is an end of what a needle swings over: "swings from 0 to 50"."""
     before = {line.word(k) for k in range(i - 6, i)}
     return bool(before & SWINGS) and bool(before & {"from", "between"})
-
-
-def _not_running(line: Line, i: int) -> bool:
-    """Whether a drill turned the pump, or the engine stood."""
-    clause = line.clause(i)
-    words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
-    if (BY_DRILL & set(words) or spun_pump(words)) and not STARTED & set(words):
-        return True
-    if sweeps_at_key_on(line):
-        return True
-    stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
-    return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)
-
-
-def spun_pump(words: Sequence[str]) -> bool:
-    """Whether the pump was turned by itself: "spun the pump, 60 psi"."""
-    turned = (k for k, word in enumerate(words) if word in ("spun", "spin", "spinning"))
-    return any("pump" in words[k + 1 : k + 4] for k in turned)
 
 
 def _is_scale(token: Token, unit: str) -> bool:

@@ -11,7 +11,7 @@ from diagnose.understanding.borrowed import borrowed_parts
 from diagnose.understanding.called_little import called_little, fine_at_times, some_at_least
 from diagnose.understanding.came_back import came_back
 from diagnose.understanding.checked import checked_parts
-from diagnose.understanding.commas import with_now, with_points
+from diagnose.understanding.commas import with_now, with_points, with_what_follows
 from diagnose.understanding.confirmed import confirmed_directly
 from diagnose.understanding.drained import drained
 from diagnose.understanding.earlier import earlier_work, well_at_first
@@ -171,7 +171,7 @@ def _paragraph(text: str, book: Book) -> Paragraph:
     """As much of a text as is read, without strangers' lines, its decimal commas as points."""
     lexicon = lexicon_of(book)
     own = without_strangers(text[:LONGEST], lexicon.spelling.knows)
-    return Paragraph(with_now(with_points(own)), lexicon)
+    return Paragraph(with_what_follows(with_now(with_points(own))), lexicon)
 
 
 def without_unit(text: str, book: Book) -> str:

@@ -15,14 +15,14 @@ _BEFORE = 5  #: words before a temperature in which it is said of what
 _COOLANT = frozenset(["coolant", "water", "radiator", "antifreeze"])
 
 
-def field_of(mark: Mark[object], line: Line) -> tuple[str, str]:
-    """The field of a reading that a mark fills, and its word; empty where it fills none."""
+def field_of(mark: Mark[object], line: Line, at: int) -> tuple[str, str]:
+    """The field of a reading at token ``at`` that a mark fills, and its word; empty where none."""
     value = mark.value
     match value:
         case Speed():
             return "rpm", value.value
         case Circumstance():
-            return ("oil", heat_at(line, mark)) if value in HEAT else ("during", value.value)
+            return ("oil", heat_at(line, mark, at)) if value in HEAT else ("during", value.value)
         case Token():
             if "rpm" in value.kinds:
                 return "rpm", value.value

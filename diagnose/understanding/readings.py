@@ -6,10 +6,11 @@ from collections.abc import Iterator
 from itertools import pairwise, permutations
 
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
+from diagnose.understanding.carried import SPANS, carry_on
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.compared_figures import compares_pressures, of_the_book, recovers_then
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
-from diagnose.understanding.gauges import direct_named, gauges_named, in_groups
+from diagnose.understanding.gauges import gauges_named, in_groups
 from diagnose.understanding.gauges_compared import PANEL, Pressure, apart_by, apart_later, by_panel
 from diagnose.understanding.idle_speed import of_an_idle, without_standing
 from diagnose.understanding.nearness import how_near, nearness, of_none
@@ -29,11 +30,8 @@ from diagnose.understanding.usual_pressures import (
 )
 from knowledge.lexicon.instruments_named import OF_THE_PANEL
 from knowledge.lexicon.now_words import BESIDE_NOW
-from knowledge.lexicon.numbers import FALLS
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
-#: said of how long it ran, not of the speed
-_SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
@@ -138,6 +136,24 @@ _FARTHEST = 9  #: words between a pressure and what it was read at
             "reading 11 psi hot, 600 rpm",
             "reading 26 psi hot, 1800 rpm",
         ],
+        "gauge flickers at hot idle, drops to 5 psi": ["reading 5 psi hot, idle"],
+        "pressure flickers at idle once hot, down to 3 or 4 psi": ["reading 3 to 4 psi hot, idle"],
+        "pressure is about 25 at idle cold and 10 hot": [
+            "reading about 25 psi cold, idle",
+            "reading 10 psi hot, idle",
+        ],
+        "gauge holds 40 until it gets hot then it shows below 10 at stop lights": [
+            "reading 40 psi cold",
+            "reading under 10 psi hot, idle",
+        ],
+        "gauge reads 40 on start up and after 10 minutes it is down to 5 at idle": [
+            "reading 40 psi at start",
+            "reading 5 psi idle, after minutes of running",
+        ],
+        "oil pressure 60 psi drops in 2 minutes to 20": [
+            "reading 60 psi",
+            "reading 20 psi after minutes of running",
+        ],
     }
 )
 def readings(paragraph: Paragraph) -> Iterator[Fact]:
@@ -237,7 +253,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     figures: list[Mark[object]] = [
         Mark(t, i, i + 1) for i, t in enumerate(line.tokens) if t.kinds & {"rpm", "temperature"}
     ]
-    run = [m for m in line.circumstances if m.value in _SPANS]
+    run = [m for m in line.circumstances if m.value in SPANS]
     marks: list[Mark[object]] = [
         Mark(Speed.FULL, m.first, m.last) if governed and line.word(m.first) == "highidle" else m
         for m in line.find(lexicon.speed)
@@ -254,6 +270,9 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
+        leads = line.word(whole.first - 1) in ("and", "then", "but")
+        if mark.value in SPANS and (leads or line.word(whole.last) == "to"):
+            able = [k for k in able if found[k].mark.first > mark.first] or able
         if is_heat(mark) and line.word(mark.first - 1) in ("all", "both") and not found[0].left:
             for each in found:
                 each.near += [mark] * (not any(is_heat(m) for m in each.near))
@@ -266,19 +285,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
         alone = len(heads) == 1 and is_temperature(mark)
         if line.distance(heads[best], whole) <= _FARTHEST * (1 + alone):
             found[best].near.append(mark)
-    first = found[0]
-    lead: list[Mark[object]] = []
-    for other in found:
-        own = [m for m in other.near if m.last <= other.mark.first and is_heat(m)]
-        later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
-        if own:
-            lead = own
-        elif later or _falls_to(line, other) or any(is_heat(m) for m in other.near):
-            lead = []  # "cold it's 60, then 45 once warm and 15 at the lights"
-        else:
-            other.near += lead
-        if other is not first and not any(m in gauges_named(line) for m in other.near):
-            other.near += [m for m in first.near if m in direct_named(line)]
+    carry_on(line, found)
     two = len(found) == len(_BOTH)
     if two and ({by_panel(p) for p in found} == _BOTH or beside_each_other(line)):
         _at_one_moment(line, found)
@@ -295,11 +302,6 @@ def _order(marks: list[Mark[object]], heads: list[Mark[object]]) -> int:
     of_all = any(is_heat(m) and m.first < heads[0].first for m in marks)
     each = len(plain) >= len(heads) > 1  # "hot 15 tickover 35 at 40 mph"
     return -1 if (of_all and not (trails and each)) or (leads and not trails) else 1
-
-
-def _falls_to(line: Line, pressure: Pressure) -> bool:
-    """Whether a pressure came down from one before it, no longer cold: "cold 50, then down to 15"."""
-    return any(line.word(k) in FALLS for k in range(pressure.mark.first - 3, pressure.mark.first))
 
 
 def _set_direct(line: Line, found: list[Pressure], put_on: bool) -> bool:
@@ -350,7 +352,7 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
     near = sorted(pressure.near, key=lambda m: how_near(line, pressure.mark, m))
     during: list[str] = []
     for mark in near:
-        key, word = field_of(mark, line)
+        key, word = field_of(mark, line, pressure.mark.first)
         if key == "during" and word not in during:
             during.append(word)
         elif key and key != "during" and (key not in fields or of_an_idle(mark.value, fields)):
@@ -387,5 +389,5 @@ def _fact(pressure: Pressure, usual: Pressure | None) -> Fact:
 
 def _when(pressure: Pressure) -> dict[str, Value]:
     """The speed and heat of a pressure, where they are fields of their own."""
-    said = (field_of(m, pressure.line) for m in pressure.near)
+    said = (field_of(m, pressure.line, pressure.mark.first) for m in pressure.near)
     return {key: word for key, word in said if key in ("rpm", "oil", "coolant")}

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from diagnose.understanding.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.numbers import STARTED
 from knowledge.lexicon.other_things import ENGINE_TURNS, KEY, KEY_ON, STANDS, SWEEPS, TURNED
 from knowledge.lexicon.pressure_words import GAUGE_WORDS
+from knowledge.lexicon.work_words import BY_DRILL
 from knowledge.reports.words import Shows
 
+_ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 _IT = frozenset(["it", "its", "this", "that", "which"])
 #: between "it" and what it does
 _BESIDE_IT = frozenset(
@@ -64,3 +67,21 @@ def at_rest(line: Line) -> bool:
         return False
     leads = {"with", "on", "when"} if pair[1] == "off" else {"with", "on"}
     return bool(leads & {line.word(k) for k in range(at - 3, at)}) or line.word(at + 2) == ":"
+
+
+def not_running(line: Line, i: int) -> bool:
+    """Whether a drill turned the pump, or the engine stood."""
+    clause = line.clause(i)
+    words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
+    if (BY_DRILL & set(words) or _spun_pump(words)) and not STARTED & set(words):
+        return True
+    if sweeps_at_key_on(line):
+        return True
+    stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
+    return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)
+
+
+def _spun_pump(words: Sequence[str]) -> bool:
+    """Whether the pump was turned by itself: "spun the pump, 60 psi"."""
+    turned = (k for k, word in enumerate(words) if word in ("spun", "spin", "spinning"))
+    return any("pump" in words[k + 1 : k + 4] for k in turned)

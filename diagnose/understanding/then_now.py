@@ -10,6 +10,7 @@ from knowledge.lexicon.numbers import (
     COUNTED_BY,
     DATES,
     EACH,
+    FALLS,
     IT_WAS,
     LATER,
     NOTHING,
@@ -22,6 +23,7 @@ from knowledge.lexicon.numbers import (
     WENT,
     WHEN_DATED,
 )
+from knowledge.lexicon.pressure_words import TIMES
 from knowledge.lexicon.results_words import WAS, WELL
 
 _NEAR = 6  #: words between two pressures that are compared
@@ -164,3 +166,9 @@ def risen_to(line: Line, i: int) -> str:
     value, before = line.tokens[i].value, line.word(i - 1)
     risen = before == "from" and {line.word(k) for k in range(i - 5, i)} & RISEN
     return value.split(" to ")[-1] if risen or before in WENT else value
+
+
+def fell_within(line: Line, at: int) -> bool:
+    """Whether it fell in a time that stands before "to": "drops within a minute to 20"."""
+    verb = next((k for k in range(at - 1, at - 6, -1) if line.word(k) in FALLS), -1)
+    return verb >= 0 and any(line.tokens[k].kinds & TIMES for k in range(verb, at))

@@ -1,0 +1,104 @@
+"""What a pressure has in common with the one before it: "25 at idle cold and 10 hot" are both of idle."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from diagnose.understanding.gauges import direct_named, gauges_named
+from diagnose.understanding.gauges_compared import RUN, Pressure
+from diagnose.understanding.paragraph import Line, heat_at
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.reading_fields import is_temperature
+from diagnose.understanding.text import Token
+from diagnose.understanding.usual_pressures import is_heat
+from knowledge.lexicon.numbers import FALLS
+from knowledge.reports.words import Circumstance, Shows, Speed
+
+#: said of how long it ran, not of the speed
+SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
+#: an engine that was hot is no longer so
+_NOT_HOT = (*SPANS, Circumstance.START, Circumstance.AFTER_REST, Speed.CRANKING)
+_JOINED = frozenset([",", "and", "but", "or", ";", "only"])  #: all that parts two figures of a list
+_LEADS = frozenset(["it", "and", "then", "needle", "gauge", "pressure", "the", ",", "but", "just"])
+_FALLING = 3  #: words before a pressure in which it is said to have fallen to it
+
+
+def carry_on(line: Line, found: Sequence[Pressure]) -> None:
+    """Give each pressure of a sentence the heat, speed and gauge that it shares with another."""
+    _heat_said_ahead(line, found)
+    for before, each in pairwise(found):
+        if before.usual == each.usual:
+            _heat_since(line, before, each)
+            _speed_of(line, before, each)
+    _of_what_it_did(line, found)
+
+
+def _heat_said_ahead(line: Line, found: Sequence[Pressure]) -> None:
+    """Heat ahead of a list is that of all of it, and so is the test gauge of the first."""
+    lead: list[Mark[object]] = []
+    for before, other in zip((None, *found), found, strict=False):
+        own = [m for m in other.near if m.last <= other.mark.first and is_heat(m)]
+        later = any(m.value in SPANS for m in other.near)  # "cold 75, after an hour 20"
+        if own:
+            lead = own
+        elif later or _fell_to(line, before, other) or any(is_heat(m) for m in other.near):
+            lead = []  # "cold it's 60, then 45 once warm and 15 at the lights"
+        else:
+            other.near += lead
+        if other is not found[0] and not any(m in gauges_named(line) for m in other.near):
+            other.near += [m for m in found[0].near if m in direct_named(line)]
+
+
+def _fell_to(line: Line, before: Pressure | None, pressure: Pressure) -> bool:
+    """Whether a pressure came down from one before it, no longer cold: "cold 50, then down to 15"."""
+    first = pressure.mark.first - _FALLING if before is None else before.mark.last
+    return any(line.word(k) in FALLS for k in range(first, pressure.mark.first))
+
+
+def _heat_since(line: Line, before: Pressure, each: Pressure) -> None:
+    """What follows "until it gets hot" is of a hot engine, where nothing else is said."""
+    at = each.mark.first
+    if any(is_heat(m) or is_temperature(m) or m.value in _NOT_HOT for m in each.near):
+        return
+    until = [m for m in before.near if is_heat(m) and heat_at(line, m) != heat_at(line, m, at)]
+    each.near += until
+
+
+def _speed_of(line: Line, before: Pressure, each: Pressure) -> None:
+    """Two figures that differ in heat alone are of one speed: "25 at idle cold and 10 hot".
+
+    Not the other way: "10 hot at idle, 60 cold" is what it shows after a start, at a faster idle.
+    """
+    cold = any(m.value is Circumstance.COLD for m in before.near)
+    if not cold or {m.value for m in each.near} != {Circumstance.HOT}:
+        return
+    last = max(m.last for m in (before.mark, *before.near))
+    first = min(m.first for m in (each.mark, *each.near))
+    if last < first and all(line.word(k) in _JOINED for k in range(last, first)):
+        each.near += [m for m in before.near if _is_speed(m)]
+
+
+def _of_what_it_did(line: Line, found: Sequence[Pressure]) -> None:
+    """What it sank to is read when it showed so: "flickers at hot idle, drops to 5 psi"."""
+    for each in found:
+        clause = line.clause(each.mark.first)
+        verb = next((k for k in range(clause.first, each.mark.first) if line.word(k) in FALLS), -1)
+        if verb < 0 or any(line.word(k) not in _LEADS for k in range(clause.first, verb)):
+            continue
+        if any(_is_speed(m) or is_heat(m) or is_temperature(m) for m in each.near):
+            continue
+        ahead = line.clause(clause.first - 1) if clause.first else clause
+        shown = [m for m in line.find(line.lexicon.shows) if m.value in (Shows.UNSTEADY, Shows.LOW)]
+        if ahead is clause or not any(ahead.first <= m.first < ahead.last for m in shown):
+            continue
+        if any(ahead.first <= p.mark.first < ahead.last for p in found):
+            continue
+        said = [m for m in line.circumstances if ahead.first <= m.first < ahead.last]
+        each.near += [m for m in said if _is_speed(m) or is_heat(m)]
+
+
+def _is_speed(mark: Mark[object]) -> bool:
+    """Whether a mark says how fast it ran, in words or figures."""
+    figure = isinstance(mark.value, Token) and "rpm" in mark.value.kinds
+    return figure or mark.value in RUN
