@@ -32,6 +32,13 @@ _LAMP_DOES = _set(
 _HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 BESIDE: dict[str, tuple[Otherwise, ...]] = {
+    # "pegged high with the wire off" is a test of the gauge
+    "more_than_it_can_make": (
+        Otherwise(
+            anywhere=_set("off disconnected unplugged pulled grounded earthed"),
+            also=_set("wire lead plug terminal connector"),
+        ),
+    ),
     # "a sender with a red light in the dash"
     "=lamp": (Otherwise(then=_set("in on the my"), beside=_FITTED_WITH, unless=_LAMP_DOES),),
     # "number 2 plug fouls"

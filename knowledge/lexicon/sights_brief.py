@@ -84,6 +84,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
     "needle_follows_loads": (
         "needle|gauge|it|reading moves|jumps|dips|twitches|flicks|drops|changes|rises|goes up|down|every|each|time|about|when|with|if|as .. lights|headlights|wipers|indicators|indicator|heater|fan|blower|horn|brake-light|brake-lights|lamps|radio|switch",
         "lights|headlights|wipers|indicators|heater|fan|blower|horn moves|move|makes|make|changes|affect|affects .. needle|gauge|reading",
+        "needle|gauge moves|jumps|dips|twitches|flicks|drops|changes|rises|goes up|down? when|if|as|whenever|with i|you|we|the turn|switch|put|turning? on? the? lights|headlights|headlamps|wipers|indicators|heater|fan|blower|radio",
     ),
     "direct_gauge_low": (
         f"{_SHOP} gauge reads|shows|says|showed|read|gave|confirmed|confirms|agrees|agreed|also|too|same|as|the|it|is|was? low|lower|poor|bad|same|it",
@@ -319,6 +320,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
     "no_oil_at_rockers": (
         "nothing|none =coming|=comes|=came|=come =out|=up|=through at|from|to|of the? rockers|rocker|top|rocker-arms|pushrods arms|end?",
         "rockers|rocker|pushrods arms? are|is|were|stay|stayed|bone? =dry",
+        "oil comes|gets|reaches|goes|coming|getting|only to|up|at? to? the? rockers|rocker|head|heads on|of only? one side|bank|end|half",
     ),
     "overfill_steadies_it": (
         "pressure|it|light|gauge|needle|lamp =comes|=came|=is|=goes|=reads|=stays|=behaves|=was right|good|fine|back|up|steady|normal|ok|out|off? if|when|with|once|after .. overfill|overfilled|overfilling|over-full|overfull",

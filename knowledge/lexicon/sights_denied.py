@@ -120,6 +120,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "needle_ignores_lead_test": (
         "grounded|grounding|earthed|earthing|shorted|shorting .. wire|lead|terminal .. needle|gauge .. swings|went|swung|moves|moved|pegs|full|pegged",
         "needle|gauge swings|goes|pegs|went|moves|swung full|over|across|to .. grounded|earthed|shorted|grounding|earthing",
+        "needle|gauge|gage|it pegged|pegs|maxed|full|zero|reads|goes|drops|on|at|to? high|full|max|scale|zero|0|over|up? with|when|once the? sender? wire|lead|plug off|grounded|earthed|disconnected|unplugged|pulled",
     ),
     "lamp_dead_with_key_on": (
         "lamp|light|alarm|bulb|buzzer works|comes|lights|working|sounds|work|come fully|fine|on|ok|properly|normally? with|at|when .. key|ignition",

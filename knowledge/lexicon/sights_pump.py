@@ -27,6 +27,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "dizzy @not turn|turning|spin|spinning|drive|driving",
     ),
     "no_oil_when_cranked": (
+        "pump|it wont|cant|cannot|doesnt|didnt|wouldnt|refuses get|to? to|it? prime|self-prime",
         "no oil from|at|out|comes|coming|came|flow|flowing .. filter|pump|housing|outlet|adapter|block",
         "cranked|cranking|spun .. filter off|out .. nothing|no|dry",
         "filter stays|stayed|still|came|remained empty|dry|bone-dry",

@@ -32,6 +32,7 @@ SIGHTS_SHOP: dict[str, tuple[str, ...]] = {
         "no|none|nothing|not|only|just oil|drop|trace|air|foam|froth? at|from|out|comes|came of|from|at? the? main|oil? gallery|galley|sender|switch plug|port|hole|tapping",
         f"gallery|galley|sender|switch|pressure plug|port|union {_TRIED} ,|:|,? on|with|while|when|and|by? the? starter|cranking|cranked|engine|turning? ,|:|and|,? only|just|but? {_DRY}",
         f"plug of|in the? main|oil? gallery|galley {_TRIED} .. {_DRY}",
+        "no|not|nothing any|a? oil|drop? coming|comes|came|flowing|flows|getting|gets out? of|from|at the? sender|switch|gauge|gallery|pressure plug? hole|port|tapping|fitting|opening",
     ),
     "dipstick_low": (
         "sight-glass|window|glass =empty|=blank",

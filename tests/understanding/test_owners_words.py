@@ -11,6 +11,46 @@ Case = tuple[str, tuple[str, ...], tuple[str, ...]]
 
 #: the words, the facts that must be read, those that must not
 SAID: tuple[Case, ...] = (
+    # a sentence without a subject goes on with the gauge
+    (
+        "Gauge flickers at hot idle. Drops to 5 psi. Comes back to 45 at 2000.",
+        ("reading 5 psi hot, idle", "reading 45 psi 2000 rpm"),
+        ("behaviour low at speed",),
+    ),
+    # a gauge tried on its wire, a port that was opened, oil that reaches one side
+    (
+        "gauge pegged high with wire off",
+        ("finding needle_ignores_lead_test absent",),
+        ("finding more_than_it_can_make present",),
+    ),
+    (
+        "gauge zero with the wire grounded",
+        ("finding needle_ignores_lead_test absent",),
+        ("behaviour none",),
+    ),
+    (
+        "gauge pegged since the wire was repaired",
+        ("behaviour high work",),
+        ("finding needle_ignores_lead_test absent",),
+    ),
+    (
+        "gauge goes up when i turn the headlights on",
+        ("finding needle_follows_loads present",),
+        (),
+    ),
+    ("no oil coming out at the sender hole", ("finding no_oil_at_open_port present",), ()),
+    ("oil coming out at the sender", (), ("finding no_oil_at_open_port present",)),
+    ("the oil pump won't prime", ("finding no_oil_when_cranked present",), ()),
+    (
+        "oil comes to the rockers on one side only",
+        ("finding no_oil_at_rockers present",),
+        ("finding no_oil_at_rockers absent",),
+    ),
+    (
+        "oil gets to the rockers on both sides",
+        ("finding no_oil_at_rockers absent",),
+        ("finding no_oil_at_rockers present",),
+    ),
     # when stands between the pressure and what is said of it
     (
         "oil pressure at hot idle is too low",
