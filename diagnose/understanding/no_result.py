@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from diagnose.understanding.bare_numbers import MOST_PSI
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import MOST_PSI
 from diagnose.understanding.relapses import relapse
 from knowledge.lexicon.numbers import STARTED
 from knowledge.lexicon.pressure_words import CRANKED

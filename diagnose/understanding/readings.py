@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise, permutations
 
+from diagnose.understanding.bare_numbers import MOST_BAR
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
 from diagnose.understanding.carried import SPANS, carry_on
 from diagnose.understanding.changes import pressures_at
@@ -16,7 +17,7 @@ from diagnose.understanding.idle_speed import of_an_idle, without_standing
 from diagnose.understanding.nearness import how_near, nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import MOST_BAR, value_at
+from diagnose.understanding.pressures import value_at
 from diagnose.understanding.reading_fields import DIRECT, field_of, is_temperature
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of

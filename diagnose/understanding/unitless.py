@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from diagnose.understanding.bare_numbers import MOST_BAR
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.paragraph import Line
-from diagnose.understanding.pressures import MOST_BAR
 from knowledge.units import PRESSURE, PSI, parse
 
 
