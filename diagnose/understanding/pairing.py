@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from diagnose.understanding.done_to import FAR, NEW, action_on
 from diagnose.understanding.joining import untouched
 from diagnose.understanding.manner import does_so
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.put_on import COPULA, PUT, put_in, says_where_to, taken_off
-from diagnose.understanding.which_part import did_so_itself, is_a_place, is_a_tool, same_pump
+from diagnose.understanding.put_on import COPULA, PUT, put_in, taken_off
+from diagnose.understanding.which_part import is_a_place, is_a_tool, same_pump
 from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.values import ORDINALS
 from knowledge.lexicon.work_words import (
@@ -26,7 +27,6 @@ from knowledge.lexicon.work_words import (
 )
 from knowledge.reports.words import Done
 
-_FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
 _NAMED = frozenset(["it", "them", "one", "ones", "that", "this", "these", "those"])
 #: after "new", in place of the name of a part: "a new set", "the new one"
 _IN_PLACE = frozenset(["one", "ones", "set", "bit", "unit", "item", "piece", "part", "length"])
@@ -36,45 +36,8 @@ _LET = frozenset(["had", "got", "have", "having", "getting"])
 _TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
 #: work that may have begun the trouble, though it was no trial
 _LEAVES_TRACES = (Done.RENEWED, Done.REBUILT, Done.REFITTED, Done.OPENED)
-#: say that a part is new, in front of it only
-_NEW = frozenset(
-    [
-        "new",
-        "brand",
-        "another",
-        "different",
-        "second",
-        "third",
-        "fresh",
-        "replacement",
-        "spare",
-        "borrowed",
-        "reproduction",
-        "repro",
-    ]
-)
-_ONTO = frozenset(
-    [
-        "across",
-        "under",
-        "over",
-        "through",
-        "behind",
-        "against",
-        "around",
-        "onto",
-        "into",
-        "up",
-        "down",
-        "on",
-    ]
-)
-_CHECKS = frozenset(
-    ["checked", "tested", "verified", "compared", "confirmed", "checking", "measured"]
-)
 _PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
-_ALL = frozenset(["all", "both", "also", "brand"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
@@ -84,11 +47,7 @@ _HABITUAL = frozenset(["always", "never"])  #: "it has always done it"
 _NO_OBJECT = frozenset(
     ["up", "out", "off", "down", "and", "then", "again", "with", "back", "in", "through", "over"]
 )
-_DASHES, _NEAR = frozenset(["-", "–", "—", ":", "(", "/"]), 3
-#: between a part and what was done to it: "the sender that I replaced"
-_RELATIVE = frozenset(["that", "which", "i", "we", "ive", "he", "they", "id", "only", "newly"])
 _BEFORE_NEW = (Done.CLEANED, Done.ADJUSTED)  #: tried of a part that is renewed after it
-_WORKS, _ARTICLES = frozenset(["rebuild", "overhaul"]), frozenset(["the", "a", "my", "its", "this"])
 _SHOWS_ONLY = frozenset(["other_gauge"])
 WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
 
@@ -113,21 +72,7 @@ def paired(
     ``last``: the part that "it" may mean, of the sentence before; ``noun``: the last word of its name;
     ``pump``: the pump named there, which "the pump" is then.
     """
-    results = line.find(line.lexicon.results)
-    actions = [
-        a
-        for a in line.find(line.lexicon.actions)
-        if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
-        and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
-        and line.word(a.first) != "thirds"
-        and not (line.word(a.first) == "stuck" and line.word(a.first - 1) in FOUND_SO)
-        and not (line.word(a.first) == "change" and line.word(a.last) in ("in", "on"))
-        and not (line.word(a.first) == "fitting" and line.word(a.first - 1) in FITTINGS)
-        and not ({line.word(a.last), line.word(a.last + 1)} & NO_WORK_BEHIND)
-        and not (line.word(a.last - 1) in JOINED_TO and line.word(a.last) in ("to", "solid"))
-        and (line.word(a.last - 1), line.word(a.last)) != ("done", "to")
-        and not is_a_place(line, a)
-    ]  # not the "change" of "no change", nor "what it has done to the bearings"
+    actions = [a for a in line.find(line.lexicon.actions) if not _is_no_action(line, a)]
     parts = [
         p
         for p in line.find(line.lexicon.parts)
@@ -137,10 +82,45 @@ def paired(
         and not untouched(line, p)
     ]
     parts = [same_pump(line, p, parts, pump) for p in parts]
+    done = _done_to(line, parts, actions)
+    pairs = [(a, p) for p, a in zip(parts, done, strict=True) if a is not None]
+    for action, part in pairs:
+        yield from _work(line, action, part)
+    for action, part in _named_before(line, actions, parts, last, noun):
+        if not any(action.overlaps(a) or _is_the_same(action, part, a, p) for a, p in pairs):
+            yield from _work_on_it(line, action, part, parts)
+
+
+def _is_no_action(line: Line, action: Mark[Done]) -> bool:
+    """Whether the words for an action are none here: "no change", "done to the bearings"."""
+    first, last, after = line.word(action.first), line.word(action.last - 1), line.word(action.last)
+    before, behind = line.word(action.first - 1), line.word(action.last + 1)
+    results = line.find(line.lexicon.results)
+    return (
+        (first == "change" and any(r.overlaps(action) for r in results))
+        or (first == "change" and after in ("in", "on"))
+        or (first in ORDINALS and after in NUMBERED)
+        or first == "thirds"
+        or (first == "stuck" and before in FOUND_SO)
+        or (first == "fitting" and before in FITTINGS)
+        or bool({after, behind} & NO_WORK_BEHIND)
+        or (last in JOINED_TO and after in ("to", "solid"))
+        or (last, after) == ("done", "to")
+        or is_a_place(line, action)
+    )
+
+
+def _done_to(
+    line: Line, parts: list[Mark[PartWorked]], actions: list[Mark[Done]]
+) -> list[Mark[Done] | None]:
+    """What was done to each part; None where nothing was."""
     done = [
-        _action_of(line, p, actions, parts) or taken_off(line, p) or put_in(line, p) for p in parts
+        action_on(line, p, actions, parts)
+        or taken_off(line, p)
+        or put_in(line, p)
+        or _result_with(line, p)
+        for p in parts
     ]
-    done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
     for k in range(1, len(parts)):
         if line.word(parts[k].last) in SAYS_OF_IT:
             continue  # "replaced the pump, gauge now reads less"
@@ -150,35 +130,42 @@ def paired(
         after = done[k + 1]
         if done[k] is None and after is not None and after.first > parts[k + 1].first:
             done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
-    pairs = [(a, p) for p, a in zip(parts, done, strict=True) if a is not None]
-    for action, part in pairs:
-        worked = part.value
-        trial = worked.trials.get(action.value)
-        area = worked.area if worked.area_if in (None, action.value) else None
-        if trial in _SHOWS_ONLY and (line.word(action.first) in PUT or _for_a_test(line, part)):
-            area = None  # "put a gauge on it"
-        if trial is None and area is None:
-            continue
-        if trial is None and action.value not in _LEAVES_TRACES:
-            continue
-        near = action if line.distance(action, part) <= _FAR else part
+    return done
+
+
+def _work(line: Line, action: Mark[Done], part: Mark[PartWorked]) -> Iterator[Work]:
+    """An action on a part that the sentence names, if it is a trial or leaves traces."""
+    worked = part.value
+    trial = worked.trials.get(action.value)
+    area = worked.area if worked.area_if in (None, action.value) else None
+    if trial in _SHOWS_ONLY and (line.word(action.first) in PUT or _for_a_test(line, part)):
+        area = None  # "put a gauge on it"
+    if trial is not None or (area is not None and action.value in _LEAVES_TRACES):
+        near = action if line.distance(action, part) <= FAR else part
         yield Work((near, part), action.value, trial, area)
-    for action, part in _named_before(line, actions, parts, last, noun):
-        renewed = action.value is Done.RENEWED  # "cleaned it, no change, fitted a new one, same"
-        done_before = any(
-            p is part and a.value not in _TO_GET_AT_IT and not (renewed and a.value in _BEFORE_NEW)
-            for a, p in pairs
-        )
-        trial = part.value.trials.get(action.value)
-        renews = action.value in (Done.RENEWED, Done.REBUILT, Done.CLEANED)
-        named = line.word(action.last - 1) in _IN_PLACE
-        named = named or (trial is None and _of_the_last(line, action, parts))
-        area = part.value.area if renews and not named else None
-        if part.value.area_if not in (None, action.value):
-            area = None
-        spare = done_before or any(action.overlaps(a) for a, _ in pairs)
-        if not spare and (trial or area):
-            yield Work((action,), action.value, trial, area)
+
+
+def _is_the_same(
+    action: Mark[Done], part: Mark[PartWorked], other: Mark[Done], on: Mark[PartWorked]
+) -> bool:
+    """Whether work on "it" was named with the part: not "cleaned it, no change, fitted a new one"."""
+    goes_on = action.value is Done.RENEWED and other.value in _BEFORE_NEW
+    return on is part and other.value not in _TO_GET_AT_IT and not goes_on
+
+
+def _work_on_it(
+    line: Line, action: Mark[Done], part: Mark[PartWorked], parts: list[Mark[PartWorked]]
+) -> Iterator[Work]:
+    """An action on a part that was named before, if it is a trial or work of an area."""
+    worked = part.value
+    trial = worked.trials.get(action.value)
+    renews = action.value in (Done.RENEWED, Done.REBUILT, Done.CLEANED)
+    in_place = line.word(action.last - 1) in _IN_PLACE
+    if in_place or (trial is None and _of_the_last(line, action, parts)):
+        renews = False
+    area = worked.area if renews and worked.area_if in (None, action.value) else None
+    if trial or area:
+        yield Work((action,), action.value, trial, area)
 
 
 def _for_a_test(line: Line, part: Mark[PartWorked]) -> bool:
@@ -204,7 +191,7 @@ def _named_before(
         if ahead in _HABITUAL or does_so(line.tokens, action):
             continue
         again = noun if not before else line.word(before[-1].last - 1)
-        new = line.word(action.last - 1) in _NEW
+        new = line.word(action.last - 1) in NEW
         if after in _NAMED or (new and (after in _IN_PLACE or after == again)):
             end = action.last + 1
             if after not in ("it", "them") and _of_a_spare(line, action, end):
@@ -256,13 +243,6 @@ def _goes_on(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) 
     )
 
 
-def _of_a_check(line: Line, action: Mark[Done]) -> bool:
-    """Whether it names what was checked with: "checked with a second gauge"."""
-    clause = line.clause(action.first)
-    said = {line.word(k) for k in range(clause.first, action.first)}
-    return bool(said & _CHECKS) and "with" in said
-
-
 def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
     """The word between a result and a part that was renewed: "no change with the filter"."""
     at = part.first - 1
@@ -290,100 +270,7 @@ def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
     return [p for p in parts if p.value.area != "oil_change"] or parts
 
 
-def _of_the_engine(
-    line: Line, action: Mark[Done], part: Mark[PartWorked], between: set[str]
-) -> bool:
-    """Whether "the rebuild" names work on the engine, and the part begins what is said next."""
-    noun = line.word(action.first) in _WORKS and line.word(action.first - 1) in _ARTICLES
-    return noun and action.first < part.first and not between & {"of", "on"}
-
-
-def _relative(line: Line, action: Mark[Done], words: set[str]) -> bool:
-    """Whether "that I", "which they" or the like leads to an action behind a part."""
-    return bool(words & {"i", "we", "ive", "id", "that", "which", "they"}) and line.word(
-        action.first
-    ).endswith(("ed", "lt"))
-
-
-def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
-    """Whether what follows an action is what it was done to."""
-    after = range(action.last, action.last + _NEAR)
-    return any(p.first in after for p in parts) or line.word(action.last) in (
-        "the",
-        "a",
-        "it",
-        "my",
-    )
-
-
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
     between = {line.word(k) for k in range(a.last, b.first)}
     return bool(between & _JOINS) and between <= _JOINS | _IN_A_ROW
-
-
-def _action_of(
-    line: Line, part: Mark[PartWorked], actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
-) -> Mark[Done] | None:
-    best: Mark[Done] | None = None
-    for action in actions:
-        between = (
-            range(action.last, part.first)
-            if action.first < part.first
-            else range(part.last, action.first)
-        )
-        marks = {line.word(k) for k in between if line.tokens[k].is_mark}
-        if marks and not (action.first > part.first and marks <= _DASHES and len(between) < _NEAR):
-            continue
-        if action.first == part.last and did_so_itself(line, action.first, part):
-            continue
-        if any(p is not part and p.first in between for p in parts):
-            continue
-        if says_where_to(line, action, part, parts):
-            continue
-        limit = _FAR if action.first < part.first else _PASSIVE
-        if len(between) > limit:
-            continue
-        words = {line.word(k) for k in between}
-        if line.word(action.last - 1) in ORDINALS and words & _ARTICLES:
-            continue  # "second trip the lifters rattled"
-        if action.first > part.first and line.word(action.first) in _NEW:
-            ends = action.last in (line.clause(part.first).last, len(line.tokens))
-            ends = ends or line.tokens[action.last].is_mark
-            if not words & COPULA and not (ends and words <= _ALL):
-                continue
-        if _relative(line, action, words) and not _has_object(line, action, parts):
-            words -= _RELATIVE
-        if action.first > part.first and words - _DASHES - {
-            "was",
-            "is",
-            "been",
-            "has",
-            "were",
-            "got",
-            "just",
-            "already",
-            "had",
-            "and",
-            "have",
-            "all",
-            "also",
-            "out",
-            "apart",
-        }:
-            continue
-        if words & {"but", "then", "when", "still", "reads", "same"}:
-            continue
-        if "and" in words and any("grade" in line.tokens[k].kinds for k in between):
-            continue  # "changed to 5w30 and the gauge has read lower"
-        if _of_the_engine(line, action, part, words):
-            continue  # "since the rebuild gauge reads high"
-        if line.word(action.first) in PUT and action.first < part.first and words & _ONTO:
-            continue  # "put a straightedge across the pump"
-        if line.word(action.first) in _NEW and _of_a_check(line, action):
-            continue
-        if "with" in words and action.value is Done.REBUILT and action.first < part.first:
-            continue  # "rebuilt with standard bearings": the engine was
-        if best is None or len(between) < line.distance(best, part):
-            best = action
-    return best
