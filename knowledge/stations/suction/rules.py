@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.alarm import Contradiction
 from knowledge.circuit import conditions
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.history import findings as history
 from knowledge.judging import beyond_limit
 from knowledge.model import SELDOM, SOMETIMES, Shift, Station
@@ -87,6 +87,17 @@ def few_taps_without_a_tank(known: Known) -> Conclusions:
     """Without an oil tank hardly any engine has a tap in the oil line."""
     if known.lacks(features.DRY_SUMP):
         yield less_common(causes_tap.OIL_TAP_SHUT, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features_build.TANK_TAP)],
+    non_matches=[example(lacks=[features_build.TANK_TAP]), example(features.DRY_SUMP)],
+)
+def a_tap_can_be_left_shut(known: Known) -> Conclusions:
+    """A tap against wet sumping is forgotten sooner or later, and a check valve sticks shut."""
+    if known.has(features_build.TANK_TAP):
+        yield more_common(causes_tap.OIL_TAP_SHUT, Shift.STRONG_UP)
 
 
 @rule(
