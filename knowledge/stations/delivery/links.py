@@ -123,6 +123,29 @@ LINE_FOUND_EMPTY_AFTER_A_REST = LinkGroup(
         example(behaviour.SLOW_AFTER_STANDING, lacks=[findings_filter.FILTER_EMPTY_AFTER_STANDING])
     ],
 )
+NOTHING_PUMPED_NOTHING_IN_THE_FILTER = LinkGroup(
+    id="nothing_pumped_nothing_in_the_filter",
+    station=Station.DELIVERY,
+    says="A new filter that is still empty after a run got no oil: the pump moved none.",
+    note="Misleads with an old filter, which may have drained while the engine stood.",
+    child=findings_filter.FILTER_EMPTY_AFTER_STANDING,
+    origins={
+        conditions.PUMP_DRY: (OFTEN, idea_from(sources.FILTER_MAKER_PRIME)),
+        conditions.PUMP_NOT_TURNING: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[
+        example(
+            behaviour.NONE_FROM_FIRST_START,
+            findings_filter.FILTER_EMPTY_AFTER_STANDING,
+        )
+    ],
+    non_matches=[
+        example(
+            behaviour.NONE_FROM_FIRST_START,
+            lacks=[findings_filter.FILTER_EMPTY_AFTER_STANDING],
+        )
+    ],
+)
 WHITE_PASTE_ON_THE_ELEMENT = LinkGroup(
     id="white_paste_on_the_element",
     station=Station.DELIVERY,
