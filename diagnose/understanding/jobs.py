@@ -304,6 +304,7 @@ def _trial_of(area: str) -> str | None:
     return {
         "whole_engine": "engine_rebuilt",
         "oil_change": "right_oil",
+        "oil_added": "topped_up",
         "filter_change": "new_filter",
         "oil_pump": "new_pump",
     }.get(area)
@@ -315,6 +316,8 @@ def _done(line: Line, mark: Mark[str], area: str | None) -> Done | None:
     if area in ("oil_change", "filter_change", "other_engine", "oil_pump", "turbo"):
         return Done.RENEWED
     actions = [m for m in line.find(line.lexicon.actions) if m.overlaps(mark)]
+    if area == "machine_shop" and actions and actions[0].value is Done.REFITTED:
+        return None  # "the plugs were pulled by the machine shop"
     return actions[0].value if actions else None
 
 

@@ -32,6 +32,7 @@ from knowledge.lexicon.values import (
     OTHERS,
     PLACES,
     TASK_OF,
+    WENT_IN,
 )
 from knowledge.model import Quantity
 from knowledge.units import DIMENSIONS, UnitError, parse
@@ -329,6 +330,7 @@ def _is_no_value(line: Line, amount: Amount, every: list[Amount]) -> bool:
         ("length" in amount.dimensions and words & MACHINED)
         or set(before) & NOT_MEASURED_BEFORE
         or set(before[-2:]) & BOUND
+        or ("volume" in amount.dimensions and "out" not in before and set(before[-3:]) & WENT_IN)
         or set(after[:1]) & NOT_MEASURED_AFTER
         or ("the" in after and set(after) & {"limit", "spec", "maximum"})
     )

@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator, Sequence
 
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.jobs import Job
-from diagnose.understanding.pairing import names_another
+from diagnose.understanding.pairing import WITH, names_another
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
@@ -162,6 +162,8 @@ def in_turn(line: Line, first: int) -> bool:
     if _is_list(line):
         return True
     clause = lead[line.clause(first).first :]
+    if {"started", "began"} & set(clause) and not WITH & set(clause):
+        return False  # "started the engine and the gauges read well"
     return bool(IN_TURN & set(clause)) and set(clause) <= IN_TURN | ROW_LEADS
 
 

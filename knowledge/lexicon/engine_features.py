@@ -132,7 +132,9 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "tank_tap": (
         "oil? tank tap|cock",
-        "shut-off|anti-sump|check tap|cock|valve in|on the? oil? line|tank|feed",
+        "shut-off|anti-sump|check|non-return|one-way|anti-wet-sump|wet-sump|anti-drain tap|cock|valve in|on the|my|its? oil? line|tank|feed|supply",
+        "one way|one-way check? valve in|on the|my|its? oil? line|tank|feed|supply",
+        "anti wet|wet-sump sump|sumping? valve",
         "tap|cock|stopcock in|on|under the|my|its? oil? line|feed|tank|supply",
     ),
     "relief_in_pump": (

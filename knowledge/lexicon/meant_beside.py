@@ -129,11 +129,23 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     "ten_seconds_or_more": (
         Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
     ),
+    # "the pressure went up all at once"
+    "fell_suddenly": (
+        Otherwise(
+            beside=_set("up rose risen rises climbed higher"),
+            unless=_set("down dropped drops fell falls lost zero nothing gone packed gave"),
+        ),
+    ),
     # "the petrol drained out of its tank into the engine"
     "wet_sumps": (
         Otherwise(
             beside=_set("fuel petrol gas gasoline diesel"),
             unless=_set("oil"),
+        ),
+        # "a one way valve against wet sumping"
+        Otherwise(
+            beside=_set("against anti prevent prevents preventing stop stops stopped cured"),
+            unless=_set("despite still anyway overnight again"),
         ),
     ),
     # "a magnet to pull them out"
@@ -153,6 +165,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("head cracks crack valves compression cylinder cylinders leakdown air"),
             unless=_set("oil outside engine external drips puddle block anywhere"),
         ),
+        # "dipped the oil and the engine was bone dry"
+        Otherwise(said=frozenset(["dry"]), anywhere=_set("dipped dip dipstick stick")),
     ),
     # "the oil I'm using, from 10W-30 to 10W-40"
     "oil_used_fast": (

@@ -125,6 +125,8 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(
             said=_set("turned turn switched"), then=_set("on to back again"), unless=_set("off")
         ),
+        # "switched to the second tank"
+        Otherwise(said=_set("switched"), anywhere=_set("tank tanks"), unless=_set("off")),
     ),
     # "the oil in the tin was old and black"
     **dict.fromkeys(("oil_overdue", "oil_black_and_gritty"), (_IN_A_TIN,)),
@@ -193,6 +195,8 @@ IDIOMS: dict[str, tuple[Otherwise, ...]] = {
             said=_set("work"),
             then=_set("getting to finding removing taking fitting pulling with on"),
         ),
+        # "a mile after pulling onto the highway"
+        Otherwise(said=_set("pulling"), then=_set("onto into off away over")),
     ),
     "-high_mileage": (
         Otherwise(said=_set("new"), beside=_CONSUMABLES),

@@ -96,9 +96,21 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "ran out of oil on the motorway, filled it up": it was so once, and is not now
-    "dipstick_dry": (Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),),
+    "dipstick_dry": (
+        Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),
+        # "the turbo's bearing was starved of oil": it got none, whatever the sump held
+        Otherwise(said=_set("starved"), unless=_set("sump pan tank crankcase")),
+    ),
     "oil_loss_fast": (
         Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),
+        # "a filter and a quart of oil went in"
+        Otherwise(said=_set("went"), unless=_set("minute minutes seconds hour miles out")),
+        # "new filter on and dumped in seven quarts"
+        Otherwise(
+            said=_set("dumped"),
+            anywhere=_set("fresh new fill filled refilled screwed"),
+            unless=_set("lost road floor ground bilge drive minute minutes seconds miles"),
+        ),
         Otherwise(
             beside=_set("put poured added chucked tipped"),
             unless=_set("lost loses gone pumped dumped emptied every again"),

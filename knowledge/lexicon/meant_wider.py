@@ -264,7 +264,12 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     "distributor_bore_pours": (Otherwise(said=_set("down into"), unless=_set("out from")),),
     # "dry each time between two short runs"
     "idles_long": (Otherwise(beside=_set("between")),),
-    "gallery_plug_found_missing": (Otherwise(beside=_WEEPS, unless=_GONE),),
+    "gallery_plug_found_missing": (
+        Otherwise(beside=_WEEPS, unless=_GONE),
+        Otherwise(said=frozenset(["no"]), anywhere=_set("checked counted remembered remember")),
+        # "the gallery plugs were out for cleaning"
+        Otherwise(said=_set("out off"), then=_set("for to while when at")),
+    ),
     "drain_plug_found_loose": (Otherwise(beside=_WEEPS, unless=_GONE),),
     # "the turbo whistles" as every turbo does
     "turbo_shrieks": (

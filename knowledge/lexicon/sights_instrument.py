@@ -161,8 +161,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "gauge_line_leaking": (
         f"{_GAUGE}|capillary|pressure line|pipe|tube|capillary|hose|union|fitting .. leaking|leaks|leak|burst|cracked|broke|split|weeping|blew",
         f"leaking|leak|burst|cracked|split at|in|from|of .. {_GAUGE}|capillary line|pipe|tube|hose|union",
-        f"pipe|line|tube to|for the? pressure|oil? {_GAUGE} .. leaking|leaks|burst|cracked|split|broke|leak",
-        f"leaking|leak|leaks|oil at|from .. pipe|line|tube to|for the? pressure|oil? {_GAUGE}",
+        f"pipe|line|tube up|leading|going? to|for the|my? oil? pressure? {_GAUGE} .. leaking|leaks|burst|cracked|split|broke|leak|dripping|drips|drip|weeps",
+        f"leaking|leak|leaks|oil|drip|drips|dripping|weep|weeps at|from|on .. pipe|line|tube up|leading|going? to|for the|my? oil? pressure? {_GAUGE}",
     ),
     "gauge_line_kinked": (
         f"{_GAUGE} line|pipe|tube|hose .. kinked|pinched|flattened|crushed|trapped",

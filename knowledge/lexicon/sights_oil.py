@@ -193,6 +193,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "run|ran|running|went out of oil",
         "off the? bottom|end of? the? dipstick|stick",
         "checked|check|dipped the? oil|level|dipstick and|-|,|: there? is|was? none|nothing|zero",
+        "checked|check|dipped the|my|its? oil|level and|-|,|: it|that? is|was|were? completely|bone|almost|nearly|totally? =empty|dry",
         "none|nothing showing|registering",
         "none|nothing left|there on|at|in the|its? dipstick|stick|sump|pan|engine|glass|it|all",
         "oil|dipstick|stick|sump|pan|engine .. none|nothing left|there",

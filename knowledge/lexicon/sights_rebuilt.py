@@ -10,9 +10,22 @@ _RING = "gasket|ring|seal|o-ring|oring"
 _OUT = "off|out|down"
 _COLD = "cold|cool"
 _METER = "temp|temperature|fuel|water|volts|voltmeter|speedo|speedometer|tach|tacho|amps"
+_BUILDER = "machine|engine? shop|builder|machinist|engineers|reconditioner|rebuilder|garage"
+_PLUGS = "gallery|galley|oilway|crank|core|oil plugs|plug"
 _MEASURED = "measured|measure|miked|mic|plastigaged|plastigauged|checked"
 #: the finding, by what is said when it is there
 SIGHTS_REBUILT: dict[str, tuple[str, ...]] = {
+    "plugs_fitted_by_others": (
+        f"{_BUILDER} fitted|put|refitted|replaced|renewed|installed|drove|returned the|all|new|my|those? gallery|galley|oilway|crank|core|oil plugs back|in?",
+        f"{_PLUGS} were|was|had|been|all|back? fitted|refitted|replaced|renewed|put|installed|driven back|in? by the|a|my|our? {_BUILDER}",
+        f"{_PLUGS} .. {_BUILDER} fitted|refitted|replaced|renewed|put|installed",
+        f"assumed|thought|trusted|supposed the|my|that? {_BUILDER} .. plugs|plug",
+    ),
+    "plugs_not_counted": (
+        f"nobody|noone|no-one|none|no-body|one could|can|couldnt|would|of|us? remember|remembers|remembered|recall|recalls|count|counted|check|checked .. {_PLUGS}",
+        "nobody|noone|no-one|none|one could|can? remember|remembers|remembered|recall|recalled putting|fitting|refitting|seeing .. plug|plugs|one",
+        f"never|not|didnt count|counted|check|checked the|all|my|any|those? {_PLUGS}",
+    ),
     "drive_not_engaged": (
         f"{_SHAFT} had|has|was|is|comes|came|come|pulled|lifted|slipped|jumped|popped up|right|clean? {_UP} out? of|from the? oil? pump",
         f"{_SHAFT} not|never|wasnt|isnt|didnt sitting|seated|in|drop|dropped|go|went down|in|into? the? oil? pump",

@@ -11,6 +11,9 @@ _DRILL = "drill|drilling|priming|primed|prime|pre-lube|prelube|pre-oiler|spun|sp
 _GALLERY = "gallery|galley|galleries|oilway|oilways"
 _COLD = "cold|cool|never_warm|never_warms|never_hot|@not_warm|@not_get_warm|@not_get_hot|@not_hot|@not_heat|stone_cold"
 TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
+    "plugs_fitted_by_others": (
+        "gallery_plugs|galley_plugs|oil_plugs|crank_plugs|oilway_plugs & builder|machine_shop|engine_shop|machinist|rebuilder|reconditioner|engineers & replaced|refitted|fitted|put_them|renewed|installed|put_those - spark|drain|counted|i_fitted|i_put|i_refitted|myself|checked",
+    ),
     "crank_feed_seal_reused": (
         "seal + crank|crankshaft|quill + feeds|feed|end|fed|quill + re-used|reused|used_again|re_used|old_one_back - new|renewed|rear|front|main",
     ),

@@ -141,6 +141,7 @@ TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "tap|tapped|tapping|=flick|flicked|flicking|thump|thumped|knock|rap|bang + glass|gauge|dash|panel|dashboard|instrument & sprang|springs|jumped|jumps|dropped|drops|came_up|comes_up|came_back|comes_back|wakes|woke|to_life|moves|moved|fell|falls|frees - no|not|nothing|brake|bump|clutch|sender",
     ),
     "gauge_line_leaking": (
+        "drip|drips|dripping|leak|leaks|leaking|weeping|weeps & oil_pipe|copper_pipe|pipe|capillary|oil_line & to_the_gauge|to_the_oil_gauge|to_the_oil_pressure_gauge|to_the_pressure_gauge|to_the_dash_gauge - no|not|fuel|water|dry|coolant|sender|turbo",
         "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose|gauge_union + leak|leaking|dripping|weeping|split|burst|chafed|cracked|wet|let_go",
     ),
     "sender_port_clogged": (

@@ -395,5 +395,5 @@ MEASURES = frozenset(
 )
 #: beside an amount: it came out of the engine; before the other amount: the engine holds that
 CAME_OUT = _set("drained drain came out off jug caught")
-WENT_IN = _set("put poured filled tipped added went")
+WENT_IN = _set("put poured filled refilled tipped dumped added went")
 HOLDS = _set("book holds hold says capacity should manual handbook spec takes normal full")

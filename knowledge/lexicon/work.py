@@ -26,7 +26,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "is|are|was brand? new",
         "upgraded|upgrading|mounted to|the|my|a|an",
         "=done|=tried|=did|=changed|=replaced|=renewed|=swapped|=new already|since|are|is|so-far|so? far? :",
-        "hammered|knocked|pressed|tapped|screwed|bolted|spliced|let|soldered|welded in",
+        "hammered|knocked|pressed|=tapped|screwed|bolted|spliced|let|soldered|welded in",
     ),
     Done.REBUILT: (
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"

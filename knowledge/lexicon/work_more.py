@@ -95,6 +95,15 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "=shelled|=reshelled|=re-shelled @time|last|in|this|@year|and|with|ago|by",
         "=did|=done|=doing|=redid|=redone the|my|its? bottom end",
     ),
+    "oil_change": (
+        "had|got|paid for? a|an|the full|major|proper|complete|annual|comprehensive and? regular|comprehensive|annual? service",
+        "drained|dropped the|my|out? old|engine? oil .. poured|tipped|dumped|put|filled in|up? with? @volume|five|six|four|fresh|new",
+        "new|fresh filter and|&|, .. @volume of? fresh|new? oil",
+    ),
+    "oil_added": (
+        "added|adding a|an|some|another|more|about|half|the? bit|drop|quart|pint|litre|liter|@volume|more? of? engine|motor? oil",
+        "topped it|her|up up? the|my|its|with? engine? oil? up? last|this|yesterday|recently",
+    ),
     "machine_shop": (
         f"block|crank|case|cases|heads was|were|had|been|got|is|is-being|and? {_BLASTED}",
         f"{_BLASTED} the|my|a|an? block|crank|crankshaft|case|cases|heads",
@@ -103,7 +112,9 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         f"{_SHOP} had|ground|bored|cleaned|decked|did|built|line-bored|linished|polished|machined|cut|fitted|drove|put the|my|a|our|new block|crank|crankshaft|cylinders|plugs|mains|case",
         "shop|machinist|grinder ground|bored|reground|cleaned|linished|polished the|my crank|crankshaft|block|journals",
         "block|cylinders|crank bored|ground|blasted and|& bored|honed|ground|polished|balanced|decked",
-        f"plugs fitted|driven|put|knocked by|at|in the|a? {_SHOP}",
+        f"plugs were|was|had|been|got? pulled|removed|drilled|drawn|taken|fitted|driven|put|knocked|renewed|replaced in|out? by|at|in the|a? {_SHOP}",
+        f"{_SHOP} pulled|removed|drilled|drew|took out? all? the|my|our? old? gallery|galley|oil|core? plugs",
+        "gallery|galley|oil plugs were|was|out|all|had? out|removed|pulled for|to cleaning|clean|hot-tanking|the-wash",
     ),
     "cam_bearings": (
         "pressed|pressing|drove|driven|knocked|pulled in? the|a|my|set|of? new|full|set|of? cam|camshaft bearings|bushes in?",

@@ -26,6 +26,14 @@ EXACTLY: dict[str, list[str]] = {
         "finding fine_dust_only present",
         "finding metal_in_filter absent",
     ],
+    # oil poured in, and gauges looked at
+    "the gallery plugs were out for cleaning": ["earlier machine_shop cleaned"],
+    "I added a pint of oil": ["earlier oil_added renewed"],
+    "There is a tap in the oil line": ["finding tank_tap present"],
+    "It has a one way check valve in the oil supply line": ["finding tank_tap present"],
+    "I switched to the second tank": [],
+    "I checked the oil, empty": ["finding dipstick_dry present"],
+    "dipped the oil and the engine was bone dry": ["finding dipstick_dry present"],
     # questions
     "So this means I have got a bad sender?": [],
     # a thing of another kind
@@ -64,6 +72,16 @@ EXACTLY: dict[str, list[str]] = {
 }
 #: each with what must be among what is read
 READ: dict[str, str] = {
+    "the gallery plugs were pulled by the machine shop and the builder replaced those": (
+        "finding plugs_fitted_by_others present"
+    ),
+    "nobody could remember putting the plug back": "finding plugs_not_counted present",
+    "a drip at the curly bit of the oil pipe up to the oil pressure gauge": (
+        "finding gauge_line_leaking present"
+    ),
+    "I drained the oil and poured in five litres": "earlier oil_change renewed",
+    "we have just paid for a full regular service": "earlier oil_change renewed straight before",
+    "added a quart of oil, no change": "trial topped_up no difference",
     "pulled the dipstick and it had milky sludge on it": "finding oil_milky present",
     "I pulled the dipstick. It has creamy goo on it.": "finding oil_milky present",
     "creamy film under the filler cap only": "finding cream_in_filler_only present",
@@ -105,6 +123,15 @@ READ: dict[str, str] = {
 }
 #: each with what must not be
 NOT_READ: dict[str, str] = {
+    "I started the engine and the gauges all read OK": "trial",
+    "screwed on the new filter and dumped in seven quarts of oil": "finding oil_loss_fast",
+    "drained the oil and put in seven quarts of oil": "finding drained_volume",
+    "a filter and a quart of oil went in": "finding oil_loss_fast",
+    "it broke at the centre bearing, completely starved of oil": "finding dipstick_dry",
+    "a mile after pulling onto the highway it stalled": "finding worked_hard",
+    "pressure went up all at once": "finding fell_suddenly",
+    "it has a valve against wet sumping": "finding wet_sumps",
+    "the engine was bone dry when I dipped it": "finding oil_seen_outside",
     "I pulled the dipstick and there was milky sludge on it": "finding cream_in_filler_only present",
     "the pressure drops to nothing. It goes round curves on rails": "behaviour none bends",
     "changed the oil, let it idle for a while, it was slightly better": (
