@@ -5,7 +5,7 @@ from __future__ import annotations
 from diagnose.case.reports import AT_ONCE
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known
-from knowledge.model import Reading
+from knowledge.model import Gauge, Reading
 from knowledge.questions.essentials import KNOCK, SAFETY, SAFETY_KNOCK, SAFETY_ZERO, ZERO
 from knowledge.questions.groups import COURSE, FLICKER, HEAT, OCCASION, SPEED, START
 from knowledge.questions.shapes import Menu
@@ -70,9 +70,21 @@ def safety_left(diagnosis: Diagnosis) -> Menu | None:
     answered = {f for f in SAFETY.findings if f in known.states or f in known.asked}
     if any(r.reading.pressure > 0 for r in diagnosis.case.readings):
         answered.add(ZERO)
+    elif known.has("lamp_only") or _by_the_lamp_alone(diagnosis):
+        answered.add(ZERO)  # there is no gauge that could read zero
     left = [f for f in SAFETY.findings if f not in answered]
     menus = {(ZERO, KNOCK): SAFETY, (ZERO,): SAFETY_ZERO, (KNOCK,): SAFETY_KNOCK}
     return menus.get(tuple(left))
+
+
+def _by_the_lamp_alone(diagnosis: Diagnosis) -> bool:
+    """Whether all that was said of the pressure is what a lamp does, and no gauge is known of."""
+    trouble = [b.behaviour for b in diagnosis.case.behaviours if b.behaviour.shows in _TROUBLE]
+    lamp = [b.shows is Shows.LAMP or b.gauge is Gauge.LAMP for b in trouble]
+    gauged = diagnosis.case.readings or Known.of(diagnosis).any_of(
+        ("direct_gauge", "electric_gauge")
+    )
+    return bool(lamp) and all(lamp) and not gauged
 
 
 def is_cold(reading: Reading) -> bool:

@@ -7,7 +7,7 @@ would be destroyed is looked at first, whatever it costs.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Mapping, Sequence
+from collections.abc import Collection, Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -22,6 +22,7 @@ from diagnose.planning.single_cause import Array
 from knowledge.access import Opening
 from knowledge.access.always_recorded import KEPT
 from knowledge.access.together import SHORT, TOGETHER
+from knowledge.model import Finding
 from knowledge.work import Access, Inspection
 
 SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
@@ -150,7 +151,7 @@ class Chooser:
             tuple(options[j] for i, (j, _) in enumerate(short) if i != best),
         )
         choice = self._while_open(choice, options, added, plan_state)
-        return self._evidence_first(choice, options, added)
+        return self._evidence_first(choice, options, added, plan_state)
 
     def behind(self, place: Access, plan_state: PlanState) -> float:
         """Return what all checks at one place together add to the chance of naming the cause."""
@@ -252,7 +253,9 @@ class Chooser:
                     return replace(choice, option=options[k], evidence=line.why)
         return choice
 
-    def _evidence_first(self, choice: Choice, options: Sequence[Option], added: Array) -> Choice:
+    def _evidence_first(
+        self, choice: Choice, options: Sequence[Option], added: Array, plan_state: PlanState
+    ) -> Choice:
         """Put first the evidence that the chosen check, or an opening on its way, would destroy."""
         least = WANTED * choice.chance / choice.minutes
         wanted = {
@@ -260,7 +263,8 @@ class Chooser:
             for k, o in enumerate(options)
             if o.inspection in KEPT or added[k] >= least * (o.minutes + self.setup)
         }
-        return looked_at_first(choice, options, wanted, self.precedence)
+        answered = plan_state.answered
+        return looked_at_first(choice, options, wanted, self.precedence, answered)
 
 
 def looked_at_first(
@@ -268,6 +272,7 @@ def looked_at_first(
     options: Sequence[Option],
     wanted: Mapping[Inspection, int],
     precedence: Precedence,
+    answered: Collection[Finding] = (),
 ) -> Choice:
     """Put first which of the wanted checks the chosen one, or an opening on its way, would spoil.
 
@@ -275,7 +280,7 @@ def looked_at_first(
     """
     passed = {choice.option.inspection}
     while True:
-        lines = precedence.before(choice.option)
+        lines = precedence.before(choice.option, answered)
         found = next(((i, w) for i, w in lines if i in wanted and i not in passed), None)
         if found is None:
             return choice

@@ -119,10 +119,14 @@ _OIL_STILL_IN = (
         check=oil_findings.READ_THE_STICK,
         why="level and look of the oil are lost with the drain; photograph the stick first",
         source=COMMON_PRACTICE,
-        openings=(
-            Access.OIL_SAMPLE,
-            Access.DRAINED,
-        ),
+        openings=(Access.DRAINED,),
+    ),
+    *before(
+        check=oil_findings.READ_THE_STICK,
+        why="read the level before any oil comes out",
+        source=COMMON_PRACTICE,
+        openings=(Access.OIL_SAMPLE,),
+        only_for=oil_findings.LEVELS,
     ),
     *before(
         check=oil_analysis.SEND_AN_OIL_SAMPLE,

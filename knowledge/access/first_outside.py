@@ -88,6 +88,7 @@ _OIL = (
         then=(leaks_places.FEEL_THE_FILTER, leaks_places.LOOK_AT_THE_DRAIN),
         why="the level as found shows what a leak has cost; read it before you tighten anything",
         source=COMMON_PRACTICE,
+        only_for=oil_findings.LEVELS,
     ),
     FirstOf(
         check=oil_findings.READ_THE_STICK,

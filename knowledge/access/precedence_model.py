@@ -19,6 +19,8 @@ class Before:
     source: Source
     not_with: tuple[Finding, ...] = ()  #: does not bind an engine with any of these features
     spoilt: bool = True  #: the opening spoils it; else it only says what is worth opening
+    #: what of it must be known before; empty: whatever it shows
+    only_for: tuple[Finding, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,8 @@ class FirstOf:
     then: tuple[Inspection, ...]
     why: str
     source: Source
+    #: what of it must be known before; empty: whatever it shows
+    only_for: tuple[Finding, ...] = ()
 
 
 #: once open, the engine cannot be run until it is closed again
@@ -54,6 +58,7 @@ def before(
     openings: Iterable[Access],
     not_with: tuple[Finding, ...] = (),
     spoilt: bool = True,
+    only_for: tuple[Finding, ...] = (),
 ) -> tuple[Before, ...]:
     """Return one check that must come before several openings for the same reason."""
     return tuple(
@@ -64,6 +69,7 @@ def before(
             source=source,
             not_with=not_with,
             spoilt=spoilt,
+            only_for=only_for,
         )
         for opening in openings
     )

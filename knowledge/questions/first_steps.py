@@ -20,10 +20,15 @@ FIRST_STEPS = (
         when=POURS_OUT,
     ),
     FirstStep(
+        "find where the oil went; fill to the full mark and prime it before it turns again",
+        when=("dipstick_dry",),
+        unless=POURS_OUT,
+    ),
+    FirstStep(
         "fill to the full mark, then run it and read the pressure again",
-        when=("dipstick_dry", "dipstick_low"),
+        when=("dipstick_low",),
         unless=(
-            *("top_up_cures_for_a_while", "falls_in_a_manoeuvre", "bearing_knock"),
+            *("dipstick_dry", "top_up_cures_for_a_while", "falls_in_a_manoeuvre", "bearing_knock"),
             *POURS_OUT,
         ),
     ),

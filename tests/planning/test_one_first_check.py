@@ -10,9 +10,18 @@ from diagnose.case.loading import from_text
 from diagnose.check_planner import best_choice
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import next_check
+from diagnose.entry.said import safety_left
+from diagnose.output.documents.review import review_document
 from diagnose.output.documents.stages import stage_summaries
+from diagnose.output.documents.teardown import teardown_document
+from diagnose.output.documents.tell import minute_document
+from diagnose.output.text.review_brief import review_brief
+from diagnose.output.text.teardown_brief import teardown_brief
+from diagnose.planning.choosing import SURE
+from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
+from knowledge.questions.essentials import SAFETY, SAFETY_KNOCK
 from knowledge.questions.first_steps import ASKED_BY_WORD
 from knowledge.work import Access
 from tests.support.trade_answers import case_text
@@ -99,3 +108,39 @@ def test_a_stage_is_named_after_the_place_that_is_reached() -> None:
     reached = [s.way[-1].says for s in plan.stages if len(s.way) > 1]
     assert reached
     assert set(reached) <= set(titles)
+
+
+def test_filling_up_comes_before_any_check_on_every_screen() -> None:
+    """`ask` says so as well; not once the engine is open, and not where the level is right."""
+    fill = "First: fill to the full mark on level ground, then repeat the bend"
+    slope = job("tractor_diesel", ("falls_in_a_manoeuvre", "dipstick_low"))
+    assert fill in " ".join(review_brief(review_document(slope, "j.toml")).split())
+    plan = teardown_document(Plan(slope), loose_ends(slope, SURE), "j.toml")
+    assert fill in " ".join(teardown_brief(plan).split())
+    assert fill.removeprefix("First: ") in minute_document(slope, "j.toml").first_step
+    full = job("tractor_diesel", ("falls_in_a_manoeuvre", "level_correct"))
+    assert "First:" not in review_brief(review_document(full, "j.toml"))
+
+
+def test_once_the_level_is_known_the_filter_comes_first() -> None:
+    """For a filter that lets the oil drain back, smelling the stick decides nothing."""
+    story = ("lamp_slow_to_go_out", "slow_after_standing", "oil_just_changed")
+    for level, first in (((), "read_the_stick"), (("level_correct",), "feel_the_filter")):
+        choice = job("overhead_cam_four", (*story, *level)).next_check
+        assert choice is not None
+        assert choice.inspection.id == first
+
+
+def test_a_dry_stick_is_never_answered_by_running_it() -> None:
+    dry = job("distributor_v8", ("dipstick_dry", "dipstick_low", "gauge_reads_zero"))
+    step = minute_document(dry, "j.toml").first_step
+    assert step.startswith("find where the oil went")
+    assert "run it" not in step
+
+
+def test_nobody_with_a_lamp_is_asked_whether_a_gauge_reads_zero() -> None:
+    lamp = '[[behaviour]]\nno = 1\nshows = "lamp"\nduring = ["hot", "idle"]\n'
+    low = lamp.replace('"lamp"', '"low"')
+    head = 'schema = 1\n[engine]\nlayout = "overhead_cam_four"\n'
+    for text, asked in ((lamp, SAFETY_KNOCK), (low, SAFETY)):
+        assert safety_left(Diagnosis(BOOK, from_text(head + text, None, BOOK))) is asked

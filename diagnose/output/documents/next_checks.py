@@ -90,6 +90,12 @@ def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[Ch
     return tuple(each.values())
 
 
+def first_step(diagnosis: Diagnosis) -> str:
+    """What the trade does before any check; may be empty."""
+    step = Known.of(diagnosis).first_step
+    return "" if step is None or diagnosis.case.closed else step.says
+
+
 @dataclass(frozen=True, kw_only=True)
 class LaterCheck:
     """A check that is still worth making once the cause is found, and why."""

@@ -26,6 +26,7 @@ from diagnose.output.documents.next_checks import (
     CheckOption,
     LaterCheck,
     checks_afterwards,
+    first_step,
     next_checks,
 )
 from diagnose.output.documents.photos import PhotoEntry, photo_entries
@@ -98,6 +99,7 @@ class ReviewDocument:
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
     nothing_wrong: bool = field(default=False, metadata=NOT_IN_JSON)  #: as far as it was read
+    first_step: str = field(default="", metadata=NOT_IN_JSON)  #: before any check; may be empty
     #: what is still to look at once the cause is found
     afterwards: tuple[LaterCheck, ...] = field(default=(), metadata=NOT_IN_JSON)
     #: where budget or survey and ranking differ; may be empty
@@ -145,6 +147,7 @@ def review_document(
         photos=photo_entries(case.path),
         history=history,
         strip=strip_down(diagnosis),
+        first_step=first_step(diagnosis),
         path=path,
         closed=closed,
         verdict=run_verdict(diagnosis),

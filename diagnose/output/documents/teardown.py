@@ -11,6 +11,7 @@ from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.found import strip_down
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
 from diagnose.output.documents.named import UNTITLED
+from diagnose.output.documents.next_checks import first_step
 from diagnose.output.documents.plan_changes import PlanChanges, plan_changes
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.documents.stages import (
@@ -75,6 +76,7 @@ class TeardownDocument:
     hands_on: str = field(metadata=NOT_IN_JSON)  #: the minutes in a sentence
     waits: str = field(metadata=NOT_IN_JSON)  #: the longest wait; may be empty
     nothing_wrong: bool = field(default=False, metadata=NOT_IN_JSON)  #: as far as it was read
+    first_step: str = field(default="", metadata=NOT_IN_JSON)  #: before any check; may be empty
     likely: str = field(metadata=NOT_IN_JSON)  #: the first few causes
     until: float = field(metadata=NOT_IN_JSON)  #: probability that confirms a cause
     limit: float | None = field(metadata=NOT_IN_JSON)  #: most minutes, where the person set any
@@ -110,6 +112,7 @@ def teardown_document(
         case=str(case.path) if case.path else None,
         title=case.job.title,
         layout=case.layout.id,
+        first_step=first_step(answer),
         alarms=alarm_notices(answer),
         may_stop=ends.may_stop,
         confirmed=tuple(c.id for c in ends.causes) if ends.confirmed else (),

@@ -12,6 +12,7 @@ from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices, run_verdict
 from diagnose.output.documents.facts import engine_sentence, fact_sentence
 from diagnose.output.documents.good_readings import good_readings, nothing_else_said
+from diagnose.output.documents.next_checks import first_step
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
@@ -78,6 +79,7 @@ class MinuteDocument:
     stations: tuple[LikelyStation, ...]
     stands_out: bool  #: whether the first of the places is likely enough to be named
     known: bool = field(metadata=NOT_IN_JSON)  #: whether anything is known of the trouble
+    first_step: str = field(default="", metadata=NOT_IN_JSON)  #: before any check; may be empty
     checks: tuple[CheckFirst, ...]
     within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
     nothing_amiss: bool  #: good readings, nothing else, and no cause is likely at all
@@ -155,6 +157,7 @@ def minute_document(
         stations=likely_stations(diagnosis),
         stands_out=stands_out(diagnosis),
         known=bool(diagnosis.inference.evidence),
+        first_step=first_step(diagnosis),
         checks=tuple(checks.values())[:CHECKS],
         within_limits=good,
         nothing_amiss=bool(good) and nothing_else_said(diagnosis.case) and unlikely,

@@ -208,7 +208,8 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
         return [*_afterwards(document), Block(_after(document))]
     check, *others = document.next
     head = "To be surer" if document.nothing_wrong else "Next"
-    lines = wrapped(f"{head}: {check.says} ({check.minutes:.0f} min)", 0, 2)
+    lines = wrapped(f"First: {document.first_step}", 0, 2) if document.first_step else []
+    lines += wrapped(f"{head}: {check.says} ({check.minutes:.0f} min)", 0, 2)
     lines += first_lines(check, 2)
     lines += wrapped(f"caution: {'; '.join(check.care)}", 2, 4) if check.care else []
     shows = [] if document.settled else _outcomes(check)

@@ -43,7 +43,7 @@ def teardown_brief(document: TeardownDocument) -> str:
         Block(wrapped(document.strip, 0, 2) if document.strip else []),
         Block(_in_short(document)),
         *_table(document),
-        *(_stage(document.stages[0]) if document.stages else []),
+        *(_stage(document.stages[0], document.first_step) if document.stages else []),
         *_loose_ends(document),
         Block(_next_lines(document)),
     ]
@@ -143,9 +143,10 @@ def _table(document: TeardownDocument) -> list[Block]:
     return blocks
 
 
-def _stage(stage: PlannedStage) -> list[Block]:
+def _stage(stage: PlannedStage, first: str) -> list[Block]:
     """The stage to do now: what to open with what care, then its checks."""
-    lines = wrapped(f"Now, stage {stage.number}: {stage.title} ({stage.minutes:.0f} min)", 0, 2)
+    lines = wrapped(f"First: {first}", 0, 2) if first else []
+    lines += wrapped(f"Now, stage {stage.number}: {stage.title} ({stage.minutes:.0f} min)", 0, 2)
     care = _care(stage)
     lines += wrapped(f"caution: {'; '.join(care)}", 2, 4) if care else []
     ready: list[str] = []

@@ -70,8 +70,12 @@ def minute_lines(document: MinuteDocument) -> list[str]:
         for number, at in enumerate(document.stations, 1):
             share = percent(at.probability)
             lines += headed(f"{number:3}. ", f"{at.says} ({share}), such as {at.cause}")
+    if document.first_step:
+        lines += wrapped(f"First: {document.first_step}", 0, 2)
     if document.checks:
-        lines.append("Check first, in this order")
+        lines.append(
+            "Check then, in this order" if document.first_step else "Check first, in this order"
+        )
         for number, check in enumerate(document.checks, 1):
             lines += headed(f"{number:3}. ", f"{check.says} ({check.minutes:.0f} min)")
     return lines + saved

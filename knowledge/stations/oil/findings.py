@@ -251,6 +251,8 @@ OIL_SMELLS_BURNT = Finding(
     background=RARE,
     also=("burnt oil", "scorched smell", "cooked oil", "oil smells hot"),
 )
+#: what the stick says of the level
+LEVELS = (DIPSTICK_LOW, DIPSTICK_DRY, LEVEL_CORRECT, LEVEL_HIGH)
 READ_THE_STICK = Inspection(
     id="read_the_stick",
     station=Station.OIL,
