@@ -80,7 +80,7 @@ FILTER_CHANGE = WorkArea(
         delivery_causes.FILTER_WRONG: 1.0,
         leaks_causes.FILTER_SEAL_LEAK: 1.0,
         delivery_causes.FILTER_DRAINBACK: 0.75,
-        pump_causes_fitted.PUMP_NOT_PRIMED: 0.25,
+        pump_causes_fitted.PUMP_NOT_PRIMED: 0.5,
         oil_causes.OIL_LEVEL_LOW: 0.5,
         delivery_causes.FILTER_BYPASS_STUCK: 0.25,
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.75,

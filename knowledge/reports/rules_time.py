@@ -218,6 +218,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.HIGH, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.STANDING)]),
         example(behaviours=[Behaviour(Shows.NONE, since=Since.WORK)]),
+        example(behaviours=[Behaviour(Shows.NONE, since=Since.OIL_CHANGE)]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.HOT}), since=Since.FIRST_START)]),
         example(behaviours=[NONE_AT_FIRST_START]),
     ],
@@ -234,7 +235,7 @@ def since_the_first_start(known: Known) -> Conclusions:
             never_since = b.since in NEVER_SINCE and b.shows is Shows.NONE and C.START in b.during
             if never_since or fails_the_first_start(b):
                 yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
-            elif b.since is Since.WORK and b.shows is Shows.NONE and not b.during and not b.course:
+            elif b.since in NEVER_SINCE and b.shows is Shows.NONE and not b.during and not b.course:
                 yield is_present(behaviour.NONE_FROM_FIRST_START, MEANT)
             continue
         if b.shows is Shows.HIGH:
