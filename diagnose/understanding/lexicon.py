@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable, Mapping
 from functools import cached_property, lru_cache
+from typing import TypeVar
 
 from diagnose.lookup.tokens import tokens as lookup_tokens
 from diagnose.understanding.groups import Groups
@@ -68,72 +70,59 @@ _NEGATIONS = frozenset(("no", "not", "never", "none"))
 _LEAST_STEMS = 2  #: of a phrase of the book; one word alone means too many things
 
 
+Value = TypeVar("Value")
+
+
 class Lexicon:
     """Every phrase by its role, and the book whose entries the phrases name."""
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        said = {
-            k: v
-            + shows_said.SHOWS_SAID.get(k, ())
-            + shows_more.SHOWS_MORE.get(k, ())
-            + shows_everyday.SHOWS_EVERYDAY.get(k, ())
-            for k, v in pressure.SHOWS.items()
-        }
-        self.shows: Phrases[Shows] = Phrases({**said, **noises.NOISES_SAID})
-        self.bare: Phrases[Shows] = Phrases(
-            {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
+        self.shows: Phrases[Shows] = _joined(
+            pressure.SHOWS,
+            shows_said.SHOWS_SAID,
+            shows_more.SHOWS_MORE,
+            shows_everyday.SHOWS_EVERYDAY,
+            noises.NOISES_SAID,
         )
+        self.bare: Phrases[Shows] = _joined(pressure.BARE, shows_more.BARE_MORE)
         self.of_the_gauge: Phrases[Shows] = Phrases(shows_everyday.OF_THE_GAUGE)
-        self.came_back: Phrases[bool] = Phrases({True: pressure_words.CAME_BACK})
-        self.hearsay: Phrases[bool] = Phrases({True: stance_words.HEARSAY})
-        self.figures_of_speech: Phrases[bool] = Phrases({True: figures_of_speech.FIGURES_OF_SPEECH})
-        self.upstream: Phrases[bool] = Phrases({True: ports.UPSTREAM})
-        self.downstream: Phrases[bool] = Phrases({True: ports.DOWNSTREAM})
-        self.well_until: Phrases[bool] = Phrases({True: well.WELL_UNTIL})
-        self.well_before_that: Phrases[bool] = Phrases({True: well.WELL_BEFORE_THAT})
-        self.as_low_before: Phrases[bool] = Phrases({True: well.AS_LOW_BEFORE})
-        self.low_before: Phrases[bool] = Phrases({True: well.LOW_BEFORE})
-        self.was_well: Phrases[bool] = Phrases({True: well.WAS_WELL})
-        self.otherwise: Phrases[bool] = Phrases({True: pressure_words.OTHERWISE})
-        self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
-        self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})
+        self.came_back = _any_of(pressure_words.CAME_BACK)
+        self.hearsay = _any_of(stance_words.HEARSAY)
+        self.figures_of_speech = _any_of(figures_of_speech.FIGURES_OF_SPEECH)
+        self.upstream = _any_of(ports.UPSTREAM)
+        self.downstream = _any_of(ports.DOWNSTREAM)
+        self.well_until = _any_of(well.WELL_UNTIL)
+        self.well_before_that = _any_of(well.WELL_BEFORE_THAT)
+        self.as_low_before = _any_of(well.AS_LOW_BEFORE)
+        self.low_before = _any_of(well.LOW_BEFORE)
+        self.was_well = _any_of(well.WAS_WELL)
+        self.otherwise = _any_of(pressure_words.OTHERWISE)
+        self.instrument = _any_of(pressure.INSTRUMENT)
+        self.direct = _any_of(instruments_named.DIRECT)
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
-        self.own: Phrases[bool] = Phrases({True: instruments_named.OWN})
-        self.during: Phrases[Circumstance] = Phrases(
-            {
-                k: v + circumstances_more.DURING_MORE.get(k, ())
-                for k, v in circumstances.DURING.items()
-            }
+        self.own = _any_of(instruments_named.OWN)
+        self.during: Phrases[Circumstance] = _joined(
+            circumstances.DURING, circumstances_more.DURING_MORE
         )
         self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
-        self.any_heat: Phrases[bool] = Phrases({True: speeds.ANY_HEAT})
+        self.any_heat = _any_of(speeds.ANY_HEAT)
         self.onset: Phrases[Onset] = Phrases(courses.ONSET)
         self.course: Phrases[Course] = Phrases(courses.COURSE)
         self.since: Phrases[Since] = Phrases(beginnings.SINCE)
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
-        self.parts: Phrases[PartWorked] = Phrases(_parts())
-        often, rare = work.TRIALS, trials_rare.TRIALS_RARE
-        self.trials: Phrases[str] = Phrases(
-            {id_: (*often.get(id_, ()), *rare.get(id_, ())) for id_ in (often | rare)}
+        self.parts: Phrases[PartWorked] = Phrases({part: part.names for part in parts.PARTS})
+        self.trials: Phrases[str] = _joined(work.TRIALS, trials_rare.TRIALS_RARE)
+        self.areas: Phrases[str] = _joined(
+            work.AREAS, work_more.AREAS_MORE, {"": work_more.NO_WORK}
         )
-        self.areas: Phrases[str] = Phrases(
-            {
-                **work_more.AREAS_MORE,
-                **{k: v + work_more.AREAS_MORE.get(k, ()) for k, v in work.AREAS.items()},
-                "": work_more.NO_WORK,
-            }
-        )
-        self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})
-        self.nothing_done: Phrases[bool] = Phrases({True: work_more.NOTHING_DONE})
-        more = results_more.RESULTS_MORE
-        self.results: Phrases[Result] = Phrases(
-            {r: said + more.get(r, ()) for r, said in results.RESULTS.items()}
-        )
+        self.opened = _any_of(work.OPENED_AND_FOUND)
+        self.nothing_done = _any_of(work_more.NOTHING_DONE)
+        self.results: Phrases[Result] = _joined(results.RESULTS, results_more.RESULTS_MORE)
         self.hands: Phrases[Hands] = Phrases(results.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
         self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS | engine_features.BUILD_WORDS)
-        self.oil_in_it: Phrases[bool] = Phrases({True: engine.OIL_IN_IT})
+        self.oil_in_it = _any_of(engine.OIL_IN_IT)
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)
         self.bare_values: Phrases[str] = Phrases(values.BARE)
@@ -144,28 +133,26 @@ class Lexicon:
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
-        self.sights_nothing: Phrases[bool] = Phrases({True: sights.SIGHTS_NOTHING})
+        self.sights_nothing = _any_of(sights.SIGHTS_NOTHING)
         self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
-        self.states: Phrases[State] = Phrases(
-            {s: said + states_more.STATES_MORE.get(s, ()) for s, said in states.STATES.items()}
-        )
-        self.all_fine: Phrases[bool] = Phrases({True: checked.ALL_FINE})
-        self.nothing_wrong: Phrases[bool] = Phrases({True: well.NOTHING_WRONG})
+        self.states: Phrases[State] = _joined(states.STATES, states_more.STATES_MORE)
+        self.all_fine = _any_of(checked.ALL_FINE)
+        self.nothing_wrong = _any_of(well.NOTHING_WRONG)
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
-        self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
-        self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
-        self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})
-        self.named: Phrases[bool] = Phrases({True: stance.NAMED})
-        self.feared: Phrases[bool] = Phrases({True: stance.FEARED})
-        self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
-        self.other_side: Phrases[bool] = Phrases({True: stance.OTHER_SIDE})
-        self.other_pressure: Phrases[bool] = Phrases({True: stance.OTHER_PRESSURE})
-        self.this: Phrases[bool] = Phrases({True: stance.THIS_ENGINE})
-        self.usually: Phrases[bool] = Phrases({True: stance.USUALLY})
-        self.until: Phrases[bool] = Phrases({True: stance.UNTIL})
+        self.supposed = _any_of(stance.SUPPOSED)
+        self.asks = _any_of(stance.ASKS)
+        self.guessed = _any_of(stance.GUESSED)
+        self.named = _any_of(stance.NAMED)
+        self.feared = _any_of(stance.FEARED)
+        self.other = _any_of(stance.OTHER_ENGINE)
+        self.other_side = _any_of(stance.OTHER_SIDE)
+        self.other_pressure = _any_of(stance.OTHER_PRESSURE)
+        self.this = _any_of(stance.THIS_ENGINE)
+        self.usually = _any_of(stance.USUALLY)
+        self.until = _any_of(stance.UNTIL)
         self.hedges: Phrases[float] = Phrases(stance.HEDGES)
-        self.no_negation: Phrases[bool] = Phrases({True: stance.NO_NEGATION})
+        self.no_negation = _any_of(stance.NO_NEGATION)
 
     @cached_property
     def later(self) -> dict[str, tuple[Thing, ...]]:
@@ -220,8 +207,15 @@ class Lexicon:
         return LexiconSpelling(words)
 
 
-def _parts() -> dict[PartWorked, tuple[str, ...]]:
-    return {part: part.names for part in parts.PARTS}
+def _any_of(texts: Iterable[str]) -> Phrases[bool]:
+    """Phrases that all say the same one thing."""
+    return Phrases({True: tuple(texts)})
+
+
+def _joined(*tables: Mapping[Value, tuple[str, ...]]) -> Phrases[Value]:
+    """The phrases of several tables; a meaning that stands in more than one has those of all."""
+    meanings = dict.fromkeys(value for table in tables for value in table)
+    return Phrases({m: tuple(p for t in tables for p in t.get(m, ())) for m in meanings})
 
 
 def words_of(phrase: str) -> list[str]:
