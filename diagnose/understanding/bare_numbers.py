@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from diagnose.understanding.compared_figures import beside_the_book
 from diagnose.understanding.figures import WORDS
+from diagnose.understanding.no_pressures import NO_PRESSURES
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.rows import row_of
-from diagnose.understanding.sizes import NO_PRESSURES
 from diagnose.understanding.text import Token
 from diagnose.understanding.then_now import (
     beside_what_was,

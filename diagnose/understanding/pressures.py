@@ -4,9 +4,14 @@ from __future__ import annotations
 
 from diagnose.understanding.bare_numbers import may_be_pressure
 from diagnose.understanding.differences import is_difference
+from diagnose.understanding.no_pressures import (
+    is_gain,
+    is_negative,
+    is_of_the_clock,
+    of_another_gauge,
+)
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.scales import is_of_the_scale
-from diagnose.understanding.sizes import is_gain, is_negative, is_of_the_clock, of_another_gauge
 from diagnose.understanding.text import Token
 from diagnose.understanding.the_gauge import not_running
 from diagnose.understanding.then_now import risen_to

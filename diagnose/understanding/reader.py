@@ -20,13 +20,13 @@ from diagnose.understanding.excepted import without_empty_denials
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.fixed_speed import at_its_speed
 from diagnose.understanding.foreign_parts import without_foreign_parts
-from diagnose.understanding.froth import without_frothy_drinks
 from diagnose.understanding.hose_ends import without_ends_of_hoses
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.meant_otherwise import without_other_meanings
 from diagnose.understanding.measured import measured
 from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.needs_words import without_unnamed
+from diagnose.understanding.no_pressures import has_another_unit
 from diagnose.understanding.of_parts import without_words_of_parts
 from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
 from diagnose.understanding.old_oil import without_old_oil
@@ -36,7 +36,6 @@ from diagnose.understanding.printed import printed_pressures
 from diagnose.understanding.readings import readings
 from diagnose.understanding.rows import fell_in_steps
 from diagnose.understanding.sights import sights
-from diagnose.understanding.sizes import has_another_unit
 from diagnose.understanding.speakers import without_strangers
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.superseded import (
@@ -121,7 +120,6 @@ CORRECTIONS: tuple[Correction, ...] = (
     some_at_least,
     _alone(fine_at_times),
     without_old_oil,
-    without_frothy_drinks,
     silent_alarms,
     without_unnamed,
     called_little,

@@ -168,6 +168,21 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         # "dipped the oil and the engine was bone dry"
         Otherwise(said=frozenset(["dry"]), anywhere=_set("dipped dip dipstick stick")),
     ),
+    # oil like a milkshake full of bubbles holds air; like a milkshake alone, water
+    "oil_milky": (
+        Otherwise(
+            anywhere=_set(
+                "milkshake shake cappuccino latte coffee beer cola soda lemonade champagne shandy"
+            ),
+            also=_set(
+                "foam foams foamy foaming foamed froth froths frothy frothing frothed bubbles bubble "
+                "bubbly bubbling aerated aeration air airy whipped fizzy"
+            ),
+            unless=_set(
+                "milky water watery coolant antifreeze emulsion emulsified mayo mayonnaise"
+            ),
+        ),
+    ),
     # "the oil I'm using, from 10W-30 to 10W-40"
     "oil_used_fast": (
         Otherwise(

@@ -1,4 +1,4 @@
-"""Numbers that are the size of an engine or the year of a car, and no pressure."""
+"""Numbers that are no pressures: an engine's size, a year, an hour, what another gauge shows."""
 
 from __future__ import annotations
 
