@@ -129,6 +129,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     "ten_seconds_or_more": (
         Otherwise(said=_set("before"), beside=_set("noticed saw looked realised realized spotted")),
     ),
+    # "no leaks with the engine off or running"
+    "leaks_only_running": (Otherwise(anywhere=_set("either nor neither or")),),
     # "the pressure went up all at once"
     "fell_suddenly": (
         Otherwise(
@@ -165,6 +167,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("head cracks crack valves compression cylinder cylinders leakdown air"),
             unless=_set("oil outside engine external drips puddle block anywhere"),
         ),
+        # "no leak with the engine off, but it runs out while it idles"
+        Otherwise(beside=_set("off stopped"), anywhere=_set("running idles idled idling runs")),
         # "dipped the oil and the engine was bone dry"
         Otherwise(said=frozenset(["dry"]), anywhere=_set("dipped dip dipstick stick")),
     ),

@@ -79,6 +79,9 @@ READ: dict[str, str] = {
     "a drip at the curly bit of the oil pipe up to the oil pressure gauge": (
         "finding gauge_line_leaking present"
     ),
+    "oil runs out while it idles, no leak with the engine off": (
+        "finding leaks_only_running present"
+    ),
     "I drained the oil and poured in five litres": "earlier oil_change renewed",
     "we have just paid for a full regular service": "earlier oil_change renewed straight before",
     "added a quart of oil, no change": "trial topped_up no difference",
@@ -132,6 +135,7 @@ NOT_READ: dict[str, str] = {
     "pressure went up all at once": "finding fell_suddenly",
     "it has a valve against wet sumping": "finding wet_sumps",
     "the engine was bone dry when I dipped it": "finding oil_seen_outside",
+    "it runs out while it idles, no leak with the engine off": "finding oil_seen_outside absent",
     "I pulled the dipstick and there was milky sludge on it": "finding cream_in_filler_only present",
     "the pressure drops to nothing. It goes round curves on rails": "behaviour none bends",
     "changed the oil, let it idle for a while, it was slightly better": (
