@@ -49,7 +49,7 @@ from knowledge.questions.essentials import (
     ZERO,
 )
 from knowledge.questions.groups import GROUPS
-from knowledge.questions.premises import PART_OF_A_REBUILD, REBUILT
+from knowledge.questions.premises import DONE_WITH, PART_OF_A_REBUILD, REBUILT
 from knowledge.questions.shapes import EngineKind, Menu
 from knowledge.units import PRESSURE
 from knowledge.work import Access
@@ -164,9 +164,11 @@ class Agenda:
         if "tried" in self.asked:
             return
         book, table = diagnosis.book, diagnosis.planner.single_cause_model
+        known = Known.of(diagnosis)
+        done = set(PART_OF_A_REBUILD) if known.any_of(REBUILT) else set[str]()
+        done = done.union(*(DONE_WITH.get(area, ()) for area in known.worked))
         made = {record.trial for record in diagnosis.case.trials}
-        if Known.of(diagnosis).any_of(REBUILT):
-            made |= {t for t in book.trials.values() if t.id in PART_OF_A_REBUILD}
+        made |= {t for t in book.trials.values() if t.id in done}
         cured = (t.cured for t in book.trials.values() if t not in made)
         findings = most_telling(table, cured, MOST_CHOICES)
         if findings:

@@ -28,7 +28,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} zero|nil",
         f"{_P} reading|readings .. stayed|stays|remains|remained|sat|sits|stuck at|on? zero|nothing|0",
         "zero on the? gauge",
-        "=lost its|the|her? =prime",
+        "=lost =prime",
         "drops|fell|went|goes|dropped|falls|down|falling|going|gone|sank|dives to zero|nothing|nil|0",
         "drops|fell|went|goes|dropped|falls|falling|going|gone|sank|sinks|dives|comes|came all|right|straight|back? way? "
         "down|back|off|away to zero|nothing|nil|0|nought",
@@ -257,7 +257,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "no|zero|nil oil? pressure|reading|movement on the|my? gauge for|until about|around|the|roughly|maybe|a|good? @seconds|@minutes|ages|while",
         "lag|delay before|in|until|of|getting|building .. pressure|oil",
         "delayed oil? pressure",
-        "=loses|=lose|=losing|=loosing its|the|her? prime",
+        "=loses|=lose|=losing|=loosing =prime",
         "delay|lag|pause|wait .. before|until .. pressure|gauge|needle|light|lamp",
         "takes|took|needs .. @seconds .. before|to|for|until .. pressure|gauge|needle|light|moves|build|register",
     ),

@@ -172,3 +172,18 @@ PART_OF_A_REBUILD = frozenset(
         *("timing_gear_renewed", "new_lifters", "new_tensioner", "rocker_gear_renewed"),
     ]
 )
+_CRANK_AND_BEARINGS = frozenset(
+    ["new_bearings", "new_main_bearings", "new_rod_bearings", "crank_reground", "line_bored"]
+)
+#: what was done already where these were worked on before it began, by area: nobody tried it since
+DONE_WITH: dict[str, frozenset[str]] = {
+    "whole_engine": PART_OF_A_REBUILD,
+    **dict.fromkeys(("machine_shop", "bearings"), _CRANK_AND_BEARINGS),
+    "oil_pump": frozenset(["new_pump", "pump_rebuilt", "pump_refitted"]),
+    "relief_valve": frozenset(["new_relief_valve", "relief_cleaned"]),
+    "oil_cooler_or_lines": frozenset(["cooler_cleaned", "oil_line_renewed"]),
+    "oil_change": frozenset(["right_oil", "new_filter"]),
+    "filter_change": frozenset(["new_filter"]),
+    "pickup": frozenset(["new_pickup", "pickup_cleaned"]),
+    "sump": frozenset(["pickup_cleaned"]),
+}

@@ -14,7 +14,7 @@ from diagnose.entry.known import Known
 from diagnose.entry.questions import ChoiceQuestion, Question, TriedQuestion
 from knowledge.book import the_book
 from knowledge.questions.essentials import GRADE, NOISE
-from knowledge.questions.premises import PART_OF_A_REBUILD
+from knowledge.questions.premises import DONE_WITH, PART_OF_A_REBUILD
 from tests.support.command_line import call
 
 BOOK = the_book()
@@ -90,3 +90,21 @@ def test_a_grade_that_was_said_is_only_compared(tmp_path: Path) -> None:
     asked = as_known(GRADE, Diagnosis(BOOK, load(path, BOOK)))
     assert asked.asks.startswith("Is 15W-40 the grade")
     assert asked.choices == GRADE.choices
+
+
+@pytest.mark.parametrize(
+    ("area", "trial"),
+    [("oil_pump", "new_pump"), ("machine_shop", "crank_reground"), ("oil_change", "right_oil")],
+)
+def test_work_before_the_trouble_is_no_trial_on_it(area: str, trial: str, tmp_path: Path) -> None:
+    path, low = tmp_path / "a.toml", ("gauge_reads_low", "direct_gauge_low", "good_cold_low_hot")
+    assert trial in tried(case_of(path, "distributor_v8", *low))
+    done = NewEntry("earlier", {"what": area, "done": "renewed"})
+    append_by(path, BOOK, lambda _: [done])
+    assert trial not in tried(Diagnosis(BOOK, load(path, BOOK)))
+
+
+def test_work_that_is_no_trial_names_what_the_book_holds() -> None:
+    areas = {w.id for w in BOOK.areas.values()}
+    assert areas >= DONE_WITH.keys()
+    assert BOOK.trials.keys() >= {t for trials in DONE_WITH.values() for t in trials}
