@@ -140,7 +140,7 @@ BEFORE_ON = _words(
 )
 #: between these and a noun they are of the noun: "had full oil pressure", "got good pressure"
 HAVING = _words(
-    "had has have having got get gets getting makes made gives gave with saw see of a building"
+    "had has have having got get gets getting makes made gives gave with saw see of a building but"
 )
 PRAISING = _words("good full normal fine steady ok okay better zero right proper clean")
 #: behind "light" these are of the lamp: "oil light switch"

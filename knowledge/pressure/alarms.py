@@ -20,6 +20,7 @@ from knowledge.pressure.refuted import (
     stop_limit,
     zero_is_refuted,
 )
+from knowledge.reports.behaviours import nothing_at_idle
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings_priming as pump_priming
@@ -59,6 +60,11 @@ def trusted(value: float, rpm: float) -> Reading:
     return replace(seen(value, rpm), gauge=Gauge.DIRECT)
 
 
+def reads_nothing(known: Known) -> bool:
+    """Whether the gauge was seen at zero, be it at idle only."""
+    return known.has(patterns.GAUGE_READS_ZERO) or nothing_at_idle(known)
+
+
 @rule(
     source=sources.NAVY_14075_CASUALTY,
     matches=[example(patterns.GAUGE_READS_ZERO)],
@@ -70,7 +76,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
     The stop ends only when a trusted gauge has shown pressure *since*, or at the same moment.
     """
     refuted = zero_is_refuted(known)
-    if known.has(patterns.GAUGE_READS_ZERO) and not refuted:
+    if reads_nothing(known) and not refuted:
         yield Alarm(
             Severity.STOP,
             "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
@@ -106,7 +112,8 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
     Stop where a trusted gauge reads low after the fall, or is recorded as zero as well.
     """
     for fall in (patterns.GAUGE_READS_ZERO, patterns.FELL_SUDDENLY):
-        if known.has(fall) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
+        seen_so = known.has(fall) or (fall is patterns.GAUGE_READS_ZERO and reads_nothing(known))
+        if seen_so and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
             yield Alarm(
                 Severity.CARE,
                 f"{fall.says}, a trusted gauge has shown pressure since: run only with that gauge "

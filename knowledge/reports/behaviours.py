@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from knowledge.model import Reading
+from knowledge.pressure.gauge import COUNTS, PSI_PER_1000, at_pump, speed_share, sure_above
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import LOSSES, Circumstance, Course, Shows, Since
 from knowledge.rule_api import Known
@@ -15,6 +17,7 @@ PLAIN = 1.0  #: how sure a finding is that was said in so many words
 MEANT = 0.8  #: one that is meant by what was said
 LIKELY = 0.7  #: one that usually goes with what was said
 
+GONE = frozenset({Shows.NONE, Shows.LOST})
 WRONG = LOSSES | {Shows.UNSTEADY, Shows.SLOW, Shows.HIGH, Shows.TRIPS}
 MANOEUVRES = frozenset({C.BENDS, C.BRAKING, C.ACCELERATING, C.SLOPE, C.SEAWAY})
 #: what moves a contact and no oil
@@ -29,13 +32,22 @@ PASSING = frozenset({Course.COMES_AND_GOES, Course.RECOVERED, Course.RETURNS, Co
 def shown(known: Known, *shows: Shows) -> Iterator[Behaviour]:
     """Yield the behaviours that show one of these, completed by when the pressure was normal.
 
-    Circumstances in which it was seen normal are circumstances in which the trouble never shows.
+    Circumstances in which it was seen normal are circumstances in which the trouble never shows;
+    so is speed, where a good pressure was read there.
     """
     every = known.behaviours()
     good = {c for b in every if b.shows is Shows.NORMAL for c in b.during}
+    if any(good_at_speed(r) for r in known.readings()):
+        good.add(C.SPEED)
     for b in every:
         if b.shows in shows:
             yield replace(b, never=b.never | (good - b.during))
+
+
+def good_at_speed(reading: Reading) -> bool:
+    """Whether it is enough for the speed it was read at, by the rule of 10 psi for each 1000 rpm."""
+    enough = sure_above(reading, PSI_PER_1000 * reading.rpm / 1000.0)
+    return not at_pump(reading) and enough * speed_share(reading) >= COUNTS
 
 
 def losses(known: Known) -> Iterator[Behaviour]:
@@ -62,12 +74,27 @@ def at_first(b: Behaviour) -> bool:
 
 def idle_not_speed(b: Behaviour) -> float:
     """How sure it is that it shows at idle and not at speed; 0 where that was not said."""
-    if C.IDLE not in b.during or b.during & ABOVE_IDLE - LATE or C.COLD in b.during:
+    if not _at_idle(b) or C.COLD in b.during:
         return 0.0
     hot = C.HOT in b.during or at_idle_late(b)
     if b.only or b.never & ABOVE_IDLE:
         return PLAIN if hot else MEANT
     return LIKELY if hot else 0.0
+
+
+def nothing_at_idle_only(b: Behaviour) -> bool:
+    """Whether all pressure is gone at idle and some comes with speed: as of a leak, not of a still pump."""
+    return b.shows in GONE and _at_idle(b) and (b.only or bool(b.never & ABOVE_IDLE))
+
+
+def nothing_at_idle(known: Known) -> bool:
+    """Whether it was reported that all pressure is gone at idle and some comes with speed."""
+    return any(nothing_at_idle_only(b) for b in shown(known, *GONE))
+
+
+def _at_idle(b: Behaviour) -> bool:
+    """Whether it shows at idle, and nothing is said of its showing above."""
+    return C.IDLE in b.during and not b.during & ABOVE_IDLE - LATE
 
 
 def at_idle_late(b: Behaviour) -> bool:

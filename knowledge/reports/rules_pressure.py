@@ -14,6 +14,7 @@ from knowledge.reports.behaviours import (
     idle_not_speed,
     is_momentary,
     losses,
+    nothing_at_idle_only,
     shown,
     speed_not_idle,
     surest,
@@ -56,7 +57,10 @@ IN_BENDS_ONLY = seen(Shows.UNSTEADY, C.BENDS, only=True)
     ],
 )
 def what_the_instrument_shows(known: Known) -> Conclusions:
-    """What was reported of gauge or lamp counts, unless it came only in a bend or while braking."""
+    """What was reported of gauge or lamp counts, unless it came only in a bend or while braking.
+
+    Nothing at idle with pressure at speed is low.
+    """
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
         if is_momentary(b):
             continue
@@ -69,6 +73,8 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
                 yield is_present(patterns.LAMP_COMES_ON, PLAIN)
             case _ if b.gauge is Gauge.LAMP:
                 yield is_present(patterns.LAMP_COMES_ON, PLAIN)
+            case _ if nothing_at_idle_only(b):
+                yield is_present(patterns.GAUGE_READS_LOW, PLAIN)
             case Shows.NONE:
                 yield is_present(patterns.GAUGE_READS_ZERO, PLAIN)
             case Shows.LOST:

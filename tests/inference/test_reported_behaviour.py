@@ -8,9 +8,10 @@ from hypothesis import strategies as st
 
 from diagnose.inference.chaining import Facts, InferenceResult, infer
 from knowledge.book import the_book
-from knowledge.model import Gauge, State
+from knowledge.model import Gauge, Reading, Severity, State
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
+from knowledge.units import PSI
 
 BOOK = the_book()
 C = Circumstance
@@ -123,3 +124,37 @@ def test_any_reports_give_findings_of_the_book(behaviours: list[Behaviour]) -> N
 def test_a_normal_report_alone_is_no_trouble(during: frozenset[Circumstance]) -> None:
     """Normal pressure by itself gives no finding as present."""
     assert not any(follows(Behaviour(Shows.NORMAL, during)).values())
+
+
+GOOD_AT_SPEED = Reading(2000.0, 360.0, 40 * PSI)
+FEEBLE_AT_SPEED = Reading(2000.0, 360.0, 4 * PSI)
+
+
+@pytest.mark.parametrize("gone", [Shows.NONE, Shows.LOST])
+@pytest.mark.parametrize(
+    ("beside", "readings"),
+    [
+        ((report(Shows.NORMAL, C.SPEED),), ()),
+        ((), (GOOD_AT_SPEED,)),
+    ],
+)
+def test_nothing_at_idle_with_pressure_at_speed_is_low(
+    gone: Shows, beside: tuple[Behaviour, ...], readings: tuple[Reading, ...]
+) -> None:
+    """A pump that gives 40 psi at speed turns: no dead gauge, yet the engine stops."""
+    facts = Facts(behaviours=(report(gone, C.IDLE, C.HOT), *beside), readings=readings)
+    result = infer(BOOK.statements, facts)
+    present = {d.finding.id for d in result.derived if d.state is State.PRESENT}
+    assert {"gauge_reads_low", "low_hot_idle_good_speed"} <= present
+    assert "gauge_reads_zero" not in present
+    assert any(a.severity is Severity.STOP for a in result.alarms)
+
+
+@pytest.mark.parametrize("readings", [(), (FEEBLE_AT_SPEED,)])
+def test_nothing_at_idle_stays_nothing_without_pressure_at_speed(
+    readings: tuple[Reading, ...],
+) -> None:
+    """What was not seen at speed, or shows next to nothing there, is no pressure."""
+    facts = Facts(behaviours=(report(Shows.NONE, C.IDLE),), readings=readings)
+    result = infer(BOOK.statements, facts)
+    assert "gauge_reads_zero" in {d.finding.id for d in result.derived if d.state is State.PRESENT}

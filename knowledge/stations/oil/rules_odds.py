@@ -16,6 +16,7 @@ from knowledge.pressure.gauge import (
     sure_high,
 )
 from knowledge.pressure.refuted import running
+from knowledge.reports.behaviours import nothing_at_idle
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
@@ -194,6 +195,8 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
     ):
         if known.has(pattern):
             yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
+    if nothing_at_idle(known):
+        yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
 
 
 @rule(
