@@ -138,6 +138,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if then is not None:
                 words, before = (*words, then), "straight before"
             hands = _hands(line, job)
+            if job.trial == "topped_up":
+                continue  # adding oil is no oil change
             if not job.area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))

@@ -26,6 +26,7 @@ from knowledge.lexicon.work_words import BY_ITSELF, EVEN, IN_VAIN_JOINS, THAT_IS
 from knowledge.reports.words import Done, Result, Shows
 
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
+_ONLY_SHOWS = frozenset(["other_gauge"])  #: trials that only show what is so
 _LONGEST = 3  #: words of a short answer
 _TO_COLON = 6  #: words between "no change" and the colon before the parts
 Row = tuple[Mark[PartWorked], ...]
@@ -53,6 +54,8 @@ def recaps(
         for part, trial in zip(row, trials, strict=True):
             if trial == "engine_rebuilt" and not set_off:
                 continue  # "the engine now has good pressure" names no rebuild
+            if trial in _ONLY_SHOWS and not (set_off or known) and mark.value is Result.CURED:
+                continue  # "I started it and the gauge read OK" names no other gauge
             if trial and not line.stances.at(part) & _UNTRUE:
                 yield Job(line, (part,), Done.RENEWED, trial, None), mark
                 if trial == "right_oil" and line.word(part.last - 1) in ("filter", "filters"):

@@ -9,7 +9,7 @@ _DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
 _MONTHS = "january|february|march|april|june|july|august|september|october|november|december|summer|winter|spring|autumn"
 _THINGS_HIT = (
     "limb|limbs|tree|bough|animal|badger|deer|fox|plank|pallet|cone|dog|cat|possum|raccoon|roadkill|blowout|ladder|bucket|pipe|bar|timber|"
-    "rubble|sleeper|cobble|pheasant|hog|pig|turtle|tool-box|toolbox"
+    "boulder|rubble|sleeper|cobble|pheasant|hog|pig|turtle|tool-box|toolbox"
 )
 _OVER = "ran|run|drove|went|go|running|driving|bounced|rode over|across"
 _HIT = "hit|hitting|struck|clobbered|walloped|thumped|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
@@ -70,6 +70,8 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"{_AFTER} i|we|he|she? {_HIT} a|the|my|some? kerb|curb|rock|speed-hump|hump|ramp|stump|pothole|something",
         f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
         f"{_OVER}|hit|struck|clipped .. {_THINGS_HIT}",
+        f"{_OVER} over something|debris|rubbish|junk in|on the road|motorway|highway|track|lane",
+        "something|rock|stone|brick|branch|debris =hit|=struck|=smacked|=whacked the|my|under|up? underside|underneath|bottom|belly|floor|sump|pan",
         f"{_OVER} .. rock|rocks|boulder|stone|brick|kerb|curb|log|stump|debris|branch|tyre|manhole|=bump|something|ditch",
         "bottomed|grounded out",
         "sump|pan was|got|took|has? been|a|hard? =hit|=bashed|=grounded|=struck|=knock|=dented",

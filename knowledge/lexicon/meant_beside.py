@@ -163,6 +163,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "the head has no cracks or leakage"
     "-oil_seen_outside": (
+        # "dipped the oil and the engine was bone dry"
+        Otherwise(said=_set("dry"), anywhere=_set("dip dipped dipping stick dipstick")),
         Otherwise(
             beside=_set("head cracks crack valves compression cylinder cylinders leakdown air"),
             unless=_set("oil outside engine external drips puddle block anywhere"),

@@ -115,6 +115,13 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("put poured added chucked tipped"),
             unless=_set("lost loses gone pumped dumped emptied every again"),
         ),
+        # "screwed on the new filter and dumped in seven quarts of oil"
+        Otherwise(
+            said=_set("dumped"),
+            then=_set("oil"),
+            anywhere=_set("filter fresh refilled"),
+            unless=_set("bilge road lost gone everywhere"),
+        ),
     ),
     # "blocked off the piston squirters to try"
     "piston_jet_found_broken": (

@@ -23,6 +23,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|almost|practically|virtually|pretty|near|much|quite|all|but? nonexistent|non-existent|non-existant",
         f"{_P} is|was|almost|practically|virtually? non existent|existant",
         f"{_P} near|almost|nearly zero|nothing",
+        "no oil =reached|=reaches|=reaching|=gets|=got to|at? the? oil? pressure? gauge|sender|transmitter",
         f"{_P} is|at|reads|shows|was|reading|goes|stays|sits|stayed|went|on|to|fell|dropped|of|and|showed "
         "at|on|to|near? zero|nothing|none|nil|0|nought",
         f"{_P} zero|nil",

@@ -47,6 +47,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "seized|siezed while|under|in|at|on driving|way|running|cruise|flight|speed|the|motorway",
         "died|=quit|stalled|conked on|out|under|while|when|at|in me?|the? road|way|motorway|highway|cruise|flight|running?",
         f"{_ENGINE} then? =stalled|=died|=quit|=cut",
+        "complete|total|sudden|full engine shutdown|shut-down|stoppage",
         "engine|it|she|motor then|itself|suddenly|just|and? =stopped by|dead|itself|working|running|within itself|its|own?",
         "engine then|itself|suddenly =stopped",
         "engine =failed|=failure",
@@ -337,5 +338,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "bearing_pieces_in_pump": (
         f"pieces|bits|fragments|parts|chunks of a? {_BRG} in|inside|through the? oil? pump",
+        f"{_BRG} pieces|bits|fragments|chunks|material|shrapnel in|inside|through the? oil? pump",
+        f"opened|opening|stripped|stripping|dismantled|took up? the? oil? pump apart|down|up? ,|and|i|we? found|there? was|were? .. {_BRG} pieces|bits|fragments|chunks|material|shrapnel",
     ),
 }

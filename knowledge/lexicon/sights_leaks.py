@@ -213,6 +213,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "through|open?",
         "=ripped|=tore|=punched .. sump|pan",
         "split the|my|its|his|her? oil? sump|pan",
+        "chunk|chunks|lump|lumps|piece|pieces of aluminium|aluminum|alloy|casting|sump|crankcase|oil-pan on|in|under|over the|my? undertray|belly-pan|road|track|ground|floor|tarmac",
     ),
     "cup_plug_found_out": (
         "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",

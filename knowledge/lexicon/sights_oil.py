@@ -76,6 +76,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         f"slightly|bit|touch|just|little|shade|fraction|hair above|over|past|too the? {_FULL}|normal|mark|high {_MARK}?",
         "bit|little|touch too? much oil",
         "slightly overfull|overfilled",
+        "level|oil is|was|seemed|looked|looks|seems? slightly|little|bit|touch elevated|raised|high|up",
     ),
     "level_high": (
         "overfull|overfilled|overfilling",

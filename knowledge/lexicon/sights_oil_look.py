@@ -66,6 +66,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "=gunk|gunked|gloop",
         "coked up|oil",
         "badly|heavily|terribly sludged",
+        "oil|it that? came|ran|run|drained|got|was|is|out? out? =dirty|=black|thick|thicker and thick|gritty|grittier|lumpy|lumpier|gooey|gritty",
         "thick|black with|brown black|brown|thick? gunge|goo|sludge|gunk|crud|tar",
         "gunge|gunged",
     ),

@@ -172,7 +172,7 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",
     ),
     "ran_on_without_pressure": (
-        "shut|switched|stopped|killed|turned_it_off|turned_off|shut_off|shut_down + moment|straight|immediately|instantly|at_once|as_soon|the_second|right_away|promptly|the_instant|within_seconds|within_a_minute|within_thirty - by_itself|itself|shuts|i_put|on_load|loaded|under_load|pto|cured|noise|light_went|fine_until|before|the_flicker|never|alarm_stopped",
+        "shut|switched|stopped|killed|turned_it_off|turned_off|shut_off|shut_down + moment|straight|immediately|instantly|at_once|as_soon|the_second|right_away|promptly|the_instant|within_seconds|within_a_minute|within_thirty - to_the_second|by_itself|itself|shuts|i_put|on_load|loaded|under_load|pto|cured|noise|light_went|fine_until|before|the_flicker|never|alarm_stopped",
         "coasted|pulled_over_and_shut|killed_it + side|stop|shoulder|immediately|engine_off|in_neutral|hard_shoulder|verge|and",
     ),
     "bearing_knock": (

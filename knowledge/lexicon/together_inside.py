@@ -54,7 +54,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "fine|good|normal|ok|pressure|perfect|@pressure|@number + yesterday|last_night|last_time|when_i_parked|when_parked|put_away|when_i_shut|friday|saturday|sunday|day_before & morning|today|next|this_morning|now|next_day & nothing|none|zero|no_pressure|no_oil_pressure|zilch|nil|dead|gone|light_stays - level|oil_level|dipstick",
     ),
     "began_after_revving_hard": (
-        "over-revved|overrevved|over_revved|missed_shift|missed_gear|money_shift|redlined|bounced_off_the_limiter|hit_the_limiter|bouncing_off|buzzed_it|revved_the_nuts|red-lined + after|since|then|it|and|when|zero|pressure|from|ever|the|on - no|not|never|up_to|before",
+        "over-revved|overrevved|over_revved|missed_shift|missed_gear|money_shift|redlined|bounced_off_the_limiter|hit_the_limiter|bouncing_off_the_limiter|bouncing_off_the_rev|bouncing_off_the_redline|buzzed_it|revved_the_nuts|red-lined + after|since|then|it|and|when|zero|pressure|from|ever|the|on - no|not|never|up_to|before",
     ),
     "wrong_pump_fitted": (
         "pump + wrong|@not_listed|@not_right|incorrect|different_engine|another_engine|other_engine|for_a_different - new|gasket|fuel|water|replaced|swapped",

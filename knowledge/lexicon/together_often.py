@@ -99,7 +99,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     "level_correct": (
         "stick|dipstick|level|oil_level + shows_full|shows_it_full|reads_full|says_full|at_full|on_full|to_the_mark|filled_correctly|dead_on|bang_on|perfect|where_it_should|right_up|good|in_the_middle|mid-way|midway|near_the_top|near_full|just_under_full - "
         "not|coolant|fuel|pressure|water|idle|under_idle|grade|temp|bilge|gearbox|low|over|@not|looking",
-        "filled_correctly|filled_to_the_right|correctly_filled|full_of_clean_oil|plenty_in_it|had_plenty_of_oil|has_plenty_of_oil|enough_oil_in|oil_is_full|oil_was_full|oils_full|oil_full|full_oil|full_on_oil|oil_at_full|oil_up_to|oil_to_the - full_of|full_of_metal|light|lamp|gauge",
+        "filled_correctly|filled_to_the_right|correctly_filled|full_of_clean_oil|plenty_in_it|had_plenty_of_oil|has_plenty_of_oil|enough_oil_in|oil_is_full|oil_was_full|oils_full|oil_full|full_oil|full_on_oil|oil_at_full|oil_up_to|oil_to_the - of_oil_to|added|adding|poured|full_of|full_of_metal|light|lamp|gauge",
     ),
     "high_mileage": (
         "@highmiles|@manyhours|huge_miles|huge_mileage|many_thousand|quarter_of_a_million|half_a_million|hundred_thousand|starship + done|clock|on_it|miles|distance|hours|meter|covered|up|original|engine|now|showing - since|change|ago|low|only|every|per|after_only|later|"
@@ -113,7 +113,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     "worked_hard": (
         "pulling_hard|working_hard|pulled_hard|hammering_down|flat_to_the_boards|flat_to_the_floor|foot_to_the_floor|pedal_to_the_metal|full_noise|=nailed|thrashing_it|caning_it|giving_it_stick|giving_it_large|hard_charging|full_steam + "
         "hill|motorway|hours|miles|up|down|all|for|it|when|the|on|along|mile - noise|gauge|pressure|light|drops",
-        "full_load|heavy_load|=loaded|laden|trailer|plough|harrow|baler|mower|dragging|hauled|heavy_trailer|big_load + climbing|hour|hours|dragging|up|hill|all|pulling|long|mountain - torque|bearing|only|no|when_not",
+        "full_load|heavy_load|=loaded|laden|trailer|plough|harrow|baler|mower|dragging|hauled|heavy_trailer|big_load + climbing|hour|hours|dragging|up|hill|all|pulling|long|mountain - loaded_up|loaded_it_up|torque|bearing|only|no|when_not",
     ),
     "engine_banged_or_shook": (
         "bang|bangs|banging|vibration|vibrations|shudder|thump|shake|shaking|shook|judder|clunk|explosion + heard|loud|terrible|awful|massive|severe|like|so_hard|whole|violent|horrible|noise|series|felt - no|not|without|hand|needle|gauge|wire|light|road|"
@@ -214,7 +214,7 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         f"{_STOPPED_IT} & alarm|light|lamp|buzzer|beeper|gauge|pressure|needle|warning - itself|when|until|before|after|once|if|every|later|eventually|finally|home|noise|miles|lunch|night|cured|to_check|fuel|alarm_shut|switch_shut|protection|controller|trip|would_not|never|restarted_and",
         "stopped|shut_off|switched_off|shut_down|turned_off|pulled_up & trailered|towed_home|pulled_over|called_for_a_tow|got_a_tow|called_the_recovery|coasted & pressure|light|lamp|alarm|gauge|buzzer|i|we - until|miles|by_itself|itself|drove_on|later|before|not|never",
         f"{_SO_STOPPED} - itself|when|until|before|after|once|if|every|later|eventually|noise|lunch|night|fuel|temp|temperature|hot|water",
-        "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
+        "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - to_the_second|noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
     ),
     "oil_overdue": (
         "oil|oil_change|service + just_had|is_new|brand_new|changed_regularly|changed_last|fresh_in|new_oil|changed_recently|freshly_changed|just_had_an|only_just|changed_every|always_changed|was_changed_@distance|changed_@distance - @toofar|pump|sender|gauge|cooler|filter_only|not|never|overdue|pressure|light|leak|problem|began|since|"

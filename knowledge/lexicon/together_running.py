@@ -162,7 +162,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|=drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|it_drops|slowly_drops|next_few|miles|drops_over|massive|play|water|coolant|vacuum|air|lubricant_left",
     ),
     "nothing_warned": (
-        "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"
+        "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - no_evidence|no_sign|alarm_on|lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"
         "label|stopped_immediately",
         "gauge|needle|pressure|light|lamp + normal_to_the_end|fine_to_the_end|right_to_the_end|up_to_the_end|to_the_last - fell|dropped|drop",
         "gauge|needle|pressure|light|lamp + normal_until|fine_until|never_moved|normal_to_the & seized|knocked|knock|knocking|bang|died|blew|locked|failed|let_go|wrecked|ruined|rod",

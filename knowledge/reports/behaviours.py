@@ -6,7 +6,14 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from knowledge.model import Reading
-from knowledge.pressure.gauge import COUNTS, PSI_PER_1000, at_pump, speed_share, sure_above
+from knowledge.pressure.gauge import (
+    COUNTS,
+    PSI_PER_1000,
+    at_pump,
+    speed_share,
+    sure_above,
+    sure_fallen,
+)
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import LOSSES, Circumstance, Course, Shows, Since
 from knowledge.rule_api import Known
@@ -45,9 +52,10 @@ def shown(known: Known, *shows: Shows) -> Iterator[Behaviour]:
 
 
 def good_at_speed(reading: Reading) -> bool:
-    """Whether it is enough for the speed it was read at, by the rule of 10 psi for each 1000 rpm."""
+    """Whether it is enough for the speed it was read at (10 psi for each 1000 rpm) and as usual."""
     enough = sure_above(reading, PSI_PER_1000 * reading.rpm / 1000.0)
-    return not at_pump(reading) and enough * speed_share(reading) >= COUNTS
+    as_usual = sure_fallen(reading) < COUNTS
+    return as_usual and not at_pump(reading) and enough * speed_share(reading) >= COUNTS
 
 
 def losses(known: Known) -> Iterator[Behaviour]:
