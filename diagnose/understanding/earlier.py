@@ -12,8 +12,8 @@ from diagnose.understanding.jobs import Job, jobs, served
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.service import ran_well
-from diagnose.understanding.since_then import there_since
-from diagnose.understanding.work import tried
+from diagnose.understanding.since_then import shown_at_the_start, there_since
+from diagnose.understanding.work import tried, troubles_of
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.work_words import (
     APART_FROM,
@@ -57,6 +57,13 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
             "earlier instrument renewed 1 weeks",
             "earlier filter_change renewed 1 weeks",
         ],
+        "fitted a chain kit. When the engine was started, the oil lamp came on": [
+            "earlier timing renewed straight before"
+        ],
+        "fitted a chain kit. Drove it for weeks. Started it, the oil lamp came on": [
+            "earlier timing renewed"
+        ],
+        "the oil lamp came on. Fitted a chain kit. Started it": ["earlier timing renewed"],
         "since the rebuild": ["earlier whole_engine rebuilt straight before"],
         "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
         "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
@@ -122,6 +129,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         for job, mark, _ in tried(paragraph)
         if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
     }
+    troubles = troubles_of(paragraph)
     lines = paragraph.lines
     for line, ahead, behind in zip(lines, (None, *lines), (*lines[1:], None), strict=False):
         own = jobs(line, ahead)
@@ -138,14 +146,14 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             if then is not None:
                 words, before = (*words, then), "straight before"
             hands = _hands(line, job)
-            if job.trial == "topped_up":
-                continue  # adding oil is no oil change
             if not job.area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
             lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
             if job.trial in as_trials and (not before or lately or job.begins_it):
                 continue
+            if not before and job.trial not in as_trials:
+                before = "straight before" if shown_at_the_start(job, paragraph, troubles) else ""
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
             opened = opened and job.line.word(job.first) not in REUSED and not job.put_back
             if opened and not before:

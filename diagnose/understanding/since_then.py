@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from diagnose.understanding.jobs import Job
-from diagnose.understanding.paragraph import Line
+from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import UNTRUE, Stance
 from knowledge.lexicon.beginnings import SINCE_THEN
@@ -16,6 +17,14 @@ _WRONG = frozenset((*LOSSES, Shows.UNSTEADY, Shows.SLOW, Shows.LAMP, Shows.FALLI
 _LITTLE = frozenset(["only", "just", "barely", "hardly"])
 #: between: all was well at first
 _WELL = _set("fine good ok okay great perfect well normal happy until till lovely sweet")
+#: the engine was started after the work
+_STARTED = _set("started start starting startup start-up fired fire-up refired restarted")
+#: between that and the trouble: it was driven, or it is no matter of the first start
+_LATER = _set(
+    "later drove driven drive driving rode since ago used weeks months years days next morning"
+)
+_AT_ONCE = frozenset(["seconds", "minutes"])
+_SENTENCES = 4  #: from the work to what the start showed
 _EARLY = 3  #: words of the next sentence before "since then"
 
 
@@ -30,6 +39,24 @@ def there_since(job: Job, behind: Line | None) -> Mark[bool] | None:
         if pair in SINCE_THEN and _is_wrong(behind, at):
             return Mark(True, job.first, job.last)
     return None
+
+
+def shown_at_the_start(job: Job, paragraph: Paragraph, troubles: Sequence[tuple[int, int]]) -> bool:
+    """Whether the first trouble showed as the engine was started: "new chain. Started it: lamp on"."""
+    first = min(troubles, default=None)
+    here = job.line.number
+    if first is None or first < (here, job.first) or first[0] - here > _SENTENCES:
+        return False
+    between = [
+        token
+        for line in paragraph.lines
+        for k, token in enumerate(line.tokens)
+        if (here, job.last) <= (line.number, k) < first
+    ]
+    words = {t.word for t in between}
+    passed = any("time" in t.kinds and not t.kinds & _AT_ONCE for t in between)
+    far = any("distance" in t.kinds for t in between)
+    return bool(words & _STARTED) and not (words & (_LATER | _WELL) or passed or far)
 
 
 def _is_wrong(line: Line, at: int) -> bool:

@@ -100,7 +100,7 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
         yield _trial(job, mark, line)
 
 
-def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
+def troubles_of(paragraph: Paragraph) -> list[tuple[int, int]]:
     """Where a trouble is named: the number of the sentence and the token."""
     named = [
         (line.number, mark.first)
@@ -122,7 +122,7 @@ def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
 
 def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
-    story = Story(paragraph, _troubles(paragraph), unit_of(paragraph))
+    story = Story(paragraph, troubles_of(paragraph), unit_of(paragraph))
     waiting: list[Job] = []
     silent = 0  #: sentences since the last that named work or a result
     seen: set[str | None] = set()

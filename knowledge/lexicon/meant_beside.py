@@ -161,6 +161,20 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             ),
         ),
     ),
+    # "new filter and poured in seven quarts"
+    "filter_seat_leaks": (
+        Otherwise(
+            said=_set("poured pouring pour"),
+            then=_set("in into oil fresh new some"),
+            unless=_set("out from everywhere onto over off down floor block gasket seal"),
+        ),
+    ),
+    # "something hit the underside"
+    "witness_marks": (
+        Otherwise(
+            said=_set("hit"), anywhere=_set("underside underneath under bottom belly road sump pan")
+        ),
+    ),
     # "the head has no cracks or leakage"
     "-oil_seen_outside": (
         # "dipped the oil and the engine was bone dry"

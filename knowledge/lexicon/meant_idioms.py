@@ -307,6 +307,7 @@ NEEDS: dict[str, frozenset[str]] = {
     "sender_wrong_on_air": _OF_SENDERS,
     "oil_loss_fast": _OF_LEVEL
     | _set("hose line filter cooler plug seal gasket leak leaks leaking"),
+    "plugs_not_counted": _set("plug plugs galley gallery"),
     "level_high": _OF_LEVEL,
     "level_risen": _OF_LEVEL,
     "level_slightly_high": _OF_LEVEL,

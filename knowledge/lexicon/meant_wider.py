@@ -266,6 +266,8 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     "idles_long": (Otherwise(beside=_set("between")),),
     "gallery_plug_found_missing": (
         Otherwise(beside=_WEEPS, unless=_GONE),
+        # "can't remember putting the gallery plugs back"
+        Otherwise(said=_set("remember recall")),
         Otherwise(said=frozenset(["no"]), anywhere=_set("checked counted remembered remember")),
         # "the gallery plugs were out for cleaning"
         Otherwise(said=_set("out off"), then=_set("for to while when at")),

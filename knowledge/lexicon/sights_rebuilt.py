@@ -25,6 +25,7 @@ SIGHTS_REBUILT: dict[str, tuple[str, ...]] = {
         f"nobody|noone|no-one|none|no-body|one could|can|couldnt|would|of|us? remember|remembers|remembered|recall|recalls|count|counted|check|checked .. {_PLUGS}",
         "nobody|noone|no-one|none|one could|can? remember|remembers|remembered|recall|recalled putting|fitting|refitting|seeing .. plug|plugs|one",
         f"never|not|didnt count|counted|check|checked the|all|my|any|those? {_PLUGS}",
+        f"@not =remember|=recall putting|fitting|installing|refitting that|the|those|any? {_PLUGS}",
     ),
     "drive_not_engaged": (
         f"{_SHAFT} had|has|was|is|comes|came|come|pulled|lifted|slipped|jumped|popped up|right|clean? {_UP} out? of|from the? oil? pump",

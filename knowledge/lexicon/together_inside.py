@@ -98,7 +98,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "pickup|strainer & bolts|bolt|nuts|bracket & lying|loose|missing|fell|fallen|bottom|undone|backed|sheared|snapped|dropped - tight|new|drain|pump_bolts|removed|took|undid|pump_bolt",
     ),
     "gallery_plug_found_missing": (
-        "forgot|forgotten|@not|left_out|never|missing + plug|plugs|gallery_plug|cup_plug + back|behind|gallery|cam|timing|put|fitted|block|hole - spark|drain|glow|sump_plug|all|every|filler|core|plugs_out|turned|cranked|spun|inlet",
+        "forgot|forgotten|@not|left_out|never|missing + plug|plugs|gallery_plug|cup_plug + back|behind|gallery|cam|timing|put|fitted|block|hole - remember|recall|sure|counted|checked|spark|drain|glow|sump_plug|all|every|filler|core|plugs_out|turned|cranked|spun|inlet",
     ),
     "drive_shaft_broken": (
         "sheared|snapped|broke|broken|twisted + hex_drive|hex_shaft|drive_shaft|driveshaft|pump_drive|oil_pump_shaft|hex|hex_rod|drive_rod + dizzy|distributor|pump|oil|bottom|off|clean|drive|two - tooth|teeth|rocker|cam_gear|key|woodruff",

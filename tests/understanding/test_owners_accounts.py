@@ -34,6 +34,40 @@ EXACTLY: dict[str, list[str]] = {
     "I switched to the second tank": [],
     "I checked the oil, empty": ["finding dipstick_dry present"],
     "dipped the oil and the engine was bone dry": ["finding dipstick_dry present"],
+    # what was filled in, and what only sounds like trouble
+    "I remembered a spot where I always kiss the road": [],
+    "we could not find the problem, so we loaded up and headed home": [],
+    "I could hear this thing bouncing off the floor": [],
+    "I screwed on the new filter and dumped in seven quarts of oil": [
+        "earlier oil_change renewed",
+        "finding oil_overdue absent",
+    ],
+    "new filter and poured oil in": ["earlier filter_change renewed", "finding oil_overdue absent"],
+    "filter poured oil everywhere": ["finding filter_seat_leaks present"],
+    "I saw no evidence of a problem, the oil alarm stayed on": ["behaviour lamp constant"],
+    "I started the engine and the gauge read fine": ["behaviour normal"],
+    "oil pressure is low. He added 2 gallons of oil to the engine": [
+        "behaviour low",
+        "earlier oil_added renewed",
+    ],
+    "no oil reached the pressure gauge": ["behaviour none"],
+    "low oil pressure, then a complete engine shutdown": [
+        "behaviour low",
+        "finding stopped_with_loss_of_power present",
+    ],
+    "the oil that came out was dirty and thick": ["finding sludge_seen present"],
+    "the oil level seemed slightly elevated": ["finding level_slightly_high present"],
+    "there was a chunk of aluminium on the undertray": ["finding sump_found_holed present"],
+    "something hit the underside and the oil light came on": ["behaviour lamp a blow to the sump"],
+    "low pressure at idle but good pressure at speed": [
+        "behaviour low idle",
+        "behaviour normal at speed",
+    ],
+    "can't remember putting the gallery plugs back in": ["finding plugs_not_counted present"],
+    "There was a galley plug. No one could remember putting that one back": [
+        "finding plugs_not_counted present"
+    ],
+    "No one could remember putting that one back": [],
     # questions
     "So this means I have got a bad sender?": [],
     # a thing of another kind
