@@ -1,7 +1,7 @@
 """What one gauge reading is worth: its error, its state of running, the pressure wanted there.
 
-Imported by the rules on readings and by ``oil``, ``case``, ``diagnosis``, ``instrument_only``, ``entry``, ``circuit``,
-``signoff``, ``teardown`` and ``output``. Every threshold here is judgement unless a source is named;
+Imported by the rules on readings and by ``reports``, ``oil``, ``case``, ``diagnosis``,
+``instrument_only``, ``entry``, ``circuit``, ``signoff``, ``teardown`` and ``output``. Every threshold here is judgement unless a source is named;
 the engine's own figures are arguments.
 """
 
