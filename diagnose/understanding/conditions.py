@@ -19,6 +19,7 @@ from knowledge.lexicon.stance_words import (
     SOUNDS_LIKE,
     THINKS,
     TO_LEARN,
+    YOU_ARE,
 )
 
 _SOUNDS = 5  #: words before "like" in which a sound is named
@@ -37,7 +38,11 @@ def conditions(sentence: Sentence, supposed: bool) -> Iterator[tuple[int, int]]:
             continue
         last = clause_at(sentence.clauses, i).last
         said = words[i:last]
-        if plans or any(a in NOT_YET and b in CURES_IT for a, b in pairwise(said)):
+        if (
+            plans
+            or (words[i + 1 : i + 2] == ["you"] and YOU_ARE & set(words[i:]))
+            or any(a in NOT_YET and b in CURES_IT for a, b in pairwise(said))
+        ):
             yield i, last  # "if a new pump doesn't fix it"
         if would is not None and would > i:
             yield would, clause_at(sentence.clauses, would).last

@@ -15,6 +15,7 @@ from knowledge.lexicon.values import CAME_OUT, HOLDS, WENT_IN
 _LESS, _MORE = 0.85, 1.15  #: shares of what it holds that are no fault of the jug (judgement)
 _POURED = "too_much_poured_in"
 _OF_IT = frozenset(["of", "the", "its", "my", "those"])
+_LED = 4  #: words before an amount in which stands what was done with it
 _NEAR = 8  #: most words from one amount to the other
 
 
@@ -22,6 +23,9 @@ _NEAR = 8  #: most words from one amount to the other
     {
         "measured 4.5 qt drained where the book says 6": ["finding drained_volume_low present"],
         "drained 3 litres, sump holds 5": ["finding drained_volume_low present"],
+        "i drained it and got 2 litres where it should be 5": [
+            "finding drained_volume_low present"
+        ],
         "9 quarts came out, capacity is 6": ["finding drained_volume_high present"],
         "drained 5 litres, it holds 5": [],
         "pulled the plug, 2 qts of the 5 came out": ["finding drained_volume_low present"],
@@ -74,7 +78,7 @@ def _between(line: Line, one: int, other: int) -> set[str]:
 def _around(line: Line, moved: int, other: int) -> set[str]:
     """The words beside the amount that was moved; behind "2 of the 5", those behind both."""
     last = other + 3 if moved == other or _between(line, moved, other) <= _OF_IT else moved + 3
-    return {line.word(k) for k in range(moved - 3, last)}
+    return {line.word(k) for k in range(moved - _LED, last)}
 
 
 def _finding(share: float, around: set[str]) -> str:

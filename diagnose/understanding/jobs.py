@@ -193,7 +193,8 @@ class Job:
             dated_from(self.line.sentence, clause), min(last + 3, len(self.line.tokens))
         ):
             token = self.line.tokens[k]
-            if "time" in token.kinds and self.line.word(k + 1) in _AGO:
+            timed = "time" in token.kinds and "seconds" not in token.kinds
+            if timed and self.line.word(k + 1) in _AGO:
                 return run_in(token), (Mark(True, k, k + 2),)
             if "distance" in token.kinds and self.line.word(k + 1) in _AGO:
                 return driven_in(token), (Mark(True, k, k + 2),)

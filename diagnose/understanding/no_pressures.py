@@ -16,6 +16,8 @@ from knowledge.lexicon.numbers import (
     WHOSE,
 )
 
+_POUNDS = frozenset(["lb", "lbs", "pound", "pounds"])
+
 
 def is_a_size(line: Line, i: int) -> bool:
     """Whether a number is the litres of an engine, or a year: "my 1.2 supermini", "the 72 truck"."""
@@ -86,6 +88,15 @@ def is_gain(line: Line, i: int) -> bool:
     """Whether a plus stands straight before a number: "straight 40 gave +3 psi"."""
     plus = line.word(i - 1) == "+" and not line.tokens[i - 2].is_figure
     return bool(i) and plus and line.tokens[i - 1].end == line.tokens[i].start
+
+
+def of_a_spring(line: Line, i: int) -> bool:
+    """Whether pounds are the load of a spring: "spring 41 mm long, 12 lbs"."""
+    if line.tokens[i].word.lstrip("0123456789. ") not in _POUNDS:
+        return False
+    at_length = any("length" in t.kinds for t in line.tokens[i + 1 : i + 3])
+    when = line.word(i + 1) in ("at", "hot", "cold", "on") and not at_length
+    return not when and "spring" in {line.word(k) for k in range(i)}
 
 
 def is_negative(line: Line, i: int) -> bool:

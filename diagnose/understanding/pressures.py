@@ -8,6 +8,7 @@ from diagnose.understanding.no_pressures import (
     is_gain,
     is_negative,
     is_of_the_clock,
+    of_a_spring,
     of_another_gauge,
 )
 from diagnose.understanding.paragraph import Line
@@ -26,8 +27,8 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     token = line.tokens[i]
     if token.kinds == {"share"}:
         clause = line.clause(i)
-        if STICK & {line.word(k) for k in range(clause.first, i)}:
-            return None  # "the dipstick shows about two thirds"
+        if STICK & {line.word(k) for k in range(clause.first, i)} or of_another_gauge(line, i):
+            return None  # "the dipstick shows about two thirds", "fuel gauge reads half"
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or line.word(i - 1) == "nr":
@@ -43,6 +44,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or _is_scale(token, unit)
         or is_of_the_scale(line, i)
         or is_gain(line, i)
+        or of_a_spring(line, i)
     ):
         return None
     if line.word(i + 1) == "one" and line.word(i + 2) in ENDS_A_NAME:

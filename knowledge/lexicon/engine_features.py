@@ -123,7 +123,10 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "filter adapter|adaptor",
         "filter|spin-on|spinon|canister on|with|and an|its|a|the? adapter|adaptor|conversion",
     ),
-    "roller_crankshaft": ("roller|ball bearing? crank|crankshaft|bottom-end|mains",),
+    "roller_crankshaft": (
+        "roller|ball bearing? crank|crankshaft|bottom-end|mains|big-end",
+        "roller|ball bearing? big =end|=ends",
+    ),
     "poured_bearings": (
         "poured|cast-in|unshelled babbitt|babbit|babbet|white-metal|whitemetal|bearings|mains|rods",
         "babbitt|babbit|babbet|white-metal|whitemetal mains|rods|bearings|rod|main|crank|motor|engine",

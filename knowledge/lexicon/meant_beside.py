@@ -58,6 +58,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     # "a hot day"
     "hot_and_thin": (
         Otherwise(said=_DAY, unless=_set("thin thinner thins watery runny water-like")),
+        Otherwise(said=frozenset(["even"])),  # "stays at 85 hot even at idle"
     ),
     # "starts first go in the coldest of weathers"
     "stood_in_frost": (
@@ -98,6 +99,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("took takes needed required swallowed wanted"),
             unless=_set("now is shows reads change changed"),
         ),
+        # "returns oil to the tank"
+        Otherwise(then=_set("tank sump pan block head rockers gauge bearings turbo")),
     ),
     # "three gauges, all reading the same"
     "several_alike": (
@@ -275,4 +278,43 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     "pump_housing_burst": (Otherwise(said=frozenset(["gasket"])),),
     # "the gasket under the pump's cover"
     "mount_gasket_blown": (Otherwise(said=_set("cover lid"), unless=_set("block mount mounting")),),
+    # "the oil band came out of the bore and dumped the gallery"
+    "gallery_found_blocked": (Otherwise(said=_set("dumped dumps dumping")),),
+    # "was stuck solid in its hole"
+    "engine_seized": (
+        Otherwise(
+            beside=_set("hole seat housing sleeve guide"),
+            unless=_set("engine motor crank piston pistons"),
+        ),
+    ),
+    # "the sprocket has lost all its teeth"
+    "oil_loss_fast": (Otherwise(beside=_set("teeth sprocket gear prime drive")),),
+    "pump_gear_broken": (Otherwise(said=_set("sprocket")),),
+    # "rod shell turned in the rod, tang gone"
+    "drive_coupling_sheared": (
+        Otherwise(
+            said=_set("tang tab tangs"),
+            anywhere=_set("shell shells bearing bearings insert inserts"),
+            unless=_set("pump distributor drive dizzy"),
+        ),
+    ),
+    # "coupling between distributor and pump sheared"
+    "pump_found_failed": (
+        Otherwise(said=_set("sheared"), beside=_set("coupling shaft drive tang key pin")),
+    ),
+    # "the gasket between filter head and block is split"
+    **dict.fromkeys(
+        ("filter_burst", "filter_seat_leaks"),
+        (
+            Otherwise(
+                said=_set("head"), beside=_set("gasket seal o-ring"), unless=_set("element can")
+            ),
+        ),
+    ),
+    # "filter full of copper flakes"
+    "filter_packed": (
+        Otherwise(then=_set("copper brass bronze metal metallic bearing flakes glitter swarf")),
+    ),
+    # "wrong stick from another sump"
+    "sump_or_pump_swapped": (Otherwise(said=_set("stick dipstick")),),
 }

@@ -30,6 +30,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} reading|readings .. stayed|stays|remains|remained|sat|sits|stuck at|on? zero|nothing|0",
         "zero on the? gauge",
         "=lost =prime",
+        "=no|=zero psi|bar at|for|on|after|all|until|,",
         "drops|fell|went|goes|dropped|falls|down|falling|going|gone|sank|dives to zero|nothing|nil|0",
         "drops|fell|went|goes|dropped|falls|falling|going|gone|sank|sinks|dives|comes|came all|right|straight|back? way? "
         "down|back|off|away to zero|nothing|nil|0|nought",

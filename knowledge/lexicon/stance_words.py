@@ -278,3 +278,5 @@ OF_SUCH = _set("when whenever that which if")
 KNOWN = _set("known notorious famous infamous renowned")
 #: in a question: what follows is asked
 MEANS = _set("means mean meaning suggests indicates implies")
+#: behind "if you ...": what then awaits anybody: "if you swapped caps you're in for a line hone"
+YOU_ARE = frozenset(["youre", "you're", "youll", "you'll"])

@@ -161,6 +161,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"{_FILTER}|pleat|pleats + gunge|gunk|sludge|black_muck|packed|solid|clogged|choked|blocked|caked|=plugged|tar|full_of|stuffed - no|not|clean|screen|pickup|sender|fuel|air|sump|gauze",
     ),
     "adapter_gasket_displaced": (
+        "filter_head|filter_mount|filter_block + gasket|seal|o_ring|oring + split|torn|blown|cracked|perished|leaking|leaks - pump|cylinder",
         "adapter|adaptor|sandwich|base_plate|mounting_plate|filter_base|filter_housing + gasket|seal|o_ring|oring|ring + slipped|displaced|out_of|moved|broken|pinched|rolled|popped|torn|crooked|hanging|split - pump",
     ),
     "filter_misfitted": (

@@ -58,6 +58,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "key|woodruff|roll_pin|rollpin|tang|coupling|drive_pin|drive_dog|shear_pin|tongue|coupler + sheared|gone|lost|missing|snapped|broken|fallen|fell|dropped_out|stripped|failed - ignition|starter|door|ring|gudgeon|car",
     ),
     "pump_chain_broken": (
+        "sprocket|drive_sprocket|pump_sprocket + lost|missing|no|stripped|gone|worn_off|without + teeth|tooth - sensor|distributor|rockers",
         "chain|sprocket + pump + snapped|broken|broke|off|jumped|loose|stripped|failed|come|fell|parted - timing",
     ),
     "drive_not_engaged": (

@@ -24,6 +24,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "tarry|=tar|peat_bog|goo|sludgy|gloop + deposits|inside|cover|under|valve_cover|cam_cover|looks|sump|engine|pan|rocker|poured - pickup|screen|filter|road",
     ),
     "glitter_in_oil": (
+        "glittery|sparkly|glitters|sparkles|glittering + gold|metal|paint|silver|like|bronze & oil|stick|dipstick|drain - no|not|new",
         "oil + flecks|flakes|swirl|swirling|pearl|glint|glinting|twinkle|metallic|specks|particles + sun|light|gold|silver|swirling|hits|shine|shiny|looks|drain|stick - filter|pleats|no|not|sump|pan",
         "like + pearl_paint|metallic_paint|metal_flake|glitter_paint|christmas - filter",
     ),

@@ -152,6 +152,38 @@ READ = {
         "finding wrong_shells_fitted present",
     ],
     "oil pressure 0.25": [],
+    "relief spring 41mm long 12 lbs": ["finding relief_spring_length 41 mm"],
+    "relief spring 12 lbs at 1.4 in": ["finding relief_spring_length 1.4 in"],
+    "relief spring 41 mm, 20 lb at idle": [
+        "finding relief_spring_length 41 mm",
+        "reading 20 psi idle",
+    ],
+    "the oil band came out of the bore at full lift and dumped the gallery": [],
+    "it was stuck solid in its hole": [],
+    "if you swapped caps you're in for a line hone": [],
+    "fuel gauge reads half when the tank is full": [],
+    "the plastic oil pump sprocket has lost all its teeth": ["finding pump_chain_broken present"],
+    "returns oil to the tank": [],
+    "roller big end, 5 psi hot": ["finding roller_crankshaft present", "reading 5 psi hot"],
+    "rod 3 big end shell turned in the rod, tang gone": ["finding shell_spun present"],
+    "the gasket between filter head and block is split": [
+        "finding adapter_gasket_displaced present"
+    ],
+    "no psi for 30 secs after filter change": ["behaviour none", "earlier filter_change renewed"],
+    "coupling between distributor and pump sheared": ["finding drive_coupling_sheared present"],
+    "oil on the stick full, glittery like gold paint": [
+        "finding level_correct present",
+        "finding glitter_in_oil present",
+    ],
+    "filter full of copper flakes": [
+        "finding copper_flakes present",
+        "finding metal_in_filter present",
+    ],
+    "wrong stick from another sump": [
+        "finding dipstick_not_its_own present",
+        "earlier sump renewed",
+    ],
+    "stays on 85 hot even at idle": ["reading 85 psi hot, idle"],
 }
 
 

@@ -81,6 +81,21 @@ def crank_rod_or_block_broken(known: Known) -> Conclusions:
 
 
 @rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_measured.CRANK_END_FLOAT_OVER)],
+    non_matches=[example(lacks=[findings_measured.CRANK_END_FLOAT_OVER]), example()],
+)
+def crank_moves_end_to_end(known: Known) -> Conclusions:
+    """A crank that moves too far grinds its webs and the block: the thrust washers are gone."""
+    if known.has(findings_measured.CRANK_END_FLOAT_OVER):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Crank end float over its limit: do not start or work the clutch until you have "
+            "inspected the thrust washers and their faces.",
+        )
+
+
+@rule(
     source=JUDGEMENT,
     matches=[
         example(findings_measured.MAIN_CLEARANCE_TOO_WIDE),
