@@ -113,8 +113,9 @@ class Lexicon:
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases({part: part.names for part in parts.PARTS})
         self.trials: Phrases[str] = _joined(work.TRIALS, trials_rare.TRIALS_RARE)
+        # where two areas fit equally well, the first holds: the closer ones stand in AREAS_MORE
         self.areas: Phrases[str] = _joined(
-            work.AREAS, work_more.AREAS_MORE, {"": work_more.NO_WORK}
+            work_more.AREAS_MORE, work.AREAS, {"": work_more.NO_WORK}
         )
         self.opened = _any_of(work.OPENED_AND_FOUND)
         self.nothing_done = _any_of(work_more.NOTHING_DONE)
