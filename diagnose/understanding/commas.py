@@ -35,6 +35,12 @@ _GOES_ON = re.compile(
     r"(?:drops|falls|sinks|goes (?:down|up)|comes (?:up|back)|climbs|rises)\b)",
     re.I,
 )
+#: what it was, and behind the full stop what it is now
+_NOW_IT_IS = re.compile(
+    r"(?P<said>\b(?:was|were|had|ran|showed|read)\b(?:[^.!?\n]|\.(?=\d)){0,20}?\d(?:[^.!?\n]|\.(?=\d)){0,60}?)\."
+    r"(?=\s+(?:and )?(?:now|today)[ ,]+(?:(?:it|its|it's|is|reads|shows|at|only|just|about|around|down|to) )*\d)",
+    re.I,
+)
 _PERHAPS = re.compile(rf"{_NO_LIST}\d{{1,3}},\d{{1,2}}(?![\w,])")
 
 
@@ -66,11 +72,14 @@ def with_now(text: str) -> str:
 
 
 def with_what_follows(text: str) -> str:
-    """A text with a comma before a sentence that only says what the needle does next; as long.
+    """A text with a comma before a sentence that goes on with the gauge of the one before; as long.
 
     >>> with_what_follows("Gauge flickers at hot idle. Drops to 5 psi. Oil is new. Drops fall.")
     'Gauge flickers at hot idle, Drops to 5 psi. Oil is new. Drops fall.'
+    >>> with_what_follows("Pressure was 50 at speed and 20 at idle. Now it is 30 and 5.")
+    'Pressure was 50 at speed and 20 at idle, Now it is 30 and 5.'
     """
+    text = _NOW_IT_IS.sub(lambda found: found["said"] + ",", text)
     while (joined := _GOES_ON.sub(lambda found: found["said"] + ",", text)) != text:
         text = joined
     return text

@@ -99,6 +99,24 @@ def against_the_book(paragraph: Paragraph) -> Iterator[Fact]:
     yield Fact("finding", {"what": what, "state": "present"}, tuple(spans))
 
 
+def without_thicker(facts: list[Fact]) -> list[Fact]:
+    """Oil thinner than before is no trial of thicker oil, whatever "changed the oil to" may say."""
+    thin = [f for f in facts if f.name == "oil_grade_too_thin" and f.state == "present"]
+    return [_as_change(f) if any(_is_of(f, t) for t in thin) else f for f in facts]
+
+
+def _is_of(trial: Fact, thin: Fact) -> bool:
+    """Whether a trial of thicker oil has words of the change to thinner oil."""
+    if trial.table != "trial" or trial.name != "thicker_oil":
+        return False
+    return any(a < d and c < b for a, b in trial.spans for c, d in thin.spans)
+
+
+def _as_change(trial: Fact) -> Fact:
+    """The change of oil that was taken for a trial."""
+    return Fact("earlier", {"what": "oil_change", "done": "renewed"}, trial.spans, trial.sure)
+
+
 def _by_the_book(line: Line, place: int) -> bool:
     """Whether a grade is the one that manual or maker gives."""
     clause = line.clause(place)

@@ -28,7 +28,12 @@ from diagnose.understanding.mended import without_cured, without_mended
 from diagnose.understanding.needs_words import without_unnamed
 from diagnose.understanding.no_pressures import has_another_unit
 from diagnose.understanding.of_parts import without_words_of_parts
-from diagnose.understanding.oils import against_the_book, oil_in_use, thinner_than_before
+from diagnose.understanding.oils import (
+    against_the_book,
+    oil_in_use,
+    thinner_than_before,
+    without_thicker,
+)
 from diagnose.understanding.old_oil import without_old_oil
 from diagnose.understanding.on_trial import without_trial_pressures
 from diagnose.understanding.paragraph import Paragraph
@@ -115,6 +120,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_wider,
     _alone(without_spoiled),
     _alone(without_opposites),
+    _alone(without_thicker),
     _alone(once_of_pressure),
     _alone(without_cured),
     some_at_least,

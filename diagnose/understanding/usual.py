@@ -85,11 +85,11 @@ def usual_spans(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int
     for clause in clauses:
         words = tokens[clause.first : clause.last]
         if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
-            yield clause.first, clause.last
+            yield clause.first, _listed_on(sentence, when, clause.first, clause.last)
         if (at := _was_beside(tokens, clause)) is not None:
             yield at, clause.last
         if (at := _was_then(sentence, clause)) is not None:
-            yield at, clause.last
+            yield at, _listed_on(sentence, when, at, clause.last)
         if _ends_before(words):
             yield clause.first, clause.last
 

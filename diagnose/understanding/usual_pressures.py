@@ -8,8 +8,11 @@ from dataclasses import replace
 from diagnose.understanding.facts import Fact
 from diagnose.understanding.gauges_compared import RUN, Pressure
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Token
 from knowledge.lexicon.speeds import HEAT
-from knowledge.reports.words import Circumstance
+from knowledge.reports.words import Circumstance, Speed
+
+FAST_IDLE = 1100.0  #: rpm; what is read at a higher speed is not of an idle
 
 
 def is_heat(mark: Mark[object]) -> bool:
@@ -58,10 +61,25 @@ def sound_ones(
 
 
 def of_another_run(now: Pressure, usual: Pressure) -> bool:
-    """Whether a usual pressure of a speed stands in another sentence than one read cold."""
+    """Whether a usual pressure was read at another speed, or stands apart from one read cold."""
+    if (fast := _is_fast(now)) is not None and _is_fast(usual) is not None:
+        return fast is not _is_fast(usual)
     cold = any(m.value is Circumstance.COLD for m in now.near)
     of_speed = any(m.value in RUN for m in usual.near)
     return cold and of_speed and usual.line is not now.line
+
+
+def _is_fast(pressure: Pressure) -> bool | None:
+    """Whether it was read above idle; None where that is not known or it was so at any speed."""
+    for mark in pressure.near:
+        token = mark.value
+        if isinstance(token, Token) and "rpm" in token.kinds:
+            return float(token.value.split(" ")[0]) > FAST_IDLE
+        if token in (Speed.IDLE, Circumstance.IDLE):
+            return False
+        if token in (Speed.CRUISE, Speed.FULL, Circumstance.SPEED):
+            return True
+    return None
 
 
 def _apart(now: Pressure, usual: Pressure) -> tuple[int, int]:

@@ -30,8 +30,16 @@ _LAMP_DOES = _set(
 )
 #: "the filter holds very little oil"
 _HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
+#: it ran out of the engine
+_SPILT = _set(
+    "trail slick streak stripe line drops laid laying dropped dropping dumped leaving left"
+)
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 BESIDE: dict[str, tuple[Otherwise, ...]] = {
+    # "ran low on oil on the track"
+    "oil_trail_behind": (
+        Otherwise(said=_set("track road lane street"), beside=_set("low short out"), unless=_SPILT),
+    ),
     # "pegged high with the wire off" is a test of the gauge
     "more_than_it_can_make": (
         Otherwise(

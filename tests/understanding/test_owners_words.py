@@ -17,6 +17,34 @@ SAID: tuple[Case, ...] = (
         ("reading 5 psi hot, idle", "reading 45 psi 2000 rpm"),
         ("behaviour low at speed",),
     ),
+    (
+        "Pressure was 50 at 2500 and 20 at idle. Now it is 30 at 2500 and 5 at idle",
+        ("reading 30 psi 2500 rpm", "reading 5 psi idle"),
+        ("reading 20 psi idle", "reading 50 psi 2500 rpm"),
+    ),
+    # what was read at another speed is no usual pressure of this one
+    (
+        "used to run 55 at 2000 hot, now the idle hot is 12",
+        ("baseline 55 psi hot, 2000 rpm", "reading 12 psi hot, idle"),
+        (),
+    ),
+    # thinner oil is no trial of thicker oil; a race track is no trail of oil
+    (
+        "changed to 0w20 from 20w50 and hot idle went from 20 to 8",
+        ("finding oil_grade_too_thin present", "earlier oil_change renewed"),
+        ("trial thicker_oil worse",),
+    ),
+    (
+        "changed from 0w20 to 20w50 and hot idle went from 8 to 20",
+        ("trial thicker_oil cured",),
+        ("finding oil_grade_too_thin present",),
+    ),
+    (
+        "ran low on oil on the track",
+        ("finding dipstick_low present",),
+        ("finding oil_trail_behind present",),
+    ),
+    ("left a trail of oil on the road", ("finding oil_trail_behind present",), ()),
     # a gauge tried on its wire, a port that was opened, oil that reaches one side
     (
         "gauge pegged high with wire off",
