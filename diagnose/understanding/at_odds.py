@@ -26,6 +26,6 @@ def at_odds(heads: Sequence[Head]) -> Iterator[Fact]:
             continue
         first, last = sorted((lamp.mark, good.mark), key=lambda m: m.first)
         turns = [k for k in range(first.first, last.first + 1) if line.word(k) in AT_ODDS]
-        if turns and not LATER & {line.word(k) for k in range(turns[0], last.first + 1)}:
+        if turns and not LATER & line.words(turns[0], last.first + 1):
             spans = line.span([lamp.mark, good.mark])
             yield Fact("finding", {"what": _DISAGREE, "state": "present"}, spans)

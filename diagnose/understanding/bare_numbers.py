@@ -190,7 +190,7 @@ def _is_of_the_road(line: Line, i: int) -> bool:
     if before in ("at", "doing", "about") and line.word(i - 2) in ROAD:
         return True
     first = line.clause(i).first
-    said = {line.word(k) for k in range(max(first, i - 7), i)}
+    said = line.words(max(first, i - 7), i)
     if before == "doing" or not said & DRIVES or before not in ("at", "about", "around"):
         return before == "doing"
     return not any(first <= m.first < i for m in line.find(line.lexicon.instrument))
@@ -205,7 +205,7 @@ def _how_fast_one_went(line: Line, i: int) -> bool:
     said = [line.word(k) for k in range(who + 1, i)]
     if not said or any(line.tokens[k].is_mark for k in range(who + 1, i)):
         return False
-    behind = {line.word(k) for k in range(i + 1, i + 4)}
+    behind = line.words(i + 1, i + 4)
     if behind & DASH or GAUGE_WORDS & set(said) or said[-1] not in FASTER | FASTER_TO:
         return False
     faster = set(said) & (FASTER_TO - {"to", "at"} | {"up"})
@@ -317,7 +317,7 @@ def _alone(line: Line, i: int) -> bool:
 def _is_now(line: Line, i: int) -> bool:
     """Whether its clause only says that it is so now: "used to be 50. Now 20"."""
     clause = line.clause(i)
-    before = {line.word(k) for k in range(clause.first, i)}
+    before = line.words(clause.first, i)
     return "now" in before and before <= NEARLY | IS | TOWARDS | {"and", "it", "down", "up", "to"}
 
 

@@ -270,7 +270,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         or of_what_was_before(line, best.mark, mark)
     ):
         return True
-    cranked = CRANKED & {line.word(k) for k in range(mark.first, mark.last)}
+    cranked = CRANKED & line.words(mark.first, mark.last)
     if best.mark.value is Shows.NONE and cranked:
         best.used.append((line, mark))  # turned by the starter it has not started
         return True
@@ -378,7 +378,7 @@ def _fact(head: Head) -> Fact:
         fields: dict[str, Value] = {"what": FINDING_OF[shows], "state": "present"}
         return Fact("finding", fields, tuple(sorted(spans)), sure)
     fields = {"shows": shows.value}
-    stays = STAYS & {line.word(k) for k in range(head.mark.first, head.mark.last)}
+    stays = STAYS & line.words(head.mark.first, head.mark.last)
     if shows is Shows.NONE and stays and Circumstance.START.value in head.during:
         head.during.remove(Circumstance.START.value)  # "fired it up, gauge stays at zero"
     for key, listed in (("during", head.during), ("never", head.never), ("course", head.course)):

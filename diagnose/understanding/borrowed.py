@@ -32,7 +32,7 @@ def borrowed_parts(paragraph: Paragraph) -> Iterator[Fact]:
             if token.word in BORROWED_PARTS and (last := _last(line, k)):
                 mark = Mark(True, k, last)
                 head = line.clause(k).first
-                said = {line.word(w) for w in range(head, last)}
+                said = line.words(head, last)
                 untrue = line.stances.at(Mark(True, k, k + 1)) & Stance.SUPPOSED
                 if not untrue and not said & NOT_SO:
                     what = {"what": BORROWED_PARTS[token.word], "state": "present"}

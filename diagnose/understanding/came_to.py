@@ -42,7 +42,7 @@ def made_pressure(line: Line, job: Job) -> Mark[Result] | None:
         return None
     for k in range(job.last, min(job.last + _CRANKED, len(line.tokens))):
         if "pressure" in line.tokens[k].kinds and max(pressures_at(line, k), default=0.0) > ENOUGH:
-            drill = {line.word(i) for i in range(k + 4)} & BY_DRILL
+            drill = line.words(0, k + 4) & BY_DRILL
             return None if drill - {"priming"} else Mark(Result.CURED, k, k + 1)
     return None
 
@@ -97,8 +97,8 @@ def was_and_now(line: Line, job: Job) -> Mark[Result] | None:
     behind = [k for k in places if job.last <= k < job.last + _FAR]
     if not (before and behind) or any(line.stances.of[k] & UNTRUE for k in (before[-1], behind[0])):
         return None
-    was = {line.word(k) for k in range(before[-1] - _NEAR, before[-1])}
-    now = {line.word(k) for k in range(job.last, behind[0])}
+    was = line.words(before[-1] - _NEAR, before[-1])
+    now = line.words(job.last, behind[0])
     if not (was & (WAS | {"reading"}) and "now" in now and not now & CAME_NOT):
         return None
     said = {line.word(k) for at in (before[-1], behind[0]) for k in range(at - _NEAR, at + _NEAR)}
@@ -147,7 +147,7 @@ def _figure_behind(
 
 def _of_another_run(line: Line, first: int, at: int, at_zero: bool) -> bool:
     """Whether a pressure was read cold, at speed, or made by a drill; after zero, only by a drill."""
-    near = {line.word(k) for k in range(first, min(at + 1 + _NEAR, line.clause(at).last))}
+    near = line.words(first, min(at + 1 + _NEAR, line.clause(at).last))
     elsewhere = frozenset() if at_zero else ELSEWHERE_READ
     return bool(near & (elsewhere | BY_DRILL | {"drill"})) or line.word(at - 1) in CAME_BEFORE
 
@@ -164,6 +164,6 @@ def _values(line: Line, places: range, unit: str, paragraph: Paragraph) -> Itera
             continue
         if line.stances.of[k] & (UNTRUE | Stance.USUAL | Stance.DENIED):
             continue
-        beside = {line.word(i) for i in range(max(0, k - 2), k + 1 + _NEAR)}
+        beside = line.words(max(0, k - 2), k + 1 + _NEAR)
         if not beside & ELSEWHERE_READ:
             yield pressure_of(said).value / PSI

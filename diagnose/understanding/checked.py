@@ -85,7 +85,7 @@ def _outcome(line: Line) -> Mark[bool] | None:
     found = [m for m in line.find(line.lexicon.all_fine) if line.word(m.last) not in NOT_ALL]
     stated = [m for m in found if not line.stances.at(m) & _UNTRUE]
     last = stated[-1] if stated else None
-    if last is None or NOT_ALL & {line.word(k) for k in range(last.last, len(line.tokens))}:
+    if last is None or NOT_ALL & line.words(last.last, len(line.tokens)):
         return None
     return last
 

@@ -48,7 +48,7 @@ def beside_the_book(line: Line, at: int) -> Clause | None:
     lead = [line.word(k) for k in range(clause.first, at) if not line.tokens[k].is_mark]
     if not before or not lead or not set(lead) <= I_HAVE | ABOUT:
         return None
-    said = {line.word(k) for k in range(before[0].first, before[0].last)}
+    said = line.words(before[0].first, before[0].last)
     inside = range(before[0].first, before[0].last)
     figures = any(line.tokens[k].is_figure for k in inside)
     when = any("rpm" in line.tokens[k].kinds for k in inside) or any(
@@ -75,7 +75,7 @@ def comes_from(line: Line, was: int, now: int) -> bool:
     at = was - 1
     while line.word(at) in ABOUT and at:
         at -= 1
-    moved = {line.word(k) for k in range(at - 3, at)} & MOVES
+    moved = line.words(at - 3, at) & MOVES
     return line.word(at) == "from" and bool(moved)
 
 

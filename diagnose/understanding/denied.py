@@ -88,7 +88,7 @@ def says_how_it_works(line: Line, mark: Mark[Shows]) -> bool:
     if unlit or _at_the_key(line, mark):
         return True
     cut_off = line.word(mark.last - 1) == "warning" and line.word(mark.last) in WARNS
-    after = {line.word(k) for k in range(mark.last + 1, mark.last + 4)}
+    after = line.words(mark.last + 1, mark.last + 4)
     return cut_off and bool(after & LAMP_WORKS.union(NEGATION)) and not after & GOES_OUT
 
 

@@ -27,9 +27,9 @@ _NO_MORE = frozenset(
 
 def is_difference(line: Line, i: int) -> bool:
     """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
-    words = {line.word(k) for k in range(i - 3, i)}
+    words = line.words(i - 3, i)
     clause = line.clause(i)
-    said = {line.word(k) for k in range(clause.first, clause.last)}
+    said = line.words(clause.first, clause.last)
     if said & {"setting", "opens", "set", "reset"} or ("rated" in said and not _at_rated(line, i)):
         return True
     if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
@@ -67,7 +67,7 @@ def is_difference(line: Line, i: int) -> bool:
         return True  # "all the way in gets me 2 psi"
     if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:
         return True
-    if {"which", "gave"} <= {line.word(k) for k in range(i - 5, i)}:
+    if {"which", "gave"} <= line.words(i - 5, i):
         return True  # "thicker oil, which gave me maybe 3 psi"
     next_one = after in STATION_SIDES and then in STATION_WORDS | GAUGES
     if after in MORE and (after, then) not in _NO_MORE and not next_one:

@@ -145,5 +145,5 @@ def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]
 def _of_a_check(line: Line, action: Mark[Done]) -> bool:
     """Whether it names what was checked with: "checked with a second gauge"."""
     clause = line.clause(action.first)
-    said = {line.word(k) for k in range(clause.first, action.first)}
+    said = line.words(clause.first, action.first)
     return bool(said & _CHECKS) and "with" in said

@@ -60,7 +60,7 @@ def drained(paragraph: Paragraph) -> Iterator[Fact]:
 
 def _holds_first(line: Line, one: int, other: int) -> bool:
     """Whether what it holds stands before what was moved: "holds 5 quarts, put 7 in"."""
-    before = {line.word(k) for k in range(one - 2, one)}
+    before = line.words(one - 2, one)
     return bool(before & HOLDS) and not _between(line, one, other) & HOLDS
 
 
@@ -72,13 +72,13 @@ def _compares(line: Line, one: int, other: int) -> bool:
 
 
 def _between(line: Line, one: int, other: int) -> set[str]:
-    return {line.word(k) for k in range(one + 1, other)}
+    return line.words(one + 1, other)
 
 
 def _around(line: Line, moved: int, other: int) -> set[str]:
     """The words beside the amount that was moved; behind "2 of the 5", those behind both."""
     last = other + 3 if moved == other or _between(line, moved, other) <= _OF_IT else moved + 3
-    return {line.word(k) for k in range(moved - _LED, last)}
+    return line.words(moved - _LED, last)
 
 
 def _finding(share: float, around: set[str]) -> str:

@@ -213,7 +213,7 @@ def _is_another(job: Job) -> bool:
     if job.area != "other_engine":
         return False
     line = job.line
-    ones = "one" in {line.word(k) for k in range(job.first, job.last)}
+    ones = "one" in line.words(job.first, job.last)
     return ones and not {"engine", "motor", "lump"} & {t.word for t in line.tokens}
 
 

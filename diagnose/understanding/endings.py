@@ -154,7 +154,7 @@ def _is_out(
     at = mark.first - 1
     while at > head.last and line.word(at) in _THEN:
         at -= 1
-    if {line.word(k) for k in range(at - 3, at)} & _NOT:
+    if line.words(at - 3, at) & _NOT:
         return False  # "won't go out when revved"
     if line.word(at - 1) in ("and", "&") and line.word(at - 2) == "on":
         return False  # "blinks on and off at idle"
@@ -183,7 +183,7 @@ def falls_with_revs(head: Head) -> bool:
     """Whether it is seen to fall as the engine is revved."""
     if head.mark.value is not Shows.LOW or head.during != [Circumstance.SPEED.value]:
         return False
-    said = {head.line.word(k) for k in range(head.mark.first, head.mark.last)}
+    said = head.line.words(head.mark.first, head.mark.last)
     when = {
         line.word(k)
         for line, mark in head.used
@@ -230,7 +230,7 @@ def _lasts_then(line: Line, mark: Mark[object]) -> bool:
     if mark.value not in (Circumstance.MINUTES, Circumstance.LATE):
         return False
     lasts = any(line.word(k) == "for" for k in range(mark.first - 1, mark.last))
-    behind = {line.word(k) for k in range(mark.last - 1, mark.last + 3)}
+    behind = line.words(mark.last - 1, mark.last + 3)
     return lasts and bool(behind & THEN_ENDS)
 
 
@@ -241,12 +241,12 @@ def only_then(line: Line, mark: Mark[object]) -> bool:
     if any(_only(line, k) for k in (*near, mark.last)):
         return True
     led = (k for k in range(begins, mark.first) if line.word(k) == "only")
-    return any({line.word(k) for k in range(at + 1, mark.first)} <= DOES_SO for at in led)
+    return any(line.words(at + 1, mark.first) <= DOES_SO for at in led)
 
 
 def limits_when(line: Line, first: int, last: int) -> bool:
     """Whether words only limit when it shows: "but only", "but it does this mostly"."""
-    words = {line.word(k) for k in range(first, last)}
+    words = line.words(first, last)
     return bool(words & LIMITS) and words <= LIMITS | DOES_SO
 
 
@@ -290,7 +290,7 @@ def shown_elsewhere(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     ]
     if head.value in _LAMPS and any(a in _OUT and b in ("it", "she") for a, b in pairwise(words)):
         return True  # "light on at idle, blip the throttle and out it goes"
-    return bool({line.word(k) for k in range(clause.first, clause.last)} & HALF_WAY)
+    return bool(line.words(clause.first, clause.last) & HALF_WAY)
 
 
 def of_what_was_before(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
@@ -298,8 +298,8 @@ def of_what_was_before(line: Line, head: Mark[Shows], mark: Mark[object]) -> boo
     clause, own = line.clause(mark.first), line.clause(head.first)
     if clause.last > own.first or mark.first - clause.first <= _LED_BY:
         return False
-    said = {line.word(k) for k in range(own.first, own.last)}
-    happened = {line.word(k) for k in range(clause.first, mark.first)}
+    said = line.words(own.first, own.last)
+    happened = line.words(clause.first, mark.first)
     return bool(said & {"now", "since"}) and bool(happened & HAPPENED)
 
 
@@ -310,7 +310,7 @@ def not_by_itself(line: Line, mark: Mark[object]) -> bool:
     """
     if mark.value is Course.RETURNS:
         clause = line.clause(mark.first)
-        said = {line.word(k) for k in range(clause.first, mark.first)}
+        said = line.words(clause.first, mark.first)
         return "same" in said and bool(said & SHOWN_SAME)  # "same reading every time"
     if mark.value is Since.STANDING and line.word(mark.last) == "ago":
         return line.tokens[mark.last - 1].is_figure

@@ -52,9 +52,9 @@ def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
     if line.word(mark.first - 1) == "with" and line.word(mark.last) in ("down", "in", "into", "on"):
         return True  # "freed it off with diesel down the bores"
     clause = line.clause(mark.first)
-    if line.word(mark.first - 1) in ("with", "in") and WASHES & {
-        line.word(k) for k in range(clause.first, mark.first)
-    }:
+    if line.word(mark.first - 1) in ("with", "in") and WASHES & line.words(
+        clause.first, mark.first
+    ):
         return True  # "washed out with diesel"
     after = [line.word(k) for k in range(mark.last, mark.last + 4)]
     return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)

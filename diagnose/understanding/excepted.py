@@ -61,7 +61,7 @@ def _has_exception(line: Line, places: list[int]) -> bool:
     for k in range(places[0], min(places[-1] + 1 + _AS_FAR, len(line.tokens))):
         pair = (line.word(k), line.word(k + 1))
         if pair in _EXCEPT_PAIRS or pair[0] in _EXCEPT:
-            behind = {line.word(n) for n in range(k + 1, len(line.tokens))}
+            behind = line.words(k + 1, len(line.tokens))
             return not behind & _HARMLESS
     return False
 

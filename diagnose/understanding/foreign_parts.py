@@ -68,7 +68,7 @@ def _is_of_its_subject(fact: Fact, paragraph: Paragraph) -> bool:
         if places := places_of(fact, line):
             clause = line.clause(places[0])
             subject = set(_subject(line, clause.first, places[0]))
-            said = {line.word(k) for k in range(clause.first, clause.last)}
+            said = line.words(clause.first, clause.last)
             return bool(subject & OWNERS - NO_NOISE) and not said & OF_THE_ENGINE
     return False
 

@@ -15,7 +15,7 @@ def direct_named(line: Line) -> list[Mark[bool]]:
     """The words for a gauge of its own; "mine" is one where the panel's is named as well."""
     panel = line.find(line.lexicon.panel)
     own = [m for m in line.find(line.lexicon.own) if not any(m.overlaps(p) for p in panel)]
-    own = [m for m in own if not {line.word(k) for k in range(m.first, m.last)} & NOT_BESIDE]
+    own = [m for m in own if not line.words(m.first, m.last) & NOT_BESIDE]
     own = own if panel else []
     return [*line.find(line.lexicon.direct), *own]
 

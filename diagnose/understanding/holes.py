@@ -28,7 +28,7 @@ def known_hole(line: Line, mark: Mark[object]) -> bool:
         return False
     before = line.word(hole - 1)
     clause = line.clause(mark.first)
-    rest = {line.word(k) for k in range(clause.first, clause.last)}
+    rest = line.words(clause.first, clause.last)
     if "rod" in rest or "conrod" in rest:
         return False
     return before in _KNOWN or line.word(mark.last) in _SERVES or bool(rest & _OF_WORK)

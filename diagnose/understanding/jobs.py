@@ -280,7 +280,7 @@ def _names_filter(job: Job) -> bool:
     at = next((k for k in inside if job.line.word(k) in ("filter", "filters")), None)
     if at is not None and job.line.word(at - 1) in OTHER_FILTERS:
         return False
-    return at is not None and bool({job.line.word(k) for k in range(at - 3, at)} & _AND)
+    return at is not None and bool(job.line.words(at - 3, at) & _AND)
 
 
 def _comes_with(job: Job, found: list[Job]) -> bool:
@@ -326,8 +326,7 @@ def _after_a_result(job: Job) -> bool:
     """Whether the negation before it is that of a result: "no difference with a new filter"."""
     line = job.line
     return any(
-        r.last <= job.first <= r.last + _LEAD
-        and WITH & {line.word(k) for k in range(r.last, job.first)}
+        r.last <= job.first <= r.last + _LEAD and WITH & line.words(r.last, job.first)
         for r in line.find(line.lexicon.results)
     )
 
@@ -365,12 +364,12 @@ def _states(job: Job) -> bool:
     if job.area == "storage" and reads_a_value(job.line, mark):
         return False  # "it sat at 45 for years"
     words = {t.word for t in job.line.tokens}
-    inside = {job.line.word(k) for k in range(mark.first, mark.last)}
+    inside = job.line.words(mark.first, mark.last)
     after = job.line.tokens[mark.last : mark.last + 1]
     poured = job.trial == "topped_up" and job.line.word(mark.last - 1) == "of" and after
     if poured and not (after[0].is_figure or after[0].word in OIL_POURED):
         return False  # "put 1 litre of something in"
-    before = {job.line.word(k) for k in range(mark.first)}
+    before = job.line.words(0, mark.first)
     if job.area == "whole_engine" and {"back", "together"} <= inside and before & TO_GET_IN:
         return False  # "pulled the distributor, spun the pump, put it back together"
     if job.trial == "idle_raised" and inside & _NO_SPEED:
@@ -379,13 +378,13 @@ def _states(job: Job) -> bool:
         return False  # it was out of the way of the drill
     if job.trial == "pump_primed" and "drill" in inside and words & BY_DRILL_SHOWN:
         return False  # the drill showed what the pump makes
-    if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
+    if job.line.words(mark.last, mark.last + _SOON) & _COMING:
         return False  # "new sender is on the way"
     if job.line.word(mark.last) in ("are", "is") and job.line.word(mark.last + 1) in _IN_GENERAL:
         return False
-    if job.line.word(mark.first) == "spare" and _KEEPS & {
-        job.line.word(k) for k in range(max(0, mark.first - 2), mark.first)
-    }:
+    if job.line.word(mark.first) == "spare" and _KEEPS & job.line.words(
+        max(0, mark.first - 2), mark.first
+    ):
         return False  # "I have a spare pump"
     if job.line.word(mark.last) in _HABIT or _as_due(job):
         return False  # "oil changed every 250 hours"

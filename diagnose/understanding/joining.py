@@ -130,7 +130,7 @@ def is_no_state(
         return True
     words = {t.word for t in line.tokens}
     if {State.DRY, State.EMPTY} & set(meanings) and words & OUTSIDE:
-        return any({line.word(k) for k in range(p.first, p.last)} & PANS for p in parts)
+        return any(line.words(p.first, p.last) & PANS for p in parts)
     undone = (
         len(mark) == 1
         and line.word(mark.first) in UNDONE
@@ -178,7 +178,7 @@ def listed(
         if other is part:
             continue
         ends = (other.last, at.first) if backwards else (at.last, other.first)
-        words = {line.word(k) for k in range(*ends)}
+        words = line.words(*ends)
         places = words - _IN if words & _OR and "oil" not in words else words
         if not words or not places <= JOINS:
             return
@@ -206,8 +206,8 @@ def sealed_with(line: Line, sealer: Mark[object]) -> bool:
 def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
     """Whether only words like "was" and "all" stand between a part and "good"."""
     ends = (part.last, state.first) if part.last <= state.first else (state.last, part.first)
-    words = {line.word(k) for k in range(*ends)}
-    if {line.word(k) for k in range(part.first)} & TAKEN_OUT:
+    words = line.words(*ends)
+    if line.words(0, part.first) & TAKEN_OUT:
         words -= OF_IT  # "pulled the relief spring and it's fine"
     return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
 
@@ -291,7 +291,7 @@ def _one_is_loose(line: Line, tight: Mark[object]) -> bool:
     """Whether one of several parts that are called tight is called loose behind that."""
     for mark in line.find_alike(line.lexicon.states):
         clause = line.clause(mark.first)
-        before = {line.word(k) for k in range(clause.first, mark.first)}
+        before = line.words(clause.first, mark.first)
         if mark.value is State.LOOSE and mark.first >= tight.last and before & SOME:
             return True
     return False

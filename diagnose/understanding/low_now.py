@@ -56,14 +56,14 @@ def noise_before(line: Line, mark: Mark[Shows], marks: Sequence[Mark[Shows]]) ->
     noise = max(ahead, key=lambda m: m.last, default=None)
     if noise is None or noise.value not in NOISES:
         return False
-    return not {line.word(k) for k in range(noise.last, mark.first)} & PRESSURES
+    return not line.words(noise.last, mark.first) & PRESSURES
 
 
 def is_past(line: Line, mark: Mark[Shows], paragraph: Paragraph) -> bool:
     """Whether "was fine" is said of the time before: "was fine until today", "was fine. Now low"."""
     if mark.value is not Shows.NORMAL:
         return False
-    if not WAS & {line.word(k) for k in range(mark.first - 2, mark.last)}:
+    if not WAS & line.words(mark.first - 2, mark.last):
         return False
     behind = range(mark.last, min(mark.last + _FAR, len(line.tokens)))
     if any(line.word(k) in UNTIL | BEFORE for k in behind):

@@ -213,7 +213,7 @@ def _spare(line: Line, name: Name, every: list[Amount]) -> bool:
 def _unmeasured(line: Line, name: Name) -> bool:
     """Whether it is said that nobody measured it: "never checked the clearance on the mains"."""
     clause = line.clause(name.mark.first)
-    before = {line.word(k) for k in range(clause.first, name.mark.first)}
+    before = line.words(clause.first, name.mark.first)
     return line.denied(name.mark) and bool(before & MEASURES)
 
 
@@ -318,7 +318,7 @@ def _joined(line: Line, a: Mark[str], b: Mark[str]) -> bool:
 def _is_no_value(line: Line, amount: Amount, every: list[Amount]) -> bool:
     """Whether a figure is a limit, a bound, a size that was bought or metal taken off."""
     clause = line.clause(amount.first)
-    words = {line.word(k) for k in range(clause.first, clause.last)}
+    words = line.words(clause.first, clause.last)
     earlier = max((a.last for a in every if a.last <= amount.first), default=clause.first)
     before = [line.word(k) for k in range(max(earlier, amount.first - _BEFORE), amount.first)]
     after = []

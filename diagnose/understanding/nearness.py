@@ -25,9 +25,9 @@ def nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> 
     leads = mark.first <= clause.first + 1 and apart
     at = head.last == mark.first - 1 and line.word(head.last) in ("at", "@")  # "12 at 2000 and 3"
     # "11 psi, at 600 rpm, 26 at 1800": the next has its own
-    turned = line.word(mark.first - 1) in ("to", "it", "at") and REVS & {
-        line.word(k) for k in range(mark.first - 3, mark.first)
-    }
+    turned = line.word(mark.first - 1) in ("to", "it", "at") and REVS & line.words(
+        mark.first - 3, mark.first
+    )
     if turned and apart and head.last <= clause.first:
         return _OF_THE_NEXT, apart, order  # "pressure 8, rev to 1500, pressure 25"
     at |= line.word(mark.first) == "at" == line.word(mark.last + 2) and head.last < mark.first

@@ -63,14 +63,14 @@ def has_another_unit(line: Line, i: int) -> bool:
 def of_another_gauge(line: Line, i: int) -> bool:
     """Whether a number is what a thermometer or the like shows, volts in the whole clause."""
     clause = line.clause(i)
-    said = {line.word(k) for k in range(clause.first, clause.last)}
+    said = line.words(clause.first, clause.last)
     named = line.find(line.lexicon.instrument)
     volts = said | {t.word for t in line.tokens} if not _says_pressure(line) else said
     if volts & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
         return True
-    far = {line.word(k) for k in range(max(clause.first, i - 5), i)}
+    far = line.words(max(clause.first, i - 5), i)
     steady = "gauge" in far and far & {"temp", "temperature"} and not far & {"oil", "pressure"}
-    return bool(steady or {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
+    return bool(steady or line.words(i - 3, i) & OTHER_GAUGES)
 
 
 def _says_pressure(line: Line) -> bool:
@@ -96,7 +96,7 @@ def of_a_spring(line: Line, i: int) -> bool:
         return False
     at_length = any("length" in t.kinds for t in line.tokens[i + 1 : i + 3])
     when = line.word(i + 1) in ("at", "hot", "cold", "on") and not at_length
-    return not when and "spring" in {line.word(k) for k in range(i)}
+    return not when and "spring" in line.words(0, i)
 
 
 def is_negative(line: Line, i: int) -> bool:

@@ -120,7 +120,7 @@ def _as_change(trial: Fact) -> Fact:
 def _by_the_book(line: Line, place: int) -> bool:
     """Whether a grade is the one that manual or maker gives."""
     clause = line.clause(place)
-    lead = {line.word(k) for k in range(clause.first, place)}
+    lead = line.words(clause.first, place)
     return bool(lead & BOOKS) and bool(lead & BOOK_SAYS) and not line.sentence.asks
 
 
@@ -151,8 +151,8 @@ def _grades(line: Line) -> Iterator[int]:
 def _before(line: Line, place: int) -> tuple[str, Line, Mark[bool]] | None:
     """The grade at a place, where it is what the engine had before."""
     mark = Mark(True, place, place + 1)
-    lead = {line.word(k) for k in range(max(0, place - 3), place)}
-    instead = "instead" in {line.word(k) for k in range(place)} and bool(lead & {"usual", "of"})
+    lead = line.words(max(0, place - 3), place)
+    instead = "instead" in line.words(0, place) and bool(lead & {"usual", "of"})
     if not (line.is_stated(mark) or instead):
         return None
     usual = line.usual(mark) or instead or line.word(place - 1) == "from"

@@ -170,7 +170,7 @@ def _work_on_it(
 
 def _for_a_test(line: Line, part: Mark[PartWorked]) -> bool:
     """Whether a gauge was there to look only: "screwed in a test gauge", "on two different gauges"."""
-    near = {line.word(k) for k in range(part.first - 3, part.last)}
+    near = line.words(part.first - 3, part.last)
     return bool(near & FOR_A_TEST)
 
 
@@ -214,7 +214,7 @@ def _named_before(
 def _of_the_last(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
     """Whether an action begins its clause and names no object: "Cleaned out and refitted"."""
     clause = line.clause(action.first)
-    lead = {line.word(k) for k in range(clause.first, action.first)}
+    lead = line.words(clause.first, action.first)
     if lead - _LEADS_IN or any(clause.first <= p.first < clause.last for p in parts):
         return False
     if not line.word(action.first).endswith(("ed", "lt", "ew")):
@@ -272,5 +272,5 @@ def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
 
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
-    between = {line.word(k) for k in range(a.last, b.first)}
+    between = line.words(a.last, b.first)
     return bool(between & _JOINS) and between <= _JOINS | _IN_A_ROW

@@ -128,7 +128,7 @@ class Line:
                 continue  # "cranked it for two minutes"
             if mark.value is Circumstance.TOUCHED and _was_work(self, mark):
                 continue  # "I moved the wires 3 weeks ago"
-            inside = {self.word(k) for k in range(mark.first, mark.last)}
+            inside = self.words(mark.first, mark.last)
             if mark.value is Circumstance.AFTER_REST and "itself" in inside:
                 continue  # "switches itself off after a few minutes"
             if mark.value is Circumstance.AFTER_REST and self.word(mark.first) in STOPS_ITSELF:
@@ -351,7 +351,7 @@ def _was_work(line: Line, mark: Mark[Circumstance]) -> bool:
     clause = line.clause(mark.first)
     behind = range(mark.last, clause.last)
     dated = any("time" in line.tokens[k].kinds or line.word(k) in DATED for k in behind)
-    led = {line.word(k) for k in range(clause.first, mark.first)} & WHENEVER
+    led = line.words(clause.first, mark.first) & WHENEVER
     sender = line.word(mark.last - 1) in SENDERS and line.word(mark.first) == "moved"
     return (dated or sender) and not led
 

@@ -86,7 +86,7 @@ def _again(
     last = next((m for x, m in reversed(known) if 0 < line.number - x.number <= 1), None)
     near = [m.value for x, m in known if line.number - x.number <= _ROW_BACK]
     for first, end in _runs(line):
-        said = {line.word(k) for k in range(first, end)}
+        said = line.words(first, end)
         if said & {"one", "ones"} and said & SIDES:
             if last is not None:
                 yield Mark(last.value, first, end)

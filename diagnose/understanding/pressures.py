@@ -27,7 +27,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     token = line.tokens[i]
     if token.kinds == {"share"}:
         clause = line.clause(i)
-        if STICK & {line.word(k) for k in range(clause.first, i)} or of_another_gauge(line, i):
+        if STICK & line.words(clause.first, i) or of_another_gauge(line, i):
             return None  # "the dipstick shows about two thirds", "fuel gauge reads half"
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not is_difference(line, i) else None
@@ -67,7 +67,7 @@ def _sets_it_off(line: Line, i: int) -> bool:
 
 def _swings(line: Line, i: int) -> bool:
     """Whether it is an end of what a needle swings over: "swings from 0 to 50"."""
-    before = {line.word(k) for k in range(i - 6, i)}
+    before = line.words(i - 6, i)
     return bool(before & SWINGS) and bool(before & {"from", "between"})
 
 

@@ -90,8 +90,8 @@ def _is_number(text: str) -> bool:
 def _by_the_book(line: Line, place: int) -> bool:
     """Whether the clause says that a book or maker gives a figure, of the least hot pressure."""
     clause = line.clause(place)
-    lead = {line.word(k) for k in range(clause.first, place)}
-    said = {line.word(k) for k in range(clause.first, clause.last)}
+    lead = line.words(clause.first, place)
+    said = line.words(clause.first, clause.last)
     least = bool(lead & LEAST) and not lead & OF_ONES_OWN
     gives = bool(lead & BOOK_SAYS) and (bool(lead & BOOKS) or least)
     return gives and not said & _NOT_LOW and not line.sentence.asks

@@ -31,7 +31,7 @@ def taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
         return None if goes_on else Mark(Done.REFITTED if back else Done.RENEWED, at, last)
     if line.word(at) not in _OFF:
         return None
-    led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD
+    led = line.words(part.first - _FAR, part.first) & _HAD
     said = at > part.last or line.word(at + 1) in _OFF_FOR
     return Mark(Done.REFITTED, at, at + 1) if led or said else None
 
@@ -50,7 +50,7 @@ def says_where_to(
     line: Line, action: Mark[Done], part: Mark[PartWorked], parts: Sequence[Mark[PartWorked]]
 ) -> bool:
     """Whether a part is only where another was put: "new rotors were put in the oil pump"."""
-    between = {line.word(k) for k in range(action.last - 1, part.first)}
+    between = line.words(action.last - 1, part.first)
     if part.first < action.first or not between & {"in", "into", "to"}:
         return False
     put = line.word(action.first) in PUT or line.word(action.first) in _BUILT_IN

@@ -43,6 +43,6 @@ def is_temperature(mark: Mark[object]) -> bool:
 
 def _is_of_oil(line: Line, mark: Mark[object]) -> bool:
     """Whether a temperature is that of the oil: "oil at 90 C", "80c oil 0.4 bar"."""
-    words = {line.word(k) for k in range(mark.first - _BEFORE, mark.first)}
+    words = line.words(mark.first - _BEFORE, mark.first)
     after = next((t.word for t in line.tokens[mark.last :] if t.end > t.start), "")
     return "oil" in words or (after == "oil" and not words & _COOLANT)

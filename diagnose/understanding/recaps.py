@@ -79,7 +79,7 @@ def rows(line: Line, own: Sequence[Job]) -> Iterator[Row]:
     ]
     row: list[Mark[PartWorked]] = []
     for part in parts:
-        between = {line.word(k) for k in range(row[-1].last, part.first)} if row else set()
+        between = line.words(row[-1].last, part.first) if row else set()
         if row and not (between and between <= ROW_JOINS):
             yield tuple(row)
             row = []

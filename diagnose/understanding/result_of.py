@@ -55,7 +55,7 @@ def result_of(
     ahead = [
         r
         for r in ahead
-        if JOINS_AHEAD & {line.word(k) for k in range(r.last - 1, job.first + 1)}
+        if JOINS_AHEAD & line.words(r.last - 1, job.first + 1)
         or line.word(r.last - 1) in IS_NAMED
         or (line.word(r.last) in SETS_OFF and r.first == 0)
     ]
@@ -64,7 +64,7 @@ def result_of(
 
 def _is_empty_again(line: Line, result: Mark[Result]) -> bool:
     """Whether it is "dry again", which cures a leak, said of the oil that was filled in."""
-    words = {line.word(k) for k in range(result.first, result.last)}
+    words = line.words(result.first, result.last)
     return result.value is Result.CURED and "dry" in words
 
 
@@ -109,7 +109,7 @@ def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
     if result.first < lead and result.last <= lead + 1:
         return lead - result.last <= 1  # "worse after" ends with the word that leads to it
     between = [line.word(k) for k in range(job.last, result.first)]
-    said = {line.word(k) for k in range(result.first, result.last)}
+    said = line.words(result.first, result.last)
     if result.value is Result.WORSE and said & {"worse", "lower"}:
         return len(between) <= _AHEAD  # "since I changed it it's even worse"
     if result.value is not Result.NO_DIFFERENCE or len(between) > _AHEAD:

@@ -68,4 +68,4 @@ def _is_wrong(line: Line, at: int) -> bool:
     figures = [k for k in range(at, len(line.tokens)) if "pressure" in line.tokens[k].kinds]
     little = [k for k in figures if line.word(k - 1) in _LITTLE]
     first = min((*wrong, *little), default=None)
-    return first is not None and not _WELL & {line.word(k) for k in range(at, first)}
+    return first is not None and not _WELL & line.words(at, first)

@@ -66,7 +66,7 @@ def at_rest(line: Line) -> bool:
     if at < 0:
         return False
     leads = {"with", "on", "when"} if pair[1] == "off" else {"with", "on"}
-    return bool(leads & {line.word(k) for k in range(at - 3, at)}) or line.word(at + 2) == ":"
+    return bool(leads & line.words(at - 3, at)) or line.word(at + 2) == ":"
 
 
 def not_running(line: Line, i: int) -> bool:

@@ -119,7 +119,7 @@ def of_an_earlier_day(line: Line, at: int) -> bool:
     today = next((k for k in range(day, len(line.tokens)) if line.word(k) in TODAY), None)
     if today is not None:
         return at < today
-    said = {line.word(k) for k in range(clause.first, clause.last)}
+    said = line.words(clause.first, clause.last)
     return line.word(clause.first) in WAS and bool(said & WELL)
 
 
@@ -164,7 +164,7 @@ def left_behind(line: Line, i: int) -> bool:
 def risen_to(line: Line, i: int) -> str:
     """The value of a pressure; of "rose from 20 to 35" and "went 11 to 19", no ranges, the later."""
     value, before = line.tokens[i].value, line.word(i - 1)
-    risen = before == "from" and {line.word(k) for k in range(i - 5, i)} & RISEN
+    risen = before == "from" and line.words(i - 5, i) & RISEN
     return value.split(" to ")[-1] if risen or before in WENT else value
 
 

@@ -306,7 +306,7 @@ def _named_before(
     clause = line.clause(state.first)
     if any(clause.first <= t.first < clause.last for t in things):
         return None
-    lead = {line.word(k) for k in range(clause.first, state.first)}
+    lead = line.words(clause.first, state.first)
     if not lead <= LEADS or not ends_there(line, state):
         return None
     if line.word(state.last) in ("it", "them", "her", "now", "since"):
@@ -350,7 +350,7 @@ def _substances(
 
 def _in_a_row(line: Line, first: int, last: int) -> bool:
     """Whether only "and" stands between two substances: "covered with bits of rag and gasket"."""
-    between = {line.word(k) for k in range(first, last)}
+    between = line.words(first, last)
     return bool(between & JOINS) and between <= JOINS | {"bits", "of", "some", "bit"}
 
 
@@ -367,7 +367,7 @@ def _in_it(
     if any(a in INTO and b in IT for a, b in pairwise(after)):
         last = [m for x, m in known if x.number == line.number - 1]
         return before[-1:] or last[-1:]
-    lead = {line.word(k) for k in range(clause.first, substance.first)}
+    lead = line.words(clause.first, substance.first)
     said = bool(lead & HOLDING) or line.denied(substance) or clause.last - clause.first <= _LONE
     goes_on = said and before and before[-1].last <= clause.first
     if goes_on and lead <= LEADS | HOLDING | NONE | AMOUNT and substance.value is not Substance.OIL:
@@ -387,14 +387,14 @@ def _places_of(
     after = [t for t in things if t.first >= substance.last]
     before = [t for t in things if t.last <= substance.first]
     if after and joined(line, substance.last, after[0].first, _APART):
-        words = {line.word(k) for k in range(substance.last, after[0].first)}
+        words = line.words(substance.last, after[0].first)
         fits = bool(words & INTO)
         if substance.value is Substance.OIL and after[0].value.family == _ENGINE:
             fits = bool(words & (INTO - _IN))
         if fits:
             return [after[0], *listed(line, after[0], after, False)]
     if before and joined(line, before[-1].last, substance.first, _APART):
-        words = {line.word(k) for k in range(before[-1].last, substance.first)}
+        words = line.words(before[-1].last, substance.first)
         if words & (WETTED if substance.value is Substance.OIL else HOLDING):
             return [before[-1], *listed(line, before[-1], before, True)]
     return []

@@ -109,7 +109,7 @@ def _fact(line: Line, found: Together) -> Fact | None:
         return None
     sure = min(line.stances.sure[place] for place in found.places)
     other = NOT_INSIDE.get(found.finding, frozenset())
-    said = {line.word(k) for k in range(found.first, found.last)}
+    said = line.words(found.first, found.last)
     if found.there and said & other and not said & _NEGATION - other:
         return None  # "reads zero with the key off"
     lead = range(max(found.first - OF_NEAR, line.clause(found.first).first), found.first)

@@ -11,7 +11,7 @@ from knowledge.reports.words import Done, Result
 
 def only_says_well(line: Line, result: Mark[Result]) -> bool:
     """Whether it says that all was well, which ends no trouble: "new pump, fine for years"."""
-    said = {line.word(k) for k in range(result.first, result.last)}
+    said = line.words(result.first, result.last)
     figures = any(line.tokens[k].is_figure for k in range(result.first, result.last))
     for_a_time = result.value is Result.FOR_A_WHILE and line.word(result.first) == "for"
     return for_a_time or (
@@ -21,7 +21,7 @@ def only_says_well(line: Line, result: Mark[Result]) -> bool:
 
 def is_of_the_part(job: Job, result: Mark[Result], line: Line) -> bool:
     """Whether it says how the part was that was taken out to look: "took the pump apart and it is fine"."""
-    said = {line.word(k) for k in range(result.first, result.last)}
+    said = line.words(result.first, result.last)
     looked = job.done in (Done.REFITTED, Done.OPENED) and line is job.line
     return looked and result.value in BETTER and said <= WELL | OF_THE_PART
 

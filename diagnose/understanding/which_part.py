@@ -34,7 +34,7 @@ def same_pump(
 
 def pumps(line: Line, parts: Iterable[Mark[PartWorked]]) -> list[PartWorked]:
     """The parts of a sentence in whose names a pump stands."""
-    return [p.value for p in parts if _PUMP in {line.word(k) for k in range(p.first, p.last)}]
+    return [p.value for p in parts if _PUMP in line.words(p.first, p.last)]
 
 
 def did_so_itself(line: Line, at: int, part: Mark[PartWorked]) -> bool:
