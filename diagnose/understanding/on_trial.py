@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span
-from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph
 
+_GOOD, _LITTLE, _NONE = "drill_gives_good", "drill_gives_little", "drill_gives_none"
+_LEAST, _PLENTY = 25.0, 45.0  #: psi: less is little, more is not (judgement)
 #: said of an engine that stands, or of one changed for a trial
-_TRIALS = frozenset(
-    ["drill_gives_good", "drill_gives_little", "drill_gives_none", "pump_rises_unplugged"]
-)
+_TRIALS = frozenset([_GOOD, _LITTLE, _NONE, "pump_rises_unplugged"])
 #: what shows in the words that say what the drill gave
 _SHOWN = frozenset(["low", "none", "lost", "high", "normal", "unsteady"])
 
@@ -48,3 +49,13 @@ def _clauses(fact: Fact, paragraph: Paragraph) -> Iterator[Span]:
         if within:
             start, end = line.clause(within[0]).first, line.clause(within[-1]).last
             yield line.tokens[start].start, line.tokens[end - 1].end
+
+
+def by_drill(line: Line, finding: str, places: Iterable[int]) -> str:
+    """What a drill gave by its figure, where one stands among its words; empty: neither."""
+    made = [v for k in places for v in pressures_at(line, k)]
+    if finding == _GOOD and made and max(made) < _LEAST:
+        return _LITTLE if max(made) > 0 else _NONE  # "with a drill and got 15 psi"
+    if finding == _LITTLE and made and min(made) >= _PLENTY:
+        return ""  # "just rebuilt it and had 75 psi with the drill"
+    return finding

@@ -9,6 +9,7 @@ from diagnose.understanding.ages import bare_ages
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.no_sight import is_no_sight, is_no_sight_inside, is_reversed
+from diagnose.understanding.on_trial import by_drill
 from diagnose.understanding.paragraph import Line, Paragraph, new_now
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import UNTRUE, Stance
@@ -233,7 +234,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     first = _place_of_denial(line, mark.first) if denied and not sight.denied else mark.first
     spans = line.span([Mark(True, first, mark.last)])
     state = "present" if there and not denied else "absent"
-    return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+    what = by_drill(line, mark.value, range(mark.first, mark.last)) or mark.value
+    return Fact("finding", {"what": what, "state": state}, spans, sure)
 
 
 def _stance(line: Line, mark: Mark[str]) -> Stance:

@@ -8,6 +8,7 @@ from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
 from diagnose.understanding.joining import by_hand, opened_case
+from diagnose.understanding.on_trial import by_drill
 from diagnose.understanding.paragraph import Line, Paragraph, new_now, what_is_measured
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
@@ -19,9 +20,6 @@ from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.lexicon.well import GOOD_NEWS
 from knowledge.model import Kind, Stage
-
-_DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
-_DRILL_LEAST, _DRILL_PLENTY = 25.0, 45.0  #: psi: less is little, more is not (judgement)
 
 _PANELS = frozenset(["panel_reads_too_low", "panel_reads_too_high"])
 _APART, _LEAST_APART = 0.25, 3.0  #: share, psi: two gauges that differ by less agree (judgement)
@@ -132,11 +130,8 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if denied and (found.finding in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None
     state = "absent" if denied or not found.there else "present"
-    what = found.finding
-    made = [v for k in found.places for v in pressures_at(line, k)]
-    if what == _DRILL_GOOD and made and max(made) < _DRILL_LEAST:
-        what = _DRILL_LITTLE  # "with a drill and got 15 psi"
-    if what == _DRILL_LITTLE and made and min(made) >= _DRILL_PLENTY:
-        return None  # "just rebuilt it and had 75 psi with the drill"
+    what = by_drill(line, found.finding, found.places)
+    if not what:
+        return None
     span = line.span([Mark(True, found.first, found.last)])
     return Fact("finding", {"what": what, "state": state}, span, sure)

@@ -104,6 +104,7 @@ SIGHTS_BRIEF: dict[str, tuple[str, ...]] = {
         "pressure|drops|loss|lost across|between|through the? pump|filter and? the? gallery|block|sender?",
     ),
     "idle_below_spec": (
+        "set|turned|screwed|wound|dropped|lowered|backed the|my|its? idle|tickover speed? down|lower|back|right? down?",
         "idle|idles|idling|tickover is|was|set|speed|too|about|at|around? =below|=under|=lower the? maker|book|spec|specification|figure|manual|normal",
     ),
     "crank_trap_full": (

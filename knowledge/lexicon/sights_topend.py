@@ -143,6 +143,7 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "oil pours|pouring|sheet|gushes|floods .. distributor bore|hole|housing|shaft?",
     ),
     "piston_jet_found_broken": (
+        "without|forgot|lacks|lacking|missing|left-out one|a|the|two|of? the? piston? oil? cooling jet|jets|squirter|squirters|nozzle",
         "piston? oil? cooling? jet|jets|squirter|squirters|nozzle|nozzles .. missing|broken|loose|fallen|off|bent",
         "missing|broken|loose piston? oil? cooling? jet|jets|squirter|squirters|nozzle",
     ),
