@@ -30,6 +30,11 @@ _LAMP_DOES = _set(
 )
 #: "the filter holds very little oil"
 _HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
+_ALL_OVER = Otherwise(said=_set("over round around"))
+#: "filter head gasket"
+_SEAL_OF_THE_HEAD = Otherwise(
+    said=_set("head"), beside=_set("gasket seal o-ring"), unless=_set("element can")
+)
 #: it ran out of the engine
 _SPILT = _set(
     "trail slick streak stripe line drops laid laying dropped dropping dumped leaving left"
@@ -53,7 +58,6 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     **dict.fromkeys(
         (
             "gallery_plug_found_missing",
-            "-gallery_plug_found_missing",
             "crank_plug_found_missing",
             "-crank_plug_found_missing",
             "drain_plug_found_loose",
@@ -179,6 +183,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             then=_set("in into oil fresh new some"),
             unless=_set("out from everywhere onto over off down floor block gasket seal"),
         ),
+        _SEAL_OF_THE_HEAD,
     ),
     # "something hit the underside"
     "witness_marks": (
@@ -261,10 +266,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "oil all over the plug on the switch"
-    **dict.fromkeys(
-        ("all_plugs_accounted_for", "-gallery_plug_found_missing"),
-        (Otherwise(said=_set("over round around")),),
-    ),
+    "all_plugs_accounted_for": (_ALL_OVER,),
+    "-gallery_plug_found_missing": (_SPARK_PLUG, _ALL_OVER),
     # "the rod let go its shell"
     "rod_broken": (Otherwise(said=frozenset(["let"]), then=_set("its the a go")),),
     # "the turbo return pipe is coked"
@@ -311,14 +314,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(said=_set("sheared"), beside=_set("coupling shaft drive tang key pin")),
     ),
     # "the gasket between filter head and block is split"
-    **dict.fromkeys(
-        ("filter_burst", "filter_seat_leaks"),
-        (
-            Otherwise(
-                said=_set("head"), beside=_set("gasket seal o-ring"), unless=_set("element can")
-            ),
-        ),
-    ),
+    "filter_burst": (_SEAL_OF_THE_HEAD,),
     # "filter full of copper flakes"
     "filter_packed": (
         Otherwise(then=_set("copper brass bronze metal metallic bearing flakes glitter swarf")),

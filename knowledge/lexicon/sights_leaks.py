@@ -163,7 +163,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "leaks_only_running": (
         "leak|leaks|leaking|thrown at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
         "stops|stopped leaking|dripping when|after|once|as shut|stopped|off|engine|switched",
-        "no|not|never|doesnt|nothing a? leak|leaks|drip|drips|dripping|leaking|oil? with|when the? engine|it|motor is? off|stopped|=switched-off|standing",
+        "no|not|never|doesnt|nothing a? leak|leaks|drip|drips|dripping|leaking|oil with|when the? engine|it|motor is? off|stopped|=switched-off|standing",
         "leaks|leaking|leak|drips|sprays|thrown only|just|out? when|while|with|at running|engine|revved|full|driving|speed|pressure running|speed|revs?",
     ),
     "only_small_seeps": (

@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+import ast
+import inspect
+from collections.abc import Iterator
+from types import ModuleType
+
 import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
+from knowledge.lexicon import meant_beside, meant_idioms, meant_otherwise, meant_wider
 from knowledge.lexicon.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
 from knowledge.lexicon.meant_beside import BESIDE
 from knowledge.lexicon.meant_idioms import IDIOMS
@@ -164,3 +170,22 @@ def test_a_past_year_is_past_only_for_what_is_put_right() -> None:
     left = read("gallery plug left out last year", BOOK)
     assert "shell_spun" not in {f.name for f in spun.facts}
     assert "gallery_plug_found_missing" in {f.name for f in left.facts}
+
+
+def _keys(node: ast.Dict) -> Iterator[str]:
+    """The keys that a dict display names, also in ``**dict.fromkeys((...), ...)``."""
+    for key, value in zip(node.keys, node.values, strict=True):
+        if isinstance(key, ast.Constant):
+            yield str(key.value)
+        elif key is None and isinstance(value, ast.Call) and isinstance(value.args[0], ast.Tuple):
+            yield from (str(e.value) for e in value.args[0].elts if isinstance(e, ast.Constant))
+
+
+@pytest.mark.parametrize("module", [meant_beside, meant_idioms, meant_otherwise, meant_wider])
+def test_no_finding_stands_twice_in_one_table(module: ModuleType) -> None:
+    """The second entry of a finding would take the place of the first without a word."""
+    tree = ast.parse(inspect.getsource(module))
+    tables = [list(_keys(node)) for node in ast.walk(tree) if isinstance(node, ast.Dict)]
+    twice = [key for keys in tables for key in set(keys) if keys.count(key) > 1]
+    assert max(len(keys) for keys in tables) > 5
+    assert not twice
