@@ -79,7 +79,7 @@ def safety_left(diagnosis: Diagnosis) -> Menu | None:
 
 def _by_the_lamp_alone(diagnosis: Diagnosis) -> bool:
     """Whether all that was said of the pressure is what a lamp does, and no gauge is known of."""
-    trouble = [b.behaviour for b in diagnosis.case.behaviours if b.behaviour.shows in _TROUBLE]
+    trouble = [b.behaviour for b in diagnosis.case.behaviours if not b.behaviour.is_noise]
     lamp = [b.shows is Shows.LAMP or b.gauge is Gauge.LAMP for b in trouble]
     gauged = diagnosis.case.readings or Known.of(diagnosis).any_of(
         ("direct_gauge", "electric_gauge")

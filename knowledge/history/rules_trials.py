@@ -1,9 +1,11 @@
 """Rules on trials without effect: what was seen, or put right, on the way to them."""
 
 from knowledge.model import Cause, Shift, Station
+from knowledge.pressure import behaviour
+from knowledge.reports.behaviours import MEANT
 from knowledge.reports.shapes import TrialKind, TrialMade
 from knowledge.reports.words import Result
-from knowledge.rule_api import Conclusions, Known, example, less_common, rules_of
+from knowledge.rule_api import Conclusions, Known, example, is_present, less_common, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import trials as delivery_trials
@@ -51,6 +53,8 @@ AFTER_THE_DIPSTICK: tuple[TrialKind, ...] = (
     relief_trials.STIFFER_SPRING,
     relief_trials.NEW_RELIEF_VALVE,
 )
+NEW_PUMPS = (pump_trials.NEW_PUMP, pump_trials.PUMP_REBUILT, pump_trials.HIGH_VOLUME_PUMP)
+NEW_FILTERS = (delivery_trials.NEW_FILTER, delivery_trials.OTHER_FILTER)
 OF_THE_OLD_OIL: tuple[Cause, ...] = (
     oil_causes.OIL_LEVEL_HIGH,
     oil_causes_contamination.FUEL_DILUTION,
@@ -124,3 +128,24 @@ def sump_was_off_in_vain(known: Known) -> Conclusions:
         yield less_common(suction_causes.PICKUP_SCREEN_BLOCKED)
         yield less_common(suction_causes_sump.FOREIGN_BODY_IN_SUMP)
         yield less_common(suction_causes_sump.PAN_DENTED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(trials=[TrialMade(pump_trials.NEW_PUMP, Result.WORSE)]),
+        example(trials=[TrialMade(delivery_trials.NEW_FILTER, Result.WORSE)]),
+    ],
+    non_matches=[
+        example(trials=[TrialMade(pump_trials.NEW_PUMP, Result.NO_DIFFERENCE)]),
+        example(trials=[TrialMade(bearings_trials.NEW_BEARINGS, Result.WORSE)]),
+        example(),
+    ],
+)
+def worse_since_the_new_part(known: Known) -> Conclusions:
+    """What is worse since a new part went in began with it: the part, or how it was fitted."""
+    worse = {t.trial for t in known.trials() if t.result is Result.WORSE}
+    if worse.intersection(NEW_PUMPS):
+        yield is_present(behaviour.CHANGED_WITH_NEW_PUMP, MEANT)
+    if worse.intersection(NEW_FILTERS):
+        yield is_present(behaviour.CHANGED_WITH_OIL_CHANGE, MEANT)

@@ -10,9 +10,10 @@ from itertools import pairwise
 from math import log, sqrt
 from typing import NamedTuple
 
+from knowledge.engines import features
 from knowledge.history import areas, areas_inside, findings
 from knowledge.history.fresh_build import just_rebuilt
-from knowledge.model import DOWN, OFTEN, SOMETIMES, Finding, Station
+from knowledge.model import DOWN, OFTEN, SOMETIMES, Finding, Shift, Station
 from knowledge.pressure import behaviour
 from knowledge.reports.behaviours import LIKELY, MEANT
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
@@ -25,10 +26,13 @@ from knowledge.rule_api import (
     example,
     is_present,
     leads_to,
+    less_common,
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import findings as instrument_findings
+from knowledge.stations.suction import causes as suction_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -52,6 +56,15 @@ SAME_WORK = (
 )
 #: facts of history whose absence makes these mistakes rarer for the same reason
 SAME_REASON = (findings.OIL_JUST_CHANGED, findings.FRESHLY_REBUILT)
+#: pumps that come off without the sump
+OUTSIDE_THE_SUMP = (features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE)
+#: what work on a pump in the sump may leave wrong beside it
+OF_THE_PICKUP = (
+    suction_causes.PICKUP_TUBE_LOOSE,
+    suction_causes_sump.PICKUP_CLEARANCE_TIGHT,
+    suction_causes_sump.PICKUP_CLEARANCE_WIDE,
+    suction_causes_sump.FOREIGN_BODY_IN_SUMP,
+)
 REPLACED = (Done.RENEWED, Done.REBUILT)
 
 #: the finding that says that the trouble began with work there
@@ -283,6 +296,26 @@ def renewed_is_not_yet_worn(known: Known) -> Conclusions:
         for cause in work.area.renews if work.done in REPLACED else ():
             if most > 1.0:
                 yield Shifted(cause, Multiple(1.0 / sqrt(most), SAME_WORK, number))
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(features.PUMP_ON_CAM_NOSE, earlier=[EarlierWork(areas.OIL_PUMP)]),
+        example(features.PUMP_OUTSIDE, earlier=[EarlierWork(areas.OIL_PUMP, Done.RENEWED)]),
+    ],
+    non_matches=[
+        example(features.PUMP_ON_SKEW_GEAR, earlier=[EarlierWork(areas.OIL_PUMP)]),
+        example(features.PUMP_ON_CAM_NOSE, earlier=[EarlierWork(areas.OIL_CHANGE)]),
+        example(features.PUMP_ON_CAM_NOSE),
+    ],
+)
+def pump_work_away_from_the_pickup(known: Known) -> Conclusions:
+    """A pump that comes off from outside is renewed without touching the pickup in the sump."""
+    pump = any(work.area is areas.OIL_PUMP for work in known.earlier_work())
+    if pump and any(map(known.has, OUTSIDE_THE_SUMP)):
+        for cause in OF_THE_PICKUP:
+            yield less_common(cause, Shift.STRONG_DOWN)
 
 
 @rule(

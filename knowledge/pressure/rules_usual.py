@@ -2,9 +2,12 @@
 
 from dataclasses import replace
 
+from knowledge.history.areas import OIL_PUMP
 from knowledge.model import Gauge, Reading, Station
 from knowledge.pressure import behaviour
 from knowledge.pressure.gauge import SAY_SO, at_pump, runs, sure_fallen
+from knowledge.reports.shapes import EarlierWork
+from knowledge.reports.words import Done
 from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.units import PSI
@@ -24,13 +27,18 @@ NOW_DIRECT = replace(NOW, gauge=Gauge.DIRECT)
         example(readings=[NOW]),
         example(readings=[replace(NOW, usual=22 * PSI)]),
         example(readings=[replace(NOW, usual=50 * PSI, tap="pump")]),
+        example(
+            readings=[replace(NOW, usual=50 * PSI)], earlier=[EarlierWork(OIL_PUMP, Done.RENEWED)]
+        ),
     ],
 )
 def held_more_before(known: Known) -> Conclusions:
     """What held more before has fallen: it was not low since it was built.
 
-    Misleads where the usual figure is that of before a rebuild.
+    Where parts were renewed or it was rebuilt, the usual figure may be that of before.
     """
+    if any(work.done in (Done.RENEWED, Done.REBUILT) for work in known.earlier_work()):
+        return
     fallen = [sure_fallen(r) for r in known.readings() if runs(r) and not at_pump(r)]
     if fallen and max(fallen) >= SAY_SO:
         yield is_absent(behaviour.LOW_FROM_FIRST_START, max(fallen))

@@ -67,7 +67,7 @@ CAM_DAMAGE_THAT_FOLLOWED = LinkGroup(
         *effects_of(
             conditions.BEARINGS_STARVED,
             {
-                findings_cam.CAM_BEARING_FOUND_BAD: (SOMETIMES, COMMON_PRACTICE),
+                findings_cam.CAM_BEARING_FOUND_BAD: (SELDOM, COMMON_PRACTICE),
                 findings_cam.CAM_JOURNALS_WORN: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
