@@ -21,14 +21,17 @@ def has_a_lamp_only(case: Case) -> bool:
     return case.known_features.get(LAMP_ONLY) is State.PRESENT
 
 
+def was_never_read(case: Case) -> bool:
+    """Whether the engine has a lamp only and nobody read a pressure on another gauge."""
+    return has_a_lamp_only(case) and not (case.readings or case.start_readings)
+
+
 def is_by_lamp(case: Case, opened: Collection[Access] = ()) -> bool:
     """Whether the lamp is all that will show the repair: no gauge was ever read, nothing opened.
 
     An engine that was open further than for a service is started on a test gauge.
     """
-    if not has_a_lamp_only(case) or case.readings or case.start_readings:
-        return False
-    return not (frozenset(opened) & (ENDS_RUNNING - SERVICED))
+    return was_never_read(case) and not (frozenset(opened) & (ENDS_RUNNING - SERVICED))
 
 
 def is_out_of_place(

@@ -66,6 +66,7 @@ _THEN = frozenset(
 _LISTED = (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
 _WENT = 9  #: words from a person to how fast he goes
 _HYPHENS = frozenset(["-", "–", "—", "/", "%"])
+_TO_GAUGE = 3  #: words from "on" to the test gauge it was read on
 
 
 def may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:
@@ -102,7 +103,10 @@ def _is_named_so(line: Line, i: int) -> bool:
     """Whether a side, a row or the place on a dial says that it is one: "the 20 mark"."""
     if line.word(i + 1) == "mark" or _of_a_side(line, i) or i in row_of(line):
         return True
-    return (line.word(i + 1), line.word(i + 2)) in ON_THE and line.word(i + 3) in DASH
+    tested = line.word(i + 1) == "on" and any(
+        i < m.first <= i + _TO_GAUGE for m in line.find(line.lexicon.direct)
+    )
+    return tested or ((line.word(i + 1), line.word(i + 2)) in ON_THE and line.word(i + 3) in DASH)
 
 
 def _counts_something(line: Line, i: int, token: Token) -> bool:

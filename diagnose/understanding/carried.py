@@ -21,12 +21,14 @@ SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _NOT_HOT = (*SPANS, Circumstance.START, Circumstance.AFTER_REST, Speed.CRANKING)
 _JOINED = frozenset([",", "and", "but", "or", ";", "only"])  #: all that parts two figures of a list
 _LEADS = frozenset(["it", "and", "then", "needle", "gauge", "pressure", "the", ",", "but", "just"])
+_LEAST = 2  #: pressures of a list
 _FALLING = 3  #: words before a pressure in which it is said to have fallen to it
 
 
 def carry_on(line: Line, found: Sequence[Pressure]) -> None:
     """Give each pressure of a sentence the heat, speed and gauge that it shares with another."""
     _heat_said_ahead(line, found)
+    _gauge_said_behind(line, found)
     for before, each in pairwise(found):
         if before.usual == each.usual:
             _heat_since(line, before, each)
@@ -38,16 +40,39 @@ def _heat_said_ahead(line: Line, found: Sequence[Pressure]) -> None:
     """Heat ahead of a list is that of all of it, and so is the test gauge of the first."""
     lead: list[Mark[object]] = []
     for before, other in zip((None, *found), found, strict=False):
-        own = [m for m in other.near if m.last <= other.mark.first and is_heat(m)]
+        own = [m for m in other.near if m.last <= other.mark.first and _is_warmth(m)]
         later = any(m.value in SPANS for m in other.near)  # "cold 75, after an hour 20"
         if own:
             lead = own
-        elif later or _fell_to(line, before, other) or any(is_heat(m) for m in other.near):
+        elif later or _fell_to(line, before, other) or any(map(_is_warmth, other.near)):
             lead = []  # "cold it's 60, then 45 once warm and 15 at the lights"
         else:
             other.near += lead
         if other is not found[0] and not any(m in gauges_named(line) for m in other.near):
             other.near += [m for m in found[0].near if m in direct_named(line)]
+
+
+def _is_warmth(mark: Mark[object]) -> bool:
+    return is_heat(mark) or is_temperature(mark)
+
+
+def _gauge_said_behind(line: Line, found: Sequence[Pressure]) -> None:
+    """The test gauge named behind a list is that of all of it, where each has its own speed.
+
+    "6 psi at 500 rpm, 22 psi at 2000 rpm on a test gauge", not "dash 5, 45 on a test gauge".
+    """
+    named = gauges_named(line)
+    own_speed = all(any(map(_is_speed, p.near)) for p in found)
+    if len(found) < _LEAST or not own_speed or len(named) != 1 or found[-1].usual:
+        return
+    (gauge,) = named
+    if (
+        gauge in direct_named(line)
+        and gauge in found[-1].near
+        and gauge.first > found[-1].mark.first
+    ):
+        for each in found[:-1]:
+            each.near += [gauge] * (not each.usual)
 
 
 def _fell_to(line: Line, before: Pressure | None, pressure: Pressure) -> bool:

@@ -70,6 +70,9 @@ def thinner_than_before(paragraph: Paragraph) -> Iterator[Fact]:
         "20w50 in it, the book calls for SAE 30": ["finding oil_grade_too_heavy present"],
         "5w20 in it, the manual says 15w40": ["finding oil_grade_too_thin present"],
         "10w40 in it, the manual says 10w40": ["finding oil_grade_as_manual present"],
+        "whatever was on the shelf, 10w40 i think, says 5w30 in the book": [
+            "finding oil_grade_too_heavy present"
+        ],
         "15W-40 in it, my brother says 5W-40": [],
         "15W-40 in it, is 5W-40 right?": [],
         "15W-40 in it, handbook says 5W-40 or 10W-40": [],
@@ -121,7 +124,8 @@ def _by_the_book(line: Line, place: int) -> bool:
     """Whether a grade is the one that manual or maker gives."""
     clause = line.clause(place)
     lead = line.words(clause.first, place)
-    return bool(lead & BOOKS) and bool(lead & BOOK_SAYS) and not line.sentence.asks
+    near = lead | line.words(place + 1, clause.last)  # "says 5w30 in the book"
+    return bool(near & BOOKS) and bool(lead & BOOK_SAYS) and not line.sentence.asks
 
 
 def _cold(grade: str) -> int:
@@ -169,6 +173,6 @@ def _is_in_it(line: Line, place: int) -> bool:
     for k in range(place - 1, line.clause(place).first - 1, -1):
         if "grade" in line.tokens[k].kinds:
             break
-        if line.word(k) in NOT_IN_IT:
-            return False
+        if line.word(k) in NOT_IN_IT and line.word(k - 1) != "whatever":
+            return False  # not "whatever was on the shelf"
     return True

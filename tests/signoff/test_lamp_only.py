@@ -123,6 +123,23 @@ def test_the_start_and_the_report_speak_of_the_lamp(tmp_path: Path) -> None:
     assert "oil lamp out at hot idle" in owner
 
 
+def test_a_report_denies_no_pressure_that_was_read(tmp_path: Path) -> None:
+    """A test gauge was on: the owner is shown by how far it may fall."""
+    path, page = tmp_path / "a.toml", tmp_path / "a.html"
+    after = (
+        '[[reading]]\nno = 8\npressure = "2.4 bar"\nrpm = "1000 rpm"\noil = "hot"\ngauge = "direct"\n'
+        'at = "start"\n'
+    )
+    path.write_text(DRAINED + after + CLOSED.format("filter_drainback", ""), "utf-8")
+    assert call("report", path, "--out", page).code == 0
+    owner = page.read_text("utf-8").partition("The technical part")[0]
+    assert "no pressure was read" not in owner
+    path.write_text((DRAINED + after).replace(HEAD, GAUGE), "utf-8")
+    assert call("report", path, "--out", page).code == 0
+    owner = page.read_text("utf-8").partition("The technical part")[0]
+    assert "far below the 2.4 bar it shows" in " ".join(owner.split())
+
+
 def test_the_owner_of_a_sound_engine_hears_it_in_one_sentence(tmp_path: Path) -> None:
     path, page = tmp_path / "a.toml", tmp_path / "a.html"
     for text, sound in ((WIRE + SOUND, True), (WIRE + SOUND.replace("20 psi", "5 psi"), False)):

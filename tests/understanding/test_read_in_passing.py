@@ -184,12 +184,37 @@ READ = {
         "earlier sump renewed",
     ],
     "stays on 85 hot even at idle": ["reading 85 psi hot, idle"],
+    "180F oil: 6 psi at 500 rpm, 22 psi at 2000 rpm on a new master gauge": [
+        "reading 6 psi 180 F, 500 rpm",
+        "reading 22 psi 180 F, 2000 rpm",
+    ],
+    "reads 5, 45 on a test gauge": ["reading 5 psi", "reading 45 psi"],
+    "dash shows 5 at idle, 45 at idle on a test gauge": [
+        "reading 5 psi idle",
+        "finding panel_reads_too_low present",
+        "reading 45 psi idle",
+    ],
+    "60 psi at 40C, 20 psi at 90C at idle": ["reading 60 psi 40 C", "reading 20 psi idle, 90 C"],
 }
 
 
 @pytest.mark.parametrize("text", READ)
 def test_what_is_said_in_passing(text: str) -> None:
     assert [f.short for f in read(text, BOOK).facts] == READ[text]
+
+
+@pytest.mark.parametrize(
+    ("text", "gauges"),
+    [
+        ("6 psi at 500 rpm, 22 psi at 2000 rpm on a new master gauge", ["direct", "direct"]),
+        ("dash shows 5 at idle, 45 at idle on a test gauge", [None, "direct"]),
+        ("reads 5, 45 on a test gauge", [None, "direct"]),
+    ],
+)
+def test_a_test_gauge_behind_a_list_is_of_all_with_a_speed(text: str, gauges: list[object]) -> None:
+    """Not of what the panel shows, nor of figures without a speed."""
+    found = [f for f in read(text, BOOK).facts if f.table == "reading"]
+    assert [f.fields.get("gauge") for f in found] == gauges
 
 
 def test_mains_are_shown_as_mains() -> None:

@@ -8,7 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.report_entries import closing
 from diagnose.output.scale import scale_of
 from diagnose.planning.choosing import SURE
-from diagnose.signoff.lamp import has_a_lamp_only
+from diagnose.signoff.lamp import was_never_read
 from diagnose.signoff.nothing_wrong import of_no_fault
 from diagnose.signoff.sheet import Signoff
 
@@ -53,7 +53,7 @@ def ended(case: Case, held_up: int = 0) -> str:
     done = f" {end.heads_remedy}: {end.remedy.rstrip('.')}." if end.remedy else ""
     if case.closed is not None and of_no_fault(case.closed.causes) and not shows.broken:
         return f"{head}, no fault found: {was}.{done}"
-    if shows.hot_idle is None and not shows.broken and has_a_lamp_only(case):
+    if shows.hot_idle is None and not shows.broken and was_never_read(case):
         return f"{head}: {was}.{done} The lamp is its only instrument."
     if shows.hot_idle is None and not shows.broken:
         no = "No hot idle pressure of the repaired engine is recorded."

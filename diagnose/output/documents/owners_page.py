@@ -18,7 +18,7 @@ from diagnose.output.documents.reported import earlier_sentence
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.judging import Verdict
-from diagnose.signoff.lamp import has_a_lamp_only
+from diagnose.signoff.lamp import has_a_lamp_only, was_never_read
 from diagnose.signoff.nothing_wrong import nothing_wrong, of_no_fault
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
@@ -105,10 +105,13 @@ def _stop(case: Case, scale: Scale) -> str:
     if has_a_lamp_only(case):
         return "Stop the engine at once if the lamp comes on or it knocks."
     least = scale.one(case.limit(STOP_IDLE_PRESSURE))
-    return (
-        "Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below "
-        f"{least}."
-    )
+    stop = "Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below"
+    shown = [r.reading.pressure for r in case.start_readings]
+    if (idle := mended(case).hot_idle) is not None:
+        return f"{stop} {least}, or far below the {scale.one(idle)} it shows at hot idle."
+    if shown:  # a set of one speed has no idle
+        return f"{stop} {least}, or far below the {scale.one(min(shown))} it shows now."
+    return f"{stop} {least}."
 
 
 def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
@@ -130,7 +133,7 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return f"No fault found; {day}."
     if (only := instrument_only(diagnosis.inference)) and shows.hot_idle is None:
         return f"{_sound(diagnosis, only, scale)}; {day}."
-    if shows.hot_idle is None and has_a_lamp_only(case):
+    if shows.hot_idle is None and was_never_read(case):
         return f"Repaired; {day}. The lamp is its only instrument: no pressure was read."
     if shows.hot_idle is None:
         return f"Repaired; {day}. Hot idle was not read afterward."
