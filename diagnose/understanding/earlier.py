@@ -30,6 +30,7 @@ _WHO = frozenset(["i", "we", "ive", "weve", "of"])  #: "nothing I have done help
 _DAYS_AGO = ("1 days", "2 days")
 _CARRIED = 4  #: words from "not" to "carried out"
 _PUT_BACK = 5  #: so many words behind the work it was refitted
+_DECIDED = frozenset(["decided", "elected", "opted"])
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
 
@@ -64,6 +65,7 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
             "earlier timing renewed"
         ],
         "the oil lamp came on. Fitted a chain kit. Started it": ["earlier timing renewed"],
+        "so I decided to rebuild the top end and to replace the oil pump": [],
         "since the rebuild": ["earlier whole_engine rebuilt straight before"],
         "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
         "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
@@ -154,6 +156,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
                 continue
             if not before and job.trial not in as_trials:
                 before = "straight before" if shown_at_the_start(job, paragraph, troubles) else ""
+            if not before and _decided(job):
+                continue
             opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
             opened = opened and job.line.word(job.first) not in REUSED and not job.put_back
             if opened and not before:
@@ -244,6 +248,11 @@ def _not_carried_out(job: Job) -> bool:
     return denied is not None and any(
         line.word(k) in CARRIED_OUT for k in range(denied, denied + _CARRIED)
     )
+
+
+def _decided(job: Job) -> bool:
+    """Whether its sentence says that it was decided on: then the trouble came first."""
+    return any(job.line.word(k) in _DECIDED for k in range(job.first))
 
 
 def _hands(line: Line, job: Job) -> Mark[Hands] | None:

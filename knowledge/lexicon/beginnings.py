@@ -108,7 +108,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         f"parked|left|stopped|shut|put|switched .. {_DAYS}|night|last-night|yesterday|evening and|,|then|next|by|this? ,|next|this|by|the? {_DAYS}|morning|today|day",
         "was .. when i|we|it parked|stopped|shut|switched|left|turned",
         f"next|following morning|start|day|time|startup|trip|restart|weekend .. {_NONE}",
-        f"started|restarted|fired|start|restart|starting it|her? up? again|next|later|back|up .. {_NONE}",
+        f"started|restarted|fired|start|restart|starting it|her? up? again|next|later|back up? .. {_NONE}",
         f"switched|turned|shut|stopped|parked .. off|it|down|up .. restart|restarted|started|start .. {_NONE}|lamp|light",
         "at|on the? next|following|third|second|restart start|startup|session",
         "lamp|light|pressure .. on|at the? next|restart start",

@@ -120,12 +120,17 @@ def speed_not_idle(b: Behaviour) -> float:
 
 
 def hot_not_cold(b: Behaviour) -> float:
-    """How sure it is that it shows hot and not cold; 0 where that was not said."""
+    """How sure it is that it shows hot and not cold; 0 where that was not said.
+
+    A start that is set against hot oil is a cold one.
+    """
     hot = C.HOT in b.during or bool(b.during & LATE)
     if not hot or b.during & {C.COLD, C.START}:
         return 0.0
     if C.COLD in b.never:
         return PLAIN
+    if C.START in b.never and C.HOT in b.during:
+        return MEANT
     if not b.only:
         return 0.0
     return PLAIN if C.HOT in b.during else LIKELY

@@ -158,3 +158,10 @@ def test_nothing_at_idle_stays_nothing_without_pressure_at_speed(
     facts = Facts(behaviours=(report(Shows.NONE, C.IDLE),), readings=readings)
     result = infer(BOOK.statements, facts)
     assert "gauge_reads_zero" in {d.finding.id for d in result.derived if d.state is State.PRESENT}
+
+
+def test_good_at_the_start_and_low_with_hot_oil_is_good_cold() -> None:
+    """A start that is set against hot oil is a cold one."""
+    said = (report(Shows.NORMAL, C.START), report(Shows.NONE, C.HOT))
+    assert follows(*said).get("good_cold_low_hot")
+    assert "good_cold_low_hot" not in follows(report(Shows.NORMAL, C.SPEED), said[1])

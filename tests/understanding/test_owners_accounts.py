@@ -68,6 +68,10 @@ EXACTLY: dict[str, list[str]] = {
         "finding plugs_not_counted present"
     ],
     "No one could remember putting that one back": [],
+    "pressure is good at start up but drops to zero": [
+        "behaviour normal at start",
+        "behaviour none",
+    ],
     # questions
     "So this means I have got a bad sender?": [],
     # a thing of another kind
