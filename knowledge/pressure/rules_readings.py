@@ -71,8 +71,9 @@ def wanted(known: Known, reading: Reading) -> float:
     if is_cold(reading):
         return wanted_cold(*figures)
     least = wanted_hot(*figures, known.limit(quantities.HOT_RUNNING_PRESSURE))
-    if known.has(features.DIESEL) and at_speed(reading):
-        return max(least, quantities.DIESEL_AT_SPEED.value)
+    at_its_speed = quantities.DIESEL_AT_SPEED.value
+    if at_speed(reading) and at_its_speed in known.limit_figures(quantities.STOP_RUNNING_PRESSURE):
+        return max(least, at_its_speed)
     return least
 
 

@@ -323,8 +323,8 @@ TRIALS: dict[str, list[str]] = {
         "trial: new_sender (result no difference)",
     ],
     "changed the oil. Fired it up and nothing on the gauge": [
-        "behaviour: none (during ['at start'], since the next start)",
-        "earlier work: oil_change (done renewed)",
+        "behaviour: none (during ['at start'])",
+        "earlier work: oil_change (done renewed, before straight before)",
     ],
     "new oil and filter. Pressure fine, 4 bar. 20 hours later down to 1.5 bar hot. Oil came out milky again": [
         "behaviour: normal",

@@ -148,7 +148,7 @@ READ: dict[str, list[str]] = {
     ],
     "new filter, started it up and the gauge never moved": [
         "behaviour none at start",
-        "earlier filter_change renewed",
+        "earlier filter_change renewed straight before",
     ],
     "ran over a rock and then the oil light came on": ["behaviour lamp a blow to the sump"],
     "oil lite flickers wen hot, goes off soon as i touch the gas": [
