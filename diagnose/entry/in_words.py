@@ -39,6 +39,12 @@ _NO = frozenset(["no", "nope", "nah", "never", "not"])
 _NOT_DONE = frozenset(["not", "no", "never", "nobody", "none", "nothing", "haven't", "hasn't"])
 _UNSURE = frozenset(["idea", "sure", "know", "certain", "tell", "remember", "say", "checked"])
 _DENIED = frozenset(["not", "no", "never", "without"])  #: as tokens
+_ASKS = frozenset(["whats", "what's", "hows", "how's", "wheres", "where's", "whos", "huh"])
+_ASKS_HOW = (
+    *(["what", w] for w in ("is", "are", "does", "do")),
+    *(["how", w] for w in ("do", "can", "would", "does")),
+    *(["where", w] for w in ("is", "do", "are")),
+)
 _MOST = 0.5  #: share of the tokens of a sentence that its choices must have
 _CLAUSES = re.compile(r"\s*(?:[,;:.!?]+(?=\s|$)|\b(?:and|but|because|although|though)\b)\s*", re.I)
 #: behind "no" and "yes" where these answer; any other word is what there is none of
@@ -119,6 +125,17 @@ def _is_most(question: Question, said: Said, line: str) -> bool:
     words = tokens(line)
     named = {token for phrase in phrases for token in tokens(phrase)}
     return sum(word in named for word in words) >= _MOST * len(words)
+
+
+def asks_back(line: str) -> bool:
+    """Whether a line asks what the question means, and answers nothing: "whats a knock".
+
+    >>> asks_back("whats a knock"), asks_back("what it did before"), asks_back("a knock")
+    (True, False, False)
+    """
+    words = re.findall(r"[a-z']+", line.lower().replace("’", "'"))
+    asked = bool(words) and (words[0] in _ASKS or words[:2] in _ASKS_HOW)
+    return asked and (len(words) < STORY_WORDS or line.rstrip().endswith("?"))
 
 
 def is_story(line: str) -> bool:

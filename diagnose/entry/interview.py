@@ -27,7 +27,7 @@ from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
-from diagnose.entry.in_words import heard, is_story, taken_as
+from diagnose.entry.in_words import asks_back, heard, is_story, taken_as
 from diagnose.entry.numbers import Readings, doubtful
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import (
@@ -145,6 +145,8 @@ class Interview:
             return Reply.STOP
         answer = read_line(question, line)
         self.taken, rest = "", ""
+        if answer is Reply.UNCLEAR and asks_back(line):
+            return Reply.WHY
         if answer is Reply.UNCLEAR and is_safety(question) and is_story(line):
             self._open.pop()
             self._save_story(line)

@@ -66,7 +66,8 @@ def pressure_after(
     if _at_zero(paragraph, line):
         value = Result.CURED if now >= ENOUGH else Result.HELPED if now else Result.NO_DIFFERENCE
     elif not before:
-        value = Result.CURED if now >= PLENTY else None
+        cold = "cold" in {line.word(k) for k in range(at - 2, at + 3)}
+        value = Result.CURED if now >= PLENTY and not cold else None
     else:
         value = result_between(min(before), now)
     instrument = job.trial in OF_INSTRUMENTS and value is Result.HELPED

@@ -39,7 +39,8 @@ def lone_result(line: Line) -> Mark[Result] | None:
     values = [v for k in figures for v in pressures_at(line, k)]
     if len(figures) != 1 or len(values) != 1 or not rest <= BESIDE_A_FIGURE:
         return None
-    if "pressure" not in line.tokens[figures[0]].kinds or ENOUGH <= values[0] < PLENTY:
+    cold = "cold" in {t.word for t in line.tokens} and values[0] >= ENOUGH  # which proves nothing
+    if "pressure" not in line.tokens[figures[0]].kinds or ENOUGH <= values[0] < PLENTY or cold:
         return None
     value = Result.CURED if values[0] >= PLENTY else Result.NO_DIFFERENCE
     return Mark(value, whole.first, whole.last)

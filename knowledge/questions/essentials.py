@@ -8,7 +8,10 @@ ZERO, KNOCK = "gauge_reads_zero", "bearing_knock"
 SAFETY = Menu(
     id="safety",
     asks="Safety first: when it runs, does the gauge read zero, or does it knock?",
-    why="With no pressure or a knock, every further minute of running ruins bearings.",
+    why=(
+        "With no pressure or a knock, every further minute of running ruins bearings. A knock is a "
+        "dull, heavy beat low in the engine, like a hammer on wood, faster as the engine is revved."
+    ),
     choices=(
         Choice("zero", (ZERO,), also=("no pressure", "nothing on the gauge")),
         Choice("a knock", (KNOCK,)),

@@ -263,3 +263,13 @@ def test_that_nothing_of_it_is_true_is_always_the_last_choice() -> None:
     for menu in (*ESSENTIALS, *GROUPS, SAFETY):
         empty = [i for i, choice in enumerate(menu.choices) if not choice.there]
         assert empty in ([], [len(menu.choices) - 1]), menu.id
+
+
+def test_a_question_back_is_no_answer(tmp_path: Path) -> None:
+    """It is answered by why it is asked; "a knock" alone is an answer."""
+    path = tmp_path / "a.toml"
+    shown = call("ask", path, answers="whats a knock\nstop\n")
+    assert "A knock is a dull, heavy beat" in " ".join(shown.err.split())
+    assert not path.exists() or KNOCK not in path.read_text("utf-8")
+    call("ask", path, answers="a knock\nstop\n")
+    assert KNOCK in path.read_text("utf-8")

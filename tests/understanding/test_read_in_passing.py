@@ -195,6 +195,12 @@ READ = {
         "reading 45 psi idle",
     ],
     "60 psi at 40C, 20 psi at 90C at idle": ["reading 60 psi 40 C", "reading 20 psi idle, 90 C"],
+    "whatever was on the shelf, 10w40, says 5w30 in the book": [
+        "finding oil_grade_too_heavy present",
+        "oil 10W-40",
+    ],
+    "OK borrowed a mechanical gauge. Cold 52 psi": ["reading 52 psi cold"],
+    "new pump. 52 psi hot": ["trial new_pump cured", "reading 52 psi hot"],
 }
 
 
