@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, permutations
 
 from diagnose.understanding.gauges import direct_named, gauges_named
 from diagnose.understanding.gauges_compared import RUN, Pressure
 from diagnose.understanding.paragraph import Line, heat_at
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.reading_fields import is_temperature
-from diagnose.understanding.text import Token
+from diagnose.understanding.reading_fields import is_speed_figure, is_temperature
 from diagnose.understanding.usual_pressures import is_heat
 from knowledge.lexicon.numbers import FALLS
 from knowledge.reports.words import Circumstance, Shows, Speed
@@ -34,6 +33,14 @@ def carry_on(line: Line, found: Sequence[Pressure]) -> None:
             _heat_since(line, before, each)
             _speed_of(line, before, each)
     _of_what_it_did(line, found)
+
+
+def at_one_moment(line: Line, pair: Sequence[Pressure]) -> None:
+    """Give a pressure without speed and heat those of the other gauge beside it."""
+    gauges = gauges_named(line)
+    for one, other in permutations(pair):
+        if all(m in gauges or m in other.near for m in one.near):
+            one.near += [m for m in other.near if m not in gauges and m not in one.near]
 
 
 def _heat_said_ahead(line: Line, found: Sequence[Pressure]) -> None:
@@ -125,5 +132,4 @@ def _of_what_it_did(line: Line, found: Sequence[Pressure]) -> None:
 
 def _is_speed(mark: Mark[object]) -> bool:
     """Whether a mark says how fast it ran, in words or figures."""
-    figure = isinstance(mark.value, Token) and "rpm" in mark.value.kinds
-    return figure or mark.value in RUN
+    return is_speed_figure(mark) or mark.value in RUN

@@ -41,6 +41,11 @@ def is_temperature(mark: Mark[object]) -> bool:
     return isinstance(mark.value, Token) and "temperature" in mark.value.kinds
 
 
+def is_speed_figure(mark: Mark[object]) -> bool:
+    """Whether a mark is a speed in figures."""
+    return isinstance(mark.value, Token) and "rpm" in mark.value.kinds
+
+
 def _is_of_oil(line: Line, mark: Mark[object]) -> bool:
     """Whether a temperature is that of the oil: "oil at 90 C", "80c oil 0.4 bar"."""
     words = line.words(mark.first - _BEFORE, mark.first)

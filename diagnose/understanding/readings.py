@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise, permutations
+from itertools import pairwise
 
 from diagnose.understanding.bare_numbers import MOST_BAR
 from diagnose.understanding.bounds import bounded, hardly, of_alarm
-from diagnose.understanding.carried import SPANS, carry_on
+from diagnose.understanding.carried import SPANS, at_one_moment, carry_on
 from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.compared_figures import compares_pressures, of_the_book, recovers_then
 from diagnose.understanding.facts import Fact, Span, Value, reader, said_once
@@ -18,7 +18,12 @@ from diagnose.understanding.nearness import how_near, nearness, of_none
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
-from diagnose.understanding.reading_fields import DIRECT, field_of, is_temperature
+from diagnose.understanding.reading_fields import (
+    DIRECT,
+    field_of,
+    is_speed_figure,
+    is_temperature,
+)
 from diagnose.understanding.stance import UNTRUE, Stance
 from diagnose.understanding.stations_named import beside_each_other, station_of
 from diagnose.understanding.then_now import is_a_step, left_behind, of_an_earlier_day
@@ -36,6 +41,7 @@ from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
+_MAKES = frozenset(["makes", "gives", "shows", "reads", "gets"])
 _NOW_WITHIN = 8  #: words between what was and what is now
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
@@ -272,7 +278,8 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     for mark, whole in in_groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
         leads = line.word(whole.first - 1) in ("and", "then", "but")
-        if mark.value in SPANS and (leads or line.word(whole.last) == "to"):
+        speaks = is_speed_figure(mark) and line.word(whole.last) in _MAKES  # "2500 rpm makes 20"
+        if speaks or (mark.value in SPANS and (leads or line.word(whole.last) == "to")):
             able = [k for k in able if found[k].mark.first > mark.first] or able
         if is_heat(mark) and line.word(mark.first - 1) in ("all", "both") and not found[0].left:
             for each in found:
@@ -289,7 +296,7 @@ def _share_out(line: Line, found: list[Pressure], governed: bool) -> None:
     carry_on(line, found)
     two = len(found) == len(_BOTH)
     if two and ({by_panel(p) for p in found} == _BOTH or beside_each_other(line)):
-        _at_one_moment(line, found)
+        at_one_moment(line, found)
     for each in found:
         each.near += [] if each.near else of_the_book(line, each.mark.last - 1, every)
         each.near += station_of(line, each.mark)
@@ -323,14 +330,6 @@ def _set_direct(line: Line, found: list[Pressure], put_on: bool) -> bool:
         behind = any(at < each.mark.first for at in named)
         each.direct = behind or (put_on and not line.find(line.lexicon.direct))
     return bool(named) or (put_on and bool(found))
-
-
-def _at_one_moment(line: Line, pair: list[Pressure]) -> None:
-    """Give a pressure without speed and heat those of the other gauge beside it."""
-    gauges = gauges_named(line)
-    for one, other in permutations(pair):
-        if all(m in gauges or m in other.near for m in one.near):
-            one.near += [m for m in other.near if m not in gauges and m not in one.near]
 
 
 def _set_now(line: Line, found: list[Pressure]) -> None:

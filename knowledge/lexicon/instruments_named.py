@@ -7,6 +7,7 @@ DIRECT = (
     "mechanical|mech|direct|test|manual|master|trusted|proper|hardline|external|capillary|local|independent|engine-mounted|reference|standard-test gauge",
     "gauge =in|=on|=at the? lamp|switch|sender|sensor|test|engine|block|gallery|rig|filter|pump port|head|rig|block|gallery|outlet|hole|bench?",
     "gauge direct|directly",
+    "with|on|by|off the|a master",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",
     "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged|teed|fitted a|the|my|his|her|their own? gauge on|in|into|onto|to|at|there",

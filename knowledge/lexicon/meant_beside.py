@@ -31,6 +31,12 @@ _LAMP_DOES = _set(
 #: "the filter holds very little oil"
 _HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
 _ALL_OVER = Otherwise(said=_set("over round around"))
+_HOW_MUCH = _set("quart quarts litre litres liter liters pint pints lot lots much gallon")
+_TENSIONER = _set("tensioner tensioners")
+_ROCKERS = _set("rocker rockers")
+_OF_THE_TURBO = Otherwise(
+    anywhere=frozenset(["electric"]), also=_set("turbo turbos afterrun after-run")
+)
 #: "filter head gasket"
 _SEAL_OF_THE_HEAD = Otherwise(
     said=_set("head"), beside=_set("gasket seal o-ring"), unless=_set("element can")
@@ -226,6 +232,8 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
             beside=_set("from grade weight 10w-30 10w-40 15w-40 20w-50 5w-30 5w-40 straight brand"),
             unless=_set("quart quarts litre litres liter liters pint pints every lot much"),
         ),
+        # "all the oil goes through it"
+        Otherwise(said=_set("through"), then=_set("it the a that this both"), unless=_HOW_MUCH),
     ),
     # "the sender sits on the clean side of the screen"
     "-screen_blocked": (Otherwise(said=_set("side")),),
@@ -299,7 +307,10 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "the sprocket has lost all its teeth"
-    "oil_loss_fast": (Otherwise(beside=_set("teeth sprocket gear prime drive")),),
+    "oil_loss_fast": (Otherwise(beside=_set("teeth sprocket gear prime drive tensioner")),),
+    # "chain tensioner's plunger bore is worn", "the rocker shaft's plug fell out"
+    "relief_seat_scored": (Otherwise(anywhere=_TENSIONER, unless=_set("relief")),),
+    "drive_not_engaged": (Otherwise(anywhere=_ROCKERS, unless=_set("pump distributor dizzy")),),
     "pump_gear_broken": (Otherwise(said=_set("sprocket")),),
     # "rod shell turned in the rod, tang gone"
     "drive_coupling_sheared": (
@@ -312,7 +323,12 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     # "coupling between distributor and pump sheared"
     "pump_found_failed": (
         Otherwise(said=_set("sheared"), beside=_set("coupling shaft drive tang key pin")),
+        _OF_THE_TURBO,
     ),
+    # "the turbo's electric oil pump died"
+    "turbo_failed": (_OF_THE_TURBO,),
+    # "hand tight only"
+    "-filter_found_loose": (Otherwise(then=frozenset(["only"])),),
     # "the gasket between filter head and block is split"
     "filter_burst": (_SEAL_OF_THE_HEAD,),
     # "filter full of copper flakes"

@@ -150,7 +150,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(anywhere=_set("polish polished polishing paper emery sandpaper lapped lapping")),
     ),
     # "runs at 1500, the alarm stopped it"
-    "rises_just_off_idle": (Otherwise(said=_set("stopped"), beside=_set("alarm shutdown")),),
+    "rises_just_off_idle": (
+        Otherwise(said=_set("stopped"), beside=_set("alarm shutdown")),
+        Otherwise(said=_set("let back"), unless=_set("touch blip tickle")),  # "when I let off"
+    ),
     # "the lifters were pumped up and quiet"
     "clatters_only_at_high_revs": (
         Otherwise(
@@ -264,7 +267,7 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(anywhere=_set("hold holding held"), unless=_set("higher more further rising")),
         Otherwise(
             said=_set("off out away stops"),
-            beside=_LAMPS,
+            anywhere=_LAMPS,
             unless=_set("needle gauge psi bar drops falls sinks dips fades"),
         ),
     ),

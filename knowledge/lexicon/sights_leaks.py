@@ -223,6 +223,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "loose oil? filter",
         "filter had|has? fallen|come|spun|worked|dropped|vibrated|unscrewed|fell|came off|loose|free|itself|undone",
         "filter .. only|just|barely|still|not|merely finger|hand tight",
+        "filter .. finger|hand tight only|still",
         "oil? filter @not tightened|tight|done",
         "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
         "filter could|can be turned|moved|spun|undone by|with hand|finger|fingers",

@@ -22,6 +22,7 @@ SIGHTS_TYPED: dict[str, tuple[str, ...]] = {
         f"{_LAMP} is|was|stays|stayed|still|glows|burns|remains|remained on|lit|glowing with|when|even|after|though the? {_KEY_OFF}",
         f"{_KEY_OFF} and|but the? oil? {_LAMP} is|was|stays|stayed|still|glows|remains on|lit|glowing",
         f"{_LAMP} glows|burns|lit|on with|when|even|after|though the? {_KEY_OFF}",
+        f"{_LAMP} glows|glowing|lit|on dim|dimly|faintly? all|always? the? time? even? =switched|=ignition off",
     ),
     "rises_with_clutch": tuple(
         f"pressure|gauge|needle|reading|psi|it {up} a? bit|little|lot? when|as|with|if|whenever|once i|we|you|he|the? {clutch}"

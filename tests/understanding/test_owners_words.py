@@ -45,6 +45,47 @@ SAID: tuple[Case, ...] = (
         ("finding oil_trail_behind present",),
     ),
     ("left a trail of oil on the road", ("finding oil_trail_behind present",), ()),
+    ("35 cold 8 hot 2500 rpm makes 20", ("reading 8 psi hot", "reading 20 psi 2500 rpm"), ()),
+    # parts of another name, and what a lamp does
+    (
+        "left chain tensioner plunger bore worn through, oil pours out of the tensioner",
+        ("finding tensioner_floods present",),
+        ("finding relief_seat_scored present", "finding oil_loss_fast present"),
+    ),
+    (
+        "rocker shaft plug fell out of the end",
+        ("finding rocker_shaft_found_worn present",),
+        ("finding drive_not_engaged present",),
+    ),
+    ("the electric oil pump for the turbo died", (), ("finding pump_found_failed present",)),
+    (
+        "filter was hand tight only",
+        ("finding filter_found_loose present",),
+        ("finding filter_found_loose absent",),
+    ),
+    ("filter was hand tight", ("finding filter_found_loose absent",), ()),
+    ("fitted a bypass kit, all oil now goes through it", (), ("finding oil_used_fast present",)),
+    ("goes through a litre of oil a week", ("finding oil_used_fast present",), ()),
+    (
+        "light flashing at idle, goes off when i rev it",
+        ("finding rises_just_off_idle present",),
+        ("finding falls_as_revs_rise present",),
+    ),
+    (
+        "when i rev it goes down, when i let off it comes up",
+        ("behaviour low at speed",),
+        ("finding rises_just_off_idle present",),
+    ),
+    (
+        "the lamp glows dim all the time even switched off",
+        ("finding lamp_lit_with_key_off present",),
+        (),
+    ),
+    (
+        "pressure gauge reads 30 with the master and the dash says 5",
+        ("finding panel_reads_too_low present", "reading 5 psi"),
+        (),
+    ),
     # a gauge tried on its wire, a port that was opened, oil that reaches one side
     (
         "gauge pegged high with wire off",
