@@ -83,11 +83,8 @@ class Resolver:
         finding_records, measured = self._finding_records(current)
         for each, kind in retired:
             self._check_state(each, kind.cured)
-        features = {
-            **_features_of(layout),
-            **self.card.stated_features(self.book),
-            **own_features,
-        }
+        stated_on_card = self.card.stated_features(self.book)
+        features = {**_features_of(layout), **stated_on_card, **own_features}
         idle_read, speeds = _speeds(engine, self.card, features, entries.readings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         sound = [b for e in entries.baseline for b in healthy_reading(e, self.faults, speeds)]
@@ -95,9 +92,8 @@ class Resolver:
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         bearings = bearing_table(entries.bearings, self.faults)
         sizes = _sizes(engine, layout, profile, dimensions, self.card, bearings)
-        worked = [
-            e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
-        ]
+        worked = [w for e in entries.earlier for w in reports.earlier(e, self.book, self.faults)]
+        shown = [b for e in entries.behaviours for b in reports.behaviour(e, self.faults)]
         case = Case(
             path=path,
             job=job,
@@ -118,9 +114,7 @@ class Resolver:
             baseline=with_those_on_card(sound, self.card.baseline),
             features=features,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),
-            behaviours=tuple(
-                b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
-            ),
+            behaviours=tuple(shown),
             trials=tuple(reports.trials(entries.trials, retired, self.book, self.faults)),
             earlier=tuple(e for e in worked if e.entry.at is None),
             repairs=tuple(e for e in worked if e.entry.at is not None),

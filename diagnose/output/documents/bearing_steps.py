@@ -21,74 +21,55 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
     which = named_places(places)
     first = places[0] if places else None
     size, fine = units_for(None, found)
+    typed, as_fitted = (_typed(case, _example(first, fine), f) for f in ("", "--fitted "))
     match found.next_step:
+        case Step.MEASURE if not places:
+            return (
+                "say how many main and rod bearings it has",
+                f"diagnose bearings {case} {NUMBERS}",
+            )
         case Step.MEASURE:
-            if not places:
-                return (
-                    "say how many main and rod bearings it has",
-                    f"diagnose bearings {case} {NUMBERS}",
-                )
-            return (
-                "print the sheet and measure, all dry and clean, caps at torque",
-                f"diagnose bearings {case} --html sheet.html",
-                f'diagnose bearings {case} "{_example(first, fine)}"',
-            )
+            sheet = f"diagnose bearings {case} --html sheet.html"
+            return "print the sheet and measure, all dry and clean, caps at torque", sheet, typed
         case Step.CHECK:
-            return (f"read {which} again: the readings do not fit", _typed(case, first, fine))
+            return f"read {which} again: the readings do not fit", typed
         case Step.MISSING:
-            return (f"measure {which}", _typed(case, first, fine))
+            return f"measure {which}", typed
         case Step.JOURNAL:
-            return (
-                f"micrometer on {which}: is it the shell or the journal?",
-                f'diagnose bearings {case} "{_journal(first, size, found)}"',
-            )
+            says = f"micrometer on {which}: is it the shell or the journal?"
+            return says, _typed(case, _journal(first, size, found))
         case Step.MICROMETER:
-            return (
-                f"settle {which} with micrometer and bore gauge",
-                f'diagnose bearings {case} "{_sizes(first, size, found)}"',
-            )
+            says = f"settle {which} with micrometer and bore gauge"
+            return says, _typed(case, _sizes(first, size, found))
         case Step.STANDARD:
             kind = first.kind.plural if first else "mains"
             figures = "62.18 62.20 mm" if is_metric(size) else "2.4479 2.4488 in"
-            return (
-                f"look up the {kind} journal when new: the grinder needs it",
-                f'diagnose bearings {case} "{kind} new_journal {figures}"',
-            )
+            says = f"look up the {kind} journal when new: the grinder needs it"
+            return says, _typed(case, f"{kind} new_journal {figures}")
         case Step.CRANK:
             return (f"{which}: below the last undersize; another crank, or build it up",)
         case Step.BORES:
             return (f"have the bore of {which} checked and resized: no shell cures it",)
         case Step.GRIND:
-            return (
-                f"crank to the grinder ({which}); then measure as fitted",
-                _typed(case, first, fine, fitted=True),
-            )
+            return f"crank to the grinder ({which}); then measure as fitted", as_fitted
         case Step.SHELLS:
-            return (
-                "order, fit dry at full torque, measure as fitted",
-                _typed(case, first, fine, fitted=True),
-            )
+            return "order, fit dry at full torque, measure as fitted", as_fitted
         case Step.FITTED:
-            return (
-                f"measure {which} with the new shells in",
-                _typed(case, first, fine, fitted=True),
-            )
+            return f"measure {which} with the new shells in", as_fitted
         case Step.REFIT:
             flags = {m.flag for j in found.fitted if j.place in places for m in j.marks}
             how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
-            return (f"{which} as fitted: {how}", _typed(case, first, fine, fitted=True))
+            return f"{which} as fitted: {how}", as_fitted
         case Step.SOUND:
-            return (
-                "no shells to order: every bearing is in limits, the loss is elsewhere",
-                f"diagnose review {case}",
-            )
+            says = "no shells to order: every bearing is in limits, the loss is elsewhere"
+            return says, f"diagnose review {case}"
         case Step.SIGN_OFF:
-            return ("every bearing as fitted is in limits: go on", f"diagnose signoff {case}")
+            return "every bearing as fitted is in limits: go on", f"diagnose signoff {case}"
 
 
-def _typed(case: str, place: Place | None, unit: str, *, fitted: bool = False) -> str:
-    option = "--fitted " if fitted else ""
-    return f'diagnose bearings {case} {option}"{_example(place, unit)}"'
+def _typed(case: str, readings: str, option: str = "") -> str:
+    """The command that records readings; ``option`` with a space behind it."""
+    return f'diagnose bearings {case} {option}"{readings}"'
 
 
 def _example(place: Place | None, unit: str) -> str:

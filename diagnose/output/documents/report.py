@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -56,7 +57,7 @@ from diagnose.teardown.plan import Plan
 from knowledge import sources
 from knowledge.book import the_book
 from knowledge.model import Source, all_in
-from knowledge.work import Phase
+from knowledge.work import Inspection, Phase
 
 CAUSES, STAGES = 5, 6  #: shown at most
 
@@ -146,7 +147,6 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
     made = checks_made(case, diagnosis)
     photos = photo_entries(case.path)
     done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
-    by_phase = groupby((i for i in done if not i.task.dimension), lambda i: i.task.phase)
     return ReportDocument(
         owner=owners_page(diagnosis, sheet, causes, photos),
         title=case.job.title,
@@ -164,9 +164,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         history=history,
         contradictions=contradiction_notices(diagnosis),
         reported=tuple(reported_sentences(case).values()),
-        findings=tuple(
-            report_finding(s) for s in case.finding_records if s.observation is not None
-        ),
+        findings=tuple(report_finding(s) for s in case.finding_records if s.observation),
         not_known=sum(s.observation is None for s in case.finding_records),
         measured=tuple(report_measurement(m, case) for m in case.measurements),
         readings=tuple(report_reading(r, case) for r in (*case.readings, *case.start_readings)),
@@ -178,31 +176,44 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         unexplained=tuple(f.says for f in diagnosis.reasons.unexplained),
         graph=graph,
         survey=_survey(diagnosis),
-        budget=budget_document(diagnosis.found.budget, case, held_up=held_up(diagnosis))
-        if diagnosis.found.budget and can_be_drawn_up(case)
-        else None,
-        checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
+        budget=_budget(diagnosis),
+        checks=tuple(check_made(check, found) for check, found in made.items()),
         photos=photos,
         stop_here="" if end else _stop(plan),
         stages=() if end else tuple(stage_summaries(plan))[:STAGES],
         repairs=_repairs(sheet, diagnosis),
         start=_first_start(sheet),
         measured_work=tuple(_work(i, sheet) for i in done if i.task.dimension),
-        phases=tuple(
-            WorkPhase(says=PHASES[p], done=tuple(_work(i, sheet) for i in items))
-            for p, items in by_phase
-        ),
+        phases=_phases(done, sheet),
         signoff=count_in_words(sheet) if sheet.items else "",
-        cautions=tuple(
-            cautions(
-                [c for check in made for c in check.cautions]
-                + [c for i in sheet.items for c in i.task.cautions],
-                diagnosis,
-            )
-        ),
+        cautions=_cautions(made, sheet, diagnosis),
         sources=_sources(case, graph, sheet),
         deferrals=deferrals(),
     )
+
+
+def _budget(diagnosis: Diagnosis) -> BudgetDocument | None:
+    """What each finding costs; None where the circuit is not in figures."""
+    budget, case = diagnosis.found.budget, diagnosis.case
+    if not budget or not can_be_drawn_up(case):
+        return None
+    return budget_document(budget, case, held_up=held_up(diagnosis))
+
+
+def _phases(done: Iterable[Item], sheet: Signoff) -> tuple[WorkPhase, ...]:
+    """The tasks done without a measured value, by phase."""
+    by_phase = groupby((i for i in done if not i.task.dimension), lambda i: i.task.phase)
+    return tuple(
+        WorkPhase(says=PHASES[p], done=tuple(_work(i, sheet) for i in items))
+        for p, items in by_phase
+    )
+
+
+def _cautions(made: Iterable[Inspection], sheet: Signoff, diagnosis: Diagnosis) -> tuple[str, ...]:
+    """The cautions of the checks that were made and of the tasks called for."""
+    of_checks = [c for check in made for c in check.cautions]
+    of_tasks = [c for i in sheet.items for c in i.task.cautions]
+    return tuple(cautions([*of_checks, *of_tasks], diagnosis))
 
 
 def _survey(diagnosis: Diagnosis) -> SurveyDocument | None:
