@@ -33,6 +33,10 @@ _ANY = _set("any anything if whether why what where how")
 _IT = _set("it they that")
 _PREVENTED = _set("couldnt cant cannot wouldnt wont didnt doesnt dont could would not")
 _NEGATION = frozenset(NEGATION)
+#: findings that deny by their words
+_DENIALS = frozenset(["nothing_warned"])
+_UNTIL = _set("until till")
+_WHO = _set("i we he she they the my a it")
 
 
 def without_empty_denials(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
@@ -45,7 +49,7 @@ def without_empty_denials(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
         f
         for f in facts
         if f.table != "finding"
-        or not f.is_absent
+        or not (f.is_absent or f.name in _DENIALS)
         or not any(_says_nothing(line, f) for line in paragraph.lines)
     ]
 
@@ -53,7 +57,10 @@ def without_empty_denials(facts: Iterable[Fact], paragraph: Paragraph) -> list[F
 def _says_nothing(line: Line, fact: Fact) -> bool:
     places = places_of(fact, line)
     return bool(places) and (
-        _has_exception(line, places) or _was_unknown(line, places) or _is_prevented(line, places)
+        _has_exception(line, places)
+        or _was_unknown(line, places)
+        or _is_prevented(line, places)
+        or _was_so_until(line, places)
     )
 
 
@@ -74,6 +81,13 @@ def _was_unknown(line: Line, places: list[int]) -> bool:
             rest = said[at + 2 :]
             return not set(rest) & (_ANY | _NEGATION)
     return False
+
+
+def _was_so_until(line: Line, places: list[int]) -> bool:
+    """Whether it is so since somebody did something: "never came on until I changed the filter"."""
+    behind = range(places[-1] + 1, min(places[-1] + 1 + _AS_FAR, len(line.tokens)))
+    until = next((k for k in behind if line.word(k) in _UNTIL), None)
+    return until is not None and line.word(until + 1) in _WHO
 
 
 def _is_prevented(line: Line, places: list[int]) -> bool:

@@ -10,6 +10,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import NOT_IN_IT
 from knowledge.lexicon.engine_features import BOOK_SAYS, BOOKS
+from knowledge.lexicon.joints import UNTIL
 
 _THINNER = 10  #: least step of the hot grade that counts: 50 to 40
 _SURE = 0.75  #: that the old grade was the right one
@@ -171,8 +172,8 @@ def _hot(grade: str) -> int:
 def _is_in_it(line: Line, place: int) -> bool:
     """Whether no word before the grade, back to another grade or the start of its clause, denies it."""
     for k in range(place - 1, line.clause(place).first - 1, -1):
-        if "grade" in line.tokens[k].kinds:
-            break
+        if "grade" in line.tokens[k].kinds or line.word(k) in UNTIL:
+            break  # "was fine until I put 0W-20 in"
         if line.word(k) in NOT_IN_IT and line.word(k - 1) != "whatever":
             return False  # not "whatever was on the shelf"
     return True

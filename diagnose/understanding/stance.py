@@ -140,7 +140,9 @@ def _usual(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int]]:
     for mark in lexicon.until.find(tokens):
         if not _of_a_run(tokens, mark):
             first = clause_at(sentence.clauses, mark.first).first
-            yield first, _run_end(sentence, mark.first)
+            last = _run_end(sentence, mark.first)
+            ends = (k for k in range(mark.last, last) if tokens[k].word == "when")
+            yield first, next(ends, last)  # "no trouble until last week when the light came on"
 
 
 def _of_other_things(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int]]:

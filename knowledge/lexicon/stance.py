@@ -90,6 +90,7 @@ ENDS_NEGATION = frozenset(
         "when",
         "while",
         "until",
+        "till",
         "before",
         "prior",
         "because",

@@ -86,6 +86,20 @@ SAID: tuple[Case, ...] = (
         ("finding panel_reads_too_low present", "reading 5 psi"),
         (),
     ),
+    # what follows "until" is so now
+    ("pressure was good until i put 0w20 in", ("oil 0W-20",), ()),
+    ("no trouble until last week when the light came on", ("behaviour lamp",), ()),
+    (
+        "never had a problem till I swapped the oil pump, now it reads 10",
+        ("earlier oil_pump renewed straight before", "reading 10 psi"),
+        (),
+    ),
+    (
+        "oil light never came on until i changed the filter",
+        ("earlier filter_change renewed",),
+        ("finding lamp_comes_on absent",),
+    ),
+    ("the light never came on", ("finding lamp_comes_on absent",), ()),
     # a gauge tried on its wire, a port that was opened, oil that reaches one side
     (
         "gauge pegged high with wire off",
