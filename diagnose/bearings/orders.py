@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from statistics import fmean
 
+from diagnose.bearings.held import Hold, crank_was_ground, hold_of
 from diagnose.bearings.judging import Flag, Judged, Mark
 from diagnose.bearings.targets import Target, group_of, standard_journal
 from diagnose.case.case import Case
@@ -65,6 +66,7 @@ class Order:
     undersizes: tuple[Undersize, ...] = ()  #: of which it was chosen
     alternatives: tuple[Alternative, ...] = ()  #: on the journals as they are
     worn: tuple[float, float] | None = None  #: ground only as the crank is away: below new [m]
+    held: tuple[Hold, tuple[Place, ...]] | None = None  #: why nothing is ordered yet, of which
 
     @property
     def unusual(self) -> bool:
@@ -83,6 +85,10 @@ def order_for(
     mine = [j for j in judged if j.place.kind is kind and _can_be_fitted(j)]
     grind = {j.place for j in mine if j.has(Flag.JOURNAL_OVAL, Flag.JOURNAL_TAPER)}
     fine, ground = undersizes(case, kind, mine)
+    hold = hold_of(case, kind, mine)
+    if hold is not None and mine:
+        sent = tuple(j.with_mark(Mark(Flag.GRIND)) if j.place in grind else j for j in judged)
+        return Order(kind, (), held=(hold, tuple(j.place for j in mine)), undersizes=fine), sent
     choices: list[Choice] = []
     no_room: dict[Place, float] = {}  #: what the nearest shells would leave [m]
     unclear = tuple(j.place for j in mine if _may_be_shell(case, j, target))
@@ -241,8 +247,9 @@ def _fitted(
     choice = pairs([base, *(base + u.size for u in fine)])
     band = (target.low, target.high)
     pair = best_pair(measured, fitted, band, choice, rare)
-    if pair is None and not base and _sized(case, one):
-        pair = best_pair(measured, fitted, band, [Pair(u.size, u.size) for u in ground])
+    if pair is None and (crank_was_ground(case) or (not base and _sized(case, one))):
+        choice = (*choice, *(Pair(u.size, u.size) for u in ground if u.size > base))
+        pair = best_pair(measured, fitted, band, choice, rare)
     if good and (pair is None or pair.mixed or is_rare(pair, rare)):
         return stays
     if pair is not None:

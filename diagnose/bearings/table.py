@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 from math import inf
 
+from diagnose.bearings.held import Hold
 from diagnose.bearings.judging import Flag, Judged, by_strip, judge
 from diagnose.bearings.orders import Choice, Order, ground_too, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures
@@ -23,9 +24,12 @@ class Step(Enum):
     """What to do next, the first that applies."""
 
     MEASURE = "measure"
+    CAPS = "caps_in_their_places"
+    LINE = "bores_in_line"
     CHECK = "check_readings"
     MICROMETER = "settle_with_micrometers"
     MISSING = "measure_the_rest"
+    SHELL_BACKS = "read_shell_backs"
     JOURNAL = "measure_journals"
     STANDARD = "enter_new_journal"
     CRANK = "another_crank"
@@ -123,7 +127,7 @@ def bearings_of(
         if (p.number or p in looked_at) and not any(k.covers(p) for k in known)
     )
     step, places = _next(found, fitted, missing, orders)
-    if step is Step.SHELLS and _is_sound(found):
+    if step in (Step.SHELLS, Step.SHELL_BACKS) and _is_sound(found):
         step, places, orders = Step.SOUND, (), {}
     options = _options(found, built, orders, targets) if with_pressure else []
     if case.start_readings and built:
@@ -240,8 +244,11 @@ def _next(
     worn = tuple(p for order in orders.values() for p in order.unclear)
     needs = tuple(j.place for j in found if j.has(Flag.GRIND) and _unsized(orders, j))
     steps = (
+        (Step.CAPS, held_by(orders, Hold.CAPS)),
+        (Step.LINE, held_by(orders, Hold.BORES)),
         (Step.CHECK, marked(found, Flag.IMPOSSIBLE, Flag.DISAGREE)),
         (Step.MISSING, missing),
+        (Step.SHELL_BACKS, held_by(orders, Hold.SHELL_BACKS)),
         (Step.JOURNAL, worn),
         (Step.MICROMETER, unclear),
         (Step.STANDARD, needs),
@@ -253,6 +260,11 @@ def _next(
         if places:
             return step, places
     return Step.SHELLS, tuple(j.place for j in found)
+
+
+def held_by(orders: Mapping[Kind, Order], hold: Hold) -> tuple[Place, ...]:
+    """The bearings whose shells wait for this."""
+    return tuple(p for o in orders.values() if o.held and o.held[0] is hold for p in o.held[1])
 
 
 def _unsized(orders: Mapping[Kind, Order], one: Judged) -> bool:

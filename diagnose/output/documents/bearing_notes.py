@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.bearings.held import Hold
 from diagnose.bearings.orders import Order
-from diagnose.bearings.table import RESIZE, Bearings
+from diagnose.bearings.table import RESIZE, Bearings, held_by
 from diagnose.bearings.targets import group_of
 from diagnose.case.bearings import form_limit, shown
 from diagnose.output.documents.bearing_words import (
@@ -21,6 +22,20 @@ from diagnose.output.documents.bearing_words import (
 from diagnose.output.documents.limits import source_title
 from diagnose.ways import Way, to
 from knowledge.stations.bearings import quantities, sizes
+
+WAITS = {
+    Hold.CAPS: "nothing yet: caps were mixed, so these clearances are not the shells' own",
+    Hold.BORES: "nothing yet: the bores are out of line, and no shell cures that",
+    Hold.SHELL_BACKS: "nothing yet: the crank may be ground, and the size of these shells is not known",
+}
+
+
+def held(found: Bearings) -> Iterator[str]:
+    """Return why shells of a kind are not ordered yet."""
+    for hold, says in WAITS.items():
+        places = held_by(found.orders, hold)
+        if places:
+            yield f"{named_places(places)}: {says}"
 
 
 def notes(found: Bearings) -> Iterator[str]:

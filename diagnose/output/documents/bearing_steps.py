@@ -31,6 +31,17 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
         case Step.MEASURE:
             sheet = f"diagnose bearings {case} --html sheet.html"
             return "print the sheet and measure, all dry and clean, caps at torque", sheet, typed
+        case Step.CAPS:
+            says = "put every cap back in its own place, its right way round; check its bore; then "
+            return f"{says}measure {which} again", typed
+        case Step.LINE:
+            says = f"have the bores of {which} brought into line, then measure again"
+            return f"{says}: no shell cures it", typed
+        case Step.SHELL_BACKS:
+            stamped = "0.25 mm" if is_metric(fine) else "0.010 in"
+            sizes = dict.fromkeys(f'"{p.kind.plural} undersize {stamped}"' for p in places)
+            says = f"read the size on the shell backs of {which} (0: standard)"
+            return says, f"diagnose bearings {case} {' '.join(sizes)}"
         case Step.CHECK:
             return f"read {which} again: the readings do not fit", typed
         case Step.MISSING:

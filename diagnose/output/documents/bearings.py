@@ -16,6 +16,7 @@ from diagnose.fits.bearing import Clearance, Place
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.bearing_notes import (
     grinding,
+    held,
     in_doubt,
     instruments,
     made_sizes,
@@ -128,6 +129,7 @@ class BearingsDocument:
     orders: tuple[OrderRow, ...]
     notes: tuple[str, ...]
     unclear: tuple[str, ...]  #: bearings too wide of which shell or journal may be worn
+    held: tuple[str, ...]  #: what to settle before any shell of a kind is ordered
     hot_idle: tuple[PressureRow, ...]
     hot_idle_at: str
     other_size: str  #: that those pressures are of another engine; may be empty
@@ -155,6 +157,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         orders=tuple(r for order in found.orders.values() for r in order_rows(order, found)),
         notes=tuple(notes(found)),
         unclear=tuple(p.says for o in found.orders.values() for p in o.unclear),
+        held=tuple(held(found)),
         hot_idle=tuple(
             PressureRow(
                 choice=_choice_in_words(row.option, found),

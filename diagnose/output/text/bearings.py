@@ -77,6 +77,7 @@ def _wanted(document: BearingsDocument, full: bool) -> list[str]:
 def _order(document: BearingsDocument, full: bool) -> list[str]:
     """The shells; what is unclear yet; what to know before the order is sent."""
     texts = [row.says if full else row.brief for row in document.orders]
+    texts += document.held
     if document.unclear:
         texts.append(f"{', '.join(document.unclear)}: after its journal is measured")
     lines = [
