@@ -337,4 +337,14 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     ),
     # "wrong stick from another sump"
     "sump_or_pump_swapped": (Otherwise(said=_set("stick dipstick")),),
+    # "the pump's seal ring is the wrong way round"
+    "wrong_pump_fitted": (Otherwise(said=_set("ring seal o-ring gasket")),),
+    # "pickup tube loose in the pump, moves by hand"
+    "-pump_jammed": (
+        Otherwise(said=_set("moves moved"), beside=_set("pickup tube"), unless=_set("turns")),
+    ),
+    # "idler gear of the pump loose on its pin"
+    "pump_bolts_loose": (
+        Otherwise(beside=_set("idler gear pin"), unless=_set("bolt bolts screw screws")),
+    ),
 }

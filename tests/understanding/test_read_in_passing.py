@@ -201,6 +201,12 @@ READ = {
     ],
     "OK borrowed a mechanical gauge. Cold 52 psi": ["reading 52 psi cold"],
     "new pump. 52 psi hot": ["trial new_pump cured", "reading 52 psi hot"],
+    "pump seal ring wrong way": [],
+    "pickup tube loose in the pump, moves by hand": ["finding pickup_tube_rocks present"],
+    "idler gear on the pump loose on its pin": [
+        "finding idler_gear_bush_worn present",
+        "finding idler_pin_out present",
+    ],
 }
 
 
