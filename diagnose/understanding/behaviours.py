@@ -25,7 +25,6 @@ from diagnose.understanding.endings import (
     turned,
 )
 from diagnose.understanding.facts import Fact, Span, Value, reader
-from diagnose.understanding.gauges import set_gauge
 from diagnose.understanding.heads import Head, by_starter, heads_of
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.merged import merged
@@ -33,6 +32,7 @@ from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.nearness import of_a_reading
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.shown_by import set_gauge
 from knowledge.lexicon.joints import UNTIL
 from knowledge.lexicon.pressure_words import (
     ADDS_TO_IT,
