@@ -114,7 +114,7 @@ if TYPE_CHECKING:
     from diagnose.output.documents.record import RecordDocument
     from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
-    from diagnose.understanding.facts import Understanding
+    from diagnose.understanding.words.facts import Understanding
 else:
     _HOMES = {
         "diagnose.bearings.table": ("Bearings",),
@@ -161,7 +161,7 @@ else:
         "diagnose.output.documents.record": ("RecordDocument",),
         "diagnose.output.documents.review": ("ReviewDocument",),
         "diagnose.teardown.plan": ("Plan",),
-        "diagnose.understanding.facts": ("Understanding",),
+        "diagnose.understanding.words.facts": ("Understanding",),
     }
     _HOME = {name: module for module, names in _HOMES.items() for name in names}
 

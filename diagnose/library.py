@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from diagnose.output.documents.record import RecordDocument
     from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
-    from diagnose.understanding.facts import Understanding
+    from diagnose.understanding.words.facts import Understanding
 
 
 def load_case(path: str | PathLike[str], *, last_entry: int | None = None) -> Case:

@@ -9,8 +9,8 @@ from diagnose.case.case import Case
 from diagnose.case.mended import limits_at
 from diagnose.entry.readings import ReadingInput
 from diagnose.errors import UsageError
-from diagnose.understanding.facts import Fact, Span, Understanding
 from diagnose.understanding.repaired import repaired
+from diagnose.understanding.words.facts import Fact, Span, Understanding
 from knowledge.book import Book
 from knowledge.model import Reading, Stage, State
 from knowledge.pressure.gauge import RISEN, state_of, states_agree

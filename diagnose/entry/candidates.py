@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from diagnose.lookup.finder import finder_of
-from diagnose.understanding.facts import Fact, Value
 from diagnose.understanding.reader import praises, values_in
+from diagnose.understanding.words.facts import Fact, Value
 from knowledge.book import Book
 from knowledge.lexicon.stance import NEGATION
 from knowledge.lexicon.well import GOOD_NEWS, PRAISE

@@ -18,8 +18,8 @@ from diagnose.case.schema import LONGEST
 from diagnose.entry.readings import parse_reading
 from diagnose.entry.telling import Account, understood
 from diagnose.errors import UsageError, plain
-from diagnose.understanding.facts import Fact, Span, Understanding
-from diagnose.understanding.figures import figures
+from diagnose.understanding.words.facts import Fact, Span, Understanding
+from diagnose.understanding.words.figures import figures
 from knowledge.book import Book
 
 #: what a line may be; a caller prints it before it asks

@@ -12,7 +12,7 @@ from diagnose.case.loading import load
 from diagnose.case.writing import Fields, NewEntry, append_by, append_engine
 from diagnose.entry.details import Details
 from diagnose.entry.withdrawing import withdrawal
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import State

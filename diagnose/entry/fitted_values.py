@@ -15,8 +15,8 @@ from diagnose.entry.repair_work import REPAIR
 from diagnose.errors import UsageError, plain
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
-from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.repaired import repaired
+from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
 from knowledge.model import Measure
 from knowledge.work import Task

@@ -16,7 +16,7 @@ from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInpu
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.reports.words import Result

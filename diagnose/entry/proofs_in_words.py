@@ -10,7 +10,7 @@ import re
 from diagnose.case.case import Case
 from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.repair_work import as_done, tasks_on_sheet
-from diagnose.understanding.facts import Fact, Understanding
+from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
 from knowledge.reassembly.proof_words import PROOFS, UNPROVED
 

@@ -8,8 +8,8 @@ from dataclasses import replace
 from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.repair_work import repair_has_begun
-from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.repaired import repaired, says_now
+from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
 from knowledge.model import Finding, Stage, State
 

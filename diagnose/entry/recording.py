@@ -33,7 +33,7 @@ from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resol
 from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.withdrawing import withdrawal
 from diagnose.errors import UsageError, plain
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from diagnose.ways import Way, to
 from knowledge.book import Book
 

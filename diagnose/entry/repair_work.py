@@ -17,8 +17,8 @@ from diagnose.lookup.tokens import tokens
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.judging import EngineFigures, bands_of
 from diagnose.signoff.sheet import Signoff
-from diagnose.understanding.facts import Fact, Span, Understanding
 from diagnose.understanding.reader import states, values_in
+from diagnose.understanding.words.facts import Fact, Span, Understanding
 from knowledge.book import Book
 from knowledge.history.areas import NOTHING
 from knowledge.lexicon.stance import NEGATION

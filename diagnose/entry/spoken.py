@@ -28,8 +28,8 @@ from diagnose.entry.taken_back import entries_taken_back
 from diagnose.errors import UsageError, plain
 from diagnose.ids import normal_id
 from diagnose.understanding.corrected import without_corrections
-from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read, states, values_in, without_unit
+from diagnose.understanding.words.facts import Fact, Understanding
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.units import DIMENSIONS

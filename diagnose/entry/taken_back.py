@@ -6,7 +6,7 @@ from diagnose.case.case import Case
 from diagnose.case.schema import BehaviourEntry, Entry, FindingEntry, ReadingEntry
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.corrected import facts_taken_back
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
 from knowledge.lexicon.pressure_words import FINDING_OF
 from knowledge.reports.words import Shows

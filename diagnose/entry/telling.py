@@ -34,8 +34,8 @@ from diagnose.entry.readings import ReadingInput
 from diagnose.entry.standing import said_before
 from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
-from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
+from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
 from knowledge.history.findings_apart import ENGINE_APART
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from diagnose.understanding.facts import Fact, Understanding
+from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
 from knowledge.model import Kind
 

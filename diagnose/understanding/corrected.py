@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from diagnose.understanding.facts import Fact, Span, Understanding
-from diagnose.understanding.paragraph import Paragraph
-from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.reader import LONGEST, lexicon_of, read
-from diagnose.understanding.taken_back import taken_back
+from diagnose.understanding.sentences.paragraph import Paragraph
+from diagnose.understanding.sentences.taken_back import taken_back
+from diagnose.understanding.words.facts import Fact, Span, Understanding
+from diagnose.understanding.words.phrases import Phrases
 from knowledge.book import Book
 from knowledge.lexicon.corrections import CORRECTIONS, FILLERS, STRUCK
 

@@ -4,46 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from diagnose.understanding.amounts import amounts
-from diagnose.understanding.before_work import began_with_work
-from diagnose.understanding.behaviours import behaviours
-from diagnose.understanding.borrowed import borrowed_parts
-from diagnose.understanding.called_little import called_little, fine_at_times, some_at_least
-from diagnose.understanding.came_back import came_back
-from diagnose.understanding.checked import checked_parts
-from diagnose.understanding.commas import with_now, with_points, with_what_follows
-from diagnose.understanding.confirmed import confirmed_directly
-from diagnose.understanding.drained import drained
-from diagnose.understanding.earlier import earlier_work, well_at_first
-from diagnose.understanding.engine import cylinders, engine_kind, main_bearings
-from diagnose.understanding.excepted import without_empty_denials
-from diagnose.understanding.facts import Fact, Reader, Span, Understanding
-from diagnose.understanding.fixed_speed import at_its_speed
-from diagnose.understanding.foreign_parts import without_foreign_parts
-from diagnose.understanding.hose_ends import without_ends_of_hoses
-from diagnose.understanding.lexicon import Lexicon
-from diagnose.understanding.meant_otherwise import without_other_meanings
-from diagnose.understanding.measured import measured
-from diagnose.understanding.mended import without_cured, without_mended
-from diagnose.understanding.needs_words import without_unnamed
-from diagnose.understanding.no_pressures import has_another_unit
-from diagnose.understanding.of_parts import without_words_of_parts
-from diagnose.understanding.oils import (
-    against_the_book,
-    oil_in_use,
-    thinner_than_before,
-    without_thicker,
+from diagnose.understanding.pressures.called_little import (
+    called_little,
+    fine_at_times,
+    some_at_least,
 )
-from diagnose.understanding.old_oil import without_old_oil
-from diagnose.understanding.on_trial import without_trial_pressures
-from diagnose.understanding.paragraph import Paragraph
-from diagnose.understanding.printed import printed_pressures
-from diagnose.understanding.readings import readings
-from diagnose.understanding.rows import fell_in_steps
-from diagnose.understanding.sights import sights
-from diagnose.understanding.speakers import without_strangers
-from diagnose.understanding.stance import UNTRUE
-from diagnose.understanding.superseded import (
+from diagnose.understanding.pressures.fixed_speed import at_its_speed
+from diagnose.understanding.pressures.no_pressures import has_another_unit
+from diagnose.understanding.pressures.on_trial import without_trial_pressures
+from diagnose.understanding.pressures.printed import printed_pressures
+from diagnose.understanding.pressures.readings import readings
+from diagnose.understanding.pressures.rows import fell_in_steps
+from diagnose.understanding.pressures.two_gauges import two_gauges
+from diagnose.understanding.pressures.two_ports import two_ports, without_upstream
+from diagnose.understanding.pressures.two_stations import two_stations
+from diagnose.understanding.sentences.paragraph import Paragraph
+from diagnose.understanding.sentences.stance import UNTRUE
+from diagnose.understanding.shows.behaviours import behaviours
+from diagnose.understanding.shows.came_back import came_back
+from diagnose.understanding.shows.warned import silent_alarms
+from diagnose.understanding.sights.checked import checked_parts
+from diagnose.understanding.sights.engine import cylinders, engine_kind, main_bearings
+from diagnose.understanding.sights.excepted import without_empty_denials
+from diagnose.understanding.sights.foreign_parts import without_foreign_parts
+from diagnose.understanding.sights.hose_ends import without_ends_of_hoses
+from diagnose.understanding.sights.meant_otherwise import without_other_meanings
+from diagnose.understanding.sights.mended import without_cured, without_mended
+from diagnose.understanding.sights.needs_words import without_unnamed
+from diagnose.understanding.sights.of_parts import without_words_of_parts
+from diagnose.understanding.sights.old_oil import without_old_oil
+from diagnose.understanding.sights.sights import sights
+from diagnose.understanding.sights.superseded import (
     each_once,
     once_of_pressure,
     without_denials_of_what_shows,
@@ -53,13 +44,26 @@ from diagnose.understanding.superseded import (
     without_what_is_of_others,
     without_wider,
 )
-from diagnose.understanding.things import parts_and_places
-from diagnose.understanding.together import together
-from diagnose.understanding.two_gauges import two_gauges
-from diagnose.understanding.two_ports import two_ports, without_upstream
-from diagnose.understanding.two_stations import two_stations
-from diagnose.understanding.warned import silent_alarms
-from diagnose.understanding.work import trials
+from diagnose.understanding.sights.things import parts_and_places
+from diagnose.understanding.sights.together import together
+from diagnose.understanding.values.drained import drained
+from diagnose.understanding.values.measured import measured
+from diagnose.understanding.values.oils import (
+    against_the_book,
+    oil_in_use,
+    thinner_than_before,
+    without_thicker,
+)
+from diagnose.understanding.words.amounts import amounts
+from diagnose.understanding.words.commas import with_now, with_points, with_what_follows
+from diagnose.understanding.words.facts import Fact, Reader, Span, Understanding
+from diagnose.understanding.words.lexicon import Lexicon
+from diagnose.understanding.words.speakers import without_strangers
+from diagnose.understanding.work.before_work import began_with_work
+from diagnose.understanding.work.borrowed import borrowed_parts
+from diagnose.understanding.work.confirmed import confirmed_directly
+from diagnose.understanding.work.earlier import earlier_work, well_at_first
+from diagnose.understanding.work.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.fillers import FILLERS, LEADING

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from diagnose.understanding.paragraph import Line, Paragraph
-from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.reader import LONGEST, lexicon_of
+from diagnose.understanding.sentences.paragraph import Line, Paragraph
+from diagnose.understanding.words.phrases import Mark, Phrases
 from knowledge.book import Book
 from knowledge.lexicon.after_repair import AFTER_REPAIR, DONE, IS_NOW, NOW
 

@@ -34,7 +34,7 @@ DOORS = {
     "jinja2": ["diagnose.output.html.page"],
     "PIL": ["diagnose.output.html.photos"],
     "matplotlib": ["diagnose.output.html.charts"],
-    "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
+    "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.words.spelling"],
     "tomli_w": ["diagnose.case.writing", "diagnose.case.toml_lines"],
     "segno": ["diagnose.serve.qr"],
     "starlette": ["diagnose.serve.app"],
@@ -52,6 +52,8 @@ LAYERS = [
     ["diagnose.output"],
     ["diagnose.entry"],
     ["diagnose.expectations", "diagnose.history", "diagnose.signoff", "diagnose.understanding"],
+    *([f"diagnose.understanding.{name}"] for name in ("sights", "shows", "work", "pressures")),
+    *([f"diagnose.understanding.{name}"] for name in ("values", "sentences", "words")),
     ["diagnose.bearings"],
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
@@ -69,9 +71,7 @@ LAYERS = [
 
 #: all that these may import of ``knowledge``
 KNOWLEDGE_USED = {
-    "diagnose.errors": [],
-    "diagnose.ways": [],
-    "diagnose.ids": [],
+    **{name: [] for name in ("diagnose.errors", "diagnose.ways", "diagnose.ids")},
     "diagnose.fits": ["knowledge.stations.bearings.sizes"],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
     "diagnose.inference": [

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from diagnose.understanding import reader
-from diagnose.understanding.foreign_parts import without_foreign_parts
 from diagnose.understanding.reader import read
+from diagnose.understanding.sights.foreign_parts import without_foreign_parts
 from knowledge.book import the_book
 
 DATA = Path(__file__).parents[1] / "data" / "benign_sentences.toml"

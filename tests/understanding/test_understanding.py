@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.understanding.facts import Example, Reader
-from diagnose.understanding.paragraph import Paragraph
-from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.reader import LONGEST, RULES, lexicon_of, read
+from diagnose.understanding.sentences.paragraph import Paragraph
+from diagnose.understanding.words.facts import Example, Reader
+from diagnose.understanding.words.phrases import Phrases
 from knowledge.book import the_book
 from knowledge.lexicon import (
     circumstances,

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.reader import lexicon_of, read
+from diagnose.understanding.sentences.paragraph import Paragraph
 from knowledge.book import the_book
 from tests.support.examples import one_in
 from tests.support.readers import READERS

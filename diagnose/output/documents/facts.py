@@ -14,7 +14,7 @@ from diagnose.output.documents.reported import (
     earlier_sentence,
     trial_sentence,
 )
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Gauge

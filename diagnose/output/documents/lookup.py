@@ -13,7 +13,7 @@ from diagnose.output.as_json import IF_GIVEN, only
 from diagnose.output.documents.facts import fact_sentence
 from diagnose.output.documents.named import Named, named
 from diagnose.signoff.judging import figures
-from diagnose.understanding.facts import Fact
+from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
 from knowledge.cautions import CAUTIONS
 from knowledge.limits import Limit

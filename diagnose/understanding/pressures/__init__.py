@@ -1,0 +1,1 @@
+"""Pressures as people give them: which figures are one, read when, on which gauge."""

@@ -1,0 +1,1 @@
+"""How the pressure behaves and what noises there are, with when and since when."""

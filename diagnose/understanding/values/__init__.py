@@ -1,0 +1,1 @@
+"""Measured values and the grade of the oil, as people write them."""

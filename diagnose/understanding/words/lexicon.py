@@ -1,0 +1,233 @@
+"""The lexicon, ready to be matched; built once, when the first text is read."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from functools import cached_property, lru_cache
+from typing import TypeVar
+
+from diagnose.lookup.tokens import tokens as lookup_tokens
+from diagnose.understanding.words.groups import Groups
+from diagnose.understanding.words.phrases import Phrases
+from diagnose.understanding.words.spelling import LexiconSpelling
+from diagnose.understanding.words.text import stemmed
+from knowledge.book import Book
+from knowledge.lexicon import (
+    beginnings,
+    checked,
+    circumstances,
+    circumstances_more,
+    courses,
+    engine,
+    engine_features,
+    figures_of_speech,
+    instruments_named,
+    noises,
+    parts,
+    ports,
+    pressure,
+    pressure_words,
+    results,
+    results_more,
+    shows_everyday,
+    shows_more,
+    shows_said,
+    sights,
+    sights_kinds,
+    speeds,
+    stance,
+    stance_words,
+    states,
+    states_more,
+    substances,
+    things,
+    together,
+    trials_rare,
+    values,
+    well,
+    work,
+    work_more,
+)
+from knowledge.lexicon.engine import Trait
+from knowledge.lexicon.parts_model import PartWorked
+from knowledge.lexicon.states import State, Substance, Thing
+from knowledge.model import Finding, Kind
+from knowledge.reports.words import (
+    Circumstance,
+    Course,
+    Done,
+    Hands,
+    Onset,
+    Result,
+    Shows,
+    Since,
+    Speed,
+)
+
+#: stems of negations; phrases with one are left to the lexicon
+_NEGATIONS = frozenset(("no", "not", "never", "none"))
+_LEAST_STEMS = 2  #: of a phrase of the book; one word alone means too many things
+
+
+Value = TypeVar("Value")
+
+
+class Lexicon:
+    """Every phrase by its role, and the book whose entries the phrases name."""
+
+    def __init__(self, book: Book) -> None:
+        self.book = book
+        self.shows: Phrases[Shows] = _joined(
+            pressure.SHOWS,
+            shows_said.SHOWS_SAID,
+            shows_more.SHOWS_MORE,
+            shows_everyday.SHOWS_EVERYDAY,
+            noises.NOISES_SAID,
+        )
+        self.bare: Phrases[Shows] = _joined(pressure.BARE, shows_more.BARE_MORE)
+        self.of_the_gauge: Phrases[Shows] = Phrases(shows_everyday.OF_THE_GAUGE)
+        self.came_back = _any_of(pressure_words.CAME_BACK)
+        self.hearsay = _any_of(stance_words.HEARSAY)
+        self.figures_of_speech = _any_of(figures_of_speech.FIGURES_OF_SPEECH)
+        self.upstream = _any_of(ports.UPSTREAM)
+        self.downstream = _any_of(ports.DOWNSTREAM)
+        self.well_until = _any_of(well.WELL_UNTIL)
+        self.well_before_that = _any_of(well.WELL_BEFORE_THAT)
+        self.as_low_before = _any_of(well.AS_LOW_BEFORE)
+        self.low_before = _any_of(well.LOW_BEFORE)
+        self.was_well = _any_of(well.WAS_WELL)
+        self.otherwise = _any_of(pressure_words.OTHERWISE)
+        self.instrument = _any_of(pressure.INSTRUMENT)
+        self.direct = _any_of(instruments_named.DIRECT)
+        self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
+        self.own = _any_of(instruments_named.OWN)
+        self.during: Phrases[Circumstance] = _joined(
+            circumstances.DURING, circumstances_more.DURING_MORE
+        )
+        self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
+        self.any_heat = _any_of(speeds.ANY_HEAT)
+        self.onset: Phrases[Onset] = Phrases(courses.ONSET)
+        self.course: Phrases[Course] = Phrases(courses.COURSE)
+        self.since: Phrases[Since] = Phrases(beginnings.SINCE)
+        self.actions: Phrases[Done] = Phrases(work.ACTIONS)
+        self.parts: Phrases[PartWorked] = Phrases({part: part.names for part in parts.PARTS})
+        self.trials: Phrases[str] = _joined(work.TRIALS, trials_rare.TRIALS_RARE)
+        # where two areas fit equally well, the first holds: the closer ones stand in AREAS_MORE
+        self.areas: Phrases[str] = _joined(
+            work_more.AREAS_MORE, work.AREAS, {"": work_more.NO_WORK}
+        )
+        self.opened = _any_of(work.OPENED_AND_FOUND)
+        self.nothing_done = _any_of(work_more.NOTHING_DONE)
+        self.results: Phrases[Result] = _joined(results.RESULTS, results_more.RESULTS_MORE)
+        self.hands: Phrases[Hands] = Phrases(results.HANDS)
+        self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
+        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS | engine_features.BUILD_WORDS)
+        self.oil_in_it = _any_of(engine.OIL_IN_IT)
+        self.sights: Phrases[str] = Phrases(sights.SIGHTS)
+        self.values: Phrases[str] = Phrases(values.VALUES)
+        self.bare_values: Phrases[str] = Phrases(values.BARE)
+        self.short_values: Phrases[str] = Phrases(
+            {k: v for k, (v, _) in values.BARE_OF_PART.items()}
+        )
+        self.shared_values: Phrases[str] = Phrases({"both": values.SHARED[0]})
+        self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
+        self.value_parts: Phrases[str] = Phrases(values.PARTS)
+        self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
+        self.sights_nothing = _any_of(sights.SIGHTS_NOTHING)
+        self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
+        self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
+        self.states: Phrases[State] = _joined(states.STATES, states_more.STATES_MORE)
+        self.all_fine = _any_of(checked.ALL_FINE)
+        self.nothing_wrong = _any_of(well.NOTHING_WRONG)
+        self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
+        self.supposed = _any_of(stance.SUPPOSED)
+        self.asks = _any_of(stance.ASKS)
+        self.guessed = _any_of(stance.GUESSED)
+        self.named = _any_of(stance.NAMED)
+        self.feared = _any_of(stance.FEARED)
+        self.other = _any_of(stance.OTHER_ENGINE)
+        self.other_side = _any_of(stance.OTHER_SIDE)
+        self.other_pressure = _any_of(stance.OTHER_PRESSURE)
+        self.this = _any_of(stance.THIS_ENGINE)
+        self.usually = _any_of(stance.USUALLY)
+        self.until = _any_of(stance.UNTIL)
+        self.hedges: Phrases[float] = Phrases(stance.HEDGES)
+        self.no_negation = _any_of(stance.NO_NEGATION)
+
+    @cached_property
+    def later(self) -> dict[str, tuple[Thing, ...]]:
+        """Short names, by their stem: the things they may mean once the family was named."""
+        found: dict[str, list[Thing]] = {}
+        for thing in things.THINGS:
+            for name in thing.later:
+                found.setdefault(stemmed(name), []).append(thing)
+        return {name: tuple(those) for name, those in found.items()}
+
+    @cached_property
+    def also(self) -> dict[str, list[tuple[tuple[str, ...], Finding]]]:
+        """Phrases of the book's findings as stems in their order, by the first of them."""
+        found: dict[str, list[tuple[tuple[str, ...], Finding]]] = {}
+        for finding in self.book.findings.values():
+            if finding.kind is Kind.LAYOUT or finding.id in sights_kinds.NOT_BY_THE_BOOK:
+                continue
+            if finding in self.book.shown_by_trial:
+                continue
+            for phrase in finding.also:
+                stems = tuple(s for s in map(book_stem, words_of(phrase)) if s)
+                plain = not any(c.isdigit() for c in phrase) and not _NEGATIONS & set(stems)
+                if plain and len(stems) >= _LEAST_STEMS:
+                    found.setdefault(stems[0], []).append((stems, finding))
+        return found
+
+    @cached_property
+    def named_by(self) -> dict[str, frozenset[str]]:
+        """The stems of all words by which the lexicon names a finding, by its id."""
+        found: dict[str, set[str]] = {}
+        for table in (
+            sights.SIGHTS,
+            sights.SIGHTS_ABSENT,
+            together.TOGETHER,
+            together.TOGETHER_ABSENT,
+        ):
+            for id_, texts in table.items():
+                words = (re.findall(r"[^\W_]+", text.partition(" - ")[0]) for text in texts)
+                found.setdefault(id_, set()).update(stemmed(w) for each in words for w in each)
+        return {id_: frozenset(words) for id_, words in found.items()}
+
+    @cached_property
+    def spelling(self) -> LexiconSpelling:
+        """Right spellings: the words of every role, and of the book's phrases."""
+        words: set[str] = set(stance.NEGATION)
+        for each in vars(self).values():
+            if isinstance(each, Phrases | Groups):
+                words |= each.words
+        for group in self.also.values():
+            for stems, _ in group:
+                words.update(stems)
+        return LexiconSpelling(words)
+
+
+def _any_of(texts: Iterable[str]) -> Phrases[bool]:
+    """Phrases that all say the same one thing."""
+    return Phrases({True: tuple(texts)})
+
+
+def _joined(*tables: Mapping[Value, tuple[str, ...]]) -> Phrases[Value]:
+    """The phrases of several tables; a meaning that stands in more than one has those of all."""
+    meanings = dict.fromkeys(value for table in tables for value in table)
+    return Phrases({m: tuple(p for t in tables for p in t.get(m, ())) for m in meanings})
+
+
+def words_of(phrase: str) -> list[str]:
+    """The words of a phrase of the book, in lower case."""
+    return re.findall(r"[^\W_]+", phrase.lower().replace("'s ", " ").replace("'", ""))
+
+
+@lru_cache(maxsize=20_000)
+def book_stem(word: str) -> str:
+    """The stem the book's phrases are compared by; empty for a word without weight."""
+    if word == "oil":  # it tells what a phrase is about
+        return word
+    found = lookup_tokens(word)
+    return found[0] if len(found) == 1 else ""
