@@ -27,6 +27,7 @@ from knowledge.pressure.gauge import (
 from knowledge.reports.words import Speed
 
 CRUISE = 2500.0  #: rpm
+ITS_SPEED = "the speed read"  #: name of a point that is neither idle nor cruise
 COLD_START = 293.15  #: K: a cold start in a temperate shop
 COLD_SPEED = 1500.0  #: rpm: as fast as cold oil is to be turned
 MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
@@ -47,13 +48,18 @@ def points_of(case: Case) -> tuple[OperatingPoint, ...]:
     """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
 
     A ceiling counts where nothing better was read. Other bounds, and readings whose speed or oil
-    temperature is known only roughly, are left out.
+    temperature is known only roughly, are left out. An engine that was read between idle and
+    cruise alone, such as a generating set at its one speed, is judged there.
     """
     hot = [r for r in case.readings if is_certain(as_if_read(r.reading)) and is_hot(r.reading)]
     own = [_at_its_idle(r, case) for r in hot]
     idle = [r for r in own if RUNNING < r.reading.rpm <= IDLE_SLACK * case.idle_speed]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     heat = hot_of(case)
+    between = _last([r for r in own if r.reading.rpm > IDLE_SLACK * case.idle_speed])
+    if not idle and not fast and between is not None:
+        fast_point = _point(ITS_SPEED, between, CRUISE, heat)
+        return _point("hot idle", None, case.idle_speed, heat), fast_point
     return (
         _point("hot idle", _last(idle), case.idle_speed, heat),
         _point("cruise", _last(fast), CRUISE, heat),

@@ -20,18 +20,19 @@ class Plot:
     band: tuple[Sequence[float], Sequence[float]] | None = None  #: lower and upper edge
     band_says: str = ""
     points_say: str = "read"
+    gauge: Sequence[tuple[float, float]] = ()  #: read on the gauge, where ``points`` are others
 
     @property
     def top(self) -> float:
         """Upper end of the scale: a round figure above all there is."""
         lines = [*self.lines.values(), *(self.band[1:] if self.band else ())]
-        most = max([1e-9, *(max(v) for v in lines), *(y for _, y in self.points)])
+        most = max([1e-9, *(max(v) for v in lines), *(y for _, y in (*self.points, *self.gauge))])
         return round_up(most)
 
     @property
     def ends(self) -> tuple[float, float]:
         """Ends of the axis across."""
-        every = [*self.x, *(x for x, _ in self.points)]
+        every = [*self.x, *(x for x, _ in (*self.points, *self.gauge))]
         low, high = min(every), max(every)
         return (low, high) if high > low else (low - 1, high + 1)
 

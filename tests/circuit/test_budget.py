@@ -318,3 +318,19 @@ def test_a_screen_found_partly_covered_is_cleaned_before_more_is_stripped(tmp_pa
         )
         shown = " ".join(call("budget", path).out.split())
         assert ("clean it and read the gauge hot before you strip further" in shown) is is_said
+
+
+def test_an_engine_read_at_one_speed_alone_is_judged_there() -> None:
+    """A generating set at 1000 rpm: what it usually showed there is the sound engine."""
+    set_ = (
+        'schema = 1\n[engine]\nlayout = "generator_diesel"\n'
+        '[[reading]]\nno = 1\npressure = "0.4 bar"\nusual = "2.5 bar"\nrpm = "1000 rpm"\n'
+        'oil = "85 C"\n[[finding]]\nno = 2\nwhat = "rod_clearance"\nvalue = "0.29 mm"\n'
+    )
+    idle, at_speed = budget(from_text(set_, None, BOOK)).accounts
+    assert idle.point.read is None
+    assert at_speed.point.rpm == 1000
+    assert at_speed.point.name == "the speed read"
+    assert at_speed.healthy.mean / 1e5 == pytest.approx(2.5, abs=0.3)
+    assert at_speed.shortfall is not None
+    assert at_speed.shortfall.mean / 1e5 == pytest.approx(2.1, abs=0.3)

@@ -20,6 +20,7 @@ from diagnose.entry.requests import parse_fixes
 from diagnose.hydraulics.circuit import solve
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.text.forecast_brief import forecast_brief
+from diagnose.output.text.plot import plot_lines
 from diagnose.signoff.start import first_start
 from knowledge.units import PSI
 from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
@@ -223,3 +224,16 @@ def test_no_repair_is_called_needless_where_the_gauge_itself_reads_too_little(
     says = " ".join(forecast_brief(forecast_document(found)).split())
     assert ("No repair is needed for 0.7 bar at 700 rpm" in says) is not doubt
     assert ("too near to say. The gauge reads 0.6 bar there" in says) is doubt
+
+
+def test_what_the_gauge_denies_is_no_share_of_engines_and_is_drawn() -> None:
+    """The model stays above the limit within the gauge's error; the gauge itself does not."""
+    document = forecast_document(
+        forecast(from_text(TRACTOR.format(idle="0.6 bar"), None, BOOK), [])
+    )
+    idle, fast = document.targets
+    assert idle.met_now == "the gauge reads 0.6 bar there"
+    assert fast.met_now.endswith("%")
+    assert document.plot is not None
+    assert 0.6 in [round(y, 2) for _, y in document.plot.gauge]
+    assert "X read on the gauge" in "\n".join(plot_lines(document.plot))

@@ -12,7 +12,7 @@ from diagnose.circuit.deviations import Deviation, as_measured
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.fixes import Planned, closed_by
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, Prediction
-from diagnose.circuit.operating_points import COLD_START
+from diagnose.circuit.operating_points import COLD_START, is_hot
 from diagnose.circuit.repair_warnings import (
     MOST_COLD_SPEED,
     ReliefCost,
@@ -304,6 +304,11 @@ def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -
         lines=lines,
         points=[(t.rpm, t.pressure / scale.factor) for t in forecast.targets],
         points_say="wanted",
+        gauge=[
+            (r.read.reading.rpm, r.read.reading.pressure / scale.factor)
+            for r in forecast.state.readings
+            if is_hot(r.read.reading)
+        ],
     )
 
 

@@ -8,9 +8,11 @@ from math import inf
 
 from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import Forecast, Target
-from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
+from diagnose.circuit.minimum_change import ENOUGH, MinimumChange, Remedy, minimum_change
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.limits import source_title
+from diagnose.output.lines import percent
+from diagnose.output.scale import scale_of
 from diagnose.signoff.fix_work import FixWork
 from knowledge.circuit.fixes import Fix
 
@@ -53,6 +55,7 @@ class ForecastTarget:
     read_below: float | None  #: the gauge there, where it reads less though the model meets it
     none_needed: bool = field(metadata=NOT_IN_JSON)
     by_model: Band | None = field(metadata=NOT_IN_JSON)  #: beside ``read_below``
+    met_now: str = field(metadata=NOT_IN_JSON)  #: ``met_before`` in words; what the gauge denies
     nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
 
 
@@ -79,8 +82,17 @@ def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastT
         read_below=doubt.read.reading.pressure if doubt else None,
         none_needed=change.met >= ENOUGH and doubt is None,
         by_model=doubt.shows if doubt else None,
+        met_now=_met_now(forecast, change),
         nearest=less[0] if less and not enough else None,
     )
+
+
+def _met_now(forecast: Forecast, change: MinimumChange) -> str:
+    """The share of plausible engines that meet it now, unless the gauge itself reads less there."""
+    if change.in_doubt is None:
+        return percent(change.met)
+    read = scale_of(forecast.case).one(change.in_doubt.read.reading.pressure)
+    return f"the gauge reads {read} there"
 
 
 def _order(remedy: ForecastRemedy) -> tuple[bool, bool, float, float]:

@@ -63,7 +63,7 @@ class HeldFigure:
 class Accepted:
     """What one source accepts, and whether the value fits it, in words."""
 
-    accepts: str
+    accepts: str  #: with whose figure it is, where it is another engine's
     says: str  #: for which engine or practice it holds; may be empty
     source: str
     held: str  #: empty where no value is recorded
@@ -262,9 +262,13 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
         return
     unit = _unit_used(item, case)
     deciding, others = bands_of(task, EngineFigures.of(case))
-    for band, found in zip_longest((*deciding, *others), item.judged.compared):
+    if not deciding and task.bands:
+        yield Accepted(accepts=NO_FIGURE, says="", source="", held="")
+    bands = zip_longest((*deciding, *others), item.judged.compared)
+    for i, (band, found) in enumerate(bands):
+        foreign = f"{Whose.OTHER_ENGINE}: " if i >= len(deciding) else ""
         yield Accepted(
-            accepts=figures(band, task, unit),
+            accepts=foreign + figures(band, task, unit),
             says="" if band.source is OWN else band.says,
             source=source_title(band.source),
             held=("fits" if found.fits else "does not fit") if found else "",

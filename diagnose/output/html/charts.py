@@ -84,7 +84,8 @@ def _key_lines(plot: Plot, letters: int) -> int:
     """The lines that the words of a chart's key take, with its points."""
     band = [plot.band_says] if plot.band else []
     return max(
-        len(plot.lines) + 1, sum(_said(s, letters).count("\n") + 1 for s in (*plot.lines, *band))
+        len(plot.lines) + 1 + bool(plot.gauge),
+        sum(_said(s, letters).count("\n") + 1 for s in (*plot.lines, *band)),
     )
 
 
@@ -107,6 +108,11 @@ def _panel(axes: Axes, plot: Plot, read: str, letters: int, *, key: bool, alone:
         axes.plot(
             [x for x, _ in plot.points], [y for _, y in plot.points], "o", ms=6, mfc="#fff",
             mec="#000", mew=1.6, label=plot.points_say, zorder=5, clip_on=False, gid=read,
+        )  # fmt: skip
+    if plot.gauge:
+        axes.plot(
+            [x for x, _ in plot.gauge], [y for _, y in plot.gauge], "s", ms=6, mfc="#000",
+            mec="#000", label="read on the gauge", zorder=5, clip_on=False, gid=f"{read}-gauge",
         )  # fmt: skip
     axes.set_ylim(0, plot.top)
     axes.set_title(clean(plot.title), loc="left", fontweight="bold")

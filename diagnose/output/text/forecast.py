@@ -107,7 +107,7 @@ def _targets(document: ForecastDocument) -> list[str]:
         lines += wrapped(
             f"{document.scale.one(t.pressure)} at {t.rpm:.0f} rpm hot, {t.says}: "
             f"{percent(t.met_after)} of plausible engines meet it "
-            f"(before: {percent(t.met_before)})",
+            f"(before: {t.met_now})",
             0,
             2,
         )

@@ -67,7 +67,7 @@ def _target(target: ForecastTarget, document: ForecastDocument) -> list[str]:
         return []
     return wrapped(
         f"{wanted}: {percent(target.met_after)} of such engines meet it after "
-        f"(now: {percent(target.met_before)}).",
+        f"(now: {target.met_now}).",
         0,
         2,
     )

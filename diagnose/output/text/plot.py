@@ -8,11 +8,11 @@ from dataclasses import replace
 from diagnose.output.plot import Plot, ticks
 
 MARKS = "abcdef"
-POINT = "O"
+POINT, GAUGE = "O", "X"
 
 
 def plot_lines(plot: Plot, width: int = 80, height: int = 14) -> list[str]:
-    """Draw the plot in characters: a letter for each curve, O for each point, a legend below.
+    """Draw the plot in characters: a letter for each curve, O for each point, X for what a gauge read, a legend below.
 
     Where curves overlap, the first one shows. The band is left out.
 
@@ -40,8 +40,9 @@ def plot_lines(plot: Plot, width: int = 80, height: int = 14) -> list[str]:
         for column in range(across):
             at = low + (high - low) * column / max(across - 1, 1)
             grid[row(_between(at, plot.x, line))][column] = mark
-    for x, y in plot.points:
-        grid[row(y)][round((across - 1) * (x - low) / (high - low))] = POINT
+    for mark, points in ((POINT, plot.points), (GAUGE, plot.gauge)):
+        for x, y in points:
+            grid[row(y)][round((across - 1) * (x - low) / (high - low))] = mark
     out = [plot.title] if plot.title else []
     out += [
         f"{labels.get(i, ''):>{margin}} |{''.join(cells)}".rstrip() for i, cells in enumerate(grid)
@@ -52,7 +53,8 @@ def plot_lines(plot: Plot, width: int = 80, height: int = 14) -> list[str]:
 
 
 def _read(plot: Plot) -> list[str]:
-    return [f"{POINT} {plot.points_say}"] if plot.points else []
+    gauge = [f"{GAUGE} read on the gauge"] if plot.gauge else []
+    return [f"{POINT} {plot.points_say}", *gauge] if plot.points else gauge
 
 
 def _between(at: float, x: Sequence[float], y: Sequence[float]) -> float:

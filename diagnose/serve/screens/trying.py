@@ -106,6 +106,7 @@ def show(site: Site, asked: Asked) -> Answer:
             grades=GRADES,
             grade=_grade(asked.query),
             grade_now=grade_name(known.case),
+            grade_assumed=not known.case.engine.oil,
             fixes=[(f"{FIX}{fix.id}", fix.says) for fix in _fixes(known)],
             **words,
         )
