@@ -307,7 +307,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
         ),
     ),
     # "the sprocket has lost all its teeth"
-    "oil_loss_fast": (Otherwise(beside=_set("teeth sprocket gear prime drive tensioner")),),
+    "oil_loss_fast": (Otherwise(beside=_set("teeth sprocket gear prime tensioner")),),
     # "chain tensioner's plunger bore is worn", "the rocker shaft's plug fell out"
     "relief_seat_scored": (Otherwise(anywhere=_TENSIONER, unless=_set("relief")),),
     "drive_not_engaged": (Otherwise(anywhere=_ROCKERS, unless=_set("pump distributor dizzy")),),
