@@ -18,7 +18,7 @@ from diagnose.case.bearing_counts import each_measured
 from diagnose.case.case import Case, Measurement
 from diagnose.case.units import units_of
 from diagnose.circuit.calibration import calibrated, sound_points, widths
-from diagnose.circuit.engine_model import healthy, usual_points
+from diagnose.circuit.engine_model import healthy, numbers, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
 from diagnose.fits.bearing import Kind
 from diagnose.hydraulics.engine import Engine
@@ -43,9 +43,14 @@ from knowledge.stations.pump.quantities import PUMP_COVER_HOLLOW as HOLLOW
 from knowledge.stations.pump.quantities import PUMP_END_CLEARANCE
 from knowledge.stations.relief.findings import (
     DEBRIS_ON_RELIEF_SEAT,
+    RELIEF_BENCH_OPENS_HIGH,
     RELIEF_BENCH_OPENS_LOW,
+    RELIEF_FOUND_STUCK,
+    RELIEF_PLUNGER_STICKS,
     RELIEF_SEAT_SCORED,
+    RELIEF_VALVE_STAYED_SHUT,
 )
+from knowledge.stations.relief.quantities import RELIEF_SETTING
 from knowledge.stations.suction.findings_sump import SCREEN_BLOCKED
 from knowledge.stations.topend.findings_feeds import PISTON_JET_FOUND_BROKEN
 from knowledge.units import FRACTION, LENGTH, PSI, VISCOSITY, show, unit_in
@@ -65,6 +70,10 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (DEBRIS_ON_RELIEF_SEAT, "relief_seat_gap", 0.1e-3, 1.0e-3, False),
     (RELIEF_SEAT_SCORED, "relief_seat_gap", 0.05e-3, 0.3e-3, False),
     (RELIEF_BENCH_OPENS_LOW, "relief_setting", -20 * PSI, -5 * PSI, True),
+    (RELIEF_BENCH_OPENS_HIGH, "relief_setting", 5 * PSI, 30 * PSI, True),
+    (RELIEF_VALVE_STAYED_SHUT, "relief_setting", 10 * PSI, 150 * PSI, True),
+    (RELIEF_FOUND_STUCK, "relief_setting", 10 * PSI, 150 * PSI, True),
+    (RELIEF_PLUNGER_STICKS, "relief_setting", 10 * PSI, 150 * PSI, True),
     (SCREEN_BLOCKED, "screen_open_share", LEAST_OPEN, 0.67, False),
     (GALLERY_PLUG_FOUND_MISSING, "open_hole", 4e-3, 9e-3, False),
     (LAB_FUEL_HIGH, "fuel_share", MOST_FUEL_SHARE.typical, MOST_SMELLED, False),
@@ -73,8 +82,20 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (PISTON_JET_FOUND_BROKEN, "open_jet", 2e-3, 7e-3, False),
 )
 OPEN_SHARES = ("screen_open_share", "cooler_open_share")
+#: of a valve that was stuck, nobody knows where: it held too much where the gauge went far above
+#: what it is set to (share above: judgement)
+STUCK_SOMEWHERE = (RELIEF_FOUND_STUCK, RELIEF_PLUNGER_STICKS)
+FAR_ABOVE = 1.2
 #: drawn where they were seen only: so the draws of others stay as they are
-DRAWN_WHERE_SEEN = (FUEL_SMELL, LAB_FUEL_HIGH, COOLER_FOUND_BLOCKED, PISTON_JET_FOUND_BROKEN)
+DRAWN_WHERE_SEEN = (
+    FUEL_SMELL,
+    LAB_FUEL_HIGH,
+    COOLER_FOUND_BLOCKED,
+    PISTON_JET_FOUND_BROKEN,
+    RELIEF_BENCH_OPENS_HIGH,
+    RELIEF_VALVE_STAYED_SHUT,
+    *STUCK_SOMEWHERE,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -147,11 +168,22 @@ def measures_circuit(case: Case) -> bool:
 
 def sees_circuit(case: Case) -> bool:
     """Return whether anything was seen, though not measured, that changes the circuit."""
-    observations = case.facts().observations
-    return any(
-        (report := observations.get(finding)) is not None and report.state is State.PRESENT
-        for finding, *_ in SEEN
-    )
+    return any(_is_there(case, finding) for finding, *_ in SEEN)
+
+
+def _is_there(case: Case, finding: Finding) -> bool:
+    """Whether it was seen, and changes the circuit the way it counts for here."""
+    report = case.facts().observations.get(finding)
+    if report is None or report.state is not State.PRESENT:
+        return False
+    return finding not in STUCK_SOMEWHERE or _went_far_above(case)
+
+
+def _went_far_above(case: Case) -> bool:
+    """Whether the running engine once showed far more than its relief valve is set to."""
+    setting = numbers(case)[RELIEF_SETTING.id]
+    read = [r.reading for r in case.readings if runs(r.reading) and not r.reading.at_most]
+    return any(r.pressure > FAR_ABOVE * setting for r in read)
 
 
 def unused(case: Case) -> list[str]:
@@ -300,11 +332,9 @@ def _fuel_of(case: Case) -> Fuel:
 
 
 def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iterator[Deviation]:
-    observations = case.facts().observations
     for finding, name, low, high, added in SEEN:
-        report = observations.get(finding)
         parameter = CIRCUIT_PARAMETERS[name]
-        there = report is not None and report.state is State.PRESENT and name not in taken
+        there = name not in taken and _is_there(case, finding)
         if not there and finding in DRAWN_WHERE_SEEN:
             continue
         if parameter.quantity in OF_THE_OIL and taken & {q.id for q in OF_THE_OIL}:

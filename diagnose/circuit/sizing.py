@@ -15,12 +15,13 @@ import numpy as np
 from diagnose.case.case import Case
 from diagnose.circuit.as_read import AsRead
 from diagnose.circuit.band import Band
-from diagnose.circuit.deviations import OIL_GRADE, oil_grade
+from diagnose.circuit.deviations import OIL_GRADE, oil_grade, sound_engines
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import (
     COLD_EFFICIENCY,
     ENGINES,
     HOT_EFFICIENCY,
+    SEED,
     Forecast,
     Target,
     forecast,
@@ -147,9 +148,11 @@ class Sizing:
 
     @cached_property
     def spring(self) -> ReliefSpring:
-        """The relief valve's spring."""
+        """The relief valve's spring, as it is in a sound engine, whatever a faulty one shows."""
         asked = self.wanted
-        return spring_of(self.case, self.engine, asked.relief, asked.plunger, asked.springs)
+        rng = np.random.default_rng(SEED)
+        sound = with_settings(sound_engines(self.case, ENGINES, rng), self.forecast.settings)
+        return spring_of(self.case, sound, asked.relief, asked.plunger, asked.springs)
 
     @property
     def _run_at(self) -> RunAt:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from diagnose.case.case import Case
 from diagnose.circuit.band import Band
-from diagnose.circuit.budget import Account, Budget
+from diagnose.circuit.budget import NEGLIGIBLE, Account, Budget
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.operating_points import is_hot, latest_readings
 from diagnose.circuit.worth_reading import engines_as_read, further_for_missing
@@ -181,6 +181,8 @@ def still_missing(budget: Budget, case: Case) -> str:
         return ""
     account, left, missing = rest.account, rest.unexplained, rest.missing
     where, scale = account.point.name, scale_of(case)
+    if missing.high < -NEGLIGIBLE:
+        return ""
     if account.closed:
         return f"What was found explains the pressure missing at {where}."
     sure = "not settled" if account.closed is False else "perhaps not settled"
@@ -293,9 +295,13 @@ def _remainder(left: Band | None, scale: Scale) -> BudgetRow | None:
 
 def _verdict(account: Account, scale: Scale) -> str:
     """Whether the account closes, in a sentence; empty where nothing was read."""
-    left = account.unexplained
-    if left is None:
+    left, missing = account.unexplained, account.shortfall
+    if left is None or missing is None:
         return ""
+    if missing.high < -NEGLIGIBLE:
+        return (
+            f"Nothing is missing: the gauge reads {scale.one(-missing.mean)} more than it should."
+        )
     if account.overdrawn:
         return (
             "These faults should cost more than is missing: check the figures again. Bearings not "

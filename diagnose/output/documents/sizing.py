@@ -308,10 +308,12 @@ def _torque(si: float, units: JobUnits) -> str:
 
 
 def _at_idle(choices: Sequence[Choice], scale: Scale) -> str:
-    """What the higher setting does at hot idle."""
+    """What the other setting does at hot idle."""
     by = {c.id: c for c in choices}
     without = by[RIGHT] if RIGHT in by else by[AS_IT_IS]
     more = by[RELIEF].idle.mean - without.idle.mean
     if abs(more) < scale.least:
         return "At idle the relief is shut: a higher setting adds nothing there."
+    if more < 0:
+        return f"A lower setting takes {scale.one(-more)} at idle."
     return f"A higher setting adds {scale.one(more)} at idle."
