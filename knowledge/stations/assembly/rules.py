@@ -106,6 +106,36 @@ def caps_not_clamped(known: Known) -> Conclusions:
 
 
 @rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.CAPS_MIXED)],
+    non_matches=[example(lacks=[findings.CAPS_MIXED])],
+)
+def caps_bored_in_another_place(known: Known) -> Conclusions:
+    """Caps are bored in place: in another place or turned round, the bore is neither round nor true."""
+    if known.has(findings.CAPS_MIXED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Bearing caps in the wrong place or turned round: do not turn or start the engine until "
+            "each cap is back in its own place and the bores are measured.",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.LEFTOVER_FOUND)],
+    non_matches=[example(lacks=[findings.LEFTOVER_FOUND])],
+)
+def left_inside_at_assembly(known: Known) -> Conclusions:
+    """What was left inside is drawn to the pickup or blocks an oilway within seconds."""
+    if known.has(findings.LEFTOVER_FOUND):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Something was left inside at assembly: do not start until it is out and you have "
+            "looked where the rest of it may lie.",
+        )
+
+
+@rule(
     source=idea_from(sources.BEARING_MAKER_CLEARANCE),
     matches=[
         example(history.FRESHLY_REBUILT, measures={measured.MEASURED_MAIN_CLEARANCE: 0.09e-3}),
