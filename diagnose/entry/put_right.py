@@ -16,15 +16,20 @@ from knowledge.model import Finding, Stage, State
 GONE = "said of the repaired engine, no evidence of the fault: not recorded"
 
 
-def gone_since(understanding: Understanding, case: Case, book: Book) -> tuple[Fact, ...]:
+def gone_since(
+    understanding: Understanding, case: Case, book: Book, said: bool = False
+) -> tuple[Fact, ...]:
     """The facts that deny what the case has, and are of the engine after the repair.
 
-    Of what was seen inside, the words must say that it is so now, or that work was done; once the
+    Where the person says that all is of the repaired engine (``said``), every denial is. Else of
+    what was seen inside, the words must say that it is so now, or that work was done; once the
     repair has begun, whatever was there and is not there now is of the repaired engine.
     """
     denied = [f for f in understanding.facts if f.table == "finding" and _is_denial(f)]
     if not denied:
         return ()
+    if said:
+        return tuple(denied)
     begun = repair_has_begun(case)
     if not begun and not _is_said(understanding.text, book):
         return ()

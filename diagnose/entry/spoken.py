@@ -152,8 +152,10 @@ def _phrase(
             if done := proofs_in_words(understanding, case, book):
                 return _of_tasks(text, done)
             understanding = of_this_repair(understanding)
-        mended = gone_since(understanding, case, book)
+        mended = gone_since(understanding, case, book, repaired)
         if mended:
+            if repaired and (done := done_in_words(understanding, case, book)):
+                return _of_tasks(text, done)
             rest = without(understanding, mended)
             if not rest.facts:
                 return _chosen_task(text, tasks_meant(text, case, book, MOST), choose, GONE)

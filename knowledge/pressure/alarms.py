@@ -24,14 +24,13 @@ from knowledge.reports.behaviours import nothing_at_idle
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings_priming as pump_priming
-from knowledge.stations.relief import quantities as relief_quantities
+from knowledge.stations.relief.quantities import most_held
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
 
 
 ENOUGH_TO_STOP = 0.4  #: of what a reading in words may mean (judgement; stopping costs little)
-FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters
 
 
 def psi(pressure: float) -> str:
@@ -316,7 +315,7 @@ def pressure_that_falls_away(known: Known) -> Conclusions:
 )
 def far_too_much_when_cold(known: Known) -> Conclusions:
     """Cold pressure far past the relief setting bursts filters: back to idle, then stop."""
-    limit = max(FAR_TOO_HIGH, 1.2 * known.limit(relief_quantities.USUAL_RELIEF_SETTING))
+    limit = most_held(known.limit)
     for r in running(known):
         if is_cold(r) and r.pressure > limit and not r.at_most:
             yield Alarm(

@@ -328,3 +328,33 @@ def test_a_reading_of_the_repaired_engine_sounds_its_own_alarm_only(
     shown = call("record", path, "--after-repair", f"{psi} psi at hot idle").out
     assert "limit 7 psi (0.5 bar)" not in shown, "what the 4 psi said"
     assert (f"STOP THE ENGINE: {psi} psi after the repair, limit " in shown) is stops
+
+
+@pytest.mark.parametrize(
+    ("words", "kept"),
+    [
+        ("relief plunger drops by its own weight", "relief_plunger_drops"),
+        ("cleaned relief valve, plunger slides freely now", "relief_valve"),
+    ],
+)
+def test_a_state_after_the_repair_takes_the_place_of_no_find(
+    words: str, kept: str, tmp_path: Path
+) -> None:
+    """The plunger that sticks stays found; that it is free now belongs to the sign-off."""
+    path = tmp_path / "relief.toml"
+    found = "".join(
+        f'[[finding]]\nno = {no}\nwhat = "{what}"\nstate = "present"\n'
+        for no, what in ((1, "relief_plunger_sticks"), (2, "relief_found_stuck"))
+    )
+    path.write_text(f'schema = 1\n[engine]\nlayout = "tractor_diesel"\n{found}')
+    record(path, BOOK, Input(facts=(words,), repaired=True))
+    case = load(path, BOOK)
+    assert {r.finding.id for r in case.finding_records} == {
+        "relief_plunger_sticks",
+        "relief_found_stuck",
+    }
+    assert all(
+        r.observation and r.observation.state.value == "present" for r in case.finding_records
+    )
+    done = {t.task.id for t in case.task_records} | {e.work.area.id for e in case.repairs}
+    assert kept in done

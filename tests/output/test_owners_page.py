@@ -8,9 +8,10 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.case.loading import load
+from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
+from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.ranking import ranked_causes
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
@@ -162,3 +163,30 @@ def test_an_order_of_the_book_is_no_word_of_what_was_done(tmp_path: Path) -> Non
     call("close", path, "--how", "seen", "--cause", "pickup_tube_cracked", "--reason", "x")
     remedy = BOOK.causes["pickup_tube_cracked"].remedy
     assert page_of(path).done[0] == f"Not written down; called for: {remedy}"
+
+
+READ = (
+    'schema = 1\n[engine]\nlayout = "{layout}"\n[[reading]]\nno = 1\nrpm = "900 rpm"\n'
+    'pressure = "{pressure}"\n{usual}\n'
+)
+
+
+def stop_of(layout: str, pressure: str, usual: str = "") -> str:
+    """What the page of such a job says of stopping."""
+    text = READ.format(layout=layout, pressure=pressure, usual=usual)
+    return when_to_stop(Diagnosis(BOOK, from_text(text, None, BOOK)))
+
+
+def test_the_owner_stops_at_the_pressure_of_the_trouble_not_at_half_of_it() -> None:
+    usual = 'usual = "3.5 kg/cm2"'
+    says = stop_of("marine_diesel", "1.0 kg/cm2", usual)
+    assert "falls to the 1.0 kg/cm2 of this trouble" in says
+    assert "far below the 3.5 kg/cm2 it usually shows" in says
+    assert "falls to" not in stop_of("marine_diesel", "3.4 kg/cm2", usual)
+    assert "falls below 0.5 kg/cm2." in stop_of("marine_diesel", "1.0 kg/cm2")
+
+
+@pytest.mark.parametrize(("pressure", "most"), [("105 psi", True), ("40 psi", False)])
+def test_too_much_pressure_has_a_limit_for_the_owner_too(pressure: str, most: bool) -> None:
+    says = stop_of("tractor_diesel", pressure, 'oil = "20 C"')
+    assert ("goes above 90 psi, cold or hot" in says) is most

@@ -12,6 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.instrument_only import instrument_only, sound_readings
 from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.later import later_looks
+from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.reported import earlier_sentence
@@ -28,7 +29,6 @@ from knowledge.pressure.gauge import PANEL_SPREAD
 from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
-    STOP_IDLE_PRESSURE,
 )
 from knowledge.reassembly.first_start import PRESSURE_HOT_AT_2000
 from knowledge.reassembly.later import LEAST_OF_FIRST_START
@@ -78,7 +78,7 @@ def owners_page(
     photos: Sequence[PhotoEntry] = (),
 ) -> OwnersPage:
     """Build the page of a job; ``photos``: all there are."""
-    case, scale = diagnosis.case, scale_of(diagnosis.case)
+    scale = scale_of(diagnosis.case)
     return OwnersPage(
         standing=_standing(diagnosis, scale),
         wrong=tuple(_wrong(diagnosis)),
@@ -87,7 +87,7 @@ def owners_page(
         pressures=tuple(_pressures(diagnosis, scale)),
         watch=_watch(sheet, scale),
         photos=for_the_owner(photos, telling_steps(diagnosis)),
-        stop=_stop(case, scale),
+        stop=when_to_stop(diagnosis),
     )
 
 
@@ -99,19 +99,6 @@ def _sound(diagnosis: Diagnosis, only: Sequence[Cause], scale: Scale) -> str:
         f"The oil pressure is sound, {' and '.join(figures)} on a test gauge: only the warning was "
         f"wrong ({wrong})"
     )
-
-
-def _stop(case: Case, scale: Scale) -> str:
-    if has_a_lamp_only(case):
-        return "Stop the engine at once if the lamp comes on or it knocks."
-    least = scale.one(case.limit(STOP_IDLE_PRESSURE))
-    stop = "Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below"
-    shown = [r.reading.pressure for r in case.start_readings]
-    if (idle := mended(case).hot_idle) is not None:
-        return f"{stop} {least}, or far below the {scale.one(idle)} it shows at hot idle."
-    if shown:  # a set of one speed has no idle
-        return f"{stop} {least}, or far below the {scale.one(min(shown))} it shows now."
-    return f"{stop} {least}."
 
 
 def _standing(diagnosis: Diagnosis, scale: Scale) -> str:

@@ -1,5 +1,7 @@
 """Quantities of the relief valve, with their limits."""
 
+from collections.abc import Callable
+
 from knowledge import sources
 from knowledge.figures import TRUSTED_GAUGE
 from knowledge.limits import Figure, Limit, Side
@@ -7,6 +9,7 @@ from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
 from knowledge.units import MM, PSI
 
+FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters (judgement)
 SIZE = (1 * MM, 300 * MM)
 
 # A dimension was allowed 5 to 200 psi, a parameter 2 to 300: a valve found to open next to
@@ -31,6 +34,13 @@ USUAL_RELIEF_SETTING = Limit(
         "side_valve": Figure(30 * PSI, "side-valve engines", sources.SIDE_VALVE_HANDBOOK_1936)
     },
 )
+
+
+def most_held(limit: Callable[[Limit], float]) -> float:
+    """The pressure [Pa] past which an engine's relief valve does not relieve, by its limits."""
+    return max(FAR_TOO_HIGH, 1.2 * limit(USUAL_RELIEF_SETTING))
+
+
 RELIEF_SPRING_LENGTH = Quantity(
     id="relief_spring_length",
     says="relief spring free length",
