@@ -105,7 +105,7 @@ class Limit:
         return self.quantities[0].dimension
 
     def printed(self, has: Callable[[Finding], bool]) -> tuple[Printed, ...]:
-        """The figures for the engine whose known features ``has`` tells.
+        """The figures for the engine whose known features ``has`` gives.
 
         Figures for its kind go before those for no kind in particular. Empty where every figure
         was printed for another kind: then nothing but the engine's own judges it.

@@ -130,14 +130,14 @@ USUAL_IDLE_SPEED = Limit(
             source=COMMON_PRACTICE,
         ),
         Printed(
-            value=500.0,
-            of="classic in-line engines with a heavy flywheel",
+            value=700.0,
+            of="later in-line engines with a pump on a skew gear",
             source=FROM_MEMORY,
             only_with=(features.PUMP_ON_SKEW_GEAR,),
         ),
         Printed(
-            value=700.0,
-            of="later in-line engines with a pump on a skew gear",
+            value=500.0,
+            of="classic in-line engines with a heavy flywheel",
             source=FROM_MEMORY,
             only_with=(features.PUMP_ON_SKEW_GEAR,),
         ),
