@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,7 +15,7 @@ from diagnose.entry.withdrawing import withdrawal
 from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
-from knowledge.model import State
+from knowledge.model import Kind, State
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.work import Layout
 
@@ -31,8 +31,24 @@ class EngineChange:
     now: Layout
 
 
-def engine_change(was: Layout, facts: Iterable[Fact], book: Book) -> EngineChange | None:
+def recorded_features(case: Case) -> frozenset[str]:
+    """Ids of what the case has entries of, as parts of the engine that are there."""
+    return frozenset(
+        r.finding.id
+        for r in case.finding_records
+        if r.finding.kind is Kind.LAYOUT
+        and r.observation is not None
+        and r.observation.state is State.PRESENT
+    )
+
+
+def engine_change(
+    was: Layout, facts: Iterable[Fact], book: Book, recorded: Collection[str] = ()
+) -> EngineChange | None:
     """What facts change of a layout; None where they agree with it or say nothing of it.
+
+    ``recorded``: ids of features the engine is known to have. A layout without one of them is not
+    this engine's, whatever else fits; what came with the layout that gives way, gives way with it.
 
     A layout of the same kind gives way only where a feature that was said goes against it, so that
     "the V8" leaves a V8 in a boat as it is.
@@ -41,6 +57,9 @@ def engine_change(was: Layout, facts: Iterable[Fact], book: Book) -> EngineChang
     layout = next((f.value for f in said if f.table == "layout"), None)
     features = _features(said)
     now = book.layouts[layout] if layout is not None else None
+    kept = {name for name in recorded if features.get(name, True)} - {f.id for f in was.has}
+    if now is not None and any(f.id in kept for f in now.lacks):
+        now = None
     if now is was:
         return None
     against = any(_is_against(was, name, there) for name, there in features.items())

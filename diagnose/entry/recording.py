@@ -16,7 +16,7 @@ from diagnose.entry.answered_again import answered_again
 from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import parse_earlier
-from diagnose.entry.engine_said import engine_change, write_engine
+from diagnose.entry.engine_said import engine_change, recorded_features, write_engine
 from diagnose.entry.facts import TaskInput, parse_fact
 from diagnose.entry.fitted_values import fitted
 from diagnose.entry.new_entry import (
@@ -122,7 +122,8 @@ def with_engine(
     """
     facts = [fact for each in spoken for fact in each.of_the_engine]
     was = saved.before.layout
-    change = engine_change(was, facts, book)
+    recorded = recorded_features(saved.before)
+    change = engine_change(was, facts, book, recorded)
     layout = next((s.layout.value for s in spoken if s.layout and not s.facts), None)
     now = change.now.id if change else layout
     if now is not None and now != was.id:

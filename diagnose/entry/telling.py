@@ -26,7 +26,7 @@ from diagnose.case.writing import (
 from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.answered_again import answered_again
 from diagnose.entry.details import Details
-from diagnose.entry.engine_said import EngineChange, engine_change, write_engine
+from diagnose.entry.engine_said import EngineChange, engine_change, recorded_features, write_engine
 from diagnose.entry.fitted_values import values_as_fitted
 from diagnose.entry.new_entry import spoken_entry
 from diagnose.entry.numbers import Readings
@@ -37,6 +37,7 @@ from diagnose.errors import UsageError, plain
 from diagnose.understanding.reader import read
 from diagnose.understanding.words.facts import Fact, Understanding
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.history.findings_apart import ENGINE_APART
 
 _NOTHING: Mapping[str, str] = {}
@@ -52,6 +53,7 @@ class Account:
     understanding: Understanding
     is_new: bool  #: there is no such case yet
     has: Mapping[str, str] = field(default_factory=dict)  #: "layout" and "oil" as the case has them
+    features: frozenset[str] = frozenset()  #: parts of the engine that the case has entries of
     struck: frozenset[int] = frozenset()  #: facts that are not to be written, by place from 0
 
     @classmethod
@@ -70,7 +72,7 @@ class Account:
         if "layout" not in self.has:
             return None
         kept = [fact for _, fact in self.kept]
-        return engine_change(book.layouts[self.has["layout"]], kept, book)
+        return engine_change(book.layouts[self.has["layout"]], kept, book, self.features)
 
 
 def understand(path: Path, text: str, book: Book) -> Account:
@@ -91,11 +93,12 @@ def understand(path: Path, text: str, book: Book) -> Account:
         raise UsageError(f"'-': {NO_NAME}")
     case = None if is_new else load(path, book)
     has = {} if case is None else _written_once(case)
-    understanding = understood(wanted, book, has, is_new=is_new)
+    features = frozenset[str]() if case is None else recorded_features(case)
+    understanding = _possible(read(wanted, book), has, book, is_new, features)
     if case is not None:
         understanding = values_as_fitted(understanding, case, book)
         understanding = of_the_repaired(understanding, case, book)
-    return Account(path, wanted, _entries_first(understanding), is_new, has)
+    return Account(path, wanted, _entries_first(understanding), is_new, has, features)
 
 
 def _entries_first(understanding: Understanding) -> Understanding:
@@ -234,7 +237,11 @@ def _written_once(case: Case) -> dict[str, str]:
 
 
 def _possible(
-    understanding: Understanding, has: Mapping[str, str], book: Book, is_new: bool
+    understanding: Understanding,
+    has: Mapping[str, str],
+    book: Book,
+    is_new: bool,
+    features: frozenset[str] = frozenset(),
 ) -> Understanding:
     """Without what no gauge can show, figures a case has no entry for, a second oil.
 
@@ -244,7 +251,7 @@ def _possible(
     """
     facts, unread = [], list(understanding.unread)
     for fact in understanding.facts:
-        if _unchanged(fact, has, understanding.facts, book):
+        if _unchanged(fact, has, understanding.facts, book, features):
             continue
         no_entry = fact.table in ("work", "engine") or (fact.table == "limit" and not is_new)
         if no_entry or not _can_be(fact):
@@ -257,13 +264,18 @@ def _possible(
     return replace(understanding, facts=tuple(facts), unread=tuple(sorted(unread)))
 
 
-def _unchanged(fact: Fact, has: Mapping[str, str], facts: Sequence[Fact], book: Book) -> bool:
+def _unchanged(
+    fact: Fact,
+    has: Mapping[str, str],
+    facts: Sequence[Fact],
+    book: Book,
+    features: frozenset[str],
+) -> bool:
     """Whether the case has a layout or oil already that a fact does not change."""
-    if fact.table not in has:
-        return False
-    if fact.table == "oil":
-        return fact.value == has["oil"]
-    return engine_change(book.layouts[has["layout"]], facts, book) is None
+    if fact.table == "layout":
+        was = book.layouts[has.get("layout", UNKNOWN.id)]
+        return engine_change(was, facts, book, features) is None
+    return fact.table == "oil" and fact.value == has.get("oil")
 
 
 def _can_be(fact: Fact) -> bool:

@@ -9,6 +9,23 @@ _T = Trait
 LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.RADIAL}), frozenset(), "radial"),
     (frozenset({_T.DRY_SUMP, _T.CYCLE}), frozenset(), "dry_sump_motorcycle"),
+    *(  # a race engine is none of these, and no layout of theirs has a dry sump
+        (frozenset({_T.DRY_SUMP, other}), frozenset(), "unknown")
+        for other in (
+            _T.DIESEL,
+            _T.BOAT,
+            _T.SAIL,
+            _T.STERNDRIVE,
+            _T.OUTBOARD,
+            _T.TRACTOR,
+            _T.GENERATOR,
+            _T.PLANT,
+            _T.MACHINE,
+            _T.HEAVY,
+            _T.MOWER,
+            _T.AIRCRAFT,
+        )
+    ),
     (frozenset({_T.DRY_SUMP}), frozenset(), "dry_sump_race"),
     (frozenset({_T.FLAT_SIX}), frozenset(), "flat_six"),
     (frozenset({_T.FLAT_FOUR, _T.AIRCRAFT}), frozenset(), "flat_six"),

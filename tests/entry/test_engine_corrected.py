@@ -11,7 +11,7 @@ from diagnose.case.writing import append, start
 from diagnose.entry.interview import Interview
 from diagnose.entry.picking import Reply
 from knowledge.book import the_book
-from knowledge.engines.features import DIESEL
+from knowledge.engines.features import DIESEL, DRY_SUMP
 from tests.support.command_line import call
 
 BOOK = the_book()
@@ -95,3 +95,20 @@ def test_words_that_agree_leave_the_engine_as_it_is(command: str, tmp_path: Path
     assert done.code == 0
     assert "no longer" not in done.out
     assert load(path, BOOK).layout.id == "marine_petrol_v8"
+
+
+@pytest.mark.parametrize("command", ["tell", "record"])
+def test_a_side_remark_takes_no_recorded_part_from_the_engine(command: str, tmp_path: Path) -> None:
+    """A ship's diesel with a dry sump is no race engine, and stays one with a dry sump."""
+    path = tmp_path / "ship.toml"
+    call("tell", path, "-y", "two stroke diesel, dry sump, off a coaster. 1 bar at 900 rpm")
+    assert load(path, BOOK).layout.id == "unknown"
+    call(
+        command,
+        path,
+        *(["-y"] if command == "tell" else []),
+        "it is a slow running marine diesel, two scavenge pumps",
+    )
+    case = load(path, BOOK)
+    assert case.layout.id == "unknown"
+    assert case.has(DRY_SUMP)
