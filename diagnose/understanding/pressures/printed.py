@@ -16,6 +16,36 @@ _FAST_RPM = 2600.0  #: above it a figure says too little of 2000 rpm
 #: may follow a bare figure that is a pressure
 _AFTER = frozenset(["", "at", "hot", "warm", "when", "running", "on", "and"])
 _GAUGE = frozenset(["gauge", "guage", "pressure", "psi", "bar", "needle", "lbs", "pounds"])
+_HOT = frozenset(["hot", "warm"])
+#: what else is hot or has a figure in a book
+_OF_OTHER_FIGURES = frozenset(
+    [
+        "thermostat",
+        "coolant",
+        "water",
+        "temp",
+        "temperature",
+        "deg",
+        "degrees",
+        "valve",
+        "valves",
+        "tappet",
+        "tappets",
+        "lash",
+        "gap",
+        "gaps",
+        "clearance",
+        "clearances",
+        "thou",
+        "torque",
+        "compression",
+        "plug",
+        "plugs",
+        "volts",
+        "ohms",
+        "amps",
+    ]
+)
 _OTHER_KINDS = frozenset(["length", "volume"])
 _IDLE_RPM = 1100.0  #: up to this speed a figure is one for idle
 _NOT_LOW = frozenset(
@@ -27,6 +57,10 @@ _LEAST_PSI = 3  #: a bare figure below it is no pressure that a book prints
 @reader(
     {
         "my gauge says 30 at idle, book says 45 to 60": ["limit hot_running_pressure 45 psi"],
+        "the book wants 40-60 hot at 2000, i get 38": ["limit hot_running_pressure 40 psi"],
+        "it has 15 hot but the book says 35-50": ["limit hot_running_pressure 35 psi"],
+        "valves set hot, the book says 12-14": [],
+        "thermostat opens at 82 so 90 hot is fine, book says 85-95": [],
         "the manual calls for 10 psi at idle": ["limit hot_idle_pressure 10 psi"],
         "12 psi hot idle, book says 14 min idle": ["limit hot_idle_pressure 14 psi"],
         "12 psi hot idle, book says 14 minimum at idle": ["limit hot_idle_pressure 14 psi"],
@@ -73,7 +107,8 @@ def _pressure(line: Line, place: int, spoken_of: bool) -> str:
     if bare and line.word(place + 1) in LEAST and _at_idle(line, place):
         return f"{low} psi"  # "14 minimum at idle"
     ranged = bare and "range" in token.kinds
-    return f"{low} psi" if ranged and spoken_of and ends and _of_a_gauge(line) else ""
+    of_it = (spoken_of and _of_a_gauge(line)) or _of_hot_oil(line)
+    return f"{low} psi" if ranged and ends and of_it else ""
 
 
 def _of_a_gauge(line: Line) -> bool:
@@ -81,6 +116,16 @@ def _of_a_gauge(line: Line) -> bool:
     return bool(_GAUGE & {t.word for t in line.tokens}) and not any(
         t.kinds & _OTHER_KINDS for t in line.tokens
     )
+
+
+def _of_hot_oil(line: Line) -> bool:
+    """Whether a figure stands right before "hot", as one says a pressure: "15 hot", "40-60 hot"."""
+    said = any(
+        t.kinds & {"number", "range"} and line.word(k + 1) in _HOT
+        for k, t in enumerate(line.tokens)
+    )
+    other = any(t.kinds & _OTHER_KINDS or t.word in _OF_OTHER_FIGURES for t in line.tokens)
+    return said and not other
 
 
 def _is_number(text: str) -> bool:
