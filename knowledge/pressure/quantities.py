@@ -5,7 +5,7 @@ from knowledge.engines import features
 from knowledge.figures import TACHOMETER
 from knowledge.limits import Figure, Limit, Printed, Side
 from knowledge.model import Quantity
-from knowledge.sources import COMMON_PRACTICE, FROM_MEMORY, JUDGEMENT, idea_from
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.units import PSI
 
 #: as a gauge shows it; its error depends on the gauge, see ``gauge.spread_of``
@@ -128,18 +128,6 @@ USUAL_IDLE_SPEED = Limit(
             value=600.0,
             of="heavy diesels, and large petrol engines in gear",
             source=COMMON_PRACTICE,
-        ),
-        Printed(
-            value=700.0,
-            of="later in-line engines with a pump on a skew gear",
-            source=FROM_MEMORY,
-            only_with=(features.PUMP_ON_SKEW_GEAR,),
-        ),
-        Printed(
-            value=500.0,
-            of="classic in-line engines with a heavy flywheel",
-            source=FROM_MEMORY,
-            only_with=(features.PUMP_ON_SKEW_GEAR,),
         ),
         Printed(
             value=475.0,

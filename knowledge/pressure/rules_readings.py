@@ -332,7 +332,6 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
         example(readings=[hot(8, 650)]),
         example(readings=[hot(40, 3000)]),
         example(features.IN_A_TRACTOR, readings=[hot(8, 420)]),
-        example(features.PUMP_ON_SKEW_GEAR, readings=[hot(8, 480)]),
     ],
 )
 def idling_slower_than_its_figure(known: Known) -> Conclusions:

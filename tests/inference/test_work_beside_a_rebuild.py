@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import pytest
-
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
@@ -35,10 +33,3 @@ def test_cam_bearings_that_others_renewed_at_the_rebuild_come_up() -> None:
 
 def test_a_cam_bearing_found_turned_after_a_rebuild_leads() -> None:
     assert rebuilt(LOW, CAM, TURNED).ranking[0].cause.id == "cam_bearing_wear"
-
-
-@pytest.mark.parametrize(("layout", "slow"), [("skew_gear_six", False), ("distributor_v8", True)])
-def test_a_classic_in_line_engine_may_idle_at_500(layout: str, slow: bool) -> None:
-    answer = rebuilt(LOW, layout=layout, rpm=500)
-    derived = {d.finding.id for d in answer.inference.result.derived if d.state.name == "PRESENT"}
-    assert ("idle_below_spec" in derived) is slow
