@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from diagnose.case.mended import works_again
-from diagnose.case_inference import CaseInference
+from diagnose.case_inference import CaseInference, trusted_gauge_is_low
 from diagnose.inference.elimination import posteriors
 from diagnose.inference.network import SEEN_NOT_THERE
 from knowledge.circuit.conditions import LODGED
@@ -26,8 +26,18 @@ def is_found(known: CaseInference) -> bool:
 
 
 def is_seen(known: CaseInference, until: float) -> bool:
-    """Whether it began as surely as asked at the likeliest cause, or those like it, and was seen."""
-    return is_sure(known, until) and all(seen_for(known, c) for c in taken_together(known))
+    """Whether it began as surely as asked at the likeliest cause, or those like it, and was seen.
+
+    A bad gauge or wire is no end of the search while a trusted gauge is low.
+    """
+    together = taken_together(known)
+    seen = all(seen_for(known, c) for c in together)
+    return is_sure(known, until) and seen and not _leaves_a_loss(known, together)
+
+
+def _leaves_a_loss(known: CaseInference, causes: Iterable[Cause]) -> bool:
+    """Whether a trusted gauge reads low, which none of these causes can bring about."""
+    return all(c.id in known.harmless for c in causes) and trusted_gauge_is_low(known)
 
 
 def is_sure(known: CaseInference, until: float) -> bool:
