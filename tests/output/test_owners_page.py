@@ -190,3 +190,21 @@ def test_the_owner_stops_at_the_pressure_of_the_trouble_not_at_half_of_it() -> N
 def test_too_much_pressure_has_a_limit_for_the_owner_too(pressure: str, most: bool) -> None:
     says = stop_of("tractor_diesel", pressure, 'oil = "20 C"')
     assert ("goes above 90 psi, cold or hot" in says) is most
+
+
+def test_a_set_read_at_its_one_speed_is_shown_there_before_and_after(tmp_path: Path) -> None:
+    """0.4 bar at 1000 rpm before, 2.4 after: neither idle nor high speed, and read all the same."""
+    path = tmp_path / "set.toml"
+    path.write_text(
+        'schema = 1\n[engine]\nlayout = "generator_diesel"\n'
+        + "".join(
+            f'[[reading]]\nno = {no}\npressure = "{bar} bar"\nrpm = "1000 rpm"\noil = "85 C"\n'
+            f'gauge = "direct"\nat = "{at}"\n'
+            for no, bar, at in ((1, 0.4, "before"), (2, 2.4, "start"))
+        ).replace('at = "before"\n', "")
+        + '[[closed]]\nno = 3\ncauses = ["bearing_wear_mains"]\nhow = "seen"\nwhen = 2026-06-20\n'
+    )
+    page = page_of(path)
+    assert page.standing.startswith("Repaired, 2.4 bar at 1000 rpm; closed on 2026-06-20.")
+    (row,) = page.pressures
+    assert (row.when, row.before, row.after) == ("hot, at the speed read", "0.4 bar", "2.4 bar")

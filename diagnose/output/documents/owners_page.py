@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from diagnose.case.case import Case, Closing
 from diagnose.case.mended import mended, works_again
+from diagnose.circuit.operating_points import ITS_SPEED, is_certain
 from diagnose.diagnosis import Diagnosis
 from diagnose.instrument_only import instrument_only, sound_readings
 from diagnose.output.documents.ended import ended_of
@@ -25,7 +26,7 @@ from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.repaired import repaired
 from knowledge.book import Book
 from knowledge.model import Cause, Gauge, Reading
-from knowledge.pressure.gauge import PANEL_SPREAD
+from knowledge.pressure.gauge import PANEL_SPREAD, runs
 from knowledge.pressure.patterns import GAUGE_READS_ZERO
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -123,8 +124,18 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     if shows.hot_idle is None and was_never_read(case):
         return f"Repaired; {day}. The lamp is its only instrument: no pressure was read."
     if shows.hot_idle is None:
-        return f"Repaired; {day}. Hot idle was not read afterward."
+        return _without_idle(case, scale, day)
     return f"Repaired, {scale.one(shows.hot_idle)} at hot idle; {day}."
+
+
+def _without_idle(case: Case, scale: Scale, day: str) -> str:
+    """That it is repaired, by what was read at another speed than idle where there is such."""
+    at_speed = [r.reading for r in case.start_readings if is_certain(r.reading) and runs(r.reading)]
+    if not at_speed:
+        return f"Repaired; {day}. Hot idle was not read afterward."
+    last = at_speed[-1]
+    read = f"{scale.one(last.pressure)} at {last.rpm:.0f} rpm"
+    return f"Repaired, {read}; {day}. Hot idle was not read afterward."
 
 
 def _wrong(diagnosis: Diagnosis) -> Iterator[str]:
@@ -206,8 +217,14 @@ def _pressures(diagnosis: Diagnosis, scale: Scale) -> Iterator[BeforeAfter]:
     idle = mended(case).hot_idle or _last(after, idling)
     fast = _last_at_speed(case, running)
     least = scale.one(case.limit(HOT_IDLE_PRESSURE))
-    yield from _compared("hot idle", case, idling, idle, scale, unread, least)
-    yield from _compared("hot, at speed", case, running, fast, scale, unread)
+    rows = [
+        *_compared("hot idle", case, idling, idle, scale, unread, least),
+        *_compared("hot, at speed", case, running, fast, scale, unread),
+    ]
+    between = idling[1], running[0]
+    yield from rows or _compared(
+        f"hot, at {ITS_SPEED}", case, between, _last(after, between), scale, unread
+    )
 
 
 def _last_at_speed(case: Case, speeds: tuple[float, float]) -> float | None:
