@@ -14,8 +14,9 @@ import numpy as np
 from diagnose.case.case import Case
 from diagnose.circuit.as_read import MISFIT, AsRead, as_read
 from diagnose.circuit.band import Band
+from diagnose.circuit.calibration import sound_points
 from diagnose.circuit.deviations import deviations, sound_engines
-from diagnose.circuit.engine_model import Point, baseline_points, shown
+from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.operating_points import (
     COLD_SPEED,
     COLD_START,
@@ -103,7 +104,8 @@ def within_reach(case: Case, state: AsRead) -> WithinReach:
     from when the engine was sound.
     """
     now = _candidates(case, [state_of(r.reading) for r in latest_readings(case)])
-    sound = _candidates(case, [(p.rpm, p.temperature) for p in baseline_points(case)])
+    known = sound_points(case, [r.reading for r in case.readings])
+    sound = _candidates(case, [(p.rpm, p.temperature) for p in known])
     if not state.fits:
         now = sound = []
     return WithinReach(

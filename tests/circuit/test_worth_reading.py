@@ -9,6 +9,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from diagnose.case.loading import from_text
 from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import Forecast, Target, forecast
 from diagnose.circuit.operating_points import COLD_SPEED, COLD_START, latest_readings
@@ -23,7 +24,7 @@ from diagnose.circuit.worth_reading import (
 from diagnose.output.documents.forecast import forecast_document
 from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.units import PSI
-from tests.support.circuits import KNOWN_GOOD, WORN, a_case, saved, text
+from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
 from tests.support.command_line import call
 from tests.support.examples import one_in
 
@@ -124,3 +125,17 @@ def test_commands_name_it_in_a_line_and_in_json(command: str, tmp_path: Path) ->
     assert len(lines) == 1
     assert f"{further['rpm']:.0f} rpm" in lines[0]
     assert len(out) <= 30
+
+
+def test_what_it_usually_showed_is_not_asked_for_again() -> None:
+    """ "8 psi, usually 20, at 900 rpm, hot" says what a sound engine shows there."""
+    job = (
+        'schema = 1\n[engine]\nlayout = "air_cooled_flat_four"\n[[reading]]\nno = 1\n'
+        'rpm = "900 rpm"\npressure = "8 psi"\noil = "92 C"\n{usual}\n'
+    )
+    asked = []
+    for usual in ("", 'usual = "20 psi"'):
+        case = from_text(job.format(usual=usual), None, BOOK)
+        reach = within_reach(case, engines_as_read(case))
+        asked.append(any(abs(p.rpm - 900) < 50 and p.temperature > 353 for p in reach.sound))
+    assert asked == [True, False]
