@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from diagnose.case.case import Case, FindingRecord
 from diagnose.case.usual import with_usual
+from knowledge.engines.features import STATIONARY
 from knowledge.limits import Limit
 from knowledge.model import Kind, Reading, State
 from knowledge.pressure.gauge import hot_share, idle_share, speed_share
@@ -94,13 +95,19 @@ def _is_trouble(record: FindingRecord) -> bool:
     return there and not old_part and record.finding.kind is not Kind.LAYOUT
 
 
+def _is_set_as_when_sound(case: Case) -> bool:
+    """Whether a stationary engine, which seldom idles, shows at its speed what it did when sound."""
+    return case.has(STATIONARY) and reads_as_when_sound(case)
+
+
 def works_again(case: Case) -> bool:
     """Whether the mended engine showed good pressure, and no trouble was reported after that.
 
     What was not there is no trouble, nor what was seen of the bearings: an engine that runs is not
     open, so that is of the old parts.
     """
-    if not mended(case).proved:
+    shows = mended(case)
+    if not shows.proved and (shows.broken or not _is_set_as_when_sound(case)):
         return False
     shown = [w.entry.no for w in case.task_records if w.task is PRESSURE_AT_HOT_IDLE]
     shown += [r.entry.no for r in case.start_readings]

@@ -9,7 +9,9 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import from_text, load
+from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
 from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.ranking import ranked_causes
@@ -208,3 +210,14 @@ def test_a_set_read_at_its_one_speed_is_shown_there_before_and_after(tmp_path: P
     assert page.standing.startswith("Repaired, 2.4 bar at 1000 rpm; closed on 2026-06-20.")
     (row,) = page.pressures
     assert (row.when, row.before, row.after) == ("hot, at the speed read", "0.4 bar", "2.4 bar")
+
+
+@pytest.mark.parametrize(("after", "works"), [(2.4, True), (1.4, False)])
+def test_a_set_that_shows_its_usual_pressure_again_no_longer_has_to_stop(
+    after: float, works: bool
+) -> None:
+    text = READ.format(layout="generator_diesel", pressure="0.4 bar", usual='usual = "2.5 bar"')
+    text += f'[[reading]]\nno = 2\nrpm = "900 rpm"\npressure = "{after} bar"\nat = "start"\n'
+    diagnosis = Diagnosis(BOOK, from_text(text, None, BOOK))
+    assert works_again(diagnosis.case) is works
+    assert ("2.4 bar at 900 rpm" in ended_of(diagnosis)) is works

@@ -32,6 +32,15 @@ def may_close(diagnosis: Diagnosis) -> bool:
     return case.closed is None and works_again(case) and not held_up(diagnosis)
 
 
+def _reads(case: Case, hot_idle: float | None) -> str:
+    """What the mended engine shows: at hot idle, else at the speed it was read last."""
+    one = scale_of(case).one
+    if hot_idle is not None:
+        return f"{one(hot_idle)} at hot idle"
+    last = case.start_readings[-1].reading
+    return f"{one(last.pressure)} at {last.rpm:.0f} rpm"
+
+
 def ended(case: Case, held_up: int = 0) -> str:
     """Return the end of the job in two or three sentences; empty while it is not repaired.
 
@@ -39,15 +48,15 @@ def ended(case: Case, held_up: int = 0) -> str:
     """
     end, shows = closing(case), mended(case)
     if end is None:
-        if shows.hot_idle is None or not works_again(case):
+        if not works_again(case):
             return ""
-        idle = scale_of(case).one(shows.hot_idle)
+        reads = _reads(case, shows.hot_idle)
         if held_up:
             return (
-                f"Reads {idle} at hot idle after the work, but is not signed off: "
+                f"Reads {reads} after the work, but is not signed off: "
                 f"{held_up} {'task' if held_up == 1 else 'tasks'} left before the first start."
             )
-        return f"Repaired: {idle} at hot idle. The job is still open."
+        return f"Repaired: {reads}. The job is still open."
     head = f"Closed {end.day}".rstrip()
     was = end.causes or "no cause named"
     done = f" {end.heads_remedy}: {end.remedy.rstrip('.')}." if end.remedy else ""
