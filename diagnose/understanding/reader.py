@@ -46,7 +46,7 @@ from diagnose.understanding.sights.superseded import (
 )
 from diagnose.understanding.sights.things import parts_and_places
 from diagnose.understanding.sights.together import together
-from diagnose.understanding.values.drained import drained
+from diagnose.understanding.values.drained import drained, without_what_it_holds
 from diagnose.understanding.values.measured import measured
 from diagnose.understanding.values.oils import (
     against_the_book,
@@ -120,6 +120,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_foreign_parts,
     without_empty_denials,
     without_trial_pressures,
+    without_what_it_holds,
     _alone(without_measured),
     without_wider,
     _alone(without_spoiled),

@@ -30,7 +30,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"silicone|rtv|sealant|sealer|gasket_goo|gasket_maker|instant_gasket|bead|beads + {_SUMP}|rail|inside|hanging|dangling + hanging|inside|loose|floating|dangling|bits|strings|worms|crumbs|lumps|blobs|shreds - no|not|resealed|sealed|with_silicone|with_rtv|with_sealant|with_sealer|refitted|glass|blast|shot|{_SCREEN}|leak|squeezed_out_outside",
     ),
     "screen_torn": (
-        f"{_SCREEN} + hole|torn|ripped|split|holed|perforated|rip|burst|gap - plug_hole|no|not|pump_hole|block|bolt|braze|pipe|tube|crack",
+        f"{_SCREEN} + hole|torn|ripped|split|holed|perforated|rip|burst|gap - to_pan|to_sump|to_floor|to_the|pan_gap|floor|plug_hole|no|not|pump_hole|block|bolt|braze|pipe|tube|crack",
     ),
     "screen_bypass_open": (f"{_SCREEN} + bypass|by-pass + open|stuck|jammed|sprung|weak",),
     "screen_crushed": (

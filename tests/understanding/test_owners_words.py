@@ -100,6 +100,19 @@ SAID: tuple[Case, ...] = (
         ("finding lamp_comes_on absent",),
     ),
     ("the light never came on", ("finding lamp_comes_on absent",), ()),
+    # what is measured beside what
+    (
+        "relief spring 48mm new one 52mm",
+        ("finding relief_spring_short_or_broken present",),
+        (),
+    ),
+    (
+        "sump holds 5 quarts 3 came out",
+        ("finding drained_volume_low present",),
+        (),
+    ),
+    ("pickup to pan gap 3/8", (), ("finding screen_torn present",)),
+    ("there is a gap in the pickup screen", ("finding screen_torn present",), ()),
     # a gauge tried on its wire, a port that was opened, oil that reaches one side
     (
         "gauge pegged high with wire off",

@@ -13,6 +13,7 @@ from diagnose.understanding.words.phrases import Mark
 from knowledge.lexicon.values import CAME_OUT, HOLDS, WENT_IN
 
 _LESS, _MORE = 0.85, 1.15  #: shares of what it holds that are no fault of the jug (judgement)
+_DRAINED = "drained_volume"  #: the amount that came out, with its value
 _POURED = "too_much_poured_in"
 _OF_IT = frozenset(["of", "the", "its", "my", "those"])
 _LED = 4  #: words before an amount in which stands what was done with it
@@ -56,6 +57,20 @@ def drained(paragraph: Paragraph) -> Iterator[Fact]:
             mark = Mark(True, one, other + 1) if what == _POURED else mark
             if what:
                 yield Fact("finding", {"what": what, "state": "present"}, line.span([mark]))
+
+
+def without_what_it_holds(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts without the amount drained where that is what it holds: "holds 5 quarts, 3 came out"."""
+    return [f for f in facts if f.name != _DRAINED or not _is_held(f, paragraph)]
+
+
+def _is_held(fact: Fact, paragraph: Paragraph) -> bool:
+    first = fact.spans[0][0]
+    for line in paragraph.lines:
+        for k, token in enumerate(line.tokens):
+            if token.start == first:
+                return bool(line.words(k - 1, k) & HOLDS)
+    return False
 
 
 def _holds_first(line: Line, one: int, other: int) -> bool:

@@ -7,11 +7,14 @@ from dataclasses import dataclass
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import Stance
-from diagnose.understanding.values.numbered_values import by_number, glued_number, is_except
+from diagnose.understanding.values.numbered_values import (
+    by_number,
+    is_except,
+)
+from diagnose.understanding.values.places import PART_OF, place_of
 from diagnose.understanding.values.springs_compared import springs_compared
 from diagnose.understanding.values.value_rows import Cell, in_a_row, metric
 from diagnose.understanding.values.values_named import (
-    NUMBER_WORDS,
     Name,
     names_in,
     says_nothing,
@@ -28,9 +31,7 @@ from knowledge.lexicon.values import (
     MEASURES,
     NOT_MEASURED_AFTER,
     NOT_MEASURED_BEFORE,
-    ORDINALS,
     OTHERS,
-    PLACES,
     TASK_OF,
     WENT_IN,
 )
@@ -39,19 +40,11 @@ from knowledge.units import DIMENSIONS, UnitError, parse
 
 _FAR, _BEFORE, _AFTER = 12, 5, 3  #: words from a name to its figure; looked at beside a figure
 _BEHIND = 1  #: how much farther a name is that comes after its figure
-_MOST_PLACES = 16  #: the highest number of a bearing or cylinder
-_TO = frozenset(["to", "and"])
 _JOINS = frozenset(["and", "&", "+", ",", "plus"])
 _IDLE = "idle_speed_counted"
-#: before "back": somebody or something returns
-_RETURNS = frozenset(
-    ["comes", "came", "come", "coming", "goes", "went", "put", "gets", "is", "was"]
-)
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED
 #: beside a pressure, a temperature or a speed belongs to the reading
 _OF_A_READING = frozenset(["temperature", "speed"])
-#: how a place on the engine is called, by quantity
-_PART = {"main_clearance": "main", "rod_clearance": "rod", "cam_bearing_clearance": "cam bearing"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +160,7 @@ def measured(paragraph: Paragraph) -> Iterator[Fact]:
         every = amounts(paragraph.text, line.tokens)
         names = [n for n in names_in(line, book, part) if not _unmeasured(line, n)]
         rows = [*by_number(line, every, names)] or in_a_row(line, every, names)
-        row = [metric(c, every) for c in rows if c.name.quantity.id in _PART]
+        row = [metric(c, every) for c in rows if c.name.quantity.id in PART_OF]
         last = [*_in_row(line, row)] or last
         unit = row[-1].text.rpartition(" ")[2] if row else unit
         for each in last if row else ():
@@ -197,7 +190,7 @@ def _in_row(line: Line, row: list[Cell]) -> Iterator[_Found]:
     values = [_si(c.text, c.name.quantity) for c in row]
     for cell, value in zip(row, values, strict=True):
         if value is not None and None not in values:
-            where = f"{_PART[cell.name.quantity.id]} {cell.number}"
+            where = f"{PART_OF[cell.name.quantity.id]} {cell.number}"
             value_at = Mark(True, cell.at, cell.at + 1)
             spans = line.span([cell.name.mark, *cell.led_by, value_at])
             yield _Found(cell.name.quantity, cell.text, value, where, spans, line.number)
@@ -250,7 +243,7 @@ def _values(line: Line, amount: Amount, every: list[Amount], names: list[Name]) 
             continue
         at = worst(name.quantity, list(values.values()), line.lexicon.book)
         text = list(values)[at]
-        where, marks = _place(line, name, amount, every)
+        where, marks = place_of(line, name, amount, every)
         spans = line.span([name.mark, mark, *marks])
         yield _Found(name.quantity, text, values[text], where, spans, line.number)
 
@@ -334,54 +327,6 @@ def _is_no_value(line: Line, amount: Amount, every: list[Amount]) -> bool:
         or set(after[:1]) & NOT_MEASURED_AFTER
         or ("the" in after and set(after) & {"limit", "spec", "maximum"})
     )
-
-
-def _place(
-    line: Line, name: Name, amount: Amount, every: list[Amount]
-) -> tuple[str, list[Mark[object]]]:
-    """Where on the engine it was measured, and the words for it; empty where that is not said."""
-    taken = {k for a in every for k in range(a.first, a.last)}
-    near = [amount.first - 1, *range(amount.last, amount.last + 4)]
-    if line.clause(amount.first) == line.clause(name.mark.first):
-        behind = range(name.mark.last, min(name.mark.last + 3, amount.first))
-        near = [*_named_before(line, amount), name.mark.first - 1, *behind, *near]
-    for k in near:
-        if not 0 <= k < len(line.tokens) or k in taken:
-            continue
-        if k > amount.last and any(is_except(line, i) for i in range(amount.last, k)):
-            continue  # "all .0022 except number 5 .0041"
-        if _both_ways(line, k) or (line.word(k) == "back" and line.word(k - 1) in _RETURNS):
-            continue
-        token = line.tokens[k]
-        label = PLACE_OF.get(token.word) or ORDINALS.get(token.word) or glued_number(token.word)
-        if token.kinds == {"number"} and token.value.isdecimal():
-            label = token.value if 1 <= int(token.value) <= _MOST_PLACES else ""
-            beside = line.word(k - 1) in NUMBER_WORDS or line.word(k - 1) in ("on", "at", "in")
-            if k >= amount.last and not beside:
-                label = ""
-        if not label:
-            continue
-        first = k - 1 if line.word(k - 1) in NUMBER_WORDS else k
-        part = _PART.get(name.quantity.id, "no" if label.isdecimal() else "")
-        where = f"{part} {label}" if label.isdecimal() else f"{label} {part}".strip()
-        return where, [Mark(True, first, k + 1)]
-    return "", []
-
-
-def _named_before(line: Line, amount: Amount) -> list[int]:
-    """The word straight before a figure, where it is a place: "front .011 center .003"."""
-    at = amount.first - 1
-    return [at] if line.word(at) in PLACES or line.word(at) in ORDINALS else []
-
-
-def _both_ways(line: Line, at: int) -> bool:
-    """Whether a word for a place is of "front to back", "back and forth"."""
-    words = [line.word(k) for k in range(at - 2, at + 3)]
-    ways = PLACES | {"forth"}
-    return (words[3] in _TO and words[4] in ways) or (words[1] in _TO and words[0] in ways)
-
-
-PLACE_OF = {word: word for word in PLACES}
 
 
 def _fact(group: list[_Found], book: Book) -> Fact:

@@ -22,6 +22,7 @@ _BESIDE = frozenset(["and", "&", "/", ";", ",", "all", "both", "respectively", "
 _NO_PART = frozenset(["plastigage", "plastigauge", "clearance", "clearances"])
 _JOINED = frozenset([",", "and", "&", "/"])
 _SMALL = frozenset(["thou", "mil", "mm", "in"])
+_MEANT = frozenset(["new", "old", "other", "good", "the", "this", "that"])
 _DECIMAL = frozenset(["mm", "in"])  #: no clearance is a whole number of these
 
 
@@ -42,6 +43,11 @@ def glued_number(word: str) -> str:
     """
     found = _GLUED.fullmatch(word)
     return found[1] if found else ""
+
+
+def is_pronoun(line: Line, at: int) -> bool:
+    """Whether "one" is a part named before, no number: "48 mm, the new one 52 mm"."""
+    return line.word(at) == "one" and line.word(at - 1) in _MEANT
 
 
 def is_except(line: Line, at: int) -> bool:
@@ -87,6 +93,8 @@ def _items(line: Line, name: Name, last: int, every: list[Amount]) -> Iterator[_
         token, word = line.tokens[k], line.word(k)
         if name.mark.first <= k < name.mark.last:
             counted = True
+            continue
+        if is_pronoun(line, k):
             continue
         glued = glued_number(word)
         if glued and 1 <= int(glued) <= _MOST:
