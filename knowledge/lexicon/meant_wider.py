@@ -298,7 +298,7 @@ WIDER: dict[str, tuple[Otherwise, ...]] = {
     # "it comes level again and it is OK"
     "level_correct": (
         # "the dipstick is the right one"
-        Otherwise(said=frozenset(["right"]), then=frozenset(["one"])),
+        Otherwise(said=frozenset(["right"]), then=_set("one down off")),  # "was right down"
         # "between two short runs the stick was dry"
         Otherwise(
             said=_set("between"),

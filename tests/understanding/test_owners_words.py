@@ -113,6 +113,8 @@ SAID: tuple[Case, ...] = (
     ),
     ("pickup to pan gap 3/8", (), ("finding screen_torn present",)),
     ("there is a gap in the pickup screen", ("finding screen_torn present",), ()),
+    ("the oil level was right down", (), ("finding level_correct present",)),
+    ("the oil level was right", ("finding level_correct present",), ()),
     # a gauge tried on its wire, a port that was opened, oil that reaches one side
     (
         "gauge pegged high with wire off",
