@@ -90,7 +90,8 @@ GAUGES: list[tuple[list[tuple[int, int, int, str]], int | None, int | None]] = [
         9,
         None,
     ),  # cold oil shows nothing of a hot idle
-    ([(1200, 90, 30, "direct")], None, None),  # neither idle nor cruise
+    ([(1200, 90, 30, "direct")], None, 30),  # read between idle and cruise alone: judged there
+    ([(700, 90, 9, "direct"), (1200, 90, 30, "direct")], 9, None),  # neither idle nor cruise
 ]
 
 
