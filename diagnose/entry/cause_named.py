@@ -11,7 +11,7 @@ from diagnose.lookup.finder import Hit, finder_of
 from diagnose.planning.choosing import SURE
 from diagnose.ways import Way, to
 from knowledge.book import Book
-from knowledge.lexicon.no_fault import NO_FAULT
+from knowledge.lexicon.meant.no_fault import NO_FAULT
 from knowledge.model import Cause
 from knowledge.stations.oil.causes_condition import OIL_HOT_NORMAL
 

@@ -21,7 +21,7 @@ from diagnose.understanding.reader import states, values_in
 from diagnose.understanding.words.facts import Fact, Span, Understanding
 from knowledge.book import Book
 from knowledge.history.areas import NOTHING
-from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.stance.stance import NEGATION
 from knowledge.reassembly import priming
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Phase, Task

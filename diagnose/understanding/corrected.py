@@ -11,7 +11,7 @@ from diagnose.understanding.sentences.taken_back import taken_back
 from diagnose.understanding.words.facts import Fact, Span, Understanding
 from diagnose.understanding.words.phrases import Phrases
 from knowledge.book import Book
-from knowledge.lexicon.corrections import CORRECTIONS, FILLERS, STRUCK
+from knowledge.lexicon.meant.corrections import CORRECTIONS, FILLERS, STRUCK
 
 _BACK: Phrases[bool] = Phrases({True: CORRECTIONS})
 

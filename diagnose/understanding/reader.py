@@ -65,10 +65,10 @@ from diagnose.understanding.work.confirmed import confirmed_directly
 from diagnose.understanding.work.earlier import earlier_work, well_at_first
 from diagnose.understanding.work.work import trials
 from knowledge.book import Book, made_once
-from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
-from knowledge.lexicon.fillers import FILLERS, LEADING
-from knowledge.lexicon.states_more import WELL_STATES
-from knowledge.lexicon.well import PRAISE
+from knowledge.lexicon.engine.engine import FEATURES, FEATURES_ALONE
+from knowledge.lexicon.shows.well import PRAISE
+from knowledge.lexicon.things.states_more import WELL_STATES
+from knowledge.lexicon.words.fillers import FILLERS, LEADING
 from knowledge.synonyms import FAINT, IDLE
 
 Correction = Callable[[list[Fact], Paragraph], list[Fact]]

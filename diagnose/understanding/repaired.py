@@ -8,7 +8,7 @@ from diagnose.understanding.reader import LONGEST, lexicon_of
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.phrases import Mark, Phrases
 from knowledge.book import Book
-from knowledge.lexicon.after_repair import AFTER_REPAIR, DONE, IS_NOW, NOW
+from knowledge.lexicon.work.after_repair import AFTER_REPAIR, DONE, IS_NOW, NOW
 
 _AFTER: Phrases[bool] = Phrases({True: AFTER_REPAIR})
 _DONE: Phrases[bool] = Phrases({True: DONE})

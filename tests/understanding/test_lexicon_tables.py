@@ -6,8 +6,8 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon import sights
-from knowledge.lexicon.meant_idioms import NEEDS, OF_THE_PRESSURE
+from knowledge.lexicon.meant.idioms import NEEDS, OF_THE_PRESSURE
+from knowledge.lexicon.sights import sights
 
 SAID = {
     "oil pressure does not come up": "behaviour none",

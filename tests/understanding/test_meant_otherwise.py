@@ -11,12 +11,15 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon import meant_beside, meant_idioms, meant_otherwise, meant_wider
-from knowledge.lexicon.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
-from knowledge.lexicon.meant_beside import BESIDE
-from knowledge.lexicon.meant_idioms import IDIOMS
-from knowledge.lexicon.meant_otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
-from knowledge.lexicon.meant_wider import WIDER
+from knowledge.lexicon.meant import beside as meant_beside
+from knowledge.lexicon.meant import idioms as meant_idioms
+from knowledge.lexicon.meant import otherwise as meant_otherwise
+from knowledge.lexicon.meant import wider as meant_wider
+from knowledge.lexicon.meant.beside import BESIDE
+from knowledge.lexicon.meant.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
+from knowledge.lexicon.meant.idioms import IDIOMS
+from knowledge.lexicon.meant.otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
+from knowledge.lexicon.meant.wider import WIDER
 from knowledge.reports.words import Shows
 
 BOOK = the_book()

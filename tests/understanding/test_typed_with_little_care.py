@@ -6,7 +6,7 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon.sights_typed import SIGHTS_TYPED
+from knowledge.lexicon.sights.typed import SIGHTS_TYPED
 
 BOOK = the_book()
 #: by finding: sentences that state it, and near ones that do not

@@ -11,20 +11,14 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.words.facts import Example, Reader
 from diagnose.understanding.words.phrases import Phrases
 from knowledge.book import the_book
-from knowledge.lexicon import (
-    circumstances,
-    engine,
-    engine_layouts,
-    parts,
-    pressure,
-    pressure_words,
-    sights,
-    sights_kinds,
-    stance,
-    states,
-    things,
-    work,
-)
+from knowledge.lexicon.engine import engine
+from knowledge.lexicon.engine import layouts as engine_layouts
+from knowledge.lexicon.shows import circumstances, pressure, pressure_words
+from knowledge.lexicon.sights import kinds as sights_kinds
+from knowledge.lexicon.sights import sights
+from knowledge.lexicon.stance import stance
+from knowledge.lexicon.things import parts, states, things
+from knowledge.lexicon.work import work
 from tests.support.examples import examples
 
 BOOK = the_book()

@@ -19,8 +19,10 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.figures import WORDS
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.instruments_named import STATIONS
-from knowledge.lexicon.numbers import (
+from knowledge.lexicon.shows.instruments_named import STATIONS
+from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS
+from knowledge.lexicon.stance.stance_words import SIDES
+from knowledge.lexicon.values.numbers import (
     ABOUT,
     COUNTS,
     DASH,
@@ -53,8 +55,6 @@ from knowledge.lexicon.numbers import (
     WAS_AT,
     WHO_DRIVES,
 )
-from knowledge.lexicon.pressure_words import GAUGE_WORDS
-from knowledge.lexicon.stance_words import SIDES
 from knowledge.reports.words import Circumstance, Speed
 
 MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure

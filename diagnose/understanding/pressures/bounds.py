@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.numbers import ABOUT, MOST, NEVER, OR_LESS, OR_MORE, OVER, REACHES, UNDER
+from knowledge.lexicon.values.numbers import (
+    ABOUT,
+    MOST,
+    NEVER,
+    OR_LESS,
+    OR_MORE,
+    OVER,
+    REACHES,
+    UNDER,
+)
 from knowledge.reports.words import Shows
 
 _HARDLY = frozenset(["hardly", "barely", "scarcely"])

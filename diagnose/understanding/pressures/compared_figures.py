@@ -8,8 +8,8 @@ from itertools import pairwise
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause
-from knowledge.lexicon.engine_features import BOOKS, LEAST
-from knowledge.lexicon.numbers import (
+from knowledge.lexicon.engine.features import BOOKS, LEAST
+from knowledge.lexicon.values.numbers import (
     ABOUT,
     COUNTS,
     I_HAVE,

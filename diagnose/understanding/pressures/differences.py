@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
-from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS
-from knowledge.lexicon.numbers import (
+from knowledge.lexicon.shows.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS
+from knowledge.lexicon.values.numbers import (
     ABOUT,
     BESIDE,
     BY,
@@ -18,7 +18,7 @@ from knowledge.lexicon.numbers import (
     UP_AT,
     WHICH_FALL,
 )
-from knowledge.lexicon.results_words import WON
+from knowledge.lexicon.work.results_words import WON
 
 _NO_MORE = frozenset(
     [("off", "idle"), ("low", "idle"), ("high", "idle"), ("out", "of"), ("low", "revs")]

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.instruments_named import NOT_BESIDE
+from knowledge.lexicon.shows.instruments_named import NOT_BESIDE
 
 
 def direct_named(line: Line) -> list[Mark[bool]]:

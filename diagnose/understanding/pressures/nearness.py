@@ -8,7 +8,7 @@ from diagnose.understanding.pressures.pressures import value_at
 from diagnose.understanding.pressures.then_now import left_behind
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.joints import BEFORE, UNTIL
+from knowledge.lexicon.words.joints import BEFORE, UNTIL
 from knowledge.reports.words import Shows
 
 _GONE = (Shows.NONE, Shows.LOST)  #: shown by no figure

@@ -16,7 +16,15 @@ from diagnose.understanding.pressures.the_gauge import not_running
 from diagnose.understanding.pressures.then_now import risen_to
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.numbers import ABOUT, ENDS_A_NAME, LIGHTS, SHARE_AFTER, STICK, SWINGS, UNDER
+from knowledge.lexicon.values.numbers import (
+    ABOUT,
+    ENDS_A_NAME,
+    LIGHTS,
+    SHARE_AFTER,
+    STICK,
+    SWINGS,
+    UNDER,
+)
 
 _DIAL, _WIDE = 20.0, 2.5  #: psi: least width of a dial; times its lower end, too wide for a reading
 _DIAL_BAR = 1.4  #: the same, bar or kg/cm2

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.engine_features import BOOK_SAYS, BOOKS, LEAST, OF_ONES_OWN
+from knowledge.lexicon.engine.features import BOOK_SAYS, BOOKS, LEAST, OF_ONES_OWN
 from knowledge.reports.words import Speed
 
 #: ids of limits

@@ -7,7 +7,7 @@ from diagnose.understanding.pressures.stations_named import StationName
 from diagnose.understanding.sentences.paragraph import Line, heat_at
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.speeds import HEAT
+from knowledge.lexicon.shows.speeds import HEAT
 from knowledge.reports.words import Circumstance, Heat, Speed
 
 DIRECT = "direct"  #: a gauge on an oil line of its own

@@ -9,8 +9,14 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.facts import Fact, Value, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.numbers import COUNTS, NAMES, NOT_IN_A_ROW, ROW_OF_ONE_RUN, ROW_OF_RUNS
-from knowledge.lexicon.pressure_words import LONG_KINDS, LONG_TIMES
+from knowledge.lexicon.shows.pressure_words import LONG_KINDS, LONG_TIMES
+from knowledge.lexicon.values.numbers import (
+    COUNTS,
+    NAMES,
+    NOT_IN_A_ROW,
+    ROW_OF_ONE_RUN,
+    ROW_OF_RUNS,
+)
 from knowledge.reports.words import Course, Onset, Shows
 
 _FEWEST, _APART = 3, 5  #: figures of a row, most words between two of them

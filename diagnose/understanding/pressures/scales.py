@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
-from knowledge.lexicon.word_sets import set_of as _set
+from knowledge.lexicon.words.word_sets import set_of as _set
 
 _CALIBRATED = _set("calibrated graduated")
 _HIGHEST = _set("highest top maximum max last biggest")

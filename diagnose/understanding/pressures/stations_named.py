@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
+from knowledge.lexicon.shows.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS, STATIONS
 
 
 @dataclass(frozen=True, slots=True)

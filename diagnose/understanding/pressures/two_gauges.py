@@ -8,7 +8,12 @@ from itertools import pairwise
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.instruments_named import FIRST_OF_TWO, GAUGES, OTHER_OF_TWO, READS_RIGHT
+from knowledge.lexicon.shows.instruments_named import (
+    FIRST_OF_TWO,
+    GAUGES,
+    OTHER_OF_TWO,
+    READS_RIGHT,
+)
 from knowledge.reports.words import Shows
 
 _AMISS = frozenset([Shows.LOW, Shows.NONE, Shows.LOST, Shows.UNSTEADY, Shows.FALLING])

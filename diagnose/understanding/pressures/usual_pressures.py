@@ -9,7 +9,7 @@ from diagnose.understanding.pressures.gauges_compared import RUN, Pressure
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.speeds import HEAT
+from knowledge.lexicon.shows.speeds import HEAT
 from knowledge.reports.words import Circumstance, Speed
 
 FAST_IDLE = 1100.0  #: rpm; what is read at a higher speed is not of an idle

@@ -8,8 +8,8 @@ from diagnose.understanding.sentences.manner import did_it_again, meaning_asked
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Sentence, Token, clause_at
-from knowledge.lexicon.stance import RESULT_BEGINS, SAYS_WHAT_IT_READS
-from knowledge.lexicon.stance_words import (
+from knowledge.lexicon.stance.stance import RESULT_BEGINS, SAYS_WHAT_IT_READS
+from knowledge.lexicon.stance.stance_words import (
     ANYBODY,
     AUXILIARIES,
     HAS_DONE,

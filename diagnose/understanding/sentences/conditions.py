@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.words.text import Sentence, clause_at
-from knowledge.lexicon.stance import ANY_ONE, INVERTED, WOULD, WOULD_BE
-from knowledge.lexicon.stance_words import (
+from knowledge.lexicon.stance.stance import ANY_ONE, INVERTED, WOULD, WOULD_BE
+from knowledge.lexicon.stance.stance_words import (
     CURES_IT,
     ID,
     KNOWN,

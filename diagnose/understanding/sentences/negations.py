@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.text import Sentence, Token, clause_at
-from knowledge.lexicon.stance import ENDS_NEGATION, NEGATION
-from knowledge.lexicon.stance_words import AUXILIARIES, CANNOT, NONE_ARE, SUBJECTS, WARNED_BY
+from knowledge.lexicon.stance.stance import ENDS_NEGATION, NEGATION
+from knowledge.lexicon.stance.stance_words import AUXILIARIES, CANNOT, NONE_ARE, SUBJECTS, WARNED_BY
 from knowledge.reports.words import LOSSES, Result
 
 _NEGATION = frozenset(NEGATION)

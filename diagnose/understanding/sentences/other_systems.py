@@ -7,9 +7,9 @@ from itertools import pairwise
 
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause, Sentence, Token
-from knowledge.lexicon.engine import KINDS
-from knowledge.lexicon.foreign_parts import BETWEEN, COPULAS, OWNERS
-from knowledge.lexicon.other_things import (
+from knowledge.lexicon.engine.engine import KINDS
+from knowledge.lexicon.meant.foreign_parts import BETWEEN, COPULAS, OWNERS
+from knowledge.lexicon.meant.other_things import (
     DROPPED,
     HYDRAULIC,
     LEADS_IN,

@@ -9,8 +9,15 @@ from itertools import zip_longest
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Sentence, Token
-from knowledge.lexicon.results_words import ENOUGH
-from knowledge.lexicon.stance_words import ENDS_FINE, GOOD_ONE, IN_TROUBLE, IS_FINE, OPPOSITE, SIDES
+from knowledge.lexicon.stance.stance_words import (
+    ENDS_FINE,
+    GOOD_ONE,
+    IN_TROUBLE,
+    IS_FINE,
+    OPPOSITE,
+    SIDES,
+)
+from knowledge.lexicon.work.results_words import ENOUGH
 from knowledge.reports.words import Shows
 from knowledge.units import PRESSURE, PSI, unit_named
 

@@ -29,8 +29,8 @@ from diagnose.understanding.sentences.usual import usual_spans
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause, Sentence, Token, clause_at
-from knowledge.lexicon.stance import DO, GOES_ON, SEEN
-from knowledge.lexicon.stance_words import ENDS_HEARSAY
+from knowledge.lexicon.stance.stance import DO, GOES_ON, SEEN
+from knowledge.lexicon.stance.stance_words import ENDS_HEARSAY
 from knowledge.reports.words import LOSSES, Shows
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from diagnose.understanding.words.text import Clause, Sentence, Tokens
-from knowledge.lexicon.corrections import (
+from knowledge.lexicon.meant.corrections import (
     BESIDE_WRONG,
     NOT_THE_ENGINE,
     OTHER_NOISE_MAKERS,

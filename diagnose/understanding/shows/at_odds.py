@@ -7,7 +7,7 @@ from itertools import permutations
 
 from diagnose.understanding.shows.heads import Head
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.instruments_named import AT_ODDS, LATER
+from knowledge.lexicon.shows.instruments_named import AT_ODDS, LATER
 from knowledge.reports.words import Shows
 
 _LAMP = "lamp"  #: the instrument of a behaviour that the lamp shows

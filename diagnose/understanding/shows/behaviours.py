@@ -33,8 +33,7 @@ from diagnose.understanding.shows.shown_by import set_gauge
 from diagnose.understanding.words.facts import Fact, Span, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.joints import UNTIL
-from knowledge.lexicon.pressure_words import (
+from knowledge.lexicon.shows.pressure_words import (
     ADDS_TO_IT,
     CRANKED,
     DENY,
@@ -45,6 +44,7 @@ from knowledge.lexicon.pressure_words import (
     STOOD,
     TIMES,
 )
+from knowledge.lexicon.words.joints import UNTIL
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since, Speed
 
 _FARTHEST = 30  #: words between what shows and when

@@ -8,8 +8,7 @@ from diagnose.understanding.sentences.paragraph import Line, over_months
 from diagnose.understanding.shows.heads import Head
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.joints import UNTIL
-from knowledge.lexicon.pressure_words import (
+from knowledge.lexicon.shows.pressure_words import (
     AT_ONCE,
     AWAY,
     BEFORE_GONE,
@@ -37,6 +36,7 @@ from knowledge.lexicon.pressure_words import (
     TIMES,
     WHEN_WORDS,
 )
+from knowledge.lexicon.words.joints import UNTIL
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _BEFORE = 3  #: words between "only" and what it limits

@@ -7,9 +7,9 @@ from collections.abc import Iterator, Sequence
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.joints import BEFORE, UNTIL
-from knowledge.lexicon.now_words import BESIDE_LOW_NOW, LOWS, NOW, WAS
-from knowledge.lexicon.other_things import LEVELS, PRESSURES
+from knowledge.lexicon.meant.other_things import LEVELS, PRESSURES
+from knowledge.lexicon.shows.now_words import BESIDE_LOW_NOW, LOWS, NOW, WAS
+from knowledge.lexicon.words.joints import BEFORE, UNTIL
 from knowledge.reports.words import NOISES, Shows
 
 _FAR = 8  #: words behind "was fine" in which "until" or "now" ends it

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.understanding.shows.heads import Head
-from knowledge.lexicon.joints import UNTIL
+from knowledge.lexicon.words.joints import UNTIL
 from knowledge.reports.words import Shows
 
 

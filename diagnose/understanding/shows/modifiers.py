@@ -11,7 +11,14 @@ from diagnose.understanding.shows.heads import Head
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs, served
 from diagnose.understanding.work.relapses import relapse
-from knowledge.lexicon.pressure_words import AS_IT_IS, FALLING, IN_USE, REDONE, START_NOW, STARTS_OF
+from knowledge.lexicon.shows.pressure_words import (
+    AS_IT_IS,
+    FALLING,
+    IN_USE,
+    REDONE,
+    START_NOW,
+    STARTS_OF,
+)
 from knowledge.reports.words import SHOWN_BY_THE_ENGINE, Circumstance, Course, Onset, Shows, Since
 
 _WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.understanding.shows.heads import Head
-from knowledge.lexicon.instruments_named import PANEL_WORDS
+from knowledge.lexicon.shows.instruments_named import PANEL_WORDS
 from knowledge.reports.words import Shows
 
 _LAMPS = frozenset(["light", "lamp", "symbol", "icon", "telltale", "tell-tale"])

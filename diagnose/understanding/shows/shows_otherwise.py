@@ -17,9 +17,7 @@ from diagnose.understanding.shows.denied import (
     says_how_it_works,
 )
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.now_words import LOWS
-from knowledge.lexicon.numbers import FOLLOWS
-from knowledge.lexicon.other_things import (
+from knowledge.lexicon.meant.other_things import (
     AND_WARM,
     BLOW,
     CIRCUIT,
@@ -50,9 +48,11 @@ from knowledge.lexicon.other_things import (
     WARNS,
     WITH_REVS,
 )
-from knowledge.lexicon.pressure_words import GAUGE_WORDS, KNOCKED, WAYS
-from knowledge.lexicon.results_words import WON
-from knowledge.lexicon.work_words import BY_DRILL
+from knowledge.lexicon.shows.now_words import LOWS
+from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS, KNOCKED, WAYS
+from knowledge.lexicon.values.numbers import FOLLOWS
+from knowledge.lexicon.work.results_words import WON
+from knowledge.lexicon.work.work_words import BY_DRILL
 from knowledge.reports.words import NOISES, SHOWN_BY_THE_ENGINE, Shows
 
 Case = Callable[[Line, Mark[Shows]], bool]

@@ -10,9 +10,9 @@ from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.parts_named import named_things
-from knowledge.lexicon.checked import ALSO_LOOKED_AT, LOOKED, LOOKED_AT, NOT_ALL
-from knowledge.lexicon.joints import STOPS
-from knowledge.lexicon.states import State, Thing
+from knowledge.lexicon.things.states import State, Thing
+from knowledge.lexicon.words.checked import ALSO_LOOKED_AT, LOOKED, LOOKED_AT, NOT_ALL
+from knowledge.lexicon.words.joints import STOPS
 
 _APART = 4  #: most words from one thing of the list to the next, or to the outcome
 _SHORT = 6  #: words of a sentence that says no more than the outcome

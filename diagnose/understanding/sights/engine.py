@@ -10,7 +10,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.engine import (
+from knowledge.lexicon.engine.engine import (
     BURNS_IT,
     CYLINDERS,
     ENGINE_WORDS,
@@ -25,7 +25,7 @@ from knowledge.lexicon.engine import (
     WASHES,
     Trait,
 )
-from knowledge.lexicon.engine_features import (
+from knowledge.lexicon.engine.features import (
     CONFIRMS,
     ELECTRIC,
     INSTRUMENTS_BESIDE,
@@ -33,8 +33,8 @@ from knowledge.lexicon.engine_features import (
     NOT_AFLOAT,
     OUTBOARD_OF,
 )
-from knowledge.lexicon.engine_layouts import LAYOUTS
-from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.engine.layouts import LAYOUTS
+from knowledge.lexicon.stance.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])
 NO_CYCLES = frozenset({Trait.TRACTOR, Trait.GENERATOR, Trait.PLANT})

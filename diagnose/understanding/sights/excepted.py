@@ -7,8 +7,8 @@ from itertools import pairwise
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.word_sets import set_of as _set
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.words.word_sets import set_of as _set
 
 #: behind what is denied; what comes then is so after all
 _EXCEPT = _set("except excepting bar barring save besides")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.word_sets import set_of as _set
+from knowledge.lexicon.words.word_sets import set_of as _set
 
 BROKEN_OPEN = frozenset(["rod_through_block"])  #: findings of a hole that was knocked
 _HOLES = frozenset(["hole", "holes"])

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, Span
-from knowledge.lexicon.joints import ARTICLES, LINKS
-from knowledge.lexicon.other_things import HOSES
+from knowledge.lexicon.meant.other_things import HOSES
+from knowledge.lexicon.words.joints import ARTICLES, LINKS
 
 _CARRY = HOSES | {"line", "lines", "tube", "tubes"}
 _BEGINS = {"from": "to", "between": "and", "to": "from"}  #: and what leads to the second end

@@ -6,9 +6,9 @@ from collections.abc import Iterable
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.meant_beside import BESIDE
-from knowledge.lexicon.meant_idioms import IDIOMS
-from knowledge.lexicon.meant_otherwise import (
+from knowledge.lexicon.meant.beside import BESIDE
+from knowledge.lexicon.meant.idioms import IDIOMS
+from knowledge.lexicon.meant.otherwise import (
     ALSO_ELSEWHERE,
     DONE_THEN,
     ITS_OWN,
@@ -24,7 +24,7 @@ from knowledge.lexicon.meant_otherwise import (
     STILL,
     Otherwise,
 )
-from knowledge.lexicon.meant_wider import WIDER
+from knowledge.lexicon.meant.wider import WIDER
 
 _TABLES = (OTHERWISE, IDIOMS, WIDER, BESIDE)
 _LEAD = 2  #: words before a part, and of its name, in which stands whose it is

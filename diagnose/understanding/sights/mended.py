@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, is_inside
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.mended import BETWEEN, CURES, MENDED, OPENED, PRONOUNS, WHY
+from knowledge.lexicon.meant.mended import BETWEEN, CURES, MENDED, OPENED, PRONOUNS, WHY
 from knowledge.model import Stage
 from knowledge.reports.words import Done, Result
 

@@ -14,9 +14,8 @@ from diagnose.understanding.sights.ages import AGE
 from diagnose.understanding.sights.holes import BROKEN_OPEN, known_hole
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.joining import acted, by_hand, opened_case
-from knowledge.lexicon.joints import EXCEPT
-from knowledge.lexicon.sights_beside import OF_ANOTHER, OF_NEAR, PRIMING
-from knowledge.lexicon.sights_kinds import (
+from knowledge.lexicon.sights.beside import OF_ANOTHER, OF_NEAR, PRIMING
+from knowledge.lexicon.sights.kinds import (
     AT_ANOTHER_TIME,
     IN_ONE_RUN,
     INSIDE_THE_ENGINE,
@@ -24,8 +23,9 @@ from knowledge.lexicon.sights_kinds import (
     LEAVES_THE_ENGINE,
     NOT_INSIDE,
 )
-from knowledge.lexicon.sights_shop import CASES
-from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.sights.shop import CASES
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.words.joints import EXCEPT
 
 _PLACE = 5  #: words behind in which it is said what oil comes out of
 _BEARINGS = frozenset(["bearing", "bearings", "shell", "shells", "journal", "journals", "bushes"])

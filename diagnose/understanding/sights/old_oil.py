@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.word_sets import set_of as _set
+from knowledge.lexicon.words.word_sets import set_of as _set
 
 _OF_WHAT_IS_IN_IT = frozenset(["oil_thick_on_stick", "oil_thin_on_stick"])
 _CAME = _set("came ran comes runs poured drained draining")

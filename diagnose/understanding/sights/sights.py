@@ -14,9 +14,8 @@ from diagnose.understanding.sights.things import pairs
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.lexicon import book_stem
 from diagnose.understanding.words.phrases import Mark, longest
-from knowledge.lexicon.plain import DEGREES, PERCEIVED
-from knowledge.lexicon.sights_beside import MADE_ANOTHER
-from knowledge.lexicon.sights_kinds import (
+from knowledge.lexicon.sights.beside import MADE_ANOTHER
+from knowledge.lexicon.sights.kinds import (
     BESIDE,
     COMPOUNDS,
     MAY_BE,
@@ -27,7 +26,8 @@ from knowledge.lexicon.sights_kinds import (
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
 )
-from knowledge.lexicon.stance import FAILS, NEGATION
+from knowledge.lexicon.stance.stance import FAILS, NEGATION
+from knowledge.lexicon.words.plain import DEGREES, PERCEIVED
 from knowledge.model import Finding, Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book

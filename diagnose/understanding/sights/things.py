@@ -29,8 +29,11 @@ from diagnose.understanding.work.joining import (
     sealed_with,
 )
 from diagnose.understanding.work.parts_named import things_in
-from knowledge.lexicon.checked import LEAKS
-from knowledge.lexicon.joints import (
+from knowledge.lexicon.shows.well import BEHIND_ONLY
+from knowledge.lexicon.sights.kinds import COMPOUNDS
+from knowledge.lexicon.things.states import State, Substance, Thing
+from knowledge.lexicon.words.checked import LEAKS
+from knowledge.lexicon.words.joints import (
     ACTED,
     AMOUNT,
     BACK,
@@ -54,9 +57,6 @@ from knowledge.lexicon.joints import (
     STARTS,
     WETTED,
 )
-from knowledge.lexicon.sights_kinds import COMPOUNDS
-from knowledge.lexicon.states import State, Substance, Thing
-from knowledge.lexicon.well import BEHIND_ONLY
 from knowledge.model import Stage
 
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place

@@ -12,13 +12,13 @@ from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.groups import Together
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.joining import by_hand, opened_case
-from knowledge.lexicon.joints import EARLIER
-from knowledge.lexicon.sights_beside import OF_ANOTHER, OF_NEAR
-from knowledge.lexicon.sights_kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS, RUNS_OUT
-from knowledge.lexicon.sights_shop import CASES
-from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.together import SAID_AS_SUCH
-from knowledge.lexicon.well import GOOD_NEWS
+from knowledge.lexicon.shows.well import GOOD_NEWS
+from knowledge.lexicon.sights.beside import OF_ANOTHER, OF_NEAR
+from knowledge.lexicon.sights.kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS, RUNS_OUT
+from knowledge.lexicon.sights.shop import CASES
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.together.together import SAID_AS_SUCH
+from knowledge.lexicon.words.joints import EARLIER
 from knowledge.model import Kind, Stage
 
 _PANELS = frozenset(["panel_reads_too_low", "panel_reads_too_high"])

@@ -12,7 +12,7 @@ from diagnose.understanding.values.value_rows import Cell
 from diagnose.understanding.values.values_named import NUMBER_WORDS, Name, says_nothing
 from diagnose.understanding.words.amounts import Amount
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.joints import EXCEPT
+from knowledge.lexicon.words.joints import EXCEPT
 
 _MOST = 16  #: the highest number of a bearing
 _LEAST = 2  #: pairs of number and value that make a row

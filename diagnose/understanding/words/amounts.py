@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from diagnose.understanding.words.figures import WORDS
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.units_typed import SPELLINGS
+from knowledge.lexicon.values.units_typed import SPELLINGS
 from knowledge.model import Quantity
 from knowledge.units import DIMENSIONS, unit_named
 

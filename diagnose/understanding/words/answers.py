@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.words.text import Sentence, Token, sentence_of
-from knowledge.lexicon.answers import (
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.words.answers import (
     ASKING,
     ASKING_OF_WORK,
     ASKING_WHAT,
@@ -27,7 +28,6 @@ from knowledge.lexicon.answers import (
     TOPICS,
     YES,
 )
-from knowledge.lexicon.stance import NEGATION
 
 _LONGEST = 12  #: words of a question whose words its answer makes stated
 _NAME, _SHORT = 4, 8  #: words of a question that only names a thing, and of the answer to it

@@ -13,45 +13,33 @@ from diagnose.understanding.words.phrases import Phrases
 from diagnose.understanding.words.spelling import LexiconSpelling
 from diagnose.understanding.words.text import stemmed
 from knowledge.book import Book
-from knowledge.lexicon import (
-    beginnings,
-    checked,
+from knowledge.lexicon.engine import engine
+from knowledge.lexicon.engine import features as engine_features
+from knowledge.lexicon.engine.engine import Trait
+from knowledge.lexicon.shows import (
     circumstances,
     circumstances_more,
     courses,
-    engine,
-    engine_features,
-    figures_of_speech,
     instruments_named,
     noises,
-    parts,
-    ports,
     pressure,
     pressure_words,
-    results,
-    results_more,
-    shows_everyday,
-    shows_more,
-    shows_said,
-    sights,
-    sights_kinds,
     speeds,
-    stance,
-    stance_words,
-    states,
-    states_more,
-    substances,
-    things,
-    together,
-    trials_rare,
-    values,
     well,
-    work,
-    work_more,
 )
-from knowledge.lexicon.engine import Trait
-from knowledge.lexicon.parts_model import PartWorked
-from knowledge.lexicon.states import State, Substance, Thing
+from knowledge.lexicon.shows import everyday as shows_everyday
+from knowledge.lexicon.shows import more as shows_more
+from knowledge.lexicon.shows import said as shows_said
+from knowledge.lexicon.sights import kinds as sights_kinds
+from knowledge.lexicon.sights import sights
+from knowledge.lexicon.stance import figures_of_speech, stance, stance_words
+from knowledge.lexicon.things import parts, ports, states, states_more, substances, things
+from knowledge.lexicon.things.parts_model import PartWorked
+from knowledge.lexicon.things.states import State, Substance, Thing
+from knowledge.lexicon.together import together
+from knowledge.lexicon.values import values
+from knowledge.lexicon.words import beginnings, checked
+from knowledge.lexicon.work import results, results_more, trials_rare, work, work_more
 from knowledge.model import Finding, Kind
 from knowledge.reports.words import (
     Circumstance,

@@ -8,8 +8,8 @@ from functools import cache
 from typing import Generic, TypeVar
 
 from diagnose.understanding.words.text import DENIES, Token, Tokens, is_done, spelled, stemmed
-from knowledge.lexicon.stance import FILLERS, NEITHER
-from knowledge.lexicon.stance_words import ENGINES, ON_ENGINE, WHICH_ENGINE
+from knowledge.lexicon.stance.stance import FILLERS, NEITHER
+from knowledge.lexicon.stance.stance_words import ENGINES, ON_ENGINE, WHICH_ENGINE
 
 Value = TypeVar("Value")
 Value_co = TypeVar("Value_co", covariant=True)

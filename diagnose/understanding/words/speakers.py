@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
-from knowledge.lexicon.threads import LABELS, NAMES, OWNER
+from knowledge.lexicon.stance.threads import LABELS, NAMES, OWNER
 
 #: heads a line: "> ripper: ", "dieseldave66: ", "turbo_nut wrote:", "> by dave:", "User B replied:"
 _HEAD = re.compile(

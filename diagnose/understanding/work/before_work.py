@@ -10,7 +10,7 @@ from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job, jobs
-from knowledge.lexicon.joints import ALSO, BEFORE
+from knowledge.lexicon.words.joints import ALSO, BEFORE
 from knowledge.reports.words import LOSSES, Result, Shows
 
 _NEAR = 4  #: words between "before" and the work

@@ -8,7 +8,15 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.borrowed import ANOTHER, BORROWED_PARTS, ENGINES, FROM, NOT_SO, PUT, WHOSE
+from knowledge.lexicon.work.borrowed import (
+    ANOTHER,
+    BORROWED_PARTS,
+    ENGINES,
+    FROM,
+    NOT_SO,
+    PUT,
+    WHOSE,
+)
 
 _BETWEEN = 3  #: most words between a part and where it comes from
 

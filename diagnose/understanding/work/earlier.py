@@ -14,8 +14,8 @@ from diagnose.understanding.work.before_work import well_until
 from diagnose.understanding.work.jobs import Job, jobs, served
 from diagnose.understanding.work.since_then import shown_at_the_start, there_since
 from diagnose.understanding.work.work import tried, troubles_of
-from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.work_words import (
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.work.work_words import (
     APART_FROM,
     CARRIED_OUT,
     LOOKS,

@@ -6,8 +6,11 @@ from collections.abc import Collection, Iterator, Sequence
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.checked import LOOKED
-from knowledge.lexicon.joints import (
+from knowledge.lexicon.sights.shop import CASE_WORDS, NOT_THE_WEATHER, SPLIT_BY
+from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.things.states import State, Thing
+from knowledge.lexicon.words.checked import LOOKED
+from knowledge.lexicon.words.joints import (
     ACTORS,
     ARTICLES,
     BEFORE_PART,
@@ -35,10 +38,7 @@ from knowledge.lexicon.joints import (
     UNDOES,
     UNDONE,
 )
-from knowledge.lexicon.sights_shop import CASE_WORDS, NOT_THE_WEATHER, SPLIT_BY
-from knowledge.lexicon.stance import NEGATION
-from knowledge.lexicon.states import State, Thing
-from knowledge.lexicon.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
+from knowledge.lexicon.work.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
 
 _IN, _OR = (
     frozenset(["in", "on"]),

@@ -12,9 +12,9 @@ from diagnose.understanding.work.done_to import FAR, NEW, action_on
 from diagnose.understanding.work.joining import untouched
 from diagnose.understanding.work.put_on import COPULA, PUT, put_in, taken_off
 from diagnose.understanding.work.which_part import is_a_place, is_a_tool, same_pump
-from knowledge.lexicon.parts_model import PartWorked
-from knowledge.lexicon.values import ORDINALS
-from knowledge.lexicon.work_words import (
+from knowledge.lexicon.things.parts_model import PartWorked
+from knowledge.lexicon.values.values import ORDINALS
+from knowledge.lexicon.work.work_words import (
     FITTINGS,
     FOR_A_TEST,
     FOUND_SO,

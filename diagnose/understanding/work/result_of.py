@@ -5,8 +5,8 @@ from __future__ import annotations
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
-from knowledge.lexicon.joints import UNTIL_DONE
-from knowledge.lexicon.results_words import (
+from knowledge.lexicon.words.joints import UNTIL_DONE
+from knowledge.lexicon.work.results_words import (
     BETTER,
     FROM_A_LIST,
     IS_NAMED,

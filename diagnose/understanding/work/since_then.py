@@ -9,8 +9,8 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
-from knowledge.lexicon.beginnings import SINCE_THEN
-from knowledge.lexicon.word_sets import set_of as _set
+from knowledge.lexicon.words.beginnings import SINCE_THEN
+from knowledge.lexicon.words.word_sets import set_of as _set
 from knowledge.reports.words import LOSSES, Shows
 
 _WRONG = frozenset((*LOSSES, Shows.UNSTEADY, Shows.SLOW, Shows.LAMP, Shows.FALLING))

@@ -1,0 +1,1 @@
+"""How people name an engine and its kind."""

@@ -1,0 +1,1 @@
+"""When words for a finding mean something else, or are said of something else."""

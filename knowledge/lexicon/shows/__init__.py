@@ -1,0 +1,1 @@
+"""What gauge and lamp do, and when; noises and circumstances."""

@@ -1,0 +1,1 @@
+"""Phrases for what was seen, smelt or known, by finding."""

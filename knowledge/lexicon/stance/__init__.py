@@ -1,0 +1,1 @@
+"""How words are meant: denied, feared, asked, of another engine or time."""

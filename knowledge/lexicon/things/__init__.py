@@ -1,0 +1,1 @@
+"""Parts and substances by name, the states they may be in, and what those say."""

@@ -1,0 +1,1 @@
+"""Sets of words that name a finding wherever they stand in a clause."""

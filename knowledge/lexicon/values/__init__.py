@@ -1,0 +1,1 @@
+"""Measured values, numbers and their units."""

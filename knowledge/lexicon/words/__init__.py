@@ -1,0 +1,1 @@
+"""Small words: joints, fillers, beginnings, answers."""

@@ -1,0 +1,1 @@
+"""Work, trials, and what came of them."""
