@@ -91,7 +91,7 @@ def _fell_to(line: Line, before: Pressure | None, pressure: Pressure) -> bool:
 def _heat_since(line: Line, before: Pressure, each: Pressure) -> None:
     """What follows "until it gets hot" is of a hot engine, where nothing else is said."""
     at = each.mark.first
-    if any(is_heat(m) or is_temperature(m) or m.value in _NOT_HOT for m in each.near):
+    if any(_is_warmth(m) or m.value in _NOT_HOT for m in each.near):
         return
     until = [m for m in before.near if is_heat(m) and heat_at(line, m) != heat_at(line, m, at)]
     each.near += until
@@ -118,7 +118,7 @@ def _of_what_it_did(line: Line, found: Sequence[Pressure]) -> None:
         verb = next((k for k in range(clause.first, each.mark.first) if line.word(k) in FALLS), -1)
         if verb < 0 or any(line.word(k) not in _LEADS for k in range(clause.first, verb)):
             continue
-        if any(_is_speed(m) or is_heat(m) or is_temperature(m) for m in each.near):
+        if any(_is_speed(m) or _is_warmth(m) for m in each.near):
             continue
         ahead = line.clause(clause.first - 1) if clause.first else clause
         shown = [m for m in line.find(line.lexicon.shows) if m.value in (Shows.UNSTEADY, Shows.LOW)]

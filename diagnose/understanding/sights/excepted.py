@@ -8,6 +8,7 @@ from itertools import pairwise
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
 from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.words.joints import UNTIL
 from knowledge.lexicon.words.word_sets import set_of as _set
 
 #: behind what is denied; what comes then is so after all
@@ -35,7 +36,6 @@ _PREVENTED = _set("couldnt cant cannot wouldnt wont didnt doesnt dont could woul
 _NEGATION = frozenset(NEGATION)
 #: findings that deny by their words
 _DENIALS = frozenset(["nothing_warned"])
-_UNTIL = _set("until till")
 _WHO = _set("i we he she they the my a it")
 
 
@@ -86,7 +86,7 @@ def _was_unknown(line: Line, places: list[int]) -> bool:
 def _was_so_until(line: Line, places: list[int]) -> bool:
     """Whether it is so since somebody did something: "never came on until I changed the filter"."""
     behind = range(places[-1] + 1, min(places[-1] + 1 + _AS_FAR, len(line.tokens)))
-    until = next((k for k in behind if line.word(k) in _UNTIL), None)
+    until = next((k for k in behind if line.word(k) in UNTIL), None)
     return until is not None and line.word(until + 1) in _WHO
 
 

@@ -287,7 +287,7 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     # "the tensioner has a hole, oil squirts out of it": inside the timing case
     "oil_sprayed": (
         Otherwise(
-            anywhere=_set("tensioner tensioners"),
+            anywhere=_TENSIONER,
             unless=_set("outside bonnet hood bay exhaust road screen windscreen ground floor"),
         ),
     ),
