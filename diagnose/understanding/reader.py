@@ -10,6 +10,7 @@ from diagnose.understanding.pressures.called_little import (
     some_at_least,
 )
 from diagnose.understanding.pressures.fixed_speed import at_its_speed
+from diagnose.understanding.pressures.near_zero import with_near_zero
 from diagnose.understanding.pressures.no_pressures import has_another_unit
 from diagnose.understanding.pressures.on_trial import without_trial_pressures
 from diagnose.understanding.pressures.printed import printed_pressures
@@ -134,6 +135,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     silent_alarms,
     without_unnamed,
     called_little,
+    with_near_zero,
     came_back,
     began_with_work,
     at_its_speed,

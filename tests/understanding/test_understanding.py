@@ -90,6 +90,7 @@ READ: dict[str, list[str]] = {
         "behaviour none oil change",
     ],
     "pressure normal when cold then goes down to almost nothing at idle once hot": [
+        "reading 1 to 5 psi hot, idle",
         "behaviour normal cold",
         "behaviour low idle, hot",
     ],

@@ -16,7 +16,7 @@ from diagnose.understanding.pressures.then_now import (
     left_from,
 )
 from diagnose.understanding.sentences.paragraph import Line
-from diagnose.understanding.words.figures import WORDS
+from diagnose.understanding.words.figure_patterns import WORDS
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
 from knowledge.lexicon.shows.instruments_named import STATIONS

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diagnose.understanding.words.figures import WORDS
+from diagnose.understanding.words.figure_patterns import WORDS
 from diagnose.understanding.words.text import Token
 from knowledge.lexicon.values.units_typed import SPELLINGS
 from knowledge.model import Quantity

@@ -37,7 +37,7 @@ from knowledge.lexicon.things import parts, ports, states, states_more, substanc
 from knowledge.lexicon.things.parts_model import PartWorked
 from knowledge.lexicon.things.states import State, Substance, Thing
 from knowledge.lexicon.together import together
-from knowledge.lexicon.values import values
+from knowledge.lexicon.values import near_zero, values
 from knowledge.lexicon.words import beginnings, checked
 from knowledge.lexicon.work import results, results_more, trials_rare, work, work_more
 from knowledge.model import Finding, Kind
@@ -86,6 +86,7 @@ class Lexicon:
         self.low_before = _any_of(well.LOW_BEFORE)
         self.was_well = _any_of(well.WAS_WELL)
         self.otherwise = _any_of(pressure_words.OTHERWISE)
+        self.near_zero = _any_of(near_zero.NEAR_ZERO)
         self.instrument = _any_of(pressure.INSTRUMENT)
         self.direct = _any_of(instruments_named.DIRECT)
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})

@@ -1,0 +1,50 @@
+"""Pressure that is said to be next to nothing at idle: low, with a figure close to zero."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+#: the words, the facts that must be read, those that must not
+SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
+    (
+        "gauge drops to almost nothing when it idles after a long run",
+        ("reading 1 to 5 psi idle, late in a run", "behaviour low idle, late in a run"),
+        ("behaviour none idle, late in a run",),
+    ),
+    (
+        "needle barely off the peg at hot idle",
+        ("reading 1 to 5 psi hot, idle", "behaviour low idle, hot"),
+        (),
+    ),
+    (
+        "pressure near zero at idle once warm",
+        ("reading 1 to 5 psi hot, idle", "behaviour low idle, hot"),
+        ("behaviour none idle, hot",),
+    ),
+    (
+        "hardly any oil pressure at tickover, about 4 psi",
+        ("reading about 4 psi idle",),
+        ("reading 1 to 5 psi idle",),
+    ),
+    (
+        "there is next to nothing on the dipstick, oil pressure good at idle",
+        ("finding dipstick_dry present",),
+        ("reading 1 to 5 psi idle",),
+    ),
+    (
+        "gauge on zero at hot idle, the leak is next to nothing",
+        ("behaviour none idle, hot",),
+        ("reading 1 to 5 psi hot, idle",),
+    ),
+)
+
+
+@pytest.mark.parametrize(("words", "wanted", "unwanted"), SAID, ids=[c[0] for c in SAID])
+def test_next_to_nothing(words: str, wanted: tuple[str, ...], unwanted: tuple[str, ...]) -> None:
+    """What is wanted is among the facts, what is unwanted is not."""
+    found = {fact.short for fact in read(words, the_book()).facts}
+    assert set(wanted) <= found, found
+    assert not set(unwanted) & found
