@@ -48,7 +48,9 @@ class BySize:
 class Printed:
     """A limit that one source prints, and the kind of engine it is for.
 
-    It is for engines with every feature of ``only_with`` and none of ``not_with``.
+    It is for engines with every feature of ``only_with`` and none of ``not_with``. Where
+    ``before_layout``, these features say more than the layout: a roller crank in a side-valve
+    motorcycle.
     """
 
     value: float  #: SI
@@ -56,6 +58,7 @@ class Printed:
     source: Source
     only_with: tuple[Finding, ...] = ()
     not_with: tuple[Finding, ...] = ()
+    before_layout: bool = False
 
     def fits(self, has: Callable[[Finding], bool]) -> bool:
         """Whether it is for an engine of which ``has`` tells the features known to be there."""
@@ -98,6 +101,10 @@ class Limit:
         if self.by_size is not None and self.by_size.size.id in sizes:
             return self.by_size.figure(sizes[self.by_size.size.id])
         return None
+
+    def goes_before_layout(self, has: Callable[[Finding], bool]) -> bool:
+        """Whether features of the engine decide, whatever is typical of its layout."""
+        return any(p.before_layout and p.fits(has) for p in self.others)
 
     @property
     def dimension(self) -> str:

@@ -30,6 +30,7 @@ from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import DIESEL, PLACES
 from knowledge.engines.features_build import ONE_OF, WITHOUT
+from knowledge.engines.features_kinds import IMPLIES
 from knowledge.engines.profiles import Profile
 from knowledge.history.fresh_build import just_rebuilt
 from knowledge.limits import Figure, Limit
@@ -173,7 +174,7 @@ class Case:
     readings: tuple[GaugeReading, ...] = ()
     start_readings: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
-    usual_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
+    layout_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
     sizes: Mapping[str, float] = field(default_factory=dict)  #: known of its parts by id, SI
     card: Card | None = None  #: the engine's card, where the case names one
     idle_read: float | None = None  #: the slowest speed near idle of a reading, as counted [rpm]
@@ -275,10 +276,19 @@ class Case:
         for group in ONE_OF:
             if any(known.get(one) is State.PRESENT for one in group):
                 known = {**dict.fromkeys(group, State.ABSENT), **known}
+        for feature, other in IMPLIES:
+            if known.get(feature) is State.PRESENT:
+                known.setdefault(other, State.PRESENT)
         for feature, state, other in WITHOUT:
             if known.get(feature) is state:
                 known.setdefault(other, State.ABSENT)
         return known
+
+    @cached_property
+    def usual_limits(self) -> Mapping[Limit, Figure]:
+        """What is typical of its layout or sizes, but where its features decide."""
+        usual = self.layout_limits.items()
+        return {x: figure for x, figure in usual if not x.goes_before_layout(self.has)}
 
     def has(self, feature: Finding) -> bool:
         """Whether the engine is known to have a feature."""

@@ -104,7 +104,7 @@ class Resolver:
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
             limits={**self.card.limits, **limits},
-            usual_limits=self._usual_limits(layout, sizes),
+            layout_limits=self._layout_limits(layout, sizes),
             sizes=sizes,
             idle_read=idle_read,
             card=None if self.card is NO_CARD else self.card,
@@ -164,7 +164,7 @@ class Resolver:
                 out[limit] = value
         return out
 
-    def _usual_limits(self, layout: Layout, sizes: Mapping[str, float]) -> dict[Limit, Figure]:
+    def _layout_limits(self, layout: Layout, sizes: Mapping[str, float]) -> dict[Limit, Figure]:
         """What is typical of this layout, or of the sizes (SI, by id) of the engine's parts."""
         found = {x: x.figure_for(layout.id, sizes) for x in self.book.limits.values()}
         return {x: figure for x, figure in found.items() if figure is not None}

@@ -2,21 +2,37 @@
 
 from knowledge import sources
 from knowledge.alarm import Alarm, Contradiction
-from knowledge.engines import features_build
-from knowledge.model import Severity, Station
+from knowledge.engines import features_build, features_kinds
+from knowledge.engines.features_kinds import UNPRESSURED, has_no_pressure
+from knowledge.model import Cause, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns
 from knowledge.rule_api import Conclusions, Known, cannot_be, example, more_common, rules_of
 from knowledge.stations.causes import CAUSES
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.suction import causes_tap as suction_causes_tap
 
 rule = rules_of(Station.ASSEMBLY)
 #: stations that only oil under pressure passes
 PRESSURE_FED = (Station.PUMP, Station.RELIEF, Station.DELIVERY, Station.SUCTION, Station.TOPEND)
 #: of these stations, what leaves the oil out of a dipper's reach as well
-STILL = (suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP,)
+STILL: tuple[Cause, ...] = (suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP,)
+#: of these stations, what stops the feed of an oil injection pump
+ON_THE_WAY_TO_AN_INJECTION_PUMP = (
+    suction_causes.SUCTION_JOINT_AIR_LEAK,
+    suction_causes_tap.OIL_TAP_SHUT,
+    suction_causes_sump.SUCTION_HOSE_COLLAPSED,
+    pump_causes_fitted.PUMP_NOT_PRIMED,
+    pump_causes_drive.PUMP_DRIVE_BROKEN,
+    pump_causes.PUMP_GEAR_WEAR,
+)
 PRESSURES = (
+    patterns.GAUGE_READS_ZERO,
     patterns.GAUGE_READS_LOW,
     patterns.GAUGE_READS_HIGH,
     direct_gauge.DIRECT_GAUGE_LOW,
@@ -25,14 +41,28 @@ PRESSURES = (
 
 @rule(
     source=sources.SMALL_ENGINE_SPLASH,
-    matches=[example(features_build.SPLASH_LUBRICATED)],
-    non_matches=[example(lacks=[features_build.SPLASH_LUBRICATED]), example()],
+    matches=[
+        example(features_build.SPLASH_LUBRICATED),
+        example(features_kinds.DRIP_OILED),
+        example(features_kinds.OIL_BURNT_WITH_FUEL),
+    ],
+    non_matches=[
+        example(lacks=[features_build.SPLASH_LUBRICATED]),
+        example(features_build.SPLASH_LUBRICATED, features_kinds.TROUGH_FED),
+        example(),
+    ],
 )
 def splashed_engine_has_no_pump(known: Known) -> Conclusions:
-    """An engine lubricated by splash has no pump, valve or gallery: level and slope are what counts."""
-    if known.has(features_build.SPLASH_LUBRICATED):
+    """An engine lubricated by splash has no pump, valve or gallery: level and slope are what counts.
+
+    Nor has one with drip oilers, or one that burns its oil but for its injection pump.
+    """
+    if has_no_pressure(known):
+        still = STILL
+        if known.has(features_kinds.OIL_BURNT_WITH_FUEL):
+            still = ON_THE_WAY_TO_AN_INJECTION_PUMP
         for cause in CAUSES:
-            if cause.station in PRESSURE_FED and cause not in STILL:
+            if cause.station in PRESSURE_FED and cause not in still:
                 yield cannot_be(cause)
         yield cannot_be(oil_causes_condition.OIL_HOT_NORMAL)
         yield more_common(oil_causes.OIL_LEVEL_LOW)
@@ -48,13 +78,16 @@ def splashed_engine_has_no_pump(known: Known) -> Conclusions:
 )
 def splashed_engine_has_no_pressure(known: Known) -> Conclusions:
     """An engine without an oil pump has no oil pressure to read; its low-oil switch is a float."""
+    if not has_no_pressure(known):
+        return
+    kind = next(k for k in UNPRESSURED if known.has(k))
     for reading in PRESSURES:
-        if known.has(features_build.SPLASH_LUBRICATED) and known.has(reading):
+        if known.has(reading):
             yield Contradiction(
-                (features_build.SPLASH_LUBRICATED, reading),
-                "Splash lubrication has no oil pressure to read: see whether there is an oil pump; "
-                "if not, the low-oil switch is a float that acts on the level.",
-                features_build.SPLASH_LUBRICATED,
+                (kind, reading),
+                f"There is no oil pressure to read with {kind.says}: see whether there is an oil pump "
+                "after all; if not, a low-oil switch is a float that acts on the level.",
+                kind,
             )
 
 

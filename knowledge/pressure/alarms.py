@@ -5,6 +5,7 @@ from dataclasses import replace
 from knowledge import sources
 from knowledge.alarm import Alarm
 from knowledge.engines import features
+from knowledge.engines.features_kinds import has_no_pressure
 from knowledge.history import findings as history
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
@@ -74,7 +75,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
 
     The stop ends only when a trusted gauge has shown pressure *since*, or at the same moment.
     """
-    refuted = zero_is_refuted(known)
+    refuted = zero_is_refuted(known) or has_no_pressure(known)
     if reads_nothing(known) and not refuted:
         yield Alarm(
             Severity.STOP,
@@ -365,7 +366,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
 
     That is a gauge at hot idle; where an engine has one speed, at any time.
     """
-    refuted = lamp_is_refuted(known)
+    refuted = lamp_is_refuted(known) or has_no_pressure(known)
     if known.has(patterns.LAMP_COMES_ON) and not refuted:
         yield Alarm(
             Severity.STOP,
@@ -388,7 +389,7 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
 
     Whoever read a figure has a gauge, however such engines are usually built.
     """
-    if known.has(features.LAMP_ONLY):
+    if known.has(features.LAMP_ONLY) and not has_no_pressure(known):
         yield Alarm(
             Severity.CARE,
             "lamp or alarm only, its switch opens at about 4.5 to 7 psi (0.3 to 0.5 bar): a lamp that is out does not "

@@ -307,16 +307,19 @@ def wanted_hot(
 ) -> float:
     """Least pressure [Pa] for hot oil: the idle figure, then ten psi a thousand, up to the relief.
 
-    ``running`` [Pa]: the figure at 2000 rpm; in proportion below, never less above.
+    ``running`` [Pa]: the figure at 2000 rpm; in proportion below, never less above. Where it is less
+    than ten psi a thousand, its own share goes on.
 
     >>> [round(wanted_hot(n, 10 * PSI, 55 * PSI) / PSI) for n in (700, 2000, 4000, 6500)]
     [10, 20, 40, 47]
     >>> [round(wanted_hot(n, 10 * PSI, 55 * PSI, 35 * PSI) / PSI) for n in (1000, 2000, 3000, 4000)]
     [18, 35, 35, 40]
+    >>> [round(wanted_hot(n, 5 * PSI, 30 * PSI, 15 * PSI) / PSI) for n in (1200, 2000, 2500)]
+    [9, 15, 19]
     """
     by_speed = running * rpm / 2000.0
     if rpm > 2000.0:
-        by_speed = max(running, PSI_PER_1000 * rpm / 1000.0)
+        by_speed = max(running, min(PSI_PER_1000, running / 2.0) * rpm / 1000.0)
     return min(max(hot_idle, by_speed), NEAR_SETTING * relief_setting)
 
 

@@ -48,6 +48,8 @@ from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
+#: the smallest that a gauge of a few psi shows as more than nothing, by its error (judgement)
+LEAST_SHOWN = 0.8 * PSI
 AT_ONCE = 0.8  #: how likely two figures with the same words for when are of one moment (judgement)
 
 
@@ -92,15 +94,22 @@ def gallery(known: Known, gauge: Gauge) -> list[Reading]:
     return [m for r in looks for m in moments(r, idle)]
 
 
+def next_to_nothing(known: Known) -> float:
+    """A pressure [Pa] that cannot be distinguished from none; less where little is normal."""
+    half = 0.5 * known.limit(quantities.HOT_IDLE_PRESSURE)
+    return min(NEXT_TO_NOTHING, max(half, LEAST_SHOWN))
+
+
 def nothing_anywhere(known: Known, readings: list[Reading]) -> list[float]:
     """How sure it is that each reading means that there is no pressure at all.
 
     Nothing at idle with pressure at speed is low at idle, as of a big leak, not an idle pump.
     """
     idle = known.limit(quantities.USUAL_IDLE_SPEED)
-    at_speed = [sure_above(r, NEXT_TO_NOTHING) * speed_share(r) for r in readings]
+    none = next_to_nothing(known)
+    at_speed = [sure_above(r, none) * speed_share(r) for r in readings]
     rises = max(at_speed, default=0.0)
-    return [sure_below(r, NEXT_TO_NOTHING) * (1.0 - rises * idle_share(r, idle)) for r in readings]
+    return [sure_below(r, none) * (1.0 - rises * idle_share(r, idle)) for r in readings]
 
 
 def hot(psi: float, rpm: float, gauge: Gauge = Gauge.PANEL, tap: str = "gallery") -> Reading:

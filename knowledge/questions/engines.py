@@ -20,7 +20,6 @@ ENGINE_KINDS = (
             ("skew_gear_four", "old four or six, relief valve outside"),
             ("skew_gear_six", "straight six, relief valve in the pump"),
             ("crank_nose_pump_four", "pump behind the front cover"),
-            ("side_valve", "old side-valve (flathead) engine"),
         ),
         ("pushrod_engine",),
     ),
@@ -44,6 +43,7 @@ ENGINE_KINDS = (
             ("small_diesel", "small plant"),
             ("inline_six_diesel", "six in a pickup, truck or boat"),
             ("vee_diesel", "V6 or V8"),
+            ("slow_diesel", "large and slow, with a pre-lube pump"),
         ),
         ("diesel",),
     ),
@@ -66,4 +66,21 @@ ENGINE_KINDS = (
         ),
     ),
     EngineKind("race engine with a dry sump", (("dry_sump_race", "race"),), ("dry_sump",)),
+    EngineKind(
+        "side-valve (flathead), or oiled by splash or drip",
+        (
+            ("side_valve", "side valves, four, six or eight in line"),
+            ("side_valve_v8", "side-valve V8"),
+            ("trough_engine", "pump fills troughs, a few psi at most"),
+            ("splash_engine", "splash alone, no oil pump"),
+            ("open_crank", "hit-and-miss: drip oilers, grease cups"),
+        ),
+    ),
+    EngineKind(
+        "two-stroke or rotary",
+        (
+            ("burnt_oil_two_stroke", "petrol two-stroke"),
+            ("rotary_engine", "rotary (Wankel)"),
+        ),
+    ),
 )

@@ -20,7 +20,7 @@ from diagnose.hydraulics.oil import Oil
 from diagnose.inference.chaining import Facts, Observation, WorkingMemory, infer
 from knowledge import contents
 from knowledge.book import the_book
-from knowledge.engines import features, features_build
+from knowledge.engines import features, features_build, features_kinds
 from knowledge.engines.dimensions import CIRCUIT
 from knowledge.judging import LEAST_SURE
 from knowledge.limits import Limit, Printed, Side
@@ -115,7 +115,11 @@ def test_a_limit_says_what_it_was_printed_for(limit: Limit) -> None:
         assert of or (source.trust in marks and not limit.others), limit.id
         assert source.trust
     for printed in limit.others:
-        known = {f for m in (features, features_build) for f in all_in(m.__name__, Finding)}
+        known = {
+            f
+            for m in (features, features_build, features_kinds)
+            for f in all_in(m.__name__, Finding)
+        }
         assert known >= {*printed.only_with, *printed.not_with}
         assert not set(printed.only_with) & set(printed.not_with)
 

@@ -164,7 +164,7 @@ READ = {
     "fuel gauge reads half when the tank is full": [],
     "the plastic oil pump sprocket has lost all its teeth": ["finding pump_chain_broken present"],
     "returns oil to the tank": [],
-    "roller big end, 5 psi hot": ["finding roller_crankshaft present", "reading 5 psi hot"],
+    "roller big end, 5 psi hot": ["finding roller_big_ends present", "reading 5 psi hot"],
     "rod 3 big end shell turned in the rod, tang gone": ["finding shell_spun present"],
     "the gasket between filter head and block is split": [
         "finding adapter_gasket_displaced present"

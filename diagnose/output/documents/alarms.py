@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from diagnose.case.case import Case
 from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.scale import scale_of
@@ -11,9 +12,13 @@ from diagnose.signoff.measured import below_rule
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Gauge, Reading, Severity, State
 from knowledge.pressure.direct_gauge import DIRECT_GAUGE_LOW
-from knowledge.pressure.gauge import is_cold, runs
+from knowledge.pressure.gauge import PSI_PER_1000, is_cold, runs
 from knowledge.pressure.patterns import GAUGE_READS_LOW, LAMP_COMES_ON
-from knowledge.pressure.quantities import STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.pressure.quantities import (
+    HOT_RUNNING_PRESSURE,
+    STOP_IDLE_PRESSURE,
+    STOP_RUNNING_PRESSURE,
+)
 from knowledge.pressure.refuted import speed_is_said
 from knowledge.stations.instrument.findings import NEEDLE_STUCK_AT_ONE_VALUE
 
@@ -102,8 +107,9 @@ def run_verdict(diagnosis: Diagnosis) -> str:
     if short := _short_of_the_rule(diagnosis):
         wanted = scale.one(below_rule(short, case) or 0.0)
         return (
-            f"{scale.one(short.pressure)} at {short.rpm:.0f} rpm, where 10 psi for each 1000 rpm "
-            f"asks for {wanted}: run it only with light load, gauge watched, until you know why."
+            f"{scale.one(short.pressure)} at {short.rpm:.0f} rpm, where {_each_thousand(case)} for each "
+            f"1000 rpm asks for {wanted}: run it only with light load, gauge watched, until you know "
+            "why."
         )
     if _pressure_is_known(diagnosis):
         return "It may run on while you look: nothing known is against it."
@@ -152,6 +158,12 @@ def _short_of_the_rule(diagnosis: Diagnosis) -> Reading | None:
     """A reading at speed below what the rule of thumb wants there; None where there is none."""
     every = [r for r in diagnosis.inference.facts.readings if runs(r) and speed_is_said(r)]
     return next((r for r in every if below_rule(r, diagnosis.case) is not None), None)
+
+
+def _each_thousand(case: Case) -> str:
+    """What the rule of thumb asks for each 1000 rpm; less where less is normal at 2000 rpm."""
+    least = min(PSI_PER_1000, case.limit(HOT_RUNNING_PRESSURE) / 2)
+    return "10 psi" if least == PSI_PER_1000 else scale_of(case).one(least)
 
 
 def _is_stuck(diagnosis: Diagnosis) -> bool:

@@ -30,6 +30,8 @@ _STARTS = frozenset(["start", "startup", "run", "fired", "started", "firing"])
 AGES = frozenset(["hours", "distance", "manyhours", "fewhours"])
 _BEHIND_BLOW = 2  #: words between a blow and what was hit
 _ONCE = frozenset(["used", "was", "were"])
+#: behind "hit and miss": a kind of engine, by its governor
+GOVERNED_SO = frozenset(["engine", "motor", "single", "engines", "flywheel", "stationary"])
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -242,7 +244,13 @@ def _of_standing(line: Line, mark: Mark[object]) -> bool:
 
 Case = Callable[[Line, Mark[object]], bool]
 
+
 #: asked of every modifier
+def _of_the_governor(line: Line, mark: Mark[object]) -> bool:
+    """Whether it is a kind of engine: "hit and miss engine"."""
+    return line.word(mark.first) == "hit" and line.word(mark.last) in GOVERNED_SO
+
+
 _OF_ALL: tuple[Case, ...] = (_of_a_noise, _of_work_again, _of_standing)
 #: asked of one; no two kinds of modifier share a word
 _OF: Mapping[object, tuple[Case, ...]] = {
@@ -250,6 +258,7 @@ _OF: Mapping[object, tuple[Case, ...]] = {
     Course.RECOVERED: (_by_a_person, _no_recovery, _of_a_loss),
     Course.NOT_REPRODUCED: (_no_other_fault,),
     Course.ONCE: (_goes_on,),
+    Course.COMES_AND_GOES: (_of_the_governor,),
     Since.ALWAYS: (_is_an_age,),
     Since.FIRST_START: (_of_each_day, _each_start),
     Onset.GRADUAL: (_of_work, _unchanged_for),

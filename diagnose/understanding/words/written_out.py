@@ -18,6 +18,8 @@ _TICKOVER = re.compile(
     r"(?! (?:about |around )?\d{4})",
     re.I,
 )
+#: "two-stroke", "2-stage": the number is no hyphenated word's
+_SO_MANY = re.compile(r"\b(two|2|four|4|three|3)-(?=strokes?\b|stage\b|cycle\b|rotors?\b)", re.I)
 #: who wrote a passage of a thread: "> by dave_66:", "turbo_nut wrote:", "thanks @diesel_dan"
 _WROTE = re.compile(
     r"^[>\s]*(?:by|(?:posted|written|post|quote) (?:by|from)):? "
@@ -44,5 +46,6 @@ def written_out(text: str) -> str:
     if len(text.split()) > 1:
         text = _HANDLE.sub("x", text)
     text = _NUMBERED.sub(lambda m: "nr" + " " * (len(m[0]) - 2), text)
+    text = _SO_MANY.sub(lambda m: m[1] + " ", text)
     text = _SHORTENED.sub(lambda m: m[1] + " ", text)
     return _TICKOVER.sub(lambda m: m[1] + "tickover ", text)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from knowledge.lexicon.engine import kinds
+
 
 class Trait(StrEnum):
     """Something said of how an engine is built or where it works."""
@@ -47,6 +49,12 @@ class Trait(StrEnum):
     OUTBOARD = "outboard"
     MACHINE = "heavy machine"
     VEE = "vee of ten cylinders or more"
+    ROTARY = "rotary pistons"
+    TWO_STROKE = "two-stroke"
+    OPEN_CRANK = "open crank"
+    SPLASH = "oiled by splash"
+    TROUGH = "troughs and a low-pressure pump"
+    SLOW = "slow and large"
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
@@ -209,6 +217,12 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "l head",
     ),
     Trait.SOLID: ("solid lifters|lifter|cam",),
+    Trait.ROTARY: kinds.ROTARY,
+    Trait.TWO_STROKE: kinds.TWO_STROKE,
+    Trait.OPEN_CRANK: kinds.OPEN_CRANK,
+    Trait.SPLASH: kinds.SPLASH,
+    Trait.TROUGH: kinds.TROUGH,
+    Trait.SLOW: kinds.SLOW,
 }
 _T = Trait
 #: the cylinders of an engine with a trait
@@ -248,6 +262,9 @@ FEATURES_ALONE: dict[Trait, str] = {
     Trait.V_TWIN: "vee_engine",
     Trait.VEE: "vee_engine",
     Trait.SIDE_VALVE: "pushrod_engine",
+    Trait.ROTARY: "rotary_piston",
+    Trait.TROUGH: "trough_fed",
+    Trait.OPEN_CRANK: "drip_oiled",
 }
 #: features that an engine with a trait lacks
 LACKS: dict[Trait, str] = {Trait.AIR_COOLED: "water_cooled", Trait.NO_TURBO: "turbocharged"}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.engine import kinds
+
 #: behind a mechanical gauge beside one of these instruments: it was put on to see
 CONFIRMS = frozenset(
     [
@@ -124,9 +126,16 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
         "filter|spin-on|spinon|canister on|with|and an|its|a|the? adapter|adaptor|conversion",
     ),
     "roller_crankshaft": (
-        "roller|ball bearing? crank|crankshaft|bottom-end|mains|big-end",
-        "roller|ball bearing? big =end|=ends",
+        "roller|ball|roller-bearing|ball-bearing bearing|bearings? main? mains|bearings",
+        "roller|ball main|mains bearing|bearings?",
+        "mains run|runs|are|is on|in rollers|roller|balls|ball ball-bearings?",
     ),
+    "roller_big_ends": kinds.ROLLER_BIG_ENDS,
+    "trough_fed": kinds.TROUGH,
+    "drip_oiled": kinds.DRIP,
+    "prelube_pump": kinds.PRELUBE,
+    "floating_rod_bearings": kinds.FLOATING_RODS,
+    "oil_burnt_with_fuel": kinds.OIL_BURNT,
     "poured_bearings": (
         "poured|cast-in|unshelled babbitt|babbit|babbet|white-metal|whitemetal|bearings|mains|rods",
         "babbitt|babbit|babbet|white-metal|whitemetal mains|rods|bearings|rod|main|crank|motor|engine",
@@ -180,20 +189,23 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     #: what these hold is no engine's oil, and a gauge that is put on for a test is no part of it
     "": (
         "hydraulic|hydraulics|fuel|steering|water|transfer|feed|pto gear|rotor|rotary|vane pump",
-        f"hydraulic|heating|fuel|waste|gearbox|transmission|two-stroke|premix {_TANK}",
+        f"hydraulic|heating|fuel|waste|gearbox|transmission|stroke|premix {_TANK}",
         "hung|hooked|screwed|stuck|borrowed|rigged|rented|hired|shop|dealer|garage|mechanic|checked|tested|verified|test|temporary|"
         "temporarily|lent|loan|loaned|parts-store .. mechanical|capillary oil? pressure? gauge",
     ),
     "variable_pump": (
-        "variable|two-stage|dual-stage displacement|delivery|output? oil pump",
-        "two|dual stage oil pump",
-        "oil pump control? solenoid",
+        "variable|dual-stage displacement|delivery|output|flow? oil pump",
+        "variable displacement|delivery|flow pump",
+        "two|dual|2 stage oil? pump",
+        "oil pump|pressure control? solenoid",
+        "solenoid controlled|operated|on|for the? oil? pump",
+        "ecu-controlled|map-controlled|solenoid-controlled oil pump",
     ),
     "splash_lubricated": (
         "splash lubricated|lubrication|lubed|oiled|fed",
         "splash-lubricated|splash-lube|splash-fed",
-        "has|have|having|with|got no oil pump",
-        "oil? dipper|slinger on|off|driven the|its|by? rod|conrod|cam|governor|bigend?",
+        "has|have|having|with|got? no|without oil pump",
+        "oil? dipper|dippers|slinger on|off|driven|under the|its|each|by? rod|rods|conrod|cam|governor|bigend|caps?",
     ),
     "low_oil_shut_off": (
         "low oil|level|oil-level|pressure shut-off|shutoff|shutdown|shut-down|cut-out|cutout|cut-off|cutoff switch|sensor|device?",

@@ -8,6 +8,16 @@ _T = Trait
 #: the layout of the first set of which every trait was said and none of the second
 LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.RADIAL}), frozenset(), "radial"),
+    (frozenset({_T.ROTARY}), frozenset({_T.AIRCRAFT, _T.DIESEL}), "rotary_engine"),
+    (frozenset({_T.TWO_STROKE}), frozenset({_T.DIESEL, _T.SLOW}), "burnt_oil_two_stroke"),
+    (frozenset({_T.SLOW, _T.DIESEL}), frozenset({_T.TRACTOR, _T.SMALL}), "slow_diesel"),
+    (frozenset({_T.OPEN_CRANK}), frozenset(), "open_crank"),
+    (frozenset({_T.TROUGH}), frozenset({_T.DIESEL, _T.MOWER}), "trough_engine"),
+    (
+        frozenset({_T.SPLASH}),
+        frozenset({_T.DIESEL, _T.MOWER, _T.GENERATOR, _T.CYCLE, _T.AIR_COOLED}),
+        "splash_engine",
+    ),
     (frozenset({_T.DRY_SUMP, _T.CYCLE}), frozenset(), "dry_sump_motorcycle"),
     *(  # a race engine is none of these, and no layout of theirs has a dry sump
         (frozenset({_T.DRY_SUMP, other}), frozenset(), "unknown")
@@ -69,7 +79,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.PLANT}), frozenset({_T.PETROL}), "small_diesel"),
     (frozenset({_T.DIESEL, _T.THREE}), frozenset(), "small_diesel"),
     (frozenset({_T.DIESEL, _T.SMALL}), frozenset(), "small_diesel"),
-    (frozenset({_T.V8, _T.SIDE_VALVE}), frozenset(), "unknown"),
+    (frozenset({_T.V8, _T.SIDE_VALVE}), frozenset({_T.DIESEL}), "side_valve_v8"),
     (frozenset({_T.SIDE_VALVE}), frozenset({_T.V6, _T.VEE, _T.AIR_COOLED}), "side_valve"),
     (frozenset({_T.V8, _T.SOLID}), frozenset({_T.OHC}), "distributor_v8_solid"),
     (frozenset({_T.OHC, _T.V8}), frozenset(), "overhead_cam_vee"),

@@ -51,6 +51,21 @@ BESIDE: dict[str, tuple[Otherwise, ...]] = {
     "oil_trail_behind": (
         Otherwise(said=_set("track road lane street"), beside=_set("low short out"), unless=_SPILT),
     ),
+    # "a drip oiler on the cylinder" is how it is oiled
+    "oil_seen_outside": (
+        Otherwise(
+            said=_set("drip drips dripping"),
+            then=_set("oiler oilers lubricator lubricators feed feeds cup cups tray trays oiled"),
+        ),
+    ),
+    # "a low-pressure pump to the troughs" is how it is built
+    "=low": (
+        Otherwise(
+            said=_set("low"),
+            then=_set("pump pumps splash feed trough troughs dip system lubrication oiling"),
+            anywhere=_set("splash trough troughs dipper dippers old vintage side-valve"),
+        ),
+    ),
     # "pegged high with the wire off" is a test of the gauge
     "more_than_it_can_make": (
         Otherwise(

@@ -160,7 +160,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "oil|stick|dipstick|drain + tinsel|flakes|sparkles|glints|shimmers|specks|silver|metallic - filter|no|not|clean|pan|screen|strainer|pump|copper|gold",
     ),
     "high_volume_pump_fitted": (
-        "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble",
+        "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble|prelube|pre_lube|priming|prelubrication|slow|ship|electric",
     ),
     "sealer_squeezed_out": (
         "silicone|rtv|sealer|sealant|instant_gasket + squeezed|beads|ropes|strings|hanging|oozing|tubes|blobs|thick - no|not|filter|windscreen|strainer|screen|pickup|dropped|mat",

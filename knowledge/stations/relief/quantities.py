@@ -3,10 +3,11 @@
 from collections.abc import Callable
 
 from knowledge import sources
+from knowledge.engines import features, features_kinds
 from knowledge.figures import TRUSTED_GAUGE
-from knowledge.limits import Figure, Limit, Side
+from knowledge.limits import Figure, Limit, Printed, Side
 from knowledge.model import Quantity
-from knowledge.sources import JUDGEMENT
+from knowledge.sources import FROM_MEMORY, JUDGEMENT
 from knowledge.units import MM, PSI
 
 FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters (judgement)
@@ -30,9 +31,29 @@ USUAL_RELIEF_SETTING = Limit(
     side=Side.NOMINAL,
     typical=55 * PSI,
     source=JUDGEMENT,
+    of="any engine",
     on_layouts={
-        "side_valve": Figure(30 * PSI, "side-valve engines", sources.SIDE_VALVE_HANDBOOK_1936)
+        "side_valve": Figure(30 * PSI, "side-valve engines", sources.SIDE_VALVE_HANDBOOK_1936),
+        "side_valve_v8": Figure(30 * PSI, "side-valve V8 up to 1948", sources.SIDE_VALVE_V8_PUMPS),
+        "rotary_engine": Figure(465e3, "rotary engine 2004", sources.ROTARY_2004),
     },
+    others=(
+        Printed(
+            value=14 * PSI,
+            of="low-pressure pump that fills troughs",
+            source=FROM_MEMORY,
+            only_with=(features_kinds.TROUGH_FED,),
+            before_layout=True,
+        ),
+        Printed(
+            value=38 * PSI,
+            of="V-twin motorcycles on rollers, the highest printed",
+            source=sources.ROLLER_V_TWIN_1958,
+            only_with=(features_kinds.ROLLER_BIG_ENDS,),
+            not_with=(features.DIESEL,),
+            before_layout=True,
+        ),
+    ),
 )
 
 
