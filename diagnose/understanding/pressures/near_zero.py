@@ -11,6 +11,7 @@ from knowledge.reports.words import LOSSES, Circumstance, Heat, Shows, Speed
 
 HARDLY_ANY = "1 to 5 psi"  #: what "next to nothing" is taken for (judgement)
 _LOSSES = frozenset(s.value for s in LOSSES)
+_AT_IDLE = (None, Speed.IDLE.value)  #: speeds of a reading that may be the figure of these words
 _WHEN: dict[str, tuple[str, str]] = {
     Circumstance.IDLE.value: ("rpm", Speed.IDLE.value),
     Circumstance.SPEED.value: ("rpm", Speed.CRUISE.value),
@@ -24,7 +25,7 @@ def with_near_zero(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
 
     At idle only: elsewhere the words say how bad it is, and the stop of a loss is the stricter one.
     """
-    if any(f.table == "reading" for f in facts):
+    if any(f.table == "reading" and f.fields.get("rpm") in _AT_IDLE for f in facts):
         return list(facts)
     for k, fact in enumerate(facts):
         during = fact.fields.get("during")

@@ -186,7 +186,9 @@ def _named_before(
     ``last``: the part that the sentence before named last.
     """
     for action in actions:
-        before = may_be_it([p for p in parts if p.last <= action.first])
+        before = may_be_it(
+            [p for p in parts if p.last <= action.first and not _holds_the_oil(line, p)]
+        )
         after, ahead = line.word(action.last), line.word(action.first - 1)
         if ahead in _HABITUAL or does_so(line.tokens, action):
             continue
@@ -263,6 +265,12 @@ def names_another(line: Line, mark: Mark[object]) -> bool:
     if line.tokens[mark.first].stem == "top" and after in NOT_OIL:
         return True  # "topping up coolant"
     return after in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
+
+
+def _holds_the_oil(line: Line, part: Mark[PartWorked]) -> bool:
+    """Whether a part is only where the oil is: "20w50 in the sump, changed it last month"."""
+    at = part.first - 1 if line.word(part.first - 1) != "the" else part.first - 2
+    return line.word(at) == "in" and at > 0 and "grade" in line.tokens[at - 1].kinds
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:

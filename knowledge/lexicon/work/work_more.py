@@ -99,6 +99,8 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         "had|got|paid for? a|an|the full|major|proper|complete|annual|comprehensive and? regular|comprehensive|annual? service",
         "drained|dropped the|my|out? old|engine? oil .. poured|tipped|dumped|put|filled in|up? with? @volume|five|six|four|fresh|new",
         "new|fresh filter and|&|, .. @volume of? fresh|new? oil",
+        "@grade|@thin|@thick oil? in the? it|her|him|sump|engine|crankcase|there? ,|that|which|and|& was|i|we|been? changed|put|fresh it|in? @time|last|this|in|a|only|just|about|at",
+        "oil is|was|:? @grade|@thin|@thick , changed it? @time|last|this|in|a|only|just|about|at",
     ),
     "oil_added": (
         "added|adding a|an|some|another|more|about|half|the? bit|drop|quart|pint|litre|liter|@volume|more? of? engine|motor? oil",
