@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from diagnose.circuit.band import Band
-from diagnose.circuit.forecast import forecast
+from diagnose.circuit.forecast import Target, forecast
 from diagnose.circuit.sizing import sizing
 from diagnose.entry.requests import parse_fixes
 from diagnose.output.documents.forecast import forecast_document
@@ -13,6 +13,7 @@ from diagnose.output.documents.sizing import sizing_document
 from diagnose.output.documents.thicker_oil import what_it_gives
 from diagnose.output.scale import Scale
 from diagnose.output.text.sizing import sizing_text
+from knowledge.units import PSI
 from tests.circuit.test_one_hot_idle import MAINS, case
 
 WORN = MAINS + '[oil]\ngrade = "20W-50"\n'
@@ -75,3 +76,19 @@ def test_what_an_oil_gives_is_said_in_figures_that_agree() -> None:
     said = what_it_gives("20W-50", "hot idle", before, after, 0.7e5, Scale("bar", 1e5, 1))
     assert "gives 0.9 instead of 0.8 bar at hot idle" in said
     assert "more" not in said
+
+
+def test_an_oil_whose_mean_falls_short_is_not_called_perhaps_enough() -> None:
+    """One engine in twenty reaches it: nobody buys oil for that."""
+    before, after = (Band(0.1e5, mean, 1.1e5) for mean in (0.4e5, 0.6e5))
+    said = what_it_gives("50", "hot idle", before, after, 1.0e5, Scale("bar", 1e5, 1))
+    assert said.endswith("most likely too little for the 1.0 bar wanted.")
+
+
+def test_an_oil_is_judged_at_the_speed_whose_pressure_was_asked_for() -> None:
+    worn = case(READ, more=WORN)
+    plans, target = parse_fixes(["oil=50"], worn), Target(2000.0, 30 * PSI, "wanted")
+    planned = forecast(worn, [], engines=24, plans=plans, target=target)
+    text = forecast_document(planned, may_run=True).oil_until
+    assert "at 2000 rpm hot" in text
+    assert "30 psi wanted" in text

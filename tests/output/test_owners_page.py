@@ -142,6 +142,21 @@ def test_a_note_on_a_reading_is_no_repair(tmp_path: Path) -> None:
     assert page_of(path).done[0].startswith("Not written down; called for: replace the tube")
 
 
+def test_a_job_closed_with_its_assembly_unchecked_is_called_not_finished(tmp_path: Path) -> None:
+    """The owner took it away: nobody may take the paper for leave to start it."""
+    path = tmp_path / "heron.toml"
+    call("tell", path, "standby generator, four cylinder diesel, 1.2 bar at 1500 rpm hot")
+    call("record", path, "pickup_tube_crack_seen=yes")
+    ways = "--cause", "pickup_tube_cracked", "--reason", "owner took it"
+    call("close", path, "--how", "seen", *ways)
+    standing = page_of(path).standing
+    assert standing.startswith("Not finished; closed on ")
+    assert "Do not start the engine" in standing
+    assert "Do not start the engine" in call("review", path).out.replace("\n  ", " ")
+    call("record", path, "--reading", "1500 rpm hot 3.8 bar", "--after-repair")
+    assert page_of(path).standing.startswith("Repaired, 3.8 bar at 1500 rpm; closed on ")
+
+
 def test_before_the_work_names_the_gauge_that_was_complained_of_too(tmp_path: Path) -> None:
     """Low on the engine's own gauge, good on a test gauge: the owner knows the first."""
     path = tmp_path / "job.toml"

@@ -15,7 +15,24 @@ from diagnose.signoff.sheet import Signoff
 
 def ended_of(diagnosis: Diagnosis) -> str:
     """Return the end of the job; a repair that is not signed off yet is called none."""
-    return ended(diagnosis.case, held_up(diagnosis))
+    says = ended(diagnosis.case, held_up(diagnosis))
+    return f"{says} {not_finished(Signoff(diagnosis, SURE))}".rstrip()
+
+
+def not_finished(sheet: Signoff) -> str:
+    """Return what a job that was closed for a reason leaves undone before the engine may start.
+
+    Empty where the engine has run since, or nothing forbids its start.
+    """
+    closed, left = sheet.answer.case.closed, len(sheet.before_start)
+    if closed is None or not closed.entry.reason or sheet.has_run or not left:
+        return ""
+    tasks = (
+        "1 task before the first start is"
+        if left == 1
+        else f"{left} tasks before the first start are"
+    )
+    return f"Do not start the engine: {tasks} still open."
 
 
 def held_up(diagnosis: Diagnosis) -> int:

@@ -11,7 +11,7 @@ from diagnose.case.mended import mended, works_again
 from diagnose.circuit.operating_points import ITS_SPEED, is_certain
 from diagnose.diagnosis import Diagnosis
 from diagnose.instrument_only import instrument_only, sound_readings
-from diagnose.output.documents.ended import ended_of
+from diagnose.output.documents.ended import ended_of, not_finished
 from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
@@ -81,7 +81,7 @@ def owners_page(
     """Build the page of a job; ``photos``: all there are."""
     scale = scale_of(diagnosis.case)
     return OwnersPage(
-        standing=_standing(diagnosis, scale),
+        standing=_standing(sheet, scale),
         wrong=tuple(_wrong(diagnosis)),
         seen=_seen(diagnosis, causes),
         done=tuple(_done(sheet)),
@@ -102,8 +102,8 @@ def _sound(diagnosis: Diagnosis, only: Sequence[Cause], scale: Scale) -> str:
     )
 
 
-def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
-    case = diagnosis.case
+def _standing(sheet: Signoff, scale: Scale) -> str:
+    diagnosis, case = sheet.answer, sheet.answer.case
     if case.closed is None and works_again(case):
         return ended_of(diagnosis)
     if nothing_wrong(diagnosis):
@@ -121,6 +121,8 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
         return f"No fault found; {day}."
     if (only := instrument_only(diagnosis.inference)) and shows.hot_idle is None:
         return f"{_sound(diagnosis, only, scale)}; {day}."
+    if left := not_finished(sheet):
+        return f"Not finished; {day}. {left}"
     if shows.hot_idle is None and was_never_read(case):
         return f"Repaired; {day}. The lamp is its only instrument: no pressure was read."
     if shows.hot_idle is None:

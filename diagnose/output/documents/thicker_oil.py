@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
-from diagnose.circuit.forecast import Forecast
+from diagnose.circuit.forecast import Forecast, Target
 from diagnose.output.scale import Scale
 from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
 
@@ -31,7 +31,9 @@ def until_repaired(
     """
     gives = what_it_gives(grade, at, before, after, wanted, scale)
     worn = [d.says for d in found if d.parameter is not None and d.parameter.gap]
-    stays = f"{' and '.join(worn[:2])} stay as they are" if worn else "the loss stays"
+    stays = "the loss stays"
+    if worn:
+        stays = f"{' and '.join(worn[:2])} {'stay as they are' if worn[1:] else 'stays as it is'}"
     return (
         f"{gives} It cures nothing: {stays}, wear goes on. Watch hot idle and cold starts; stop at once below {scale.one(stop)} at idle, at a knock, or with "
         "metal in the filter."
@@ -49,8 +51,10 @@ def what_it_gives(
             f"{in_words(grade)} gives no more at {at} ({scale.one(before.mean)}): {does} for the "
             f"{scale.one(wanted)} wanted."
         )
-    enough = "enough" if after.low >= wanted else "perhaps enough" if after.high >= wanted else ""
-    does = f"{enough} for the {scale.one(wanted)} wanted" if enough else "still too little"
+    does = "still too little"
+    if after.high >= wanted:
+        likely = "most likely too little" if after.mean < wanted else "perhaps enough"
+        does = f"{'enough' if after.low >= wanted else likely} for the {scale.one(wanted)} wanted"
     return (
         f"{in_words(grade)} gives {scale.figure(after.mean)} instead of {scale.one(before.mean)} "
         f"at {at}: {does}."
@@ -71,13 +75,21 @@ def planned_oil(forecast: Forecast, scale: Scale) -> str:
     oils = [s for s in forecast.set_to if s.parameter is None]
     if len(oils) != 1 or len((*forecast.plans, *forecast.settings)) > 1:
         return ""
-    at = forecast.case.idle_speed
+    wanted = _wanted(forecast)
+    if wanted is None:
+        return ""
+    at = wanted.rpm
     before, after = (
         Band.of(forecast.hot_pressure(p, at)) for p in (forecast.before, forecast.after)
     )
     if after.mean <= before.mean:
         return ""
-    wanted = next((t.pressure for t in forecast.targets if t.rpm == at), 0.0)
     stop = forecast.case.limit(STOP_IDLE_PRESSURE)
-    where = f"{at:.0f} rpm hot"
-    return until_repaired(oils[0].text, where, before, after, wanted, stop, forecast.found, scale)
+    where, found = f"{at:.0f} rpm hot", forecast.found
+    return until_repaired(oils[0].text, where, before, after, wanted.pressure, stop, found, scale)
+
+
+def _wanted(forecast: Forecast) -> Target | None:
+    """The pressure wanted at idle, else the first that is wanted."""
+    at_idle = [t for t in forecast.targets if t.rpm == forecast.case.idle_speed]
+    return next(iter((*at_idle, *forecast.targets)), None)
