@@ -327,10 +327,17 @@ CRANKED_TO_PRESSURE = Task(
     dimension="pressure",
     bands=(
         Band(
+            low=28e3,
+            high=None,
+            source=sources.PRELUBRICATION_SWITCH,
+            says="a maker's prelubrication switch: 28 kPa (4 psi)",
+        ),
+        Band(
             low=40 * PSI,
             high=None,
             source=sources.PRIME_CONSIDERATIONS,
-            says="one builder's practice: 40 psi before it fires",
+            says="one builder's aim, plugs out: 40 psi before it fires",
+            shown_only=True,
         ),
     ),
     spread=TRUSTED_GAUGE,

@@ -384,3 +384,9 @@ TORQUE_TOOL_ISO_6789 = Source(
     "https://manuzoid.com/manuals/7Bakw-Facom%20S.325DA%20User%20manual",
     "strong, read in a copy",
 )
+PRELUBRICATION_SWITCH = Source(
+    "PLS",
+    "Machine maker's prelubrication starting system (D9R): the starter may turn the crank from "
+    "28 kPa (4 psi) in the gallery, https://penambang.com/prelubrication-starting-system-d9r",
+    "strong, read in a copy",
+)
