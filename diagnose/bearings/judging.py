@@ -10,10 +10,20 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from statistics import median
 
-from diagnose.bearings.targets import Target, group_of
+from diagnose.bearings.targets import Target, group_of, standard_journal
 from diagnose.case.bearings import MEASURES, form_limit
 from diagnose.case.case import Case, MeasuredBearing
-from diagnose.fits.bearing import Clearance, Form, Kind, Place, Way, clearances, form_of
+from diagnose.fits.bearing import (
+    Clearance,
+    Form,
+    Kind,
+    Place,
+    Readings,
+    Way,
+    clearances,
+    form_of,
+    slip_in,
+)
 from diagnose.fits.shells import TOLERANCE
 from knowledge.judging import sure_beyond
 from knowledge.limits import Limit
@@ -27,6 +37,7 @@ class Flag(Enum):
     """What can be wrong with a bearing, the gravest first."""
 
     IMPOSSIBLE = "impossible"  #: readings that do not go together
+    SLIP = "slip_of_the_pen"  #: a diameter with a wrong digit or unit
     NO_ROOM = "no_room_for_new_shells"
     BELOW_LAST = "below_last_undersize"
     GRIND = "grind"
@@ -101,12 +112,25 @@ def judge(
 
 def _judged(case: Case, place: Place, bearing: MeasuredBearing, target: Target | None) -> Judged:
     r = bearing.readings
+    if slip := _slip(case, place.kind, r):
+        strip = replace(bearing, readings=replace(r, bore=(), inside=(), journal=()))
+        marks = [*_clearance_marks(strip, target), Mark(Flag.SLIP, *slip)]
+        return Judged(place, bearing, clearances(strip.readings), None, None, _sorted(marks))
     journal, bore = form_of(r.journal), form_of(r.bore)
     marks = [*_clearance_marks(bearing, target), *_journal_marks(case, journal)]
     marks += _bore_marks(case, bore, form_of(r.inside))
     marks += _size_marks(bore, group_of(case, place.kind).new_bore)
     marks += _fit_marks(r.crush, r.spread)
     return Judged(place, bearing, clearances(r), journal, bore, _sorted(marks))
+
+
+def _slip(case: Case, kind: Kind, r: Readings) -> tuple[float, float] | None:
+    """A diameter that cannot be [m], and what it stands beside; None where all can be."""
+    journal, new = form_of(r.journal), standard_journal(case, kind)
+    if (slip := slip_in(r)) or journal is None or new is None:
+        return slip
+    low, high = min(new) - sizes.MOST_UNDER_NEW, max(new) + sizes.MOST_OVER_NEW
+    return None if low <= journal.mean <= high else (journal.mean, max(new))
 
 
 def _sorted(marks: list[Mark]) -> tuple[Mark, ...]:
@@ -135,14 +159,16 @@ def _clearance_marks(bearing: MeasuredBearing, target: Target | None) -> Iterato
         yield Mark(Flag.OVER, best.value, target.most, over)
     elif tight >= SURE:
         yield Mark(Flag.TIGHT, best.value, target.least, tight)
+    elif _as_wanted(best, target):
+        return
     elif over > UNSURE:
         yield Mark(Flag.AT_LIMIT, best.value, target.most, over)
-    elif tight > UNSURE and not _as_wanted(best, target):
+    elif tight > UNSURE:
         yield Mark(Flag.AT_LIMIT, best.value, target.least, tight, least=True)
 
 
 def _as_wanted(clearance: Clearance, target: Target) -> bool:
-    """Whether a clearance is what is wanted here, however tight other engines may be."""
+    """Whether a clearance is what is wanted here, however near a limit that is."""
     return target.low <= clearance.value <= target.high
 
 
@@ -206,14 +232,14 @@ def _fit_marks(crush: tuple[float, ...], spread: tuple[float, ...]) -> Iterator[
 def _among(one: Judged, every: list[Judged]) -> Judged:
     """Mark a bearing that is far from the middle of all of its kind."""
     best = one.clearance
-    if best is None or one.has(Flag.IMPOSSIBLE):
+    if best is None or one.has(Flag.IMPOSSIBLE, Flag.SLIP):
         return one
     family = [
         other.clearance.value
         for other in every
         if other.place.kind is one.place.kind
         and other.clearance is not None
-        and not other.has(Flag.IMPOSSIBLE)
+        and not other.has(Flag.IMPOSSIBLE, Flag.SLIP)
     ]
     if len(family) < FEWEST_OF_FAMILY:
         return one

@@ -166,7 +166,7 @@ def _may_be_shell(case: Case, one: Judged, target: Target) -> bool:
 
 
 def _can_be_fitted(one: Judged) -> bool:
-    return not one.has(Flag.IMPOSSIBLE, Flag.NO_ROOM)
+    return not one.has(Flag.IMPOSSIBLE, Flag.SLIP, Flag.NO_ROOM, Flag.DISAGREE)
 
 
 def undersizes(

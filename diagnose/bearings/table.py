@@ -231,9 +231,9 @@ def _next(
     def marked(every: tuple[Judged, ...], *flags: Flag) -> tuple[Place, ...]:
         return tuple(j.place for j in every if j.has(*flags))
 
-    no_room = marked(found, Flag.NO_ROOM)
-    if no_room:
-        return Step.CHECK, no_room
+    wrong = marked(found, Flag.NO_ROOM, Flag.SLIP)
+    if wrong:
+        return Step.CHECK, wrong
     if not measured and not _by_sizes(found, orders):
         return Step.MEASURE, missing
     if fitted:

@@ -22,6 +22,7 @@ _PLACE = re.compile(
 )
 _NUMBERS = re.compile(r"\s*((?:[-+\d./]|(?<=\d)e-?\d|\s)*?)\s*([^\d\s./+-].*)?")
 _COMMA = re.compile(r"(?<![\d.,])(\d+),(\d+)(?![\d.,])")  #: decimal: no part has thousands of mm
+_TO = re.compile(r"(?<=\d)\s*(?:to|[-\u2013])\s*(?=[\d.])")  #: "1.5 to 3 thou": from end to end
 #: how many figures stand for which places along the part, with one or two angles at each
 _SHAPES: Mapping[int, tuple[int, ...]] = {1: (1,), 2: (1, 1), 3: (1, 1, 1), 4: (2, 2), 6: (2, 2, 2)}
 
@@ -130,8 +131,11 @@ def numbers_and_unit(text: str) -> tuple[list[list[str]], str]:
 
     >>> numbers_and_unit("2.4480/2.4478 2.4479 in")
     ([['2.4480', '2.4478'], ['2.4479']], 'in')
+    >>> numbers_and_unit("1.5 to 3 thou")
+    ([['1.5'], ['3']], 'thou')
     """
-    found = _NUMBERS.fullmatch(_COMMA.sub(r"\1.\2", text)) if len(text) <= 200 else None
+    plain_text = _TO.sub(" ", _COMMA.sub(r"\1.\2", text))
+    found = _NUMBERS.fullmatch(plain_text) if len(text) <= 200 else None
     if not found or not found[1]:
         return [], ""
     return [[n for n in group.split("/") if n] for group in found[1].split()], found[2] or ""

@@ -34,7 +34,16 @@ from diagnose.case.case import (
 from diagnose.case.faults import Faults
 from diagnose.case.schema import BearingEntry, Checked, FindingEntry, WorkEntry
 from diagnose.errors import nearest, plain
-from diagnose.fits.bearing import Clearance, Grid, Kind, Place, Readings, clearances, form_of
+from diagnose.fits.bearing import (
+    Clearance,
+    Grid,
+    Kind,
+    Place,
+    Readings,
+    clearances,
+    form_of,
+    slip_in,
+)
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
 from knowledge.judging import sure_beyond
@@ -68,7 +77,7 @@ SURELY_NOT_TRUE = 0.95  #: a journal counts as out of true from this probability
 _JOURNAL_LIMITS = (MOST_JOURNAL_OVAL, MOST_JOURNAL_TAPER)
 _BORE_LIMITS = (MOST_BORE_OVAL, MOST_BORE_TAPER)
 ON_CARD = "journal_out_of_round"  #: the figure of a card
-_FINE = ("strip", "wanted", "crush")  #: fields whose unit a clearance is shown in
+_FINE = ("strip", "wanted", "crush")  #: their unit is that of a clearance
 _SIZES = ("bore", "inside", "journal", "new_journal", "new_bore")
 
 
@@ -193,8 +202,8 @@ def journal_sizes(table: BearingTable) -> dict[str, float]:
     found = {}
     for kind, quantity in DIAMETERS.items():
         group = table.groups.get(kind)
-        forms = [form_of(b.readings.journal) for p, b in table.found.items() if p.kind is kind]
-        means = [f.mean for f in forms if f is not None]
+        mine = [b.readings for p, b in table.found.items() if p.kind is kind]
+        means = [f.mean for r in mine if (f := form_of(r.journal)) and slip_in(r) is None]
         if group is not None and group.new_journal:
             found[quantity.id] = fmean(group.new_journal)
         elif means:
@@ -203,8 +212,6 @@ def journal_sizes(table: BearingTable) -> dict[str, float]:
 
 
 # --------------------------------------------------------------------- one value, known everywhere
-
-
 def fitted_clearances(case: Case) -> tuple[Measurement, ...]:
     """The clearances measured with the new parts, as measured values."""
     best = ((b, _best(b)) for b in case.bearings.fitted.values())
@@ -371,7 +378,7 @@ def _not_true(case: Case, book: Book) -> list[FindingRecord]:
     for bearing in case.bearings.found.values():
         form = form_of(bearing.readings.journal)
         entry = bearing.entry
-        if form is None or entry is None:
+        if form is None or entry is None or slip_in(bearing.readings):
             continue
         error = sizes.JOURNAL_ERROR * 2**0.5  # of a difference of two readings
         for off, limit in zip((form.oval, form.taper), _JOURNAL_LIMITS, strict=True):

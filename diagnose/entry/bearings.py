@@ -55,9 +55,13 @@ ALSO = {
     "target": "wanted",
 }
 _NAMES = (*FIELDS, USE, COUNT)
+_KINDS = r"(?:mains?|rods?|big[ -]?ends?)"
 _START = re.compile(
-    r"\b(?:mains?|rods?|big[ -]?ends?)\b(?:\s*(?:no\.?|#)?\s*\d{1,2}(?![\d.]))?", re.IGNORECASE
+    rf"(?:\bno\.?\s*|\#\s*)\d{{1,2}}\s+{_KINDS}\b(?:\s+bearings?\b)?|\b[mr]\d{{1,2}}\b|"
+    rf"(?:\ball\s+)?\b{_KINDS}\b(?:\s*(?:no\.?|\#)?\s*\d{{1,2}}(?![\d.]))?",
+    re.IGNORECASE,
 )
+_SHORT = re.compile(r"([mr])(\d+)", re.IGNORECASE)  #: "m3", as on a shop's sheet
 _FIELD = re.compile(r"([a-z][a-z_]*)\s*[=:]?\s*", re.IGNORECASE)
 _STANDARD = ("0", "std", "standard", "none")
 _USUAL = ("in", "thou", "mm")
@@ -152,7 +156,7 @@ def _phrases(words: Sequence[str]) -> Iterator[str]:
 
 def _phrase(text: str, unit: str = "") -> list[BearingInput]:
     start = _START.match(text)
-    place = place_of(start[0]) if start else None
+    place = _place_named(start[0]) if start else None
     if start is None or place is None:
         word = text.split()[0] if text.split() else ""
         near = nearest(word, ("main", "rod", "mains", "rods"))
@@ -162,6 +166,18 @@ def _phrase(text: str, unit: str = "") -> list[BearingInput]:
     if not parts:
         raise UsageError(f"nothing of {_name(place)}; write it like {LIKE}")
     return [_checked(BearingInput(place, name, value), unit) for name, value in parts]
+
+
+def _place_named(text: str) -> Place | Kind | None:
+    """The bearing of the first words of a phrase.
+
+    >>> _place_named("m3") == _place_named("#3 main"), _place_named("all mains")
+    (True, <Kind.MAIN: 'main'>)
+    """
+    short = _SHORT.fullmatch(text)
+    if short:
+        return place_of(f"{'main' if short[1].lower() == 'm' else 'rod'} {short[2]}")
+    return place_of(re.sub(r"^all\s+", "", text, flags=re.IGNORECASE))
 
 
 def _parts(text: str) -> list[tuple[str, str]]:

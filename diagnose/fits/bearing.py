@@ -132,12 +132,34 @@ def form_of(grid: Grid) -> Form | None:
     return Form(fmean(every), min(every), max(every), max(twice, default=None), taper, waist)
 
 
+def slip_in(r: Readings) -> tuple[float, float] | None:
+    """Return two readings [m] that cannot both be right: a wrong digit or unit; None without.
+
+    Readings of one diameter lie close together, and a housing is wider than its journal.
+
+    >>> slip_in(Readings(journal=((50.01e-3,), (50.00e-3,)))) is None
+    True
+    >>> slip_in(Readings(journal=((50.01e-3,), (55.00e-3,))))
+    (0.055, 0.05001)
+    """
+    forms = [form for form in map(form_of, (r.bore, r.inside, r.journal)) if form is not None]
+    for form in forms:
+        if form.most - form.least > sizes.MOST_APART:
+            return form.most, form.least
+    bore, journal = form_of(r.bore), form_of(r.journal)
+    if bore is not None and journal is not None and bore.mean <= journal.mean:
+        return bore.mean, journal.mean
+    return None
+
+
 def clearances(r: Readings) -> tuple[Clearance, ...]:
     """Return the clearance by each way that was measured, the most exact first.
 
-    The bore counts in line with the load, the journal as the mean of its readings.
+    The bore counts in line with the load, the journal as the mean of its readings. Diameters with
+    a slip in them give none.
     """
-    found = [c for c in (_inside(r), _parts(r), _strip(r)) if c is not None]
+    by_size = (_inside(r), _parts(r)) if slip_in(r) is None else ()
+    found = [c for c in (*by_size, _strip(r)) if c is not None]
     return tuple(sorted(found, key=lambda c: c.error))
 
 

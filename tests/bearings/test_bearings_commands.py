@@ -15,6 +15,7 @@ from diagnose.bearings.table import Step
 from diagnose.entry.bearings import parse_words, read_blanks
 from diagnose.entry.sheets import FilledBlank
 from diagnose.errors import UsageError
+from diagnose.fits.bearing import Kind, Place
 from diagnose.output.lines import columns
 from knowledge.units import INCH
 from tests.support.command_line import Done, call
@@ -264,3 +265,30 @@ def test_two_readings_in_one_phrase(typed: Callable[..., Done], tmp_path: Path) 
     typed("main 3 inside 2.4503 in journal: 2.4482 2.4481 in undersize std")
     case = load_case(tmp_path / "v8.toml")
     assert case.measurements[0].value == pytest.approx((2.4503 - 2.44815) * INCH)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "m3 strip 2.2 thou",
+        "#3 main 2.2 thou",
+        "no 3 main bearing strip 2.2 thou",
+        "no. 3 main 2.2 thou",
+    ],
+)
+def test_a_bearing_is_named_as_in_the_shop(words: str) -> None:
+    assert [(i.place, i.name) for i in parse_words([words])] == [(Place(Kind.MAIN, 3), "strip")]
+
+
+def test_numbers_before_and_behind_the_name_do_not_mix() -> None:
+    read = parse_words(
+        ["main", "1", "strip", "2", "thou", "main", "2", "strip", "3", "thou", "no", "3", "main", "2.5", "thou", "r1", "2", "thou"]
+    )
+    assert [(i.place.says, i.text) for i in read if isinstance(i.place, Place)] == [
+        ("main 1", "2 thou"),
+        ("main 2", "3 thou"),
+        ("main 3", "2.5 thou"),
+        ("rod 1", "2 thou"),
+    ]
+    assert parse_words(["all mains undersize 0.010 in"])[0].place is Kind.MAIN
+    assert parse_words(["no 2 big end strip 1.5 to 3 thou"])[0].text == "1.5 to 3 thou"

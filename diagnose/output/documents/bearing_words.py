@@ -18,6 +18,7 @@ SIGMAS = 2.0  #: of an error that is shown: covers about nineteen in twenty
 
 SHORT = {
     Flag.IMPOSSIBLE: "impossible, read again",
+    Flag.SLIP: "{value} beside {limit}, read again",
     Flag.NO_ROOM: "no room: is new_shell a standard wall?",
     Flag.BELOW_LAST: "below the last undersize",
     Flag.GRIND: "grind",
@@ -38,6 +39,7 @@ SHORT = {
 #: what the value of a flag is compared with, for the long form
 AGAINST = {
     Flag.IMPOSSIBLE: "clearance {value} cannot be: a reading or a unit is wrong",
+    Flag.SLIP: "{value} beside {limit} cannot be: a digit or a unit is wrong",
     Flag.NO_ROOM: (
         "the figures do not go together: new shells would leave {value}; new_shell is the wall of a "
         "standard shell, undersize what the journal was ground by"

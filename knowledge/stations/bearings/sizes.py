@@ -156,6 +156,8 @@ SPREAD_SOURCE = sources.ARMY_TM_255_BEARING_FIT
 
 # what can be real of parts of engines, for typing errors (JUDGEMENT)
 PLAUSIBLE_SIZE = (10 * MM, 300 * MM)  #: of journals and bores
+MOST_APART = 0.5 * MM  #: readings of one diameter; further apart, one is a slip of the pen
+MOST_OVER_NEW, MOST_UNDER_NEW = 0.25 * MM, 2.5 * MM  #: of a journal beside what it was new
 PLAUSIBLE_SHELL = (0.8 * MM, 15 * MM)  #: wall of one shell
 PLAUSIBLE_CLEARANCE = (0.0, 1 * MM)
 PLAUSIBLE_STRIP = (0.005 * MM, 0.4 * MM)  #: a strip shows no less and no more

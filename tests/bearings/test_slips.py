@@ -1,0 +1,48 @@
+"""A wrong digit or unit in a reading of a bearing: it is read again, and nothing is ordered for it."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.bearings.judging import Flag
+from diagnose.fits.bearing import Kind, Place
+from tests.bearings.test_bearings import ENGINE, GOOD, NEW, case_of, flags, judged_alone
+
+
+@pytest.mark.parametrize(
+    ("reading", "right"),
+    [
+        (f"{GOOD}; journal = 2.4483 2.4482 2.3483 2.4482 in", {Flag.SLIP}),
+        (f"{GOOD}; journal = 2.2483 in", {Flag.SLIP}),
+        (f"{GOOD}; journal = 24.483 mm", {Flag.SLIP}),
+        ("bore = 2.1412 in; journal = 2.4482 in", {Flag.SLIP}),
+        ("strip = 1.5 to 2 thou", set()),
+        (f"{GOOD}; journal = 2.4483 2.4482 2.4483 2.4482 in", set()),
+    ],
+)
+def test_a_slip_is_flagged_and_nothing_else(reading: str, right: set[Flag]) -> None:
+    assert flags(case_of(NEW, f"main 2; {reading}"))["main 2"] == right
+
+
+def test_one_wrong_digit_sends_no_crank_to_the_grinder() -> None:
+    """The bearing is read again; it is no worn journal, and no others are ground for it."""
+    sound = [f"main {n}; {GOOD}; journal = 2.4483 in" for n in (1, 2, 4, 5)]
+    slip = f"main 3; {GOOD}; journal = 2.4483 2.3483 in"
+    for wrong in (slip, "main 3; inside = 2.4521 in; journal = 2.4482 in; strip = 2.2 thou"):
+        case = case_of(NEW, *sound, wrong)
+        found = judged_alone(case)
+        order = found.orders[Kind.MAIN]
+        assert order.ground is None
+        assert Place(Kind.MAIN, 3) not in {c.place for c in order.choices}
+    assert "journal_not_true" not in {
+        r.finding.id for r in case_of(NEW, *sound, slip).finding_records
+    }
+
+
+def test_a_clearance_as_the_maker_wants_it_is_not_near_a_limit() -> None:
+    """His fit is 1.0 to 2.7 thou and nothing else is known: 2.2 by strip is right."""
+    wanted = "mains; wanted = 1.0 2.7 thou"
+    limit = ENGINE + '[engine.limits]\nmain_clearance = "2.7 thou"\n'
+    assert flags(case_of(wanted, "main 2; strip = 2.2 thou", head=limit)) == {"main 2": set()}
+    over = flags(case_of(wanted, "main 2; strip = 3 thou", head=limit))
+    assert over == {"main 2": {Flag.AT_LIMIT}}
