@@ -282,7 +282,26 @@ def test_a_bearing_is_named_as_in_the_shop(words: str) -> None:
 
 def test_numbers_before_and_behind_the_name_do_not_mix() -> None:
     read = parse_words(
-        ["main", "1", "strip", "2", "thou", "main", "2", "strip", "3", "thou", "no", "3", "main", "2.5", "thou", "r1", "2", "thou"]
+        [
+            "main",
+            "1",
+            "strip",
+            "2",
+            "thou",
+            "main",
+            "2",
+            "strip",
+            "3",
+            "thou",
+            "no",
+            "3",
+            "main",
+            "2.5",
+            "thou",
+            "r1",
+            "2",
+            "thou",
+        ]
     )
     assert [(i.place.says, i.text) for i in read if isinstance(i.place, Place)] == [
         ("main 1", "2 thou"),
