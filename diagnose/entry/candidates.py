@@ -9,7 +9,7 @@ from diagnose.lookup.finder import finder_of
 from diagnose.understanding.reader import praises, values_in
 from diagnose.understanding.words.facts import Fact, Value
 from knowledge.book import Book
-from knowledge.lexicon.shows.well import GOOD_NEWS, PRAISE
+from knowledge.lexicon.shows.in_order import GOOD_NEWS, PRAISE
 from knowledge.lexicon.stance.stance import NEGATION
 from knowledge.model import Finding, Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse

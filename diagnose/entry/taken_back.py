@@ -8,7 +8,7 @@ from diagnose.errors import UsageError, plain
 from diagnose.understanding.corrected import facts_taken_back
 from diagnose.understanding.words.facts import Fact
 from knowledge.book import Book
-from knowledge.lexicon.shows.pressure_words import FINDING_OF
+from knowledge.lexicon.shows.beside_pressure import FINDING_OF
 from knowledge.reports.words import Shows
 
 _OF_A_READING = ("pressure", "oil", "rpm", "gauge")

@@ -66,9 +66,9 @@ from diagnose.understanding.work.confirmed import confirmed_directly
 from diagnose.understanding.work.earlier import earlier_work, well_at_first
 from diagnose.understanding.work.work import trials
 from knowledge.book import Book, made_once
-from knowledge.lexicon.engine.engine import FEATURES, FEATURES_ALONE
-from knowledge.lexicon.shows.well import PRAISE
-from knowledge.lexicon.things.states_more import WELL_STATES
+from knowledge.lexicon.engine.traits import FEATURES, FEATURES_ALONE
+from knowledge.lexicon.shows.in_order import PRAISE
+from knowledge.lexicon.things.states import WELL_STATES
 from knowledge.lexicon.words.fillers import FILLERS, LEADING
 from knowledge.synonyms import FAINT, IDLE
 

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from importlib import import_module
+from pkgutil import iter_modules
+
 import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon.meant.idioms import NEEDS, OF_THE_PRESSURE
-from knowledge.lexicon.sights import sights
+from knowledge.lexicon import sights as package
+from knowledge.lexicon.meant.must_name import NEEDS, OF_THE_PRESSURE
+from knowledge.lexicon.sights import tables
 
 SAID = {
     "oil pressure does not come up": "behaviour none",
@@ -34,19 +38,20 @@ NOT_SAID = {
 }
 
 
-def test_each_finding_stands_in_one_table_of_sights() -> None:
+def test_each_finding_stands_in_one_file_of_sights() -> None:
     """Phrases of one finding in two files would hide each other."""
-    ids = {finding for table in sights.TABLES for finding in table}
-    assert sum(len(table) for table in sights.TABLES) == len(ids)
-    assert sights.SIGHTS.keys() == ids | {f for table in sights.BESIDE for f in table}
-    assert all(
-        set(table[k]) <= set(sights.SIGHTS[k])
-        for table in (*sights.TABLES, *sights.BESIDE)
-        for k in table
-    )
-    absent = {finding for table in sights.ABSENT_TABLES for finding in table}
-    assert sum(len(table) for table in sights.ABSENT_TABLES) == len(absent)
-    assert sights.SIGHTS_ABSENT.keys() == absent | {f for t in sights.BESIDE_ABSENT for f in t}
+    modules = [
+        import_module(f"{package.__name__}.{module.name}")
+        for module in iter_modules(package.__path__)
+    ]
+    for name, gathered in (
+        ("PHRASES", tables.SIGHTS),
+        ("PHRASES_ABSENT", tables.SIGHTS_ABSENT),
+        ("GROUPS", tables.TOGETHER),
+        ("GROUPS_ABSENT", tables.TOGETHER_ABSENT),
+    ):
+        ids = [finding for module in modules for finding in getattr(module, name, ())]
+        assert sorted(ids) == sorted(gathered)
 
 
 @pytest.mark.parametrize("text", SAID)
@@ -263,7 +268,7 @@ def test_a_phrase_of_small_words_needs_more() -> None:
     """A finding that "it was bad" can say is read only where the text names what "it" is."""
     loose = {
         finding
-        for table in (sights.SIGHTS, sights.SIGHTS_ABSENT)
+        for table in (tables.SIGHTS, tables.SIGHTS_ABSENT)
         for finding, phrases in table.items()
         if any(_says_anything(phrase) for phrase in phrases)
     }

@@ -4,22 +4,17 @@ from __future__ import annotations
 
 import ast
 import inspect
-from collections.abc import Iterator
-from types import ModuleType
+from importlib import import_module
+from pkgutil import iter_modules
 
 import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon.meant import beside as meant_beside
-from knowledge.lexicon.meant import idioms as meant_idioms
-from knowledge.lexicon.meant import otherwise as meant_otherwise
-from knowledge.lexicon.meant import wider as meant_wider
-from knowledge.lexicon.meant.beside import BESIDE
+from knowledge.lexicon import meant
 from knowledge.lexicon.meant.foreign_parts import OF_ALL, OF_HISTORY, OF_TURNING
-from knowledge.lexicon.meant.idioms import IDIOMS
-from knowledge.lexicon.meant.otherwise import ALSO_ELSEWHERE, OTHERWISE, PUT_RIGHT
-from knowledge.lexicon.meant.wider import WIDER
+from knowledge.lexicon.meant.otherwise import ALSO_ELSEWHERE, PUT_RIGHT
+from knowledge.lexicon.meant.tables import OTHERWISE
 from knowledge.reports.words import Shows
 
 BOOK = the_book()
@@ -140,7 +135,7 @@ OTHER: dict[str, str] = {
 
 
 def test_every_finding_is_in_the_book() -> None:
-    keys = {*OTHERWISE, *IDIOMS, *WIDER, *BESIDE}
+    keys = set(OTHERWISE)
     shown = {key.removeprefix("=") for key in keys if key.startswith("=")}
     assert shown <= {s.value for s in Shows}
     named = {key.removeprefix("-") for key in keys if not key.startswith("=")}
@@ -175,20 +170,19 @@ def test_a_past_year_is_past_only_for_what_is_put_right() -> None:
     assert "gallery_plug_found_missing" in {f.name for f in left.facts}
 
 
-def _keys(node: ast.Dict) -> Iterator[str]:
-    """The keys that a dict display names, also in ``**dict.fromkeys((...), ...)``."""
-    for key, value in zip(node.keys, node.values, strict=True):
-        if isinstance(key, ast.Constant):
-            yield str(key.value)
-        elif key is None and isinstance(value, ast.Call) and isinstance(value.args[0], ast.Tuple):
-            yield from (str(e.value) for e in value.args[0].elts if isinstance(e, ast.Constant))
-
-
-@pytest.mark.parametrize("module", [meant_beside, meant_idioms, meant_otherwise, meant_wider])
-def test_no_finding_stands_twice_in_one_table(module: ModuleType) -> None:
+def test_no_finding_stands_twice() -> None:
     """The second entry of a finding would take the place of the first without a word."""
-    tree = ast.parse(inspect.getsource(module))
-    tables = [list(_keys(node)) for node in ast.walk(tree) if isinstance(node, ast.Dict)]
-    twice = [key for keys in tables for key in set(keys) if keys.count(key) > 1]
-    assert max(len(keys) for keys in tables) > 5
-    assert not twice
+    modules = [
+        import_module(f"{meant.__name__}.{module.name}")
+        for module in iter_modules(meant.__path__)
+        if module.name.startswith("of_")
+    ]
+    keys = [
+        str(key.value)
+        for module in modules
+        for node in ast.walk(ast.parse(inspect.getsource(module)))
+        if isinstance(node, ast.Dict)
+        for key in node.keys
+        if isinstance(key, ast.Constant)
+    ]
+    assert sorted(keys) == sorted(OTHERWISE)

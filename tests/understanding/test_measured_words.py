@@ -6,7 +6,7 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
-from knowledge.lexicon.values import values
+from knowledge.lexicon.values import quantities as values
 from knowledge.units import DIMENSIONS, parse
 
 BOOK = the_book()

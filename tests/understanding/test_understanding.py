@@ -11,14 +11,17 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.words.facts import Example, Reader
 from diagnose.understanding.words.phrases import Phrases
 from knowledge.book import the_book
-from knowledge.lexicon.engine import engine
 from knowledge.lexicon.engine import layouts as engine_layouts
-from knowledge.lexicon.shows import circumstances, pressure, pressure_words
-from knowledge.lexicon.sights import kinds as sights_kinds
-from knowledge.lexicon.sights import sights
+from knowledge.lexicon.engine import traits
+from knowledge.lexicon.shows import beside_pressure
+from knowledge.lexicon.shows import tables as shows
+from knowledge.lexicon.sights import exceptions
+from knowledge.lexicon.sights import tables as sights
 from knowledge.lexicon.stance import stance
-from knowledge.lexicon.things import parts, states, things
-from knowledge.lexicon.work import work
+from knowledge.lexicon.things import states
+from knowledge.lexicon.things import tables as things
+from knowledge.lexicon.work import actions, areas
+from knowledge.lexicon.work import tables as work
 from tests.support.examples import examples
 
 BOOK = the_book()
@@ -284,25 +287,25 @@ def test_a_phrase_matches_in_the_words_as_they_stand() -> None:
 
 def test_lexicon_names_what_the_book_has() -> None:
     """Findings, trials, areas, layouts and features of the lexicon are in the book."""
-    seen = {*sights.SIGHTS, *sights.SIGHTS_ABSENT, *pressure_words.FINDING_OF.values()}
-    seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
+    seen = {*sights.SIGHTS, *sights.SIGHTS_ABSENT, *beside_pressure.FINDING_OF.values()}
+    seen |= {*traits.FEATURES.values(), *traits.FEATURE_WORDS}
     seen |= (
-        sights_kinds.LEFT_TO_BEHAVIOUR
-        | sights_kinds.NOT_BY_THE_BOOK
-        | sights_kinds.INSTEAD
-        | sights_kinds.NEVER_DENIED
+        exceptions.LEFT_TO_BEHAVIOUR
+        | exceptions.NOT_BY_THE_BOOK
+        | exceptions.INSTEAD
+        | exceptions.NEVER_DENIED
     )
     assert not seen - BOOK.findings.keys()
-    tried = {*work.TRIALS, *(t for p in parts.PARTS for t in p.trials.values())}
+    tried = {*work.TRIALS, *(t for p in work.PARTS for t in p.trials.values())}
     assert not tried - BOOK.trials.keys()
-    areas = {*work.AREAS, *(p.area for p in parts.PARTS if p.area)}
-    assert not areas - BOOK.areas.keys()
+    worked_on = {*areas.AREAS, *(p.area for p in work.PARTS if p.area)}
+    assert not worked_on - BOOK.areas.keys()
     assert not {layout for _, _, layout in engine_layouts.LAYOUTS} - BOOK.layouts.keys()
 
 
 @pytest.mark.parametrize(
     "module",
-    [circumstances, engine, parts, pressure, sights, stance, states, work],
+    [shows, traits, areas, actions, sights, stance, states, work],
     ids=lambda m: m.__name__,
 )
 def test_phrases_are_listed_in_tuples(module: object) -> None:

@@ -19,10 +19,10 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.figure_patterns import WORDS
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
+from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS
 from knowledge.lexicon.shows.instruments_named import STATIONS
-from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS
 from knowledge.lexicon.stance.stance_words import SIDES
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     COUNTS,
     DASH,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     MOST,
     NEVER,

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact, Span, Value
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     FALLS,
     IS,

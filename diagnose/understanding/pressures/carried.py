@@ -11,7 +11,7 @@ from diagnose.understanding.pressures.reading_fields import is_speed_figure, is_
 from diagnose.understanding.pressures.usual_pressures import is_heat
 from diagnose.understanding.sentences.paragraph import Line, heat_at
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.values.numbers import FALLS
+from knowledge.lexicon.values.beside_numbers import FALLS
 from knowledge.reports.words import Circumstance, Shows, Speed
 
 #: said of how long it ran, not of the speed

@@ -9,8 +9,8 @@ from itertools import pairwise
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.values.numbers import COUNTS, WENT
-from knowledge.lexicon.work.results_words import BECAME, COUNTED, INSTEAD_OF, IS_NOW, WAS
+from knowledge.lexicon.values.beside_numbers import COUNTS, WENT
+from knowledge.lexicon.work.beside_results import BECAME, COUNTED, INSTEAD_OF, IS_NOW, WAS
 from knowledge.reports.words import Result
 from knowledge.units import PRESSURE, PSI, unit_named
 

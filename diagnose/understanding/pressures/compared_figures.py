@@ -9,7 +9,7 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause
 from knowledge.lexicon.engine.features import BOOKS, LEAST
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     COUNTS,
     I_HAVE,

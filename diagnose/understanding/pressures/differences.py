@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from diagnose.understanding.sentences.paragraph import Line
 from knowledge.lexicon.shows.instruments_named import GAUGES, STATION_SIDES, STATION_WORDS
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     BESIDE,
     BY,
@@ -18,7 +18,7 @@ from knowledge.lexicon.values.numbers import (
     UP_AT,
     WHICH_FALL,
 )
-from knowledge.lexicon.work.results_words import WON
+from knowledge.lexicon.work.beside_results import WON
 
 _NO_MORE = frozenset(
     [("off", "idle"), ("low", "idle"), ("high", "idle"), ("out", "of"), ("low", "revs")]

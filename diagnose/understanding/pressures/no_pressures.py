@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 from diagnose.understanding.sentences.paragraph import Line
-from knowledge.lexicon.engine.engine import KINDS
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.engine.traits import KINDS
+from knowledge.lexicon.values.beside_numbers import (
     FOLLOWS,
     NO_UNITS,
     OTHER_GAUGES,

@@ -16,7 +16,7 @@ from diagnose.understanding.pressures.the_gauge import not_running
 from diagnose.understanding.pressures.then_now import risen_to
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     ENDS_A_NAME,
     LIGHTS,

@@ -45,7 +45,7 @@ from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.facts import Fact, Span, Value, reader, said_once
 from diagnose.understanding.words.phrases import Mark
 from knowledge.lexicon.shows.instruments_named import OF_THE_PANEL
-from knowledge.lexicon.shows.now_words import BESIDE_NOW
+from knowledge.lexicon.shows.then_and_now import BESIDE_NOW
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
 _BOTH = {True, False}

@@ -9,8 +9,8 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.facts import Fact, Value, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.shows.pressure_words import LONG_KINDS, LONG_TIMES
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.shows.beside_pressure import LONG_KINDS, LONG_TIMES
+from knowledge.lexicon.values.beside_numbers import (
     COUNTS,
     NAMES,
     NOT_IN_A_ROW,

@@ -7,10 +7,17 @@ from itertools import pairwise
 
 from diagnose.understanding.sentences.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.meant.other_things import ENGINE_TURNS, KEY, KEY_ON, STANDS, SWEEPS, TURNED
-from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS
-from knowledge.lexicon.values.numbers import STARTED
-from knowledge.lexicon.work.work_words import BY_DRILL
+from knowledge.lexicon.meant.beside_what_shows import (
+    ENGINE_TURNS,
+    KEY,
+    KEY_ON,
+    STANDS,
+    SWEEPS,
+    TURNED,
+)
+from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS
+from knowledge.lexicon.values.beside_numbers import STARTED
+from knowledge.lexicon.work.beside_work import BY_DRILL
 from knowledge.reports.words import Shows
 
 _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])

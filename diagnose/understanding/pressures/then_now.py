@@ -5,8 +5,8 @@ from __future__ import annotations
 from diagnose.understanding.pressures.rows import goes_by, was_first
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.shows.pressure_words import TIMES
-from knowledge.lexicon.values.numbers import (
+from knowledge.lexicon.shows.beside_pressure import TIMES
+from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     COUNTED_BY,
     DATES,
@@ -24,7 +24,7 @@ from knowledge.lexicon.values.numbers import (
     WENT,
     WHEN_DATED,
 )
-from knowledge.lexicon.work.results_words import WAS, WELL
+from knowledge.lexicon.work.beside_results import WAS, WELL
 
 _NEAR = 6  #: words between two pressures that are compared
 _LONGEST = 9  #: words before it in which there was none

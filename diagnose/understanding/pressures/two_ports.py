@@ -11,7 +11,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.things.ports import FILTERS, OTHER_PARTS
+from knowledge.lexicon.shows.ports import FILTERS, OTHER_PARTS
 
 _DROP = 10.0  #: psi lost between two ports that tells a fault there (judgement)
 _NO_DROP = 3.0  #: psi that two ports may differ by when nothing is wrong (judgement)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Sentence, Token, clause_at
-from knowledge.lexicon.meant.other_things import AT_THE_PIN, MOVED_OFF, MOVES
+from knowledge.lexicon.meant.beside_what_shows import AT_THE_PIN, MOVED_OFF, MOVES
 from knowledge.lexicon.stance.stance import NEGATION, SHARES, WOULD
 from knowledge.lexicon.stance.stance_words import (
     ALL_THE_SAME,

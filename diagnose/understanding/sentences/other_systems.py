@@ -7,9 +7,8 @@ from itertools import pairwise
 
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause, Sentence, Token
-from knowledge.lexicon.engine.engine import KINDS
-from knowledge.lexicon.meant.foreign_parts import BETWEEN, COPULAS, OWNERS
-from knowledge.lexicon.meant.other_things import (
+from knowledge.lexicon.engine.traits import KINDS
+from knowledge.lexicon.meant.beside_what_shows import (
     DROPPED,
     HYDRAULIC,
     LEADS_IN,
@@ -18,6 +17,7 @@ from knowledge.lexicon.meant.other_things import (
     OF_HYDRAULICS,
     OTHER_SYSTEMS,
 )
+from knowledge.lexicon.meant.foreign_parts import BETWEEN, COPULAS, OWNERS
 from knowledge.reports.words import Shows
 
 _SUBJECT = 3  #: words of a clause in which its subject is named

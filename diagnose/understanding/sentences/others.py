@@ -9,8 +9,8 @@ from diagnose.understanding.sentences.sides import side_of
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause, Sentence, Token
+from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS
 from knowledge.lexicon.shows.instruments_named import TEST_KINDS, TOOLS, USED
-from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS
 from knowledge.lexicon.stance.stance_words import (
     AGAINST,
     ASKED,

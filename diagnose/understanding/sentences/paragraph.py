@@ -16,13 +16,13 @@ from diagnose.understanding.words.facts import Fact, Span
 from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.phrases import Mark, Phrases
 from diagnose.understanding.words.text import Clause, Sentence, Token, sentences, stemmed
-from knowledge.lexicon.engine.engine import GOVERNED
-from knowledge.lexicon.shows.pressure_words import CRANKED, LONG_KINDS, LONG_TIMES, STOPS_ITSELF
+from knowledge.lexicon.engine.traits import GOVERNED
+from knowledge.lexicon.shows.beside_pressure import CRANKED, LONG_KINDS, LONG_TIMES, STOPS_ITSELF
 from knowledge.lexicon.shows.speeds import HEAT
-from knowledge.lexicon.sights.shop import NOT_THE_WEATHER, OF_A_ROAD
+from knowledge.lexicon.shows.when_moving import NOT_THE_WEATHER, OF_A_ROAD
 from knowledge.lexicon.stance.stance_words import ASKED, LEADS_TO_IT, MACHINES, NORMS, OF_PERSONS
 from knowledge.lexicon.words.joints import UNTIL
-from knowledge.lexicon.work.work_words import DATED, DISTURBED, SENDERS, WHENEVER
+from knowledge.lexicon.work.beside_work import DATED, DISTURBED, SENDERS, WHENEVER
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")

@@ -17,7 +17,7 @@ from knowledge.lexicon.stance.stance_words import (
     OPPOSITE,
     SIDES,
 )
-from knowledge.lexicon.work.results_words import ENOUGH
+from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.reports.words import Shows
 from knowledge.units import PRESSURE, PSI, unit_named
 

@@ -9,8 +9,8 @@ from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.service import ran_well
 from diagnose.understanding.words.text import Clause, Sentence, Token, clause_at
 from knowledge.lexicon.stance.stance_words import BEFORE_ALL, RETURNED, WORKS
-from knowledge.lexicon.values.numbers import ABOUT, SAYS, TODAY
-from knowledge.lexicon.work.results_words import WAS
+from knowledge.lexicon.values.beside_numbers import ABOUT, SAYS, TODAY
+from knowledge.lexicon.work.beside_results import WAS
 from knowledge.reports.words import Circumstance, Shows
 
 #: what comes after is of the present

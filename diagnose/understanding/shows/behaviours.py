@@ -33,7 +33,7 @@ from diagnose.understanding.shows.shown_by import set_gauge
 from diagnose.understanding.words.facts import Fact, Span, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.shows.pressure_words import (
+from knowledge.lexicon.shows.beside_pressure import (
     ADDS_TO_IT,
     CRANKED,
     DENY,

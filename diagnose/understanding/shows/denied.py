@@ -9,7 +9,7 @@ from diagnose.understanding.sentences.manner import says_how_warm
 from diagnose.understanding.sentences.paragraph import Line, new_now
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.meant.other_things import (
+from knowledge.lexicon.meant.beside_what_shows import (
     AT_USUAL,
     GOES_OUT,
     KEEPS_TO,
@@ -26,7 +26,7 @@ from knowledge.lexicon.meant.other_things import (
     USUAL_RUNNING,
     WARNS,
 )
-from knowledge.lexicon.shows.pressure_words import BEFORE_NOW, DENY, FALLS, FINDING_OF, IS_SO_NOW
+from knowledge.lexicon.shows.beside_pressure import BEFORE_NOW, DENY, FALLS, FINDING_OF, IS_SO_NOW
 from knowledge.lexicon.stance.stance import NEGATION
 from knowledge.reports.words import NOISES, Shows
 

@@ -8,7 +8,7 @@ from diagnose.understanding.sentences.paragraph import Line, over_months
 from diagnose.understanding.shows.heads import Head
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.shows.pressure_words import (
+from knowledge.lexicon.shows.beside_pressure import (
     AT_ONCE,
     AWAY,
     BEFORE_GONE,

@@ -12,16 +12,16 @@ from diagnose.understanding.shows.low_now import is_past, low_now, noise_before
 from diagnose.understanding.shows.parted import parted
 from diagnose.understanding.shows.shows_otherwise import is_another_thing
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.shows.pressure_words import (
+from knowledge.lexicon.shows.beside_pressure import (
     BESIDE_NONE,
     NO_MORE,
     NO_PRESSURE,
     NONE_BY_STARTER,
     VAGUE,
 )
-from knowledge.lexicon.sights.beside import MADE_ANOTHER
-from knowledge.lexicon.sights.kinds import INSTEAD
-from knowledge.lexicon.values.numbers import NEARLY, STARTED
+from knowledge.lexicon.sights.exceptions import INSTEAD
+from knowledge.lexicon.sights.of_another_part import MADE_ANOTHER
+from knowledge.lexicon.values.beside_numbers import NEARLY, STARTED
 from knowledge.reports.words import NOISES, SHOWN_BY_THE_ENGINE, Shows, Speed
 
 _SINCE = frozenset(["since", "ever"])  #: behind "low": since when

@@ -7,8 +7,8 @@ from collections.abc import Iterator, Sequence
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.meant.other_things import LEVELS, PRESSURES
-from knowledge.lexicon.shows.now_words import BESIDE_LOW_NOW, LOWS, NOW, WAS
+from knowledge.lexicon.meant.beside_what_shows import LEVELS, PRESSURES
+from knowledge.lexicon.shows.then_and_now import BESIDE_LOW_NOW, LOWS, NOW, WAS
 from knowledge.lexicon.words.joints import BEFORE, UNTIL
 from knowledge.reports.words import NOISES, Shows
 

@@ -11,7 +11,7 @@ from diagnose.understanding.shows.heads import Head
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs, served
 from diagnose.understanding.work.relapses import relapse
-from knowledge.lexicon.shows.pressure_words import (
+from knowledge.lexicon.shows.beside_pressure import (
     AS_IT_IS,
     FALLING,
     IN_USE,

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.shows.parted import (
+from knowledge.lexicon.shows.verdict_apart import (
     BEFORE_VERDICT,
     BEFORE_WHEN,
     IS_SO,

@@ -17,7 +17,7 @@ from diagnose.understanding.shows.denied import (
     says_how_it_works,
 )
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.meant.other_things import (
+from knowledge.lexicon.meant.beside_what_shows import (
     AND_WARM,
     BLOW,
     CIRCUIT,
@@ -48,11 +48,11 @@ from knowledge.lexicon.meant.other_things import (
     WARNS,
     WITH_REVS,
 )
-from knowledge.lexicon.shows.now_words import LOWS
-from knowledge.lexicon.shows.pressure_words import GAUGE_WORDS, KNOCKED, WAYS
-from knowledge.lexicon.values.numbers import FOLLOWS
-from knowledge.lexicon.work.results_words import WON
-from knowledge.lexicon.work.work_words import BY_DRILL
+from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS, KNOCKED, WAYS
+from knowledge.lexicon.shows.then_and_now import LOWS
+from knowledge.lexicon.values.beside_numbers import FOLLOWS
+from knowledge.lexicon.work.beside_results import WON
+from knowledge.lexicon.work.beside_work import BY_DRILL
 from knowledge.reports.words import NOISES, SHOWN_BY_THE_ENGINE, Shows
 
 Case = Callable[[Line, Mark[Shows]], bool]

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.shows.pressure_words import DAMAGE
+from knowledge.lexicon.shows.beside_pressure import DAMAGE
 from knowledge.reports.words import Shows
 
 _NOTHING_WARNED, _LAMP = "nothing_warned", "lamp_comes_on"

@@ -7,8 +7,8 @@ import re
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
-from knowledge.lexicon.sights.kinds import OF_SERVICE
-from knowledge.lexicon.words.plain import AGE_WORDS
+from knowledge.lexicon.sights.exceptions import OF_SERVICE
+from knowledge.lexicon.words.spelling import AGE_WORDS
 
 _AN_AGE = (
     10_000.0  #: miles or km that are the age of an engine where nothing says of what (judgement)

@@ -10,8 +10,8 @@ from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.parts_named import named_things
-from knowledge.lexicon.things.states import State, Thing
-from knowledge.lexicon.words.checked import ALSO_LOOKED_AT, LOOKED, LOOKED_AT, NOT_ALL
+from knowledge.lexicon.sights.looked_at import ALSO_LOOKED_AT, LOOKED, LOOKED_AT, NOT_ALL
+from knowledge.lexicon.things.thing import State, Thing
 from knowledge.lexicon.words.joints import STOPS
 
 _APART = 4  #: most words from one thing of the list to the next, or to the outcome

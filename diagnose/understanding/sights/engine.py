@@ -10,7 +10,16 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import jobs
-from knowledge.lexicon.engine.engine import (
+from knowledge.lexicon.engine.features import (
+    CONFIRMS,
+    ELECTRIC,
+    INSTRUMENTS_BESIDE,
+    LIGHT_THINGS,
+    NOT_AFLOAT,
+    OUTBOARD_OF,
+)
+from knowledge.lexicon.engine.layouts import LAYOUTS
+from knowledge.lexicon.engine.traits import (
     BURNS_IT,
     CYLINDERS,
     ENGINE_WORDS,
@@ -25,15 +34,6 @@ from knowledge.lexicon.engine.engine import (
     WASHES,
     Trait,
 )
-from knowledge.lexicon.engine.features import (
-    CONFIRMS,
-    ELECTRIC,
-    INSTRUMENTS_BESIDE,
-    LIGHT_THINGS,
-    NOT_AFLOAT,
-    OUTBOARD_OF,
-)
-from knowledge.lexicon.engine.layouts import LAYOUTS
 from knowledge.lexicon.stance.stance import NEGATION
 
 VALVES = frozenset(["16v", "24v"])

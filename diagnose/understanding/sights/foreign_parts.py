@@ -8,6 +8,7 @@ from itertools import pairwise
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.text import stemmed
+from knowledge.lexicon.meant.beside_what_shows import HYDRAULIC, OF_HYDRAULICS
 from knowledge.lexicon.meant.foreign_parts import (
     ARTICLES,
     BESIDE,
@@ -29,7 +30,6 @@ from knowledge.lexicon.meant.foreign_parts import (
     TURNED_BY,
     WHERE,
 )
-from knowledge.lexicon.meant.other_things import HYDRAULIC, OF_HYDRAULICS
 from knowledge.model import Kind
 from knowledge.reports.words import LOSSES, NOISES, Shows
 

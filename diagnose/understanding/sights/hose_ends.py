@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, Span
-from knowledge.lexicon.meant.other_things import HOSES
+from knowledge.lexicon.meant.beside_what_shows import HOSES
 from knowledge.lexicon.words.joints import ARTICLES, LINKS
 
 _CARRY = HOSES | {"line", "lines", "tube", "tubes"}

@@ -6,8 +6,6 @@ from collections.abc import Iterable
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.meant.beside import BESIDE
-from knowledge.lexicon.meant.idioms import IDIOMS
 from knowledge.lexicon.meant.otherwise import (
     ALSO_ELSEWHERE,
     DONE_THEN,
@@ -17,16 +15,14 @@ from knowledge.lexicon.meant.otherwise import (
     MONTHS,
     OF_ANOTHER_SYSTEM,
     OTHER_OWNERS,
-    OTHERWISE,
     PAST,
     PAST_TIMES,
     PUT_RIGHT,
     STILL,
     Otherwise,
 )
-from knowledge.lexicon.meant.wider import WIDER
+from knowledge.lexicon.meant.tables import OTHERWISE
 
-_TABLES = (OTHERWISE, IDIOMS, WIDER, BESIDE)
 _LEAD = 2  #: words before a part, and of its name, in which stands whose it is
 
 
@@ -43,7 +39,7 @@ def _is_otherwise(fact: Fact, paragraph: Paragraph) -> bool:
     absent = fact.is_absent
     shows = fact.fields.get("shows")
     key = f"={shows}" if shows else f"-{fact.name}" if absent else fact.name
-    cases = [c for table in _TABLES for c in table.get(key, ())]
+    cases = OTHERWISE.get(key, ())
     mended = not absent and fact.name in PUT_RIGHT
     elsewhere = not absent and fact.name in ALSO_ELSEWHERE
     if not cases and not mended and not elsewhere:

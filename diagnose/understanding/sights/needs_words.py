@@ -6,9 +6,9 @@ from collections.abc import Sequence
 
 from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.meant.idioms import NEEDS, OF_THE_PRESSURE
-from knowledge.lexicon.meant.other_things import PRESSURES, WARNS
-from knowledge.lexicon.shows.pressure_words import DAMAGE
+from knowledge.lexicon.meant.beside_what_shows import PRESSURES, WARNS
+from knowledge.lexicon.meant.must_name import NEEDS, OF_THE_PRESSURE
+from knowledge.lexicon.shows.beside_pressure import DAMAGE
 
 
 def without_unnamed(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:

@@ -14,8 +14,7 @@ from diagnose.understanding.sights.ages import AGE
 from diagnose.understanding.sights.holes import BROKEN_OPEN, known_hole
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.joining import acted, by_hand, opened_case
-from knowledge.lexicon.sights.beside import OF_ANOTHER, OF_NEAR, PRIMING
-from knowledge.lexicon.sights.kinds import (
+from knowledge.lexicon.sights.exceptions import (
     AT_ANOTHER_TIME,
     IN_ONE_RUN,
     INSIDE_THE_ENGINE,
@@ -23,7 +22,8 @@ from knowledge.lexicon.sights.kinds import (
     LEAVES_THE_ENGINE,
     NOT_INSIDE,
 )
-from knowledge.lexicon.sights.shop import CASES
+from knowledge.lexicon.sights.of_another_part import OF_ANOTHER, OF_NEAR, PRIMING
+from knowledge.lexicon.sights.split_crankcase import CASES
 from knowledge.lexicon.stance.stance import NEGATION
 from knowledge.lexicon.words.joints import EXCEPT
 

@@ -14,8 +14,7 @@ from diagnose.understanding.sights.things import pairs
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.lexicon import book_stem
 from diagnose.understanding.words.phrases import Mark, longest
-from knowledge.lexicon.sights.beside import MADE_ANOTHER
-from knowledge.lexicon.sights.kinds import (
+from knowledge.lexicon.sights.exceptions import (
     BESIDE,
     COMPOUNDS,
     MAY_BE,
@@ -26,8 +25,9 @@ from knowledge.lexicon.sights.kinds import (
     SEEN_BY_ANYBODY,
     VAGUE_SIGHTS,
 )
+from knowledge.lexicon.sights.of_another_part import MADE_ANOTHER
 from knowledge.lexicon.stance.stance import FAILS, NEGATION
-from knowledge.lexicon.words.plain import DEGREES, PERCEIVED
+from knowledge.lexicon.words.spelling import DEGREES, PERCEIVED
 from knowledge.model import Finding, Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book

@@ -9,8 +9,8 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.values.springs_compared import SAID_BY_SPRINGS
 from diagnose.understanding.words.facts import Fact
 from knowledge.lexicon.meant.narrower import NARROWER
-from knowledge.lexicon.shows.pressure_words import FINDING_OF
-from knowledge.lexicon.words.some_of_them import OF_SEVERAL, SOUND_ALL
+from knowledge.lexicon.shows.beside_pressure import FINDING_OF
+from knowledge.lexicon.sights.of_several import OF_SEVERAL, SOUND_ALL
 from knowledge.reports.words import Shows
 
 #: what words for the speed of a reading say as well

@@ -29,10 +29,10 @@ from diagnose.understanding.work.joining import (
     sealed_with,
 )
 from diagnose.understanding.work.parts_named import things_in
-from knowledge.lexicon.shows.well import BEHIND_ONLY
-from knowledge.lexicon.sights.kinds import COMPOUNDS
-from knowledge.lexicon.things.states import State, Substance, Thing
-from knowledge.lexicon.words.checked import LEAKS
+from knowledge.lexicon.shows.in_order import BEHIND_ONLY
+from knowledge.lexicon.sights.exceptions import COMPOUNDS
+from knowledge.lexicon.sights.looked_at import LEAKS
+from knowledge.lexicon.things.thing import State, Substance, Thing
 from knowledge.lexicon.words.joints import (
     ACTED,
     AMOUNT,

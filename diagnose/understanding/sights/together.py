@@ -12,12 +12,18 @@ from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.groups import Together
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.joining import by_hand, opened_case
-from knowledge.lexicon.shows.well import GOOD_NEWS
-from knowledge.lexicon.sights.beside import OF_ANOTHER, OF_NEAR
-from knowledge.lexicon.sights.kinds import NEVER_DENIED, NOT_DONE, NOT_INSIDE, OF_OTHERS, RUNS_OUT
-from knowledge.lexicon.sights.shop import CASES
+from knowledge.lexicon.shows.in_order import GOOD_NEWS
+from knowledge.lexicon.sights.exceptions import (
+    NEVER_DENIED,
+    NOT_DONE,
+    NOT_INSIDE,
+    OF_OTHERS,
+    RUNS_OUT,
+    SAID_AS_SUCH,
+)
+from knowledge.lexicon.sights.of_another_part import OF_ANOTHER, OF_NEAR
+from knowledge.lexicon.sights.split_crankcase import CASES
 from knowledge.lexicon.stance.stance import NEGATION
-from knowledge.lexicon.together.together import SAID_AS_SUCH
 from knowledge.lexicon.words.joints import EARLIER
 from knowledge.model import Kind, Stage
 

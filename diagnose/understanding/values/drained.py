@@ -10,7 +10,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.values.values import CAME_OUT, HOLDS, WENT_IN
+from knowledge.lexicon.values.quantities import CAME_OUT, HOLDS, WENT_IN
 
 _LESS, _MORE = 0.85, 1.15  #: shares of what it holds that are no fault of the jug (judgement)
 _DRAINED = "drained_volume"  #: the amount that came out, with its value

@@ -25,7 +25,7 @@ from diagnose.understanding.words.amounts import Amount, amounts, in_millimetres
 from diagnose.understanding.words.facts import Fact, Span, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from knowledge.book import Book
-from knowledge.lexicon.values.values import (
+from knowledge.lexicon.values.quantities import (
     BOUND,
     MACHINED,
     MEASURES,

@@ -8,8 +8,8 @@ from collections.abc import Iterator
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.engine.engine import NOT_IN_IT
 from knowledge.lexicon.engine.features import BOOK_SAYS, BOOKS
+from knowledge.lexicon.engine.traits import NOT_IN_IT
 from knowledge.lexicon.words.joints import UNTIL
 
 _THINNER = 10  #: least step of the hot grade that counts: 50 to 40

@@ -7,7 +7,7 @@ from diagnose.understanding.values.numbered_values import glued_number, is_excep
 from diagnose.understanding.values.values_named import NUMBER_WORDS, Name
 from diagnose.understanding.words.amounts import Amount
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.values.values import ORDINALS, PLACES
+from knowledge.lexicon.values.quantities import ORDINALS, PLACES
 
 #: how a place on the engine is called, by quantity
 PART_OF = {"main_clearance": "main", "rod_clearance": "rod", "cam_bearing_clearance": "cam bearing"}

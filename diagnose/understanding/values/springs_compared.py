@@ -9,7 +9,7 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.values.values_named import Name
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.values.values import NEW_ONE, OLD_ONE
+from knowledge.lexicon.values.quantities import NEW_ONE, OLD_ONE
 
 _SPRING = "relief_spring_length"
 _SHORT, _ANOTHER = "relief_spring_short_or_broken", "relief_parts_not_standard"

@@ -10,8 +10,15 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.amounts import INCHES, Amount
 from diagnose.understanding.words.phrases import Mark
 from knowledge.book import Book
-from knowledge.lexicon.values.numbers import COUNTS
-from knowledge.lexicon.values.values import BARE_OF_PART, BETWEEN, ORDINALS, PLACES, SHARED, VAGUE
+from knowledge.lexicon.values.beside_numbers import COUNTS
+from knowledge.lexicon.values.quantities import (
+    BARE_OF_PART,
+    BETWEEN,
+    ORDINALS,
+    PLACES,
+    SHARED,
+    VAGUE,
+)
 from knowledge.model import Quantity
 
 NUMBER_WORDS = frozenset(["no", "number", "num", "#", "nr"])

@@ -18,7 +18,7 @@ from diagnose.understanding.words.text import (
     spelled,
     stemmed,
 )
-from knowledge.lexicon.meant.other_things import NOT_THE_OIL
+from knowledge.lexicon.meant.beside_what_shows import NOT_THE_OIL
 from knowledge.lexicon.stance.stance import NEGATION
 
 _NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a clause, a sentence

@@ -13,33 +13,31 @@ from diagnose.understanding.words.phrases import Phrases
 from diagnose.understanding.words.spelling import LexiconSpelling
 from diagnose.understanding.words.text import stemmed
 from knowledge.book import Book
-from knowledge.lexicon.engine import engine
 from knowledge.lexicon.engine import features as engine_features
-from knowledge.lexicon.engine.engine import Trait
+from knowledge.lexicon.engine import traits
+from knowledge.lexicon.engine.traits import Trait
 from knowledge.lexicon.shows import (
-    circumstances,
-    circumstances_more,
+    beside_pressure,
     courses,
+    in_order,
     instruments_named,
-    noises,
-    pressure,
-    pressure_words,
+    near_zero,
+    ports,
+    since,
     speeds,
-    well,
 )
-from knowledge.lexicon.shows import everyday as shows_everyday
-from knowledge.lexicon.shows import more as shows_more
-from knowledge.lexicon.shows import said as shows_said
-from knowledge.lexicon.sights import kinds as sights_kinds
-from knowledge.lexicon.sights import sights
+from knowledge.lexicon.shows import tables as shows
+from knowledge.lexicon.sights import exceptions, looked_at
+from knowledge.lexicon.sights import tables as sights
+from knowledge.lexicon.sights.no_finding import NO_FINDING
 from knowledge.lexicon.stance import figures_of_speech, stance, stance_words
-from knowledge.lexicon.things import parts, ports, states, states_more, substances, things
-from knowledge.lexicon.things.parts_model import PartWorked
-from knowledge.lexicon.things.states import State, Substance, Thing
-from knowledge.lexicon.together import together
-from knowledge.lexicon.values import near_zero, values
-from knowledge.lexicon.words import beginnings, checked
-from knowledge.lexicon.work import results, results_more, trials_rare, work, work_more
+from knowledge.lexicon.things import states, substances
+from knowledge.lexicon.things import tables as things
+from knowledge.lexicon.things.thing import State, Substance, Thing
+from knowledge.lexicon.values import quantities as values
+from knowledge.lexicon.work import actions, areas
+from knowledge.lexicon.work import tables as work
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.model import Finding, Kind
 from knowledge.reports.words import (
     Circumstance,
@@ -66,53 +64,42 @@ class Lexicon:
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        self.shows: Phrases[Shows] = _joined(
-            pressure.SHOWS,
-            shows_said.SHOWS_SAID,
-            shows_more.SHOWS_MORE,
-            shows_everyday.SHOWS_EVERYDAY,
-            noises.NOISES_SAID,
-        )
-        self.bare: Phrases[Shows] = _joined(pressure.BARE, shows_more.BARE_MORE)
-        self.of_the_gauge: Phrases[Shows] = Phrases(shows_everyday.OF_THE_GAUGE)
-        self.came_back = _any_of(pressure_words.CAME_BACK)
+        self.shows: Phrases[Shows] = Phrases(shows.SHOWS)
+        self.bare: Phrases[Shows] = Phrases(shows.BARE)
+        self.of_the_gauge: Phrases[Shows] = Phrases(shows.OF_THE_GAUGE)
+        self.came_back = _any_of(beside_pressure.CAME_BACK)
         self.hearsay = _any_of(stance_words.HEARSAY)
         self.figures_of_speech = _any_of(figures_of_speech.FIGURES_OF_SPEECH)
         self.upstream = _any_of(ports.UPSTREAM)
         self.downstream = _any_of(ports.DOWNSTREAM)
-        self.well_until = _any_of(well.WELL_UNTIL)
-        self.well_before_that = _any_of(well.WELL_BEFORE_THAT)
-        self.as_low_before = _any_of(well.AS_LOW_BEFORE)
-        self.low_before = _any_of(well.LOW_BEFORE)
-        self.was_well = _any_of(well.WAS_WELL)
-        self.otherwise = _any_of(pressure_words.OTHERWISE)
+        self.well_until = _any_of(in_order.WELL_UNTIL)
+        self.well_before_that = _any_of(in_order.WELL_BEFORE_THAT)
+        self.as_low_before = _any_of(in_order.AS_LOW_BEFORE)
+        self.low_before = _any_of(in_order.LOW_BEFORE)
+        self.was_well = _any_of(in_order.WAS_WELL)
+        self.otherwise = _any_of(beside_pressure.OTHERWISE)
         self.near_zero = _any_of(near_zero.NEAR_ZERO)
-        self.instrument = _any_of(pressure.INSTRUMENT)
+        self.instrument = _any_of(instruments_named.INSTRUMENT)
         self.direct = _any_of(instruments_named.DIRECT)
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
         self.own = _any_of(instruments_named.OWN)
-        self.during: Phrases[Circumstance] = _joined(
-            circumstances.DURING, circumstances_more.DURING_MORE
-        )
+        self.during: Phrases[Circumstance] = Phrases(shows.DURING)
         self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
         self.any_heat = _any_of(speeds.ANY_HEAT)
         self.onset: Phrases[Onset] = Phrases(courses.ONSET)
         self.course: Phrases[Course] = Phrases(courses.COURSE)
-        self.since: Phrases[Since] = Phrases(beginnings.SINCE)
-        self.actions: Phrases[Done] = Phrases(work.ACTIONS)
-        self.parts: Phrases[PartWorked] = Phrases({part: part.names for part in parts.PARTS})
-        self.trials: Phrases[str] = _joined(work.TRIALS, trials_rare.TRIALS_RARE)
-        # where two areas fit equally well, the first holds: the closer ones stand in AREAS_MORE
-        self.areas: Phrases[str] = _joined(
-            work_more.AREAS_MORE, work.AREAS, {"": work_more.NO_WORK}
-        )
-        self.opened = _any_of(work.OPENED_AND_FOUND)
-        self.nothing_done = _any_of(work_more.NOTHING_DONE)
-        self.results: Phrases[Result] = _joined(results.RESULTS, results_more.RESULTS_MORE)
-        self.hands: Phrases[Hands] = Phrases(results.HANDS)
-        self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
-        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS | engine_features.BUILD_WORDS)
-        self.oil_in_it = _any_of(engine.OIL_IN_IT)
+        self.since: Phrases[Since] = Phrases(since.SINCE)
+        self.actions: Phrases[Done] = Phrases(actions.ACTIONS)
+        self.parts: Phrases[PartWorked] = Phrases({part: part.names for part in work.PARTS})
+        self.trials: Phrases[str] = Phrases(work.TRIALS)
+        self.areas: Phrases[str] = Phrases({**areas.AREAS, "": areas.NO_WORK})
+        self.opened = _any_of(actions.OPENED_AND_FOUND)
+        self.nothing_done = _any_of(actions.NOTHING_DONE)
+        self.results: Phrases[Result] = Phrases(work.RESULTS)
+        self.hands: Phrases[Hands] = Phrases(actions.HANDS)
+        self.traits: Phrases[Trait] = Phrases(traits.TRAITS)
+        self.features: Phrases[str] = Phrases(traits.FEATURE_WORDS | engine_features.BUILD_WORDS)
+        self.oil_in_it = _any_of(traits.OIL_IN_IT)
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)
         self.bare_values: Phrases[str] = Phrases(values.BARE)
@@ -123,12 +110,12 @@ class Lexicon:
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
-        self.sights_nothing = _any_of(sights.SIGHTS_NOTHING)
-        self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
+        self.sights_nothing = _any_of(NO_FINDING)
+        self.groups = Groups(sights.TOGETHER, sights.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
-        self.states: Phrases[State] = _joined(states.STATES, states_more.STATES_MORE)
-        self.all_fine = _any_of(checked.ALL_FINE)
-        self.nothing_wrong = _any_of(well.NOTHING_WRONG)
+        self.states: Phrases[State] = Phrases(states.STATES)
+        self.all_fine = _any_of(looked_at.ALL_FINE)
+        self.nothing_wrong = _any_of(in_order.NOTHING_WRONG)
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
         self.supposed = _any_of(stance.SUPPOSED)
         self.asks = _any_of(stance.ASKS)
@@ -158,7 +145,7 @@ class Lexicon:
         """Phrases of the book's findings as stems in their order, by the first of them."""
         found: dict[str, list[tuple[tuple[str, ...], Finding]]] = {}
         for finding in self.book.findings.values():
-            if finding.kind is Kind.LAYOUT or finding.id in sights_kinds.NOT_BY_THE_BOOK:
+            if finding.kind is Kind.LAYOUT or finding.id in exceptions.NOT_BY_THE_BOOK:
                 continue
             if finding in self.book.shown_by_trial:
                 continue
@@ -176,8 +163,8 @@ class Lexicon:
         for table in (
             sights.SIGHTS,
             sights.SIGHTS_ABSENT,
-            together.TOGETHER,
-            together.TOGETHER_ABSENT,
+            sights.TOGETHER,
+            sights.TOGETHER_ABSENT,
         ):
             for id_, texts in table.items():
                 words = (re.findall(r"[^\W_]+", text.partition(" - ")[0]) for text in texts)

@@ -8,7 +8,7 @@ from datetime import date
 
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Clause, Sentence, Token, clause_at
-from knowledge.lexicon.work.work_words import ABOUT, HOURS_A_WEEK, MILES_A_WEEK, RAN_WELL
+from knowledge.lexicon.work.beside_work import ABOUT, HOURS_A_WEEK, MILES_A_WEEK, RAN_WELL
 
 _WELL_BEFORE = 6  #: words from "fine" to its figure
 _ABOUT_MOST = 3  #: words between "for" and its figure

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from diagnose.understanding.words.text import stemmed
-from knowledge.lexicon.words.plain import PLAIN, TYPED
-from knowledge.lexicon.words.plain_words import PLAIN_WORDS
+from knowledge.lexicon.words.spelling import PLAIN, PLAIN_WORDS, TYPED
 
 _CLOSE = 86.0  #: least similarity, 0 to 100
 _SHORTEST = 5  #: letters of a word that is mended; shorter ones are too like each other

@@ -14,7 +14,7 @@ from diagnose.understanding.words.figures import figures
 from diagnose.understanding.words.unmarked import openings
 from diagnose.understanding.words.written_out import written_out
 from knowledge.lexicon.stance.stance import NOT
-from knowledge.lexicon.words.plain import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
+from knowledge.lexicon.words.spelling import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)

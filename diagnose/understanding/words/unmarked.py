@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import Protocol
 
-from knowledge.lexicon.things import openings as words
+from knowledge.lexicon.words import openings as words
 
 LEAST = 7  #: words; shorter stretches are not cut
 _APART = 3  #: words of the shortest statement without a figure

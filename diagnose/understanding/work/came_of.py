@@ -21,7 +21,7 @@ from diagnose.understanding.work.relapses import RELAPSE, relapse, says_again
 from diagnose.understanding.work.result_of import until
 from diagnose.understanding.work.results_said import comes_otherwise
 from diagnose.understanding.work.well import ends_a_later_trouble, is_of_the_part, only_says_well
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     ADDED,
     ALL_OFF,
     BEGAN,

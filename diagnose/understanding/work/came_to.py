@@ -11,7 +11,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     CAME_BEFORE,
     CAME_BETWEEN,
     CAME_IF,
@@ -21,7 +21,7 @@ from knowledge.lexicon.work.results_words import (
     PLENTY,
     WAS,
 )
-from knowledge.lexicon.work.work_words import BY_DRILL
+from knowledge.lexicon.work.beside_work import BY_DRILL
 from knowledge.reports.words import Result, Shows
 from knowledge.units import PSI
 

@@ -11,7 +11,7 @@ from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
 from diagnose.understanding.work.work import tried
-from knowledge.lexicon.work.results_words import ENOUGH
+from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.reports.words import Result, Shows
 
 _TRIAL = "other_gauge"

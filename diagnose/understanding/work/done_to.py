@@ -8,9 +8,9 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.put_on import COPULA, PUT, says_where_to
 from diagnose.understanding.work.which_part import did_so_itself
-from knowledge.lexicon.things.parts_model import PartWorked
-from knowledge.lexicon.values.values import ORDINALS
+from knowledge.lexicon.values.quantities import ORDINALS
 from knowledge.lexicon.words.word_sets import set_of as _set
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done
 
 FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after

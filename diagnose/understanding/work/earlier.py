@@ -15,7 +15,7 @@ from diagnose.understanding.work.jobs import Job, jobs, served
 from diagnose.understanding.work.since_then import shown_at_the_start, there_since
 from diagnose.understanding.work.work import tried, troubles_of
 from knowledge.lexicon.stance.stance import NEGATION
-from knowledge.lexicon.work.work_words import (
+from knowledge.lexicon.work.beside_work import (
     APART_FROM,
     CARRIED_OUT,
     LOOKS,

@@ -19,7 +19,7 @@ from diagnose.understanding.words.service import (
 from diagnose.understanding.work.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.work.which_part import pumps, rebuilt_another
 from knowledge.lexicon.words.joints import UNTIL_DONE
-from knowledge.lexicon.work.work_words import (
+from knowledge.lexicon.work.beside_work import (
     A_CAUSE,
     BY_DRILL_SHOWN,
     DRILLED,

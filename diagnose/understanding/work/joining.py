@@ -6,10 +6,11 @@ from collections.abc import Collection, Iterator, Sequence
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.sights.shop import CASE_WORDS, NOT_THE_WEATHER, SPLIT_BY
+from knowledge.lexicon.shows.when_moving import NOT_THE_WEATHER
+from knowledge.lexicon.sights.looked_at import LOOKED
+from knowledge.lexicon.sights.split_crankcase import CASE_WORDS, SPLIT_BY
 from knowledge.lexicon.stance.stance import NEGATION
-from knowledge.lexicon.things.states import State, Thing
-from knowledge.lexicon.words.checked import LOOKED
+from knowledge.lexicon.things.thing import State, Thing
 from knowledge.lexicon.words.joints import (
     ACTORS,
     ARTICLES,
@@ -38,7 +39,7 @@ from knowledge.lexicon.words.joints import (
     UNDOES,
     UNDONE,
 )
-from knowledge.lexicon.work.work_words import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
+from knowledge.lexicon.work.beside_work import DONE_TO, HELPING, SAVE, SAVE_FROM, UNTOUCHED
 
 _IN, _OR = (
     frozenset(["in", "on"]),

@@ -10,7 +10,7 @@ from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
 from diagnose.understanding.work.recaps import in_turn, rows, trial_of
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     ALL_OFF,
     ANSWERS,
     BESIDE_A_FIGURE,

@@ -9,9 +9,9 @@ from diagnose.understanding.pressures.changes import pressures_at
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.relapses import relapse
-from knowledge.lexicon.shows.pressure_words import CRANKED
-from knowledge.lexicon.values.numbers import STARTED
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.shows.beside_pressure import CRANKED
+from knowledge.lexicon.values.beside_numbers import STARTED
+from knowledge.lexicon.work.beside_results import (
     ALONE,
     BEFORE_ALONE,
     BETTER,
@@ -31,7 +31,7 @@ from knowledge.lexicon.work.results_words import (
     TRAILS,
     TROUBLES,
 )
-from knowledge.lexicon.work.work_words import BY_DRILL
+from knowledge.lexicon.work.beside_work import BY_DRILL
 from knowledge.reports.words import Result, Shows
 
 _HEAT_BEHIND = 8  #: words between "a higher" and what is

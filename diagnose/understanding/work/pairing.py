@@ -12,9 +12,8 @@ from diagnose.understanding.work.done_to import FAR, NEW, action_on
 from diagnose.understanding.work.joining import untouched
 from diagnose.understanding.work.put_on import COPULA, PUT, put_in, taken_off
 from diagnose.understanding.work.which_part import is_a_place, is_a_tool, same_pump
-from knowledge.lexicon.things.parts_model import PartWorked
-from knowledge.lexicon.values.values import ORDINALS
-from knowledge.lexicon.work.work_words import (
+from knowledge.lexicon.values.quantities import ORDINALS
+from knowledge.lexicon.work.beside_work import (
     FITTINGS,
     FOR_A_TEST,
     FOUND_SO,
@@ -25,6 +24,7 @@ from knowledge.lexicon.work.work_words import (
     NUMBERED,
     SAYS_OF_IT,
 )
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done
 
 _NAMED = frozenset(["it", "them", "one", "ones", "that", "this", "these", "those"])

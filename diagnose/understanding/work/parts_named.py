@@ -9,11 +9,11 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.values.values_named import NUMBER_WORDS
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import stemmed
-from knowledge.lexicon.engine.engine import KINDS, TUBE, Trait
-from knowledge.lexicon.meant.other_things import HOSES, WATER
-from knowledge.lexicon.things.states import Thing
+from knowledge.lexicon.engine.traits import KINDS, TUBE, Trait
+from knowledge.lexicon.meant.beside_what_shows import HOSES, WATER
+from knowledge.lexicon.things.thing import Thing
 from knowledge.lexicon.words.joints import EXCEPT, LINKS, OF_SEVERAL, SIDES
-from knowledge.lexicon.work.work_words import OTHER_CIRCUITS, SENDERS
+from knowledge.lexicon.work.beside_work import OTHER_CIRCUITS, SENDERS
 
 _LINES_BACK = 3  #: sentences that a short name reaches back
 _ROW_BACK = 2  #: sentences that "number 3" reaches back

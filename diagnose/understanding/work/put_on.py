@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.things.parts_model import PartWorked
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done
 
 _FAR = 4  #: words between "had" and its part

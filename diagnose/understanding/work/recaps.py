@@ -10,8 +10,7 @@ from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
 from diagnose.understanding.work.pairing import WITH, names_another
-from knowledge.lexicon.things.parts_model import PartWorked
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     ANSWERS,
     CAME_TO,
     IN_TURN,
@@ -22,7 +21,8 @@ from knowledge.lexicon.work.results_words import (
     SETS_OFF,
     WHERE,
 )
-from knowledge.lexicon.work.work_words import BY_ITSELF, EVEN, IN_VAIN_JOINS, THAT_IS
+from knowledge.lexicon.work.beside_work import BY_ITSELF, EVEN, IN_VAIN_JOINS, THAT_IS
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done, Result, Shows
 
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from diagnose.understanding.pressures.changes import pressures_at
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.sentences.stance import Stance
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     ABOUT,
     AS_LOW,
     DID_IT,

@@ -6,7 +6,7 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
 from knowledge.lexicon.words.joints import UNTIL_DONE
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     BETTER,
     FROM_A_LIST,
     IS_NAMED,

@@ -9,7 +9,7 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.no_result import goes_down, is_no_result, only_cold
-from knowledge.lexicon.work.results_words import (
+from knowledge.lexicon.work.beside_results import (
     BETTER,
     BY_THROTTLE,
     CURES_ONE,

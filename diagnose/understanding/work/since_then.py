@@ -9,7 +9,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE, Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
-from knowledge.lexicon.words.beginnings import SINCE_THEN
+from knowledge.lexicon.shows.since import SINCE_THEN
 from knowledge.lexicon.words.word_sets import set_of as _set
 from knowledge.reports.words import LOSSES, Shows
 

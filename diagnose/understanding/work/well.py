@@ -5,7 +5,7 @@ from __future__ import annotations
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.jobs import Job
-from knowledge.lexicon.work.results_words import BETTER, ENDED, OF_THE_PART, WELL
+from knowledge.lexicon.work.beside_results import BETTER, ENDED, OF_THE_PART, WELL
 from knowledge.reports.words import Done, Result
 
 

@@ -6,9 +6,9 @@ from collections.abc import Iterable, Sequence
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
-from knowledge.lexicon.meant.other_things import DROPPED
-from knowledge.lexicon.things.parts_model import PartWorked
-from knowledge.lexicon.work.work_words import NOT_THE_ENGINE
+from knowledge.lexicon.meant.beside_what_shows import DROPPED
+from knowledge.lexicon.work.beside_work import NOT_THE_ENGINE
+from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done
 
 _PUMP, _THE = "pump", frozenset(["the", "a", "my", "its", "this", "that", "new"])

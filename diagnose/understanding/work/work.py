@@ -17,7 +17,7 @@ from diagnose.understanding.work.lone_results import lone_result, named_in_turn
 from diagnose.understanding.work.recaps import recaps
 from diagnose.understanding.work.result_of import result_of
 from diagnose.understanding.work.results_said import results_of
-from knowledge.lexicon.work.results_words import ENOUGH, REST
+from knowledge.lexicon.work.beside_results import ENOUGH, REST
 from knowledge.reports.words import Result, Shows
 
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."

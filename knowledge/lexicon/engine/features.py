@@ -1,4 +1,4 @@
-"""Features of an engine's build, as people name them; see ``engine``."""
+"""Features of an engine's build, as people name them; see ``traits``."""
 
 from __future__ import annotations
 

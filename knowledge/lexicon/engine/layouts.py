@@ -1,8 +1,8 @@
-"""Which layout goes with what was said of an engine; see ``engine`` for the words."""
+"""Which layout goes with what was said of an engine; see ``traits`` for the words."""
 
 from __future__ import annotations
 
-from knowledge.lexicon.engine.engine import Trait
+from knowledge.lexicon.engine.traits import Trait
 
 _T = Trait
 #: the layout of the first set of which every trait was said and none of the second

@@ -112,3 +112,11 @@ USED = frozenset(
 TEST_KINDS = frozenset(
     ["mechanical", "mech", "test", "direct", "calibrated", "master", "capillary"]
 )
+#: words that make a bare number a pressure
+INSTRUMENT = (
+    "gauge|gage|guage|needle|pointer",
+    "oil|pressure display|readout|indication|instrument|indicator",
+    "pressure|psi|presure",
+    "oil light|lamp|press",
+    "reads|reading|showing|shows",
+)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from knowledge.reports.words import Shows
 
 #: what shows, by what is said
-NOISES_SAID: dict[Shows, tuple[str, ...]] = {
+SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NO_START: (
         "cranks|turns .. @not start|fire|catch",
         "won't|wont start|fire",

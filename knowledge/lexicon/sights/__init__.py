@@ -1,1 +1,1 @@
-"""Phrases for what was seen, smelt or known, by finding."""
+"""Words of findings, a file for each subject; ``tables`` puts them together, the rest says how they are read."""

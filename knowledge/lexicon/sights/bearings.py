@@ -1,4 +1,4 @@
-"""What is seen or known of bearings, shells and crankshaft, in phrases of more than the book's own ``also``."""
+"""Words for the state of bearings, journals and crankshaft; ``shells`` for what their shells show."""
 
 from __future__ import annotations
 
@@ -7,192 +7,54 @@ _BRG = (
 )
 _BE = "is|are|was|were|had|have|has|been|looked|look|found|all|both|badly|very|quite|completely|totally|really"
 _CRANK = "=crank|crankshaft|journal|journals|crankpin|crankpins|pins"
-_ENGINE = "engine|motor|it|she|boat|car"
-_STOPPED = "=stopped|=died|=quit|=stalled|=seized|=siezed|=failed|=locked|=conked"
+_LIFTERS = "lifters|lifter|tappets|tappet|hlas|hla|followers"
+#: the finding, by what is said when it is not there
+_IN_SPEC = (
+    "within|in|inside|to|mid the? spec|limits|limit|book|tolerance|specification|tolerances|figures"
+)
+_CLEAR = "measured|remeasured|checked|re-checked|recorded|all|both|were|was|are|is|found|and|,|written|plastigauged"
+_ANY_BRG = "bearing|bearings|shell|shells|insert|inserts|mains|big_end|big_ends|big-end|big-ends|rod_bearings"
+_JOURNAL = "journal|journals|crankpin|crankpins|crank_pin|crank_pins|crankshaft|crank"
+_HER = "it|her|the_engine|engine|the_motor|the_lot|that_one|that_engine|him"
+#: what somebody did who saw the warning: "shut it down", "so we cut the engine"
+_STOPPED_IT = "|".join(
+    (
+        *(
+            f"{verb}_{her}_{way}"
+            for verb in ("shut", "turned", "switched")
+            for her in _HER.split("|")
+            for way in ("down", "off")
+        ),
+        *(
+            f"{verb}_{her}"
+            for verb in ("killed", "cut", "=stopped")
+            for her in ("the_engine", "engine", "the_motor")
+        ),
+    )
+)
+_SO_STOPPED = "|".join(
+    f"so_{who}{verb}"
+    for who in ("i_", "we_", "he_", "she_", "they_", "")
+    for verb in (
+        "shut_down",
+        "shut_it",
+        "shut_her",
+        "stopped_her",
+        "stopped_it",
+        "shut_the",
+        "cut_the",
+        "killed_it",
+        "killed_the",
+        "stopped_the",
+        "turned_it_off",
+        "turned_her_off",
+        "switched_off",
+        "switched_it",
+        "off_again_at",
+    )
+)
 #: the finding, by what is said when it is there
-SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
-    "engine_seized": (
-        "=seized|=siezed|=seised|=seizes",
-        "=locked|=locks|=lock =up|=solid",
-        "engine|motor =froze|=frozen =up|=solid?",
-        "engine seizure",
-        "then|finally it|engine|she|motor? =seized|=siezed|=locked",
-        f"{_ENGINE}|motor then|suddenly|finally|soon|just? =seized|=siezed|=locked =within|=after|=about|=in|=some|=shortly|=soon|=a|=seconds|@seconds|@minutes",
-        "@seconds|@minutes|minutes|seconds then|and|later|after? =seized|=siezed|=locked",
-        "=seized|=siezed|=locked @seconds|@minutes later|after",
-        "then|and|into|by|a =seizure",
-        "seizure",
-        f"{_ENGINE} wont|wouldnt|@not =turn =over|=round at? all?",
-        "crank wont|wouldnt turn|budge|move at-all|over|by?",
-        f"{_ENGINE} nipped|tightened up",
-    ),
-    "engine_banged_or_shook": (
-        "huge|terrific|terrible|almighty|great|massive|tremendous clunk|clatter|thump|crunch|rattle|thud|bang",
-        "loud clunk|thump|crunch|thud|bang",
-        "=bang|=boom|=banged|=vibration|=vibrates|=vibrating|=vibrated|=vibrate|=vibrations|=shook|=shaking|=shudder|=shuddering",
-        "loud|big|almighty|sharp|metallic bang|bangs|crack|crash",
-        "violent|violently|bad|heavy|severe shaking|shake|shook|vibration",
-        "=hammered|=hammering|=banging loudly|badly|violently|away|like",
-        "with a|an loud? pop|bang|crash",
-        "a|loud pop|clunk .. then|smoke|and",
-        "popping|banging and|& clunking|banging|popping",
-        "engine|motor|it =let go at|on|in|down|and|with|in",
-        "loud|big|almighty|horrible|sickening|huge|dull|terrific|great|massive|heavy|nasty thump|bang|clunk|thud|boom|report|explosion",
-        "=boom|=kaboom",
-    ),
-    "stopped_with_loss_of_power": (
-        "engine|all? power was|all? lost|gone|failed",
-        "complete|total|sudden|all|marked|partial|lost|full loss|all|engine|of of? all? engine? power",
-        "lost|loses|losing|loss of? all|complete? engine? power",
-        "seized|siezed while|under|in|at|on driving|way|running|cruise|flight|speed|the|motorway",
-        "died|=quit|stalled|conked on|out|under|while|when|at|in me?|the? road|way|motorway|highway|cruise|flight|running?",
-        f"{_ENGINE} then? =stalled|=died|=quit|=cut",
-        "complete|total|sudden|full engine shutdown|shut-down|stoppage",
-        "engine|it|she|motor then|itself|suddenly|just|and? =stopped by|dead|itself|working|running|within itself|its|own?",
-        "engine then|itself|suddenly =stopped",
-        "engine =failed|=failure",
-        "cut|cuts|cutting out",
-        "=came|=coasted|ground to a halt|stop|standstill",
-        "became|went sluggish|flat .. died|stopped",
-        "no|without more|less|any power",
-        "would|did not restart",
-        "packed|gave up",
-        "complete|total|sudden|all|full|partial engine? power loss|failure",
-        "power was|went|is|had|then|soon|all|completely? lost|gone",
-        "engine power loss|failure",
-        f"then|finally it|engine|she|motor? {_STOPPED}",
-        f"{_ENGINE}|motor then|suddenly|finally|soon|just? {_STOPPED} =within|=after|=about|=in|=some|=shortly|=soon|=a|=seconds|@seconds|@minutes",
-        f"@seconds|@minutes then|and|later|after? {_STOPPED}",
-        f"minutes|seconds then|and|later|after {_STOPPED}",
-        f"{_STOPPED} @seconds|@minutes later|after",
-        "then|and|into|by|a =seizure",
-        "no power at|anymore|left|whatsoever",
-        "had to be towed|towed",
-        "wouldnt|would|not keep running|going",
-        "cut|cuts|cutting out by|on|at|when|while|and",
-        "spluttered|sputtered|shuddered|juddered|coughed|clattered|stuttered|ground|jerked to|into a? halt|stop|silence|standstill",
-        "engine|motor|it|car|she spluttered|sputtered|coughed and|, died|stopped|quit|cut",
-        "engine|motor =stopped =dead|=solid",
-        "rolled|coasted|drifted to a halt|stop|standstill with|in|engine|on",
-    ),
-    "rod_through_block": (
-        "rod|rods|conrod|con-rod|leg is|has|have|had|was? gone|come|came|went|poked|punched out|straight|clean? through|out|of the|my|a? side? of? the? block|crankcase|side",
-        "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",
-        "rod|conrod|con-rod|leg .. through|out|exited|hanging|poked .. block|side|crankcase|sump|pan",
-        "hole in|through the? side? of? the? block|crankcase",
-        "windowed|ventilated|holed .. block|crankcase",
-        "put a leg|rod out|through .. bed|side|block",
-    ),
-    "shells_found_ruined": (
-        f"{_BRG} {_BE}? {_BE}? ruined|shot|gone|destroyed|toast|trashed|knackered|failed|wrecked|hammered|finished|mangled|bad|stuffed|rooted|disintegrated",
-        f"ruined|destroyed|trashed|failed|knackered|wrecked|shot|bad {_BRG}",
-        f"{_BRG} {_BE}? so|that bad|thin|worn|far i|you|we could|can see|look right|straight? through",
-        f"{_BRG} {_BE}? {_BE}? paper|wafer|razor|foil thin",
-        f"{_BRG} {_BE}? {_BE}? paper-thin|wafer-thin|razor-thin|see-through",
-        f"main|rod|big-end|bottom-end {_BRG} failure|failed|gone|had",
-        "big end|ends gone|went|failed|shot|run",
-        f"ran|run|knocked|lost a|the|its|number? {_BRG}",
-        "bottom end is|was? shot|gone|ruined|toast|destroyed|trashed",
-    ),
-    "shells_look_normal": (
-        f"{_BRG} {_BE}? {_BE}? good|fine|perfect|normal|ok|okay|excellent|like-new|as-new|beautiful|great|serviceable|unmarked",
-        f"{_BRG} looked|look|were|are|like|all like|as new",
-        f"nothing wrong with the? {_BRG}",
-        f"good|perfect {_BRG} when|on|at stripped|strip|strip-down|teardown|inspection",
-    ),
-    "shells_wiped": (
-        f"{_BRG} {_BE}? .. wiped|melted|burnt|blued|smeared|burned|cooked|overheated|fried",
-        f"wiped|melted|burnt|blued|smeared|burned|cooked|fried out? the|my|its|all? {_BRG}",
-    ),
-    "shell_spun": (
-        f"{_BRG} {_BE}? {_BE}? spun|turned|spinning|rotated in|its|the?",
-        f"=spun|=spinning|=spin a|the|rod|main|number|another|big-end? rod|main|cam|big-end|@number? {_BRG}|rod|main",
-        "number|no @number big|main|rod? end|bearing? spun",
-        "big|main|rod end|bearing? spun",
-        "spun bearing",
-        "=spun|=turned in|inside the|its =rod|big-end|cap|=housing",
-        "spun|spins|spinning|spin a|one|its|the|another|two bearing|bearings|main|big-end|rod|shell|shells",
-    ),
-    "shell_backs_shiny": (f"backs|back of the? {_BRG} {_BE}? .. polished|shiny|fretted|fretting",),
-    "shells_worn_evenly": (
-        f"{_BRG} {_BE}? .. worn|down .. evenly|copper",
-        f"{_BRG} {_BE}? {_BE}? worn|wore evenly|through|down|to into|to? the? copper|evenly",
-        f"{_BRG} {_BE}? {_BE}? worn out?",
-        "worn|wear|down|showing|into|through to|through|into|the? the? copper|brass|=backing|babbitt",
-        "copper|brass|pink showing",
-        f"{_BRG} worn .. no heat|scoring|blueing|damage",
-        f"worn out? {_BRG} found|were|was|on|when",
-    ),
-    "shells_embedded_dirt": (
-        f"dirt|specks|grit|particles|swarf|debris|metal embedded|bedded in|into the? {_BRG}",
-        f"{_BRG} .. embedded|full with|of? dirt|grit|debris|particles|specks",
-    ),
-    "shells_scratched": (
-        f"{_BRG} {_BE}? {_BE}? scratched|scored|grooved|gouged|scuffed|scratches|scoring",
-        f"scratched|scored|grooved|gouged {_BRG}",
-        f"scratches|scoring|score|grooves|gouges marks? in|on the? {_BRG}",
-    ),
-    "shells_etched": (
-        f"{_BRG} {_BE}? .. etched|corroded|pitted|spongy|acid",
-        f"etched|corroded {_BRG}",
-    ),
-    "shells_flaking": (
-        f"{_BRG} {_BE}? .. flaking|flaked|cracked|fatigued|peeling|delaminated|delaminating|crumbling|fatigue|lifting|crazed",
-        "white-metal|babbitt|lining|overlay|whitemetal .. flaking|flaked|cracked|peeling|breaking|broken|come|lifting of|off|from?",
-        f"flaking|cracked|fatigued|peeling {_BRG}|white-metal|babbitt",
-    ),
-    "crank_scored": (
-        f"{_CRANK} {_BE}? {_BE}? scored|grooved|damaged|blued|scratched|gouged|chewed|ruined|galled|scuffed|bruised|rough",
-        f"scored|grooved|damaged|blued|scratched|ruined {_CRANK}",
-        f"scoring|score|scores|grooves marks? in|on the? main|rod? {_CRANK}",
-        "journal|journals|crankpin|crankpins|crank-pin|pin|throw black|blackened|blue|blued|black-and-blue",
-        "journal|journals|crankpin|crankpins|pin ,? black and|& blue",
-    ),
-    "bearing_found_seized": (
-        "big|main|rod|number|end|bearing|shell|rod end|bearing|shell|rod|main? is|was|had|been|friction|all? welded|seized|fused|stuck|nipped|locked|picked "
-        "itself|solid|up? to|on|onto|solid the|its|my|it|crank|crankpin|journal|solid crank|crankshaft|journal|crankpin|pin|throw?",
-        f"{_BRG} {_BE}? seized|welded|picked-up|stuck to|on|onto the? {_CRANK}?",
-    ),
-    "signs_of_starvation": (
-        "oil starvation|starved|starving",
-        f"{_BRG}|crank|journal|rods .. starved|starvation|dry|ran of|for? oil?",
-        "ran|run|running dry|without oil",
-        "signs|evidence|case of of? oil? starvation|lubrication",
-        "lack of oil|lubrication",
-    ),
-    "damaged_by_debris_only": (f"{_BRG} .. debris damage|scratches|marks only|no",),
-    "all_bearings_wiped": (
-        f"all|every the? main|rod|of? the? {_BRG} {_BE}? .. wiped|ruined|gone|destroyed|damaged|melted|failed|shot",
-    ),
-    "worst_far_from_pump": (
-        f"rear|back|farthest|furthest|last|number-five|front {_BRG}|main|cylinder .. worst|worse|most",
-        "worst|bad|wiped|worse ,? .. farthest|furthest|far away? from the? oil? pump",
-        "farthest|furthest from the? oil? pump .. worst|bad|wiped|gone|worse",
-    ),
-    "mains_worn_unevenly": (
-        f"{_BRG} {_BE}? {_BE}? worn|wear|wore|wearing unevenly|uneven|differently",
-        "uneven|unequal wear on|of|in|along|across the? mains|main|crank|bearings",
-    ),
-    "one_bearing_wiped": (
-        f"one|single|just|only|number|no @number? rod|main|big|end|big-end? {_BRG} {_BE}? {_BE}? wiped|gone|ruined|failed|destroyed|shot|melted",
-        f"one|only @number? .. {_BRG} .. others|rest fine|good|perfect|ok",
-        "ran|melted|lost|wiped|burnt|burned|cooked|fried|lunched|dropped a|one|number @number? big-end|bearing",
-        "ran|melted|lost|wiped|burnt|burned|cooked|fried|lunched a|one|number big|rod end|bearing",
-    ),
-    "thrust_face_ploughed": (
-        "thrust washer|washers|face|faces|bearing|flange|surface .. worn|ploughed|scored|gone|chewed|fallen|dropped|missing|wiped|destroyed|out",
-        "worn|missing|wiped thrust washer|washers|bearing",
-    ),
-    "main_bearing_shifted": (f"main {_BRG}? .. shifted|moved|walked|migrated",),
-    "shell_hole_mismatch": (
-        "oil hole|holes .. @not line|lined|align|aligned|match|up",
-        f"{_BRG} .. blocking|covering|covers|blocked|misaligned .. oil hole|oilway|hole|feed",
-        f"{_BRG} .. hole .. @not line|align|match",
-    ),
-    "wrong_shells_fitted": (
-        f"wrong|incorrect|standard|undersize|oversize size|sized? {_BRG} fitted|installed|were|was|for|on|used|in",
-        f"{_BRG} {_BE}? the? wrong|incorrect size|ones|undersize",
-    ),
+PHRASES: dict[str, tuple[str, ...]] = {
     "main_clearance_too_wide": (
         "main|mains bearing? clearance|clearances|clearences .. too|excessive|over|wide|out|large|big|loose",
         "excessive|too|wide|loose main bearing? clearance|clearances",
@@ -204,6 +66,9 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "bearing_clearance_too_tight": (
         "main|rod|bearing bearing? clearance|clearances .. too? tight|small",
         "tight|insufficient bearing|main|rod clearance|clearances",
+        "bearing|main|mains|rod|rods|oil? clearance|clearances|bearings is|are|was|were|too|way|a|bit? tight|small|under|below|little",
+        "not|insufficient|@not enough bearing|oil|running|main|rod? clearance|clearances",
+        "too|very little|small|tight bearing|main|rod|oil? clearance|clearances",
     ),
     "journal_not_true": (
         f"{_CRANK} {_BE}? .. tapered|oval|out-of-round|taper|rough|egg-shaped|bent",
@@ -254,24 +119,13 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         ),
         "scored|scuffed|scratched bore|bores|piston|pistons|liner|liners|cylinder",
     ),
-    "piston_or_pin_broken": (
-        "piston|ring|rings|wrist|gudgeon|pin|lands|land pin|crown|skirt|button|is|was|had|has|land? =broken|=broke|=cracked|=holed|=melted|=shattered|=collapsed|=failed",
-        "broken|cracked|holed|melted|shattered piston|ring|rings|gudgeon|wrist|pin",
-        "hole in|through a|the|number? piston",
-    ),
     "clearances_at_limit": (
         "clearances|clearance .. limit|wide-side|loose|upper side|end|at?",
         "clearances|clearance on|at|to the? loose|wide|upper|high side|end|limit",
-    ),
-    "clearances_built_wide": (
-        "built loose|wide",
-        "built with .. loose|wide|generous|@length",
-        "loose|race|racing|wide|generous bearing? clearances|clearance",
-    ),
-    "clearances_never_measured": (
-        "never|didnt|without|not check|checked|measure|measured|measuring|plastigaged|plastigauged|checking the? bearing? clearances|clearance",
-        "@not|never plastigaged|plastigauged|plastigage|plastigauge",
-        "@not|never measure|measured|mic|miced|plastigage|plastigaged the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",
+        "clearance|clearances|bearings|mains|rods .. at|near|on|close|just|right|under to|the|about? limit|max|maximum|top|edge|wear-limit",
+        "clearance|clearances|bearings|mains|rods .. just|barely|only within|inside the? limit|limits|max|maximum|wear-limit",
+        "wide|loose|upper end|side|but|of? within|inside|still limits|limit|tolerance|spec",
+        "clearance|clearances on|at the? loose|wide|upper|big|generous side|end|high?",
     ),
     "bearings_failed_again": (
         f"second|third|another|repeat set|time|bearing of|on|in|failure? {_BRG}",
@@ -283,15 +137,6 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "second|third failure",
         "it|its|has|just|now|went|gone|let|it-has has|just|now|gone|went|let|failed|done|again|go? gone|went|again|go|it|once? again at|after|in|within|with only|just|about|less-than? @hours|@distance|@time|@number hours|miles?",
         "same|again|failed|gone|went thing|again? again at|after|in|within @hours|@distance|@time",
-    ),
-    "locked_then_freed": (
-        "=let go again|itself after|when|once|as? it|engine|a? cooled|cool|hour|while",
-        "turned|turns|freed|free|span|started again|over|off|itself? after|once|when it|engine|the-engine? had? cooled|cool",
-        "=seized|=locked|=siezed .. freed|restarted|free|turned|then|later|unlocked .. again|later|free|restarted|cooled|cold",
-        "locked|seized when hot .. free|turns cold|cool",
-        "=seized|=locked|=siezed .. but|then|later .. restarted|freed|free|turned|started",
-        "freed itself|up off? when|once|after|again",
-        "was|is locked .. later restarted|started|freed",
     ),
     "ran_on_without_pressure": (
         "light|lamp|alarm|buzzer|warning was|stayed|on|lit|going|blaring|flashing on|lit? the|for-the? whole|entire|full time|way|journey|trip|drive|while",
@@ -313,15 +158,9 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "by the time i|he|she|we noticed|saw|realised|realized|spotted|looked",
         "thought|assumed|blamed|put it|the|down|its|it|was|gauge .. gauge|sender|faulty .. drove|driven|carried|on|kept",
         "finished|completed|carried|did|drove|ran|continued|kept .. race|lap|laps|stage|session|rally|heat .. light|lamp|alarm|like|no|zero|anyway|low|without",
-    ),
-    "hard_to_turn": (
-        "hard|stiff|tight|difficult|heavy =to turn|crank|rotate over|by|it?",
-        "starter|starting drags|struggles|labours|labors|struggled|dragging|laboured|barely|straining|groans",
-        "turns|turned|turn|cranks|cranked|cranking over? real|very|really|quite|too|pretty? stiff|stiffly|slow|slowly|hard|tight",
-        "tight|stiff spot|spots",
-        "stiff engine",
-        "engine is|was|feels|felt|very|really|too? very|really|too? tight|stiff",
-        "wont|barely|hardly|could turn|turn|crank over|by|it|hand? .. starter|hand|bar",
+        "ran|run|did|done|had|ran-for|running it? for? maybe|about|around|perhaps|at-least|nearly|over|a|for? @minutes|minutes|@distance with|without|on no|none|zero|nothing",
+        "oil? light|lamp|buzzer|alarm was|stayed|came? on|lit for about|nearly|over|a|at-least? @distance",
+        "light|lamp|warning|alarm|buzzer .. ran|driven|drove|ridden|rode|went|continued another|a|further|for|on? @distance|@minutes",
     ),
     "deep_knock_under_load": (
         "deep|heavy|low|dull|low-pitched thump|thud|knock|rumble|knocking|thumping|rumbling|pounding metallic? under|on|when|with|pulling|at load|acceleration|power|accelerating|pulling",
@@ -335,10 +174,147 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "knock|noise|rap|rattle|knocking|rapping goes|disappears|stops|quiets|changes|reduces|gone|quietens|dulls .. plug|cylinder|lead|injector|cut|shorted|shorting",
         "rapping|rap|hammering|rattling at|around|when|on @rpm|revs|revved|lift-off|overrun",
         "pull|pulled|pulling|shorting|cracking .. plug|lead|injector .. knock|noise goes|quiets|stops|disappears|gone",
+        "knock|rap|noise|it halves|halved|softens|softened|eases|eased|dulls|fades|goes|less|quiet|quietens|drops|disappears|gone|stops when|with|if|once .. plug|injector|lead|pipe|cylinder|line",
+        "halves|halved|softens|eases|dulls|quietens|disappears|less when|with|if|once .. plug|injector|lead|pipe|cylinder|line .. pulled|off|cut|cracked|shorted|loosened|slackened|removed|out|undone|disconnected",
     ),
-    "bearing_pieces_in_pump": (
-        f"pieces|bits|fragments|parts|chunks of a? {_BRG} in|inside|through the? oil? pump",
-        f"{_BRG} pieces|bits|fragments|chunks|material|shrapnel in|inside|through the? oil? pump",
-        f"opened|opening|stripped|stripping|dismantled|took up? the? oil? pump apart|down|up? ,|and|i|we? found|there? was|were? .. {_BRG} pieces|bits|fragments|chunks|material|shrapnel",
+    "clatters_only_at_high_revs": (
+        f"{_LIFTERS} pump|=pumped|=pumping up",
+        f"{_LIFTERS} noisy|clatter|rattle|tick|noise only? at|above|over high|@rpm revs|rpm?",
+        "clatters|clatter|rattles only at|above high|@rpm",
+    ),
+}
+#: the finding, by what is said when it is not there
+PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
+    "ran_on_without_pressure": (
+        "shut|switched|turned|killed|cut it|her|the-engine|engine|motor|the-motor off|down? after|within|in|inside maybe|about|around|like|only|just|less-than|"
+        "no-more-than|perhaps? @seconds",
+        "stopped|pulled|shut|off|down over|up|off|down|it-off|it-down|engine? within|inside|in about|less-than|under? a? a|half|quarter|few|couple|@number|"
+        "hundred|two|three? of? a? hundred|quarter|few? yards|metres|meters|feet|seconds|mile",
+        "stopped|pulled|shut|coasted within|in|inside a? quarter|half of? a? mile",
+        "hit|pressed|pulled|punched the|my? stop|kill|emergency stop|button|switch|lever|solenoid",
+        "engine|motor off immediately|instantly|straight|at|right away|once",
+        "stopped|shut|switched|turned|killed it|her|the|engine? engine|down|off? inside|within|in of|a? few|@seconds",
+        "only|just ran|run for? a|about? few|couple|@seconds of? seconds? without|with no? oil? pressure",
+        "i|we|he did|didnt not? drive|run|start|use it|her|the? engine|car|boat|tractor? any further|farther|more|again",
+        "rather than risk it|her|the|anything? engine? i|we|they? shut|stopped|anchored|sailed",
+        "pulled onto|over|into the|a? shoulder|side|verge|layby|lay-by|hard-shoulder and|& shut|switched|turned|stopped|killed",
+        "so|and i|we stopped and anchored|drifted|sailed|called|rowed|moored|phoned|rang",
+        "stopped|shut|switched it|her|him|the|engine? engine? down|off? on|to the alarm|buzzer|warning|light|lamp",
+        "@not dared|dare|risked|risk to? drive|driven|driving|run|running|move|moved|moving|start|started|starting|ride|ridden|use|used",
+        "@not driven|ridden|drive|driving|ride|riding|used it|her|the|my? car|van|bike|truck|pickup? since",
+        "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
+        "stopped|shut|switched|turned|killed|knocked it|her|engine|the|off|down and? engine|off|down? there and? then",
+        "stopped|shut|pulled|switched it|her|engine|the|over|off|down|up? engine|over|off|down? as? quick|fast|quickly|soon as he|she|i|we|they could",
+        "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
+        "engine? stopped|killed at once|immediately",
+        "stopped|shut|switched|turned|killed off|down? within|in a|few|@seconds|seconds?",
+        "i|we|he|she|driver|operator stopped|=shut|switched|turned|killed it|her|the-engine? off|down? as soon as",
+        "stopped|shut|switched|turned|killed it|her|the-engine|engine off|down? again? after|in|within only|just|about|less-than? @seconds",
+        "pulled|coasted|rolled into|onto|in a|the? layby|lay-by|verge|shoulder|car-park and|& switched|shut|turned|killed|stopped|cut off|it|her|engine|the",
+        "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|=coasted|=declutched|=pulled immediately|over|straight|promptly|off",
+        "driver|rider|owner|i|we|pilot|helmsman|operator|he|she =stopped|coasted|declutched|pulled at once",
+        "declutched|coasted and|to .. once|immediately|stop|coasted",
+        "shut|switched off|down|it .. by the driver|rider|owner at",
+        "hit|pressed|pulled|threw|flicked|went|reached|dived the|for the? kill|stop|cut-off|ignition|master|cutoff|battery switch|button|key|knob|lever|cable|switch straight|at|immediately|instantly|as|right?",
+        "clutch|dipped in|down|the and|clutch ignition|engine|killed|off|switched|and off|engine|it|ignition|killed?",
+        "shut|switched|turned|killed|cut the? ignition|engine|motor|it|her off|down? and coasted|rolled|glided|freewheeled|drifted|called",
+        "shut|switched|closed it|her|the|engine? down|off and|& called|rang|waited|anchored|sailed|drifted|coasted|towed|got",
+        "engine|ignition off straight|right|immediately|at|instantly",
+        "lost oil? pressure and|so|, i|we|he|she? shut|switched|killed|turned|stopped|pulled",
+        "pulled|pulling|drove|steered off|over onto|on|into|to the? infield|grass|verge|shoulder|hard-shoulder|escape-road|run-off|layby|lay-by|side",
+        "shut|switched|stopped|closed|turned it|her|down|off? down|off|it|her? and|to let? it|her? stand|cool|sit|rest|cooled",
+        "shut|switched|turned|knocked|killed it|her|engine|the? off|down after|within about|maybe|only|some|roughly|less-than? @seconds|seconds|a-few-seconds",
+        "switched|shut|turned|killed|stopped it|her|the-engine|engine? off|down? quick|quickly|sharpish|straight|right|immediately|at-once|asap|pronto|instantly|fast|smartish away|off?",
+        "engine|motor|key|ignition off immediately|instantly|straight|at|right|that away|once|second|moment?",
+    ),
+    "main_clearance_too_wide": (
+        f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? {_IN_SPEC}",
+        f"main|mains|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? mid-spec|in-spec",
+    ),
+    "rod_clearance_too_wide": (
+        f"rod|rods|big-end|big-ends|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? {_IN_SPEC}",
+        f"big end|ends clearance|clearances {_CLEAR}? {_CLEAR}? {_IN_SPEC}",
+        f"rod|rods|big-end|big-ends|crank|crankshaft|bearing|bearings bearing? clearance|clearances {_CLEAR}? {_CLEAR}? down? {_CLEAR}? mid-spec|in-spec",
+    ),
+}
+#: the finding, by words that stand together, in whatever order, when it is there
+GROUPS: dict[str, tuple[str, ...]] = {
+    "journal_not_true": (
+        f"{_JOURNAL} + taper|tapered|oval|sandpaper|rough|out_of_round|egg|ridged|barrelled|out_of_true|out-of-round|bell-mouthed - no|not|smooth|float|cam|lobe|bore|zero|within",
+    ),
+    "crank_moves_endwise": (
+        "crank|crankshaft & tug|pull|push|pulled|pushed|grabbed|yank|lever|shove & play|movement|slop - no|not|pump_shaft|distributor|rod|rods",
+        "crank|pulley|damper|flywheel|crankshaft + in_and_out|back_and_forth|back_and_forwards|fore_and_aft|back_and_fore|endways|endwise|lever|levered|pried|to_and_fro|backwards_and_forwards - not|@not|no",
+        "crank|crankshaft|crank_pulley|pulley + see|visible|back_and_forth|in_and_out|fore_and_aft|lever|pry|shove + end_play|end_float|moves|movement|play|slides - pump|distributor",
+        "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
+        "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",
+        "end_float|endfloat|end_play|endplay|thrust_play + huge|big|excessive|large|lots|too_much|far_too|massive|visible|feels|wide - no|not|within|normal|cam",
+    ),
+    "rod_broken": (
+        "rod|conrod|con-rod|con_rod + broken|snapped|broke|broken_in_two|let_go|parted|sheared - no|not|push|dip|linkage|rod_bolt_ok|bolts_broken|bearing|drive|knock",
+        "threw|thrown|chucked|slung + rod|conrod|con_rod + a|rod|the - belt|knock",
+    ),
+    "rap_dulled_by_cut_out": (
+        "rattle|knock|rap|noise|tap|knocking|rapping & plug|plug_lead|short|shorting|cylinder|injector|lead|cut|coil & quiet|goes|stops|disappears|dulls|softer|changes|fades|vanishes|quieter - no|not|sender|wire|oil_change",
+        "cutting_out|cut_out|shorting|shorting_out|disabling|pulling_the_lead & number|cylinder|plug|injector & quietens|quiets|dulls|softens|kills|lessens|stops - no|not|nothing|engine_cut",
+    ),
+    "deep_knock_under_load": (
+        "knock|thud|thump|rumble|knocking|thumping + low|deep|bottom|down|heavy|dull|crankcase|down_below & load|pulling|uphill|hill|accelerate|accelerating|power|throttle|climbing - no|not|never",
+    ),
+    "bearings_failed_again": (
+        f"second_set|third_set|fourth_set|another_set|second_crank|third_crank|another_crank|second_lot|another_lot|second_failure|second_time|third_time|again|twice|once_more + {_ANY_BRG}|set|=crank|failure - "
+        "gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter|measured|checked|torqued|looked|put_back",
+        "same_had_happened|happened_before|same_thing_happened & set|shells|bearings|mains|rods - pump|sender",
+        "bearings|mains|shells|big_ends + go|went|gone|failed|fail + every_time|each_time|again - no|not",
+    ),
+    "ran_on_without_pressure": (
+        "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|since_without|without_a|without_any|without_it|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",
+        "ignored|taped_over|took_no_notice + light|lamp|gauge|warning|alarm|buzzer|it",
+        "continued|continue|carried_on|drove_on|flew_on|raced_on|kept_driving|kept_going|went_on|pressed_on|sailed_on|=ran_on|nursed|limped|motored_on|rode_on|kept_flying|soldiered_on & "
+        "light|lamp|warning|zero|no_pressure|without|miles|minutes|laps|town|exit|alarm|driver|owner|skipper|pilot|@distance|@minutes|home|regardless|anyway|lit|red - no_damage|no_harm|running_as_if|happily|fine|sweetly|normally|"
+        "pressure_normal|@not_continue|well|recovered|alarm_kept|light_kept|lamp_kept|buzzer_kept|on_and_off",
+        "ignored|disregarded|overlooked|dismissed + warning|light|lamp|alarm|gauge|it|needle|buzzer - bulletin|recall",
+        "run|driven|flown|ran|running|drove|flew & without_oil_pressure|without_pressure|no_oil_pressure|zero_pressure|with_the_light_on|with_the_lamp|with_the_alarm|with_the_red|with_no_pressure & minutes|miles|hours|@minutes|@distance|home|laps - cold_start|no_damage|no_harm|distress|without_harm|fine|without_damage",
+        "drove|driven|=ran|=run|flew|flown|rode|used|kept|carried + like_that|like_this|anyway|regardless|back|home|another|going + week|month|miles|mile|@distance|days|home|base|pressure|light|lamp|zero|hour|hours - flat_out|full_throttle|full_load|hard|no_damage|no_harm|no_problem|fine|well|towed|trailered|ok|pressure_fine|"
+        "until_the_light|motorway_run|a_run|the_run|long_run|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt|pressure_kept|alarm_kept|light_kept|lamp_kept|buzzer_kept|needle_kept|gauge_kept|on_and_off|cutting|shutting|tripping|stopping|flickering|dropping|stalling|dying|coming|switching",
+        "drove_on|ran_on|run_on|driven_on|flew_on|rode_on|carried_on|kept_on|drove_it_on|ran_it_on + week|month|miles|mile|@distance|days|base|pressure|light|lamp|zero|hour|hours - no_damage|no_harm|no_problem|"
+        "fine|well|ok|until_the_light|good|before|perfect|recovered|happily|normally|came_back|comes_back|cold|light_kept|lamp_kept|needle_kept|gauge_kept|on_and_off|coming|switching|one|three|two|cylinder|cylinders",
+        "kept_the_revs_up|carried_on_regardless|carried_on_with|put_tape_over|assumed_it_was_the_sender|assumed_the_gauge|thought_it_was_the_gauge|blamed_the_sender|thought_it_was_the_sender + carried|drove|on|and|ran|so|light|sender|gauge - checked|replaced|swapped|changed",
+        "kept|carried_on|drove|continued|ran_it|ran + driving|going|on|running|home|miles|anyway + no_pressure|no_oil_pressure|light_on|lamp_on|zero|with_the_light - first|trial|stopped|straight_away|immediately|towed|pulled_over|coast|shut|off|no_damage|fine",
+        "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",
+    ),
+    "bearing_clearance_too_tight": (
+        "clearance|clearances + main|rod|bearing|bearings|big_end|mains + tight|too_small|too_little|zero|nil|barely|no - not|cam|valve|pickup|over|end",
+    ),
+    "main_clearance_too_wide": (
+        "mains|main_bearings|main_clearance|main_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big|past_the_limit - rod|no|not|within",
+        "mains|main_bearings|main + thou|@length|plastigauge|plastigaged|plastigage|clearance|clearances + too_much|over_spec|over_the_limit|out_of_spec|excessive|too_wide|over_limit|loose - within|in_spec|no|not|rods",
+    ),
+    "rod_clearance_too_wide": (
+        "rods|rod_bearings|big_end|big_ends|rod_clearance|rod_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big + clearance|clearances|rod|rods|big_end|spec - no|not|within",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
+    "ran_on_without_pressure": (
+        "shut|switched|stopped|killed|turned_it_off|turned_off|shut_off|shut_down + moment|straight|immediately|instantly|at_once|as_soon|the_second|right_away|promptly|the_instant|within_seconds|within_a_minute|within_thirty - to_the_second|by_itself|itself|shuts|i_put|on_load|loaded|under_load|pto|cured|noise|light_went|fine_until|before|the_flicker|never|alarm_stopped",
+        "coasted|pulled_over_and_shut|killed_it + side|stop|shoulder|immediately|engine_off|in_neutral|hard_shoulder|verge|and",
+        "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - =pulls|i_put|on_load|loaded|under_load|pto|itself|by_itself|itself|of_its_own|solenoid|noise|light|leak|"
+        "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped|cranked|cranking|crank",
+        f"{_STOPPED_IT} & no_pressure|no_oil_pressure|zero_pressure|no_reading|nothing_on_the_gauge|no_oil_psi - itself|when|until|before|once|if|every|later|eventually|"
+        "finally|home|miles|lunch|night|cured|would_not|never|next_start|restart",
+        f"{_STOPPED_IT} & alarm|light|lamp|buzzer|beeper|gauge|pressure|needle|warning - itself|when|until|before|after|once|if|every|later|eventually|finally|home|noise|miles|lunch|night|cured|to_check|fuel|alarm_shut|switch_shut|protection|controller|trip|would_not|never|restarted_and",
+        "stopped|shut_off|switched_off|shut_down|turned_off|pulled_up & trailered|towed_home|pulled_over|called_for_a_tow|got_a_tow|called_the_recovery|coasted & pressure|light|lamp|alarm|gauge|buzzer|i|we - until|miles|by_itself|itself|drove_on|later|before|not|never",
+        f"{_SO_STOPPED} - itself|when|until|before|after|once|if|every|later|eventually|noise|lunch|night|fuel|temp|temperature|hot|water",
+        "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - to_the_second|noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
+    ),
+    "bearing_knock": (
+        "bottom_end|bottom-end|big_ends|mains + quiet|silent|no_noise|sounds_fine|sounds_good|no_knock - not|top",
+    ),
+    "crank_moves_endwise": (
+        "crank|crankshaft|end_float|pulley + no_end_float|no_float|no_end_play|within_spec|within_limits|@not_move|in_spec|no_movement|no_play - turbo|shaft_play|camshaft|pump",
+    ),
+    "rod_clearance_too_wide": (
+        "crank|crankshaft|bearing|bearings + clearances|clearance & mid-spec|within_book|within_spec|within_limits|in_spec|in_limits|to_spec|in_tolerance|within_tolerance|inside_limits - not|no|main|mains|cam|pump|thrust|wide|out|over|top|beyond|just|barely",
     ),
 }

@@ -1,13 +1,45 @@
-"""What is known of the engine's history and habits."""
+"""Words for what the engine has been through: rebuilds, age, work done to it."""
 
 from __future__ import annotations
 
-_WORN = "broke|broken|failed|failure|snapped|shattered|blew|dropped|disintegrated|let-go|exploded|scattered|shed"
+_LET_GO = "broke|broken|failed|failure|snapped|shattered|blew|dropped|disintegrated|let-go|exploded|scattered|shed"
 _SOMETIME = "before|earlier|previously|once|ago|last|already"
 _ENGINE = "engine|motor|lump|block"
 _STAND = "stand|bench|workbench"
+_CRUMBS = "crumbs|crumb|bits|pieces|shards|lumps|fragments"
 #: the finding, by what is said when it is there
-SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
+PHRASES: dict[str, tuple[str, ...]] = {
+    "freshly_rebuilt": (
+        "@number|ten|twenty|thirty|forty|sixty over|oversize ,? fresh|new|just|all-new",
+        "just|only-just|finally|freshly finished|done|completed|built|building|assembled|put the|a|an|my|our|first|up? first|own|full|fresh|engine|motor|"
+        "complete? rebuild|build|engine|motor|overhaul|together",
+        "my|our|his|first first|very|own? rebuild|build|engine-build",
+        "just|freshly|newly|recently|fresh|been|completely been|had? rebuilt|overhauled|built|reconditioned|rebuild",
+        "fresh|newly|freshly built|build|rebuild|overhaul|rebuilt",
+        "first|few|handful|zero|practically .. hours|miles|starts|flights|start|run|runs|trial .. since|after|on|from|of the? rebuild|overhaul|new|build|rebuilt",
+        "straight|right|directly|immediately after|from|since|out the|a|of? rebuild|overhaul|the",
+        "first start|starts|run|runs|flight|flights|trial|drive|trip|outing|miles|hours .. rebuild|overhaul|rebuilt|build",
+        "first start|starts|run|runs|flight|flights|trial|drive|trip|outing|miles|hours of|on|with|since the|a|my|this|new engine",
+        "rebuilt .. first|few|hours|miles|never|starts|not",
+        "freshly|newly fitted|installed|rebuilt engine|motor",
+        "=running in",
+        "=breaking|=break =in it|the|engine|period|oil?",
+        "first @number flights|hours|miles|runs|starts",
+        "new|brand-new|crate|replacement|recon engine|motor is|was|has|, never|not been? run|started|fired",
+        "new|brand-new|crate|replacement|recon engine|motor , @pressure|no|nothing|zero|@number psi|oil? pressure? on|at|when|while|during|,? cranking|crank|cranked|first",
+    ),
+    "just_worked_on": (
+        "day|days|hours|hour|week|straight|soon|shortly|right|just|immediately|minutes|@hours|@days|@minutes|morning after|since|following .. work|service|repair|repairs|inspection|maintenance|job|shop",
+        "first flight|run|drive|trip|start|outing .. after|since .. work|service|repair|maintenance|inspection",
+        "just|recently|fresh been? in|back|out|from of|from|the? the? garage|shop|service|workshop|dealer",
+        "just|recently been? serviced|worked on?",
+        "work done|carried|finished out? the? day|yesterday|just|week|before",
+    ),
+    "clearances_never_measured": (
+        "never|didnt|without|not check|checked|measure|measured|measuring|plastigaged|plastigauged|checking the? bearing? clearances|clearance",
+        "@not|never plastigaged|plastigauged|plastigage|plastigauge",
+        "@not|never measure|measured|mic|miced|plastigage|plastigaged the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",
+    ),
     "engine_apart": (
         f"{_ENGINE} is|now|already|=out|sat|sitting|mounted|bolted now|already|out|up|here? on the|a|an|my|its? engine|work? {_STAND}",
         "it|its|shes|she is|now|out|up? on the|an|my engine stand",
@@ -33,6 +65,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "lots|lot of? miles|hours",
         "high-time|hightime|high-mileage|high-hour engine|motor|unit?",
         "high time engine",
+        "engine|motor|it|she is|was|pretty|quite|getting|rather|well? =tired|=worn|=knackered out?",
+        "high|mega|many mileage|miles|hours engine|motor|car|on|truck?",
+        "tired|worn old|out engine|motor?",
     ),
     "started_unprimed": (
         "@not|never|without|didnt prime|primed|priming|pre-oil|pre-oiled|preoil|preoiled|prelube|prelubed it|the|engine|pump|oil|system? before|prior",
@@ -43,6 +78,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "started|fired it|her up? =dry",
         "@not|never|hadnt|havent|didnt pack|packed|fill|filled it|the|my? oil? pump with? oil|vaseline|grease|jelly?",
         "@not|never|hadnt|havent|didnt pack|packed it with? vaseline|grease|jelly|oil?",
+        "no|without|never|not|skipped|forgot any|did|the|to? pre-oiling|preoiling|=priming|pre-lube|prelube|=primed|pre-oiled before|it|the|oil|system|engine?",
+        "started|fired it|up|dry? without priming|pre-oiling|prelube|oil|turning",
+        "did|was @not|never prime|primed|pre-oil|preoil|prelube|pre-lube|pre-oiled",
     ),
     "sealant_used_freely": (
         "loads|lots|lot|plenty|tons|bags|heaps|dollop|dollops|gobs|bead|beads|thick-bead|half-a-tube|tube|whole-tube of blue|red|black|orange|grey|gray|clear|"
@@ -51,34 +89,14 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "silicone|sealant|sealer|rtv|goop all|on over|every|everywhere|each the? joint|joints|gasket|gaskets|mating|faces?",
         "silicone|sealant|sealer|rtv used? everywhere|freely|generously|liberally|throughout",
         "smothered|plastered|covered|stuck in|with|together? in|with? silicone|sealant|sealer|rtv|goop",
+        "too much|used|plenty|loads|lots too|of|much? silicone|rtv|sealant|sealer|goo|gasket-maker|instant-gasket",
+        "silicone|rtv|sealant|sealer|goo .. too|so much|liberally|generously",
+        "went mad|overboard|heavy|wild with the? silicone|rtv|sealant|sealer|goo",
+        "used too much on the? case|cases|sump|pan|cover|joint",
     ),
     "unbranded_pump": (
         "reproduction|repro|pattern|aftermarket|no-name|unbranded|cheap|budget|cheapo|off-brand new? oil? pump",
         "oil? pump is|was|from a|the|some|an? reproduction|repro|pattern|aftermarket|no-name|unbranded|cheap|budget|cheapo one|part|item|copy?",
-    ),
-    "stood_long": (
-        "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
-        "sat|stood|sitting|parked|stored|standing|laid|unused|unrun|dormant .. @longtime|years",
-        "been|was|lived|kept in|inside a|the|my|his? shed|barn|garage|field|yard|lock-up for|about|over? @longtime|@years|years",
-        "sat|sits|stood|stands|sitting|parked|stored|laid up|unused|idle? for|over|all|the|since|last|several? winter|months|decade|"
-        "decades|ages|years",
-        "after|out|from of? long|years|months|decades|winter|several of|in|the|months? storage|standing|layup|lay-up|"
-        "sitting|lay",
-        "little|hardly|rarely|barely|not used|driven|run|started for|in|over @longtime|years",
-        "@not run|started|used|driven|turned for|in|since over? @longtime|years|ages|decades",
-        "long|years|months of|in|term? storage|standing",
-        "been|was in storage",
-        "@not been|run|gone|driven on|down the road|water for|in|since @longtime|years|decades|ages|@year",
-        "been|was|came off the road|water for|since|these|about? @longtime|years|decades|ages|@year",
-        "first start after|since .. winter|storage|lay|layup|years",
-        "@longtime sitting|standing|storage|idle|unused",
-        "@longtime in a|the|storage barn|shed|garage|field|storage",
-        "off the road for|since|these|over|about|nearly? about|over|nearly|some? @longtime|years|ages|decades|@year",
-        "barn find",
-        "over the? winter standing|stored|parked|laid",
-        "laid up for|over|since|all|last",
-        "after|following a? long lay-up|layup|lay|rest|storage|standing|sleep",
-        "sat|stood|sitting|parked|stored|standing|unused|laid|idle up|there|here? in|under|out? a|the|my? shed|barn|garage|field|yard|tarp|lockup? since @year",
     ),
     "history_unknown": (
         "bought|purchased|picked|got|acquired it|the|this|a|up .. used|secondhand|second-hand|recently|auction",
@@ -106,224 +124,31 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "picked|bought|acquired|purchased up? a|an|this|my .. car|truck|van|4x4|suv|saloon|sedan|estate|wagon|coupe|pickup|hatch|hatchback|"
         "roadster|convertible|camper|motorhome|minivan|boat|tractor|yacht|bike|jeep|ute",
     ),
-    "service_neglected": (
-        "neglected|neglect|unmaintained",
-        "bad|lax|lazy|slack|remiss|terrible|hopeless|naughty|useless|sloppy|slow|late about|with|at|on|over the|my|its? oil? "
-        "changes|changing|maintenance|servicing|service|services",
-        "overdue .. oil|service|change",
-        "maintenance|servicing|service|checks|oil-changes was|were|had|is|been|very? not|never|neglected|poor|skipped|"
-        "lacking|ignored|deferred|patchy|sporadic done|followed|kept|carried?",
-        "never|rarely|seldom changed|checked|serviced|change|changes|check .. oil",
-        "never|rarely|seldom|hardly been|ever? serviced|maintained",
-        "no|without|few|infrequent|irregular|poor|lack|little|missed|sporadic of? regular? servicing|maintenance|services|service",
-        "no|without|few|infrequent|irregular|missed|sporadic|rare|occasional of? regular? oil changes|change",
-        "poorly|badly maintained|serviced|looked",
-        "@not been? maintained|serviced",
-        "skipped|missed|stretched|extended oil? changes|services|service intervals|interval?",
-        "long oil? changes|services|service intervals|interval|gaps|gap",
-        "abused",
-        "been|was|got|had|being|badly|regularly|always|previously thrashed",
-        "never|rarely|seldom checks|checked|changes the|his|her|its oil",
-        "oil never|not been? changed",
-        "@distance between|without oil? changes|change|services",
-        "hasnt|hadnt|not|never had an? oil? change|service in|for",
-    ),
-    "raced_or_heeled": (
-        "track day|days|session|sessions|use|car|time|event|weekend",
-        "hill climb ,|run|event|course|meeting|meet|car|day|practice",
-        "of|the the? lap|stint",
-        "rally|rallying car|stage|stages|special|tyres|weekend|season|driver|codriver|prep",
-        "autocross|autox|rallying|rallied|trackday|trackdays|hillclimb|autocrossed|gymkhana|autotest|karting",
-        "racing|=race|=races|=raced weekend|car|season|it|series|circuit|track|meeting|boat|engine|speed|event|last?",
-        "drag|circuit|club|vintage|oval|road|end|the|of|stock|ice of? a|car? racing|=race|strip",
-        "on|at the|a? track|circuit|dragstrip",
-        "@number|ten|few laps",
-        "=heeled|=heeling over|hard|under|to|at|on|sailing?",
-        "heel over|hard|under|to|sailing",
-        "hard cornering",
-        "side slopes|slope|hill|hills",
-        "aerobatics|aerobatic|inverted",
-        "on the? track|circuit|dragstrip",
-        "last|first|long|final stint",
-        "circuit|track|competition|sprint|race car|bike|boat|use|session|meeting",
-        "in|for|during competition|competitions|sprints|hillclimbs",
-        "first|second|third|last|next session|moto",
-        "on|by|in|at|during|after|last the? @number|last|first|next|final|third|second|fourth|every|each|warmup|warm-up|sighting|out|in|cool-down|parade|flying lap",
-        "lap|laps @number",
-        "every|each|per lap",
-        "a few|couple of? laps",
-        "last|club|race|sprint|next|first|sunday|final meeting|meet",
-        "on slicks|semi-slicks|r-comps",
-        "in|into|to|from|for|back the pits|pit|pitlane|pit-lane|paddock|grid",
-        "pit|pits|paddock stop|lane|crew|wall|board",
-        "in|during|for|after|at first|second|free|morning|sunday|saturday? qualifying|practice|warmup|scrutineering",
-        "second|first|third|fourth|fifth|sixth|opening|last|next|final|forest|tarmac|gravel|special|night|timed stage|stages|heat|feature",
-        "stage of|on the rally|event",
-        "marshal|marshals|codriver|co-driver|chicane|black-flag|black-flagged|scrutineer",
-        "at|in|on|through|round|out|every|each the|tight? hairpin|hairpins",
-        "hairpin bend|bends|corner|corners|turn|turns|left|right",
-        "the? other driver|drivers radioed|stint|said|came|handed",
-        "warm|cool|slow up|down lap|laps",
-    ),
-    "worked_hard": (
-        "towing|=towed|=tows|tow|pulling|hauling|pulls a|the|my|our|with|heavy|up? trailer|caravan|boat|hill|hills|load|camper|car|"
-        "loads|horsebox|fifth|grade",
-        "flat out",
-        "on|under|at full|heavy|high|max? load|power|boost all|for|night|day|hours|most",
-        "race speed",
-        "worked|working|driven|ran|run|revved|pushed|ridden|thrashed very? hard",
-        "redline|redlined|redlining|over-revved|overrevved",
-        "@mph for @time|hours|long",
-        "full|heavy|max|maximum load|throttle|power for|all|hours|most|long",
-        "full|heavy load",
-        "long|hard|two|hour|hours|sustained|fast motorway|highway|interstate|freeway|autobahn run|drive|trip|journey|haul|running|cruise|pull?",
-        "long|hard haul|pull|climb|passage|slog",
-        "hard|heavy work|use|driving|running|worked|ploughing",
-        "long|hard|fast|flat-out motorway|highway|interstate|freeway|autobahn trip|run|journey",
-        "wide open throttle? for|all|hours|most|down",
-        "full throttle runs|run|climb|pulls|for|all",
-        "=ploughing|=plowing|=baling|=combining|=discing|=cultivating|=harvesting|=harvest",
-        "full|wide|open throttle .. hill|climb|hours|minutes|bank|straight|pass",
-        "long fast|hard|hot run|drive|ride",
-        "pump|pto|belt|winch|saw|threshing work for|all|half @time|an-hour|hours|day|afternoon|an?",
-        "high|full revs|throttle for|all @time|hours|day|an-hour|afternoon|the",
-    ),
-    "idles_long": (
-        "never|rarely|hardly|seldom|doesnt|dont|not gets|get|sees|see|had|has|goes|go|been a|the|any|on|for|given? proper|decent|good|real|long|motorway|"
-        "motorways|highway|the? blast|=run|=runs|drive|motorway|motorways|highway|thrash|workout",
-        "mostly|only|just|mainly|all|did|does|used-for|do|of? @distance|two|three|four|five|one|mile|short|couple|few|local mile|kilometre|km|of-a-mile|miles|"
-        "local|town? trips|runs|journeys|trip|hops|drives|each-way",
-        "used|use for|on|to|it? the? school|nursery|shopping|shops|church|station|commute|paper|post run|runs|rounds|round|drop",
-        "@distance trips|journeys|runs|hops|commute|each-way",
-        "town|city|stop-start|urban|village|shopping|local use|driving|car|work|runs",
-        "short|local|little|small|tiny|brief trips|journeys|runs|hops|drives|trip|travels|distances|commute|commutes|errands",
-        "never|rarely|hardly|barely|@not gets|get|getting|reaches|reach properly|really|fully|a? chance? to? up? to? "
-        "=warm|temperature|temp",
-        "idles|idling|idled a|for|long? lot|hours|long|ages|periods",
-        "trolls|troll|trolling|trolled for|all|most long|hours|day|days|morning|afternoon|of",
-        "never|rarely|hardly|barely ever|really|fully|properly? =warms|=warming|=warmed up",
-        "it|she|engine|motor wont|doesnt ever|really|fully|properly? =warm up",
-        "thermostat is|was|has|got|been? =stuck|=jammed|=sticks open",
-        "no|without|missing|removed|took-out a|the|its? thermostat",
-        "long|lots|lot|hours|prolonged of|periods? idling|idle|ticking",
-        "parade|procession|carnival",
-        "below|at walking pace|speed",
-        "school|nursery|station|commuter|shop|shopping run",
-        "slow|heavy|crawling|stationary|stop-start|stop-and-go traffic|queue|jam",
-        "stop and|start|go? go? traffic",
-        "very? slow|crawl driving|drive",
-    ),
-    "hot_and_thin": (
-        "heatwave|heat-wave",
-        "heat wave",
-        "hot under the? bonnet|hood",
-        "in the? heat",
-        "thin oil in summer|heat|hot",
-        "very|really? hot|hottest|scorching|boiling|baking|sweltering day|weather|climate|summer|afternoon|country|days|ambient|evening",
-        "great|desert|summer|intense|extreme|tropical|midday in? heat",
-        "@temperature =heat",
-        "@hotday heat|outside|day|ambient|weather|out|in|today|yesterday",
-        "@number|@temperature degree|deg|f|c? day|heat|afternoon",
-    ),
-    "stood_in_frost": (
-        "below|under freezing|zero",
-        "bitterly|extremely|very|deep|unusually|severe|extreme|hard|bitter cold day|morning|night|weather|winter|snap|"
-        "spell|temperatures|out",
-        "cold-soaked|coldsoaked",
-        "cold soaked|soak",
-        "cold weather|climate|snap|spell",
-        "frost|frosty|=freezing|snow|snowy|subzero|sub-zero|blizzard",
-        "frozen in|overnight|in|engine the? morning|night|engine?",
-        "minus @number|@temperature",
-        "@frost outside|out|morning|night|day|ambient|overnight|cold|this",
-        "winter operation|operations|morning|mornings|flying|flight|driving|conditions|start|weather",
-        "temperature|temps was|were|about|around? @frost",
-        "at @number below",
-        "-|minus @temperature",
-    ),
-    "oil_very_cold": (
-        "@frost here|out|outside|this|last|overnight|morning|night|today|celsius|degrees|when|weather|in|at|or|and",
-        "winter|weather|january|february|december|morning|night|cold|outside|temps|temperature|snow ,|here|about|around|at|was|is|of|and|it? ,|here|about|around|at|was|is|of|and|it? @frost",
-        "at|in|it|was|its|about|around|only|down-to|after|morning|night|start|here|outside|started|starting @frost",
-        "minus|below ten|fifteen|twenty|thirty|five",
-        "below|under freezing|zero",
-        "minus @number|@temperature",
-        "bitterly|extremely|very|deep|unusually|severe|extreme|bitter cold day|morning|night|weather|winter|snap|oil",
-        "cold soaked|soak",
-        "cold-soaked|coldsoaked|=freezing|frosty|subzero|sub-zero",
-        "cold start in|during winter",
-    ),
-    "pressure_back_after_thaw": (
-        "towed|moved|pushed|put|brought|rolled|left|sat|stood|dragged|parked|into|in .. heated|warm|heated-up|inside|indoors shop|garage|workshop|barn|"
-        "building|overnight|all .. starts|started|fired|pressure|fine|good|normal|right|back|came|runs|ran|then",
-        "once|after|when|as-soon-as it|engine|the-engine|oil|truck|car had|was|got|is|has|thawed|heated thawed|heated out|up|"
-        "through|again? .. pressure|fine|normal|back|good|ok",
-        "block|engine|oil|pan heater|heated plugged|overnight|on|up .. fine|normal|good|pressure|ok|back",
-        "thawed|thawing|thaw|defrosted",
-        "warmed|warming|heated .. through|out|heater|garage|workshop .. pressure|came|back|fine|ok",
-    ),
     "earlier_breakage": (
         "dropped|dropping a|the valve|part|nut|bolt|washer|cylinder",
         f"rocker|rockers|pushrod|pushrods|ring|rings|piston|rod|lifter|lifters|roller|cam|camshaft|valve|valves|gear|pump|"
-        f"bearing|bearings|engine|chain|belt had|has|have|previously|once|already|was|were? {_WORN}|broke {_SOMETIME}|"
+        f"bearing|bearings|engine|chain|belt had|has|have|previously|once|already|was|were? {_LET_GO}|broke {_SOMETIME}|"
         "some|weeks|months|and|last",
         f"previous|earlier|first|last|old|former|original|second engine|pump|motor|block|bearings|rod|failure|crank|"
-        f"breakage {_WORN}|spun|threw|seized|ate",
+        f"breakage {_LET_GO}|spun|threw|seized|ate",
         "previous|earlier|prior|old failure|breakage|failures|blow-up|blowup",
         "after|following|since a|an|the|its|engine|earlier|that failure|breakage|blow-up|dropped|dropping valve|cylinder?",
-        f"had|has {_WORN} once|before|earlier|previously|already",
+        f"had|has {_LET_GO} once|before|earlier|previously|already",
         "failed|broke|broken once|before|earlier|previously before|already?",
         "broke|broken a|the|some|two? rocker|rockers|pushrod|pushrods|ring|rings|piston|rod|lifter|roller",
         "had|has let|blown|blew|failed|broken|snapped|thrown go|up|a? .. before|earlier|previously|ago|last|previous",
         "after a|an|the? piston|rod|valve|cam|camshaft|bearing|rocker|timing|chain|crank|pump failure|breakage|broke|failed|let",
         "lobe|cam|rod|valve|piston|rocker|pushrod|chain had|has failed|broken|let|dropped|snapped .. last|before|earlier|ago|previous|year",
+        "broke|snapped|lost|shed|dropped|failed|shattered|let a|an|the|go|its|some? rocker|lifter|valve|spring|tensioner|guide|ring|piston|pushrod|rod|chain|gear|tooth|camshaft|pieces before|earlier|last|ago|then|previously|once|years",
+        f"plastic|nylon|fibre|rubber {_CRUMBS} from|of|off a|an|the? old|cam|chain|timing? tensioner|guide|shoe|chain-guide|blade|slipper",
     ),
-    "known_for_model": (
-        "well known|documented for|on|issue|problem|that|fault",
-        "service|maker|makers|factory|technical|safety|mandatory|critical|manufacturers bulletin|recall|campaign|directive|"
-        "letter|bulletins",
-        "bulletin|tsb|airworthiness directive?",
-        "a|the|under|was|had|factory|dealer|known recall",
-        "recall notice|campaign|work|letter|on|for|about|out|applies|issued|exists",
-        "these|they engines|motors|senders|switches|cars|all|ones? are|have to|for|a fail|known|weak",
-        "these|they engines|motors|senders|switches|cars|all|ones? are|have? known|prone|notorious|infamous to|for",
-        "prone|notorious|infamous|famous|renowned to|for",
-        "same .. had|has failed before",
-        "required|recommended|mandatory|makers|makers|manufacturers|factory|service check|inspection|modification|change|update|mod|bulletin .. .. not|never been|yet? done|made|carried|complied|fitted",
-        "knew|knows|known|has|have this|these|that|it .. for this|bad|poor|failing|breaking|that|the",
-        "required|recommended|mandatory|mandated|makers|manufacturers check|inspection|modification|change|update|mod .. "
-        "not|never|had",
-        "known|common|well-known|notorious|classic|recognised|recognized|documented|typical weak|a? problem|fault|issue|weakness|failure|point|spot|complaint weak|with|on|point|spot?",
-        "known|notorious|common for|on|with these|this|it|that|the|them",
-        "an? ad applies|issued|exists",
-        "subject of a? service|an? bulletin|ad|directive|recall",
-    ),
-    "several_alike": (
-        "same|identical on|with|in both|all|other|others|another|several engines|cars|engine|one?",
-        "others have|had|report|reporting the? same|similar|this",
-        "sister|other|second|twin boat|car|engine|one does|shows|is|has .. same|too|identical|likewise|it",
-        "both|all|two|several|many|three|four of? the|my|our|these? engines|motors|cars|boats|bikes|ours .. same|alike|do|show|identical",
-        "many|several|all|others alike|identical",
-        "all|others|both|several of? them? do|did it|this|that|same",
-        "whole fleet",
-        "they|these all do|are|run|have|read that|this|it|like|so|the-same|same",
-        "they all|do do|did that|it|this",
-    ),
-    "maker_calls_it_normal": (
-        "shop|builder|rebuilder|dealer|garage|mechanic|machinist|seller|they|maker|service|technician told|tell|tells|said|says|reckons|assured|insists|swears|"
-        "claims me|us? that|its|it|it-was|that-was|thats|is|was|s|was|perfectly|quite|all? its|it|is|was|s|perfectly|quite|all? fine|normal|ok|okay|good|"
-        "acceptable|plenty|enough|within",
-        "dealer|garage|mechanic|shop|they|builder|maker told|says|said|reckons .. over|above|more-than @pressure|@number is|was|s fine|normal|ok|okay|good|"
-        "acceptable|within|enough",
-        "not|nothing to worry about|over he|they|the|dealer|garage|mechanic|shop|builder said|says|told",
-        "within|in spec|specification|tolerance according|says|per|dealer",
-        "dealer|maker|manufacturer .. calls|considers|called .. normal|acceptable|fine",
-        "dealer|maker|manufacturer|mechanic|dealership|garage|factory|makers|main|agent says|said|say|reckons|told|claims|tells|insists|state|states .. normal|fine|ok|acceptable|spec|right|nothing",
-        "they all do that",
+    "sump_or_pump_swapped": (
+        "swap|custom|home-made|homemade|fabricated|cut-down|shortened|aftermarket|shallow|front-sump|rear-sump|kit oil? pan|sump",
+        "different|another|later|earlier|other oil? pan|sump and|with its? pickup|on|to|for clear|suit|fit",
     ),
 }
 #: the finding, by what is said when it is not there
-SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
+PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
     "high_mileage": (
         "low|lowish|little|light mileage|miles|hours|use|milage",
         "very|so|with|only|has|done few miles|hours",
@@ -358,5 +183,79 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "primed|pre-oiled|preoiled|prelubed it|the|pump|engine|her|system? with|by|using|off a|the|my? drill|priming-tool|pressure-pot|pot|gun",
         "primed|pre-oiled|preoiled|prelubed it|the|pump|engine|her|system|and? till|until|before|first|fully|properly|well",
         "primed .. till|until oil|pressure|gauge|it",
+    ),
+    "clearances_never_measured": (
+        "clearances|bearings|everything|mains|rods were|was|all|got|i|we? =plastigaged|=plastigauged|=miked|=measured|=checked",
+        "=plastigaged|=plastigauged|=miked the|all|every|my? bearings|mains|rods|clearances|everything|it",
+        "plastigage|plastigauge said|showed|says|gave|was|came",
+    ),
+}
+#: the finding, by words that stand together, in whatever order, when it is there
+GROUPS: dict[str, tuple[str, ...]] = {
+    "clearances_never_measured": (
+        "@not_measure|@not_measured|never_measured|@not_plastigage|@not_check|@not_mic + rods|mains|rod_bearings|main_bearings|big_ends|big-ends - valve|cam|gauge|pressure|voltage|oil",
+        "clearance|clearances|plastigage|plastigauge + never|@not_checked|@not_measured + bearing|main|rod|bearings|clearances|engine|mains|built|it - tight|pickup|valve|pump|cam",
+        "clearance|clearances|bearings|built|set_up|assembled + never_measured|@not_measured|never_checked + built|build|assembled|clearance|clearances|when|rebuild - cap|bolts|over|limit|pump",
+        "never_plastigaged|no_one_measured|never_measured + clearance|clearances|builder|bearing|bearings|build - bolt|nut|valve|tappet|cap|filter",
+        "nobody_checked|never_checked|@not_check + clearance|clearances|plastigage|plastigauge - valve|tappet",
+    ),
+    "history_unknown": (
+        "no_idea|@not_know|second_hand|secondhand|second-hand|auction|scrapyard|breakers|breaker + done|history|motor|engine|past|bought|mileage|miles|came_from|been|what - cluster|gauge_from|dash|sender|pump_from|part|used_to|why|where|how_to|noise|lights|cause|problem|oil_used|used_it|used_the|gauge|used_oil|to_do",
+        "bought|picked_it_up|picked_up|acquired|purchased|got_it|recently_acquired|imported|inherited + unseen|cheap|second_hand|secondhand|used|farm|auction|last_month|recently|last_week|last_year|private|ebay|dealer|scrapyard|breaker|"
+        "off_a|online|weeks_ago|months_ago|non-runner|as_a_project - gauge|sender|filter|pump|oil|switch|new_pump|kit|bearings|when_i_bought|since_i_bought|part|tester|stethoscope|new_engine|parts",
+        "unknown_history|history_unknown|no_history|no_papers|no_paperwork|past_unknown|unknown_past|previous_history_not|history_not_known|past_not_known|unknown_provenance",
+        "ex-army|ex-military|ex-mod|ex_army|barn_find|breakers_yard|from_a_breaker|from_a_scrapyard|engine_from_a + history|unknown|engine|yard|army|breaker|scrapyard",
+        "new_owner|second_owner|third_owner|new_to_me|just_bought|newly_bought|newly_acquired|recently_bought + owner|me|bought|it|acquired|car|boat|tractor|engine|truck - pump|gauge|sender|filter",
+        "just|recently|last_week|last_month|newly + got|bought|acquired|purchased|picked + truck|car|boat|tractor|bike|van|engine|it|one - running|working|going|started|new|gauge|sender|pump|oil|filter|kit|part|hot|switch",
+        "bought_it_like|bought_like_that|came_like_that|bought_as_seen|no_history|past_owner|previous_owner|last_owner|seller + like|that|said_nothing|didnt|knew|know|knows|unknown|history|seen|says|owner|told",
+        "bought|got|came|acquired|inherited + like_this|like_that|as_is|in_this_state|as_seen|as_a_project|sight_unseen - gauge|sender|pump|part|always|filter|been_like|was_like|like_that_since|like_this_since",
+        "got_it|bought_it|came_from|inherited|bought + mate|bloke|guy|estate|auction|widow|dealer|friend|uncle|swap_meet + knew_nothing|no_idea|no_history|nothing|didnt_know|dont_know|unknown|who - sender|gauge|filter|pump|oil_from|part",
+    ),
+    "earlier_breakage": (
+        "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|while_back|years_back|months_back|weeks_back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - dropped_the_engine|at_once|alarm|switched|back_in|not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
+        "earlier|previous|prior|last|former|past + failure|breakage|blow-up|blow_up|engine_failure|piston_failure|pump_failure|bearing_failure|disaster|explosion + piston|after|followed|engine|pump|bearing|chain|cam|rod|valve|had|of|an|"
+        "the - gauge|sender|electrical|switch|battery|warning|fuse|filter",
+        "after|following + failure|broke|breakage|let_go|snapped + timing_chain|timing_belt|cambelt|rod|piston|valve|cam|chain|belt|rocker|pushrod - sender|gauge|pressure|minutes|seconds|moments|soon|pump_drive|electrical",
+        "blow_up|blow-up|blowup|blew_up + engine|motor|after|last - gauge|tyre|turbo",
+        "last_one|last_engine|old_engine|previous_engine + broke|broke_up|blew|let_go|failed|grenaded - gauge|sender|pump",
+        "once|previously + wiped|broke|dropped|lost|snapped + camshaft|cam|valve|piston|rod|chain - pressure|oil",
+    ),
+    "high_mileage": (
+        "@highmiles|@manyhours|enormous|huge|big|very_high|massive|intergalactic|high + odometer|mileage|clock|covered|hours|miles|tbo|overhaul_life|km - low|since_the|oil_change|between|since_its|not|speed|"
+        "per|revs|new_engine|rebuilt_engine|only|every|ago|later|change|oil_pressure|pressure|gauge",
+        "near|end|past|beyond|over|exceeded + overhaul_life|tbo|service_life|design_life|useful_life|overhaul_limit - not|half|well_within",
+        "never|@not_been + apart|overhauled|rebuilt|opened|touched|stripped + years|life|miles|hours|long|@longtime|decades|since_new|thirty|twenty|forty - checked|yet|pump|sender|gauge|relief|filter",
+        "@highmiles|@manyhours|huge_miles|huge_mileage|many_thousand|quarter_of_a_million|half_a_million|hundred_thousand|starship + done|clock|on_it|miles|distance|hours|meter|covered|up|original|engine|now|showing - since|change|ago|low|only|every|per|after_only|later|"
+        "couple|few|five_thousand|ten_thousand|three_thousand|first|rebuild|rebuilt",
+        "worn_out_old|tired_old|very_worn|well_worn|high_mileage|old_worn|clapped_out|on_its_last_legs + engine|motor|unit|lump|it|car|one - bearing|bearings|pump|gears|shell|gear",
+        "lot_of|lots_of|loads_of|galactic|starship|massive|huge|intergalactic|big|mega|serious + miles|mileage|hours|kms|kilometres + on|has|it|engine|clock|done|high|mileage|got - ago|since|low|few|every|change|drive|drove|last",
+    ),
+    "freshly_rebuilt": (
+        "first|@runin|@fewhours|few_hours|few_miles|maiden + overhaul|rebuild|rebuilt|build|new_engine + since|after|run|start|from|following - @hundreds|ago|month|months|years|manyhours",
+        "new_build|freshly_built|newly_built|newly_overhauled|new_rebuild|freshly_rebuilt|fresh_rebuild|just_been_rebuilt|just_rebuilt|fresh_build|still_being_run_in|still_running_in|being_run_in|newly_rebuilt - boat|car_rebuilt|gearbox|pump|carb|turbo|head|injector",
+        "rebuild|rebuilt|build|built + @distance|@hours|miles|hours|fresh|just|new|first_start|run_in|running_in + on|since|rebuild|it|old|after|into|the|in - @thousands|@hundreds|@manyhours|@lowmiles|@highmiles|@years|to_build|wont_build|build_up|years|years_ago|pump|gearbox|carb|turbo|1000_hours|distributor|before|needs|since_the_rebuild_10|injection",
+        "just|fresh|freshly|newly|straight + put_together|assembled|from_the_builder|back_from_the_builder|out_of_the_shop|from_the_machine_shop|from_the_engine_shop - gauge|sender|pump_just|gearbox",
+        "fresh_engine|fresh_motor|new_engine|new_motor|fresh_build|new_build|engine|motor + @distance_on_it|@distance_since_build|@distance_from_new|@distance_since_rebuild|@fewhours_on_it|@fewhours_since_build|@distance & fresh|new|build|rebuild|rebuilt - "
+        "@thousands|@highmiles|@toofar|years|not|old",
+    ),
+    "sump_or_pump_swapped": (
+        "swapped|moved|transferred|used|fitted|put|bolted|reused + pan|sump|pickup|oil_pan|oil_pump & over|from_my_old|off_my_old|from_the_old|off_the_old|"
+        "off_the_other|from_the_other|off_another|from_another|off_a|from_a|of_a|from_my_other - gasket|drain|seal|o-ring|sender|removed|dropped|hole",
+        "different|deeper|another|other|bigger|shallower|wrong|aftermarket|used|new + sump|pan|oil_pan|pump|pickup + fitted|fit|swapped|put|off|from|on|has|installed|bolted - rtv|silicone|sealer|sealant|gasket|o_ring|oring|ring|cured|screen|hose|seal|pump_same|old_pump|noise|no_difference|fuel|water|replacement_pump|new_pump|new_oil_pump|help|plug",
+        "aftermarket|low-profile|bigger|chrome|different|another|replacement|shallow + sump|pan|oil_pan - gasket|plug|holed|no|not|drip",
+        "pump + parts_store|parts-store|discounter|cheap|catalogue|another_model|other_model|pattern - fuel|water|lift|bilge",
+    ),
+    "oil_just_changed": (
+        "since|after|following|just|yesterday + oil_change|oil_service|changed_the_oil - oil_pump|oil_filter|oil_cooler|oil_pressure|oil_pan|oil_sender|oil_switch|oil_seal|oil_seals|oil_line|oil_lines|oil_pickup|oil_sump|oil_gauge|oil_tank|@hours|40_h| every|never|miles_since|years|ages|overdue|hours_since|months",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
+    "high_mileage": (
+        "car|engine|motor|it|unit|boat|truck|machine|bike|tractor|only|less|just|in|built + months_old|built_last_year|a_year_old|delivery_mileage|first_season|low_hour|low-hour|low_time|low-time|weeks_old|nearly_new|brand_new|delivery_miles|this_year|its_first|year_old|new_car|almost_new - gauge|sender|oil|pump|filter|"
+        "hose|battery|noticed|rebuilt|serviced|changed|renewed|replaced|bought|fitted|last_year_by|overhauled|years_old|winter|stood|leak|used_engine|pressure|put|@highmiles|belt|began|started|did|high|switch|new_engine|swap",
+        "low_hour|low-hour|low_time|low-time|delivery_mileage|low_miles|low_mileage|few_miles|few_hours + engine|only|unit|motor|miles|mileage|hours|on_it|from_new - oil|since|rebuild|overhaul|rebuilt|old_for",
+        "young_engine|new_from_the|bought_new|months_old|weeks_old|under_a_year|less_than_a_year|first_year|still_under_warranty|in_warranty|nearly_new|only_done_@lowmiles|just_run_in|barely_run_in + engine|car|old|bought|new|it|spring|warranty|year|boat|done|in|only|this - oil|sender|gauge|filter|pump|sensor|hose|"
+        "switch|battery|service|change|rebuild|used|two_months_old_sender",
     ),
 }

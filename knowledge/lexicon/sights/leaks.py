@@ -1,16 +1,17 @@
-"""What is seen of oil outside the engine, and how it gets out."""
+"""Words for oil outside the engine: wet, dripping, sprayed, on the ground."""
 
 from __future__ import annotations
 
-_OUT = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
+_LEAKS = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
 _POURS = (
     "pouring|poured|pours|gushing|gushed|=pumping|=pumped|spewing|spewed|pissing|pissed|flooding|flooded|streaming|"
     "dumping|dumped|running|ran|rushing"
 )
 _ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
 _BIG = "heavy|massive|catastrophic|huge|serious|rapid|severe|large|total|sudden|big|complete"
+_WHOLE = "all|whole|most|entire|everything|lot|completely|dry|nearly_all|every_drop"
 #: the finding, by what is said when it is there
-SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
+PHRASES: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
         "streak|streaks|streaked|run|runs|trickle|line|river of|with oil all? down|under|along|over|on|across the|my|its? block|crossmember|cross|sump|pan|"
         "bellhousing|engine|frame|chassis|side|subframe",
@@ -27,7 +28,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oily mess",
         "a|real|right|awful mess of oil",
         "back|front|side|bottom|whole|all of the? engine|motor|block is|was|were|all? =soaked|=drenched",
-        f"oil {_OUT}|everywhere",
+        f"oil {_LEAKS}|everywhere",
         "oil running|ran down|out|from|over|along",
         "oil thrown|blown|blowing|throwing|puking out|from",
         "oily all over|underneath|down|everywhere",
@@ -40,6 +41,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil .. underside of the? bonnet|hood|engine|car",
         "engine bay|compartment|side|block|underside|bonnet|hood was|is|were|all|completely|absolutely? all|completely|absolutely? covered|coated|swimming|awash|plastered|soaked|drenched|black|running|running in|with oil",
         "oil .. now|all|is|was|ended|up? on|over|up the? underside|inside of the? bonnet|hood|engine|cover|cowl",
+        "oil all|everywhere over|round|around|down|up the|my|one|its? belly|bellypan|belly-pan|block|side|engine|frame|chassis|bell-housing|exhaust|footwell|compartment|engine-bay|boot|hull",
+        "covered|plastered|swimming|drenched|soaked in|with engine? oil underneath|outside|below|all|down|everywhere",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",
@@ -55,6 +58,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "oil_in_the_bilge": (
         "oil|oily|black|filthy in|into|all|everywhere over|in|the? the? bilge|bilges",
         "bilge|bilges .. oil|oily|black",
+        "engine room|box|bay|space floor|sole|bottom is|was|all|completely? covered|awash|swimming|full|slick in|with|of oil",
     ),
     "oil_sprayed": (
         "oil sprays|spraying|sprayed|squirting|squirts|squirted|gushing|gushed|shooting|shot|jetting|spurting|blasting|"
@@ -86,6 +90,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil was|is? seen|found|noticed|visible? on|over|along the? nose|canopy|cowling|fuselage|wing|belly|tail|windscreen|windshield|gear",
         "cowling|cowl|fuselage|belly|canopy|nose|van|wing was|is|looked|all? oily",
         "back|rear|side of .. van|car|truck|boat|bike .. covered|plastered|coated|black|soaked|oily",
+        "oil on|over|down|up|across|all over|down|the|my|up? the? tyre|tire|wheel|tailgate|bumper|windscreen|windshield|side|bonnet|hood|back|boot|transom|hull|belly|fuselage|wing|cowl|arch|boots|leg",
     ),
     "oil_trail_behind": (
         "black|oily|dark|wet|brown line|streak|stripe|stripes across|down|along|behind|over|all the|me|us|my? lawn|field|road|grass|drive|lane|track|water|tarmac?",
@@ -136,6 +141,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "dumped|lost|=pumped|puked the lot",
         "drained|emptied|dumped|dropped|=pumped its|all|the-whole-lot|everything all|oil|lot|sump|contents? on|over|onto|into|in|out the|my? floor|road|yard|drive|car-park|ground|bilge|street|carpark|shed",
         "gallon|gallons|litres|quarts of oil? in|on|all-over the? bilge|floor|road|ground|drive|tray",
+        "ran|run|went|runs|emptied|dumped|=pumped|lost|loses|threw|blew|pissed|gushing|poured out|of|itself|its|all|every|the|most|dry|from|nearly? out|of|all|its|the|oil|nearly|itself|drop oil|sump|itself|out|everything =out|=in|=within|=all|=on|=fast|=over|=everywhere|=overnight|=instantly",
+        "losing|loses|lost|leaks|leaking|pouring oil|it|out =fast|=quickly|=rapidly|=badly|=everywhere|=litre|=quart|=gallon",
     ),
     "oil_caught_fire": (
         "flames|ablaze|alight",
@@ -205,6 +212,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil .. bell housing",
         "bellhousing .. oil|dripping|wet|leak|leaking",
         "clutch slipping|slips|contaminated|soaked .. oil",
+        "plug|plugs behind|by|at|near the? flywheel|flexplate|bellhousing weeping|weeps|leaking|leaks|seeping|dripping|drips|leaked",
+        "rear|back cam|camshaft|gallery core? plug leaks|leaking|weeps|weeping|drips|dripping|leaked",
     ),
     "sump_found_holed": (
         "hole|crack|split|holed|cracked|punctured|torn|rust-hole|gash in|the|through|open|rusted the|my|a|oil? sump|pan|"
@@ -219,75 +228,13 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",
         "blew|popped|lost|spat|pushed .. core|cup|freeze|welch|frost plug",
     ),
-    "filter_found_loose": (
-        "loose oil? filter",
-        "filter had|has? fallen|come|spun|worked|dropped|vibrated|unscrewed|fell|came off|loose|free|itself|undone",
-        "filter .. only|just|barely|still|not|merely finger|hand tight",
-        "filter .. finger|hand tight only|still",
-        "oil? filter @not tightened|tight|done",
-        "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
-        "filter could|can be turned|moved|spun|undone by|with hand|finger|fingers",
-        "filter only|just|merely hand|finger tight",
-        "filter is|was|had|has|just|completely|simply? gone|missing|absent",
-        "filter .. shot|flew|dropped|fell off|right",
-        "filter has|had|was? vibrated|unwound|backed|undone|unscrewed loose|itself|off|out",
-    ),
-    "drain_plug_found_loose": (
-        "drain|sump plug|valve|cock|tap was|is|had|has|found|body|of|came|come|only|not|missing|dropped|fallen|left|hand|"
-        "finger? come|fallen|dropped|vibrated|fell|been|was|left|hand|finger|not? loose|gone|missing|out|off|open|slack|"
-        "tight|leaking|dripping|weeping|weeps|drips",
-        "loose|missing|leaking|dripping|weeping|stripped drain|sump plug",
-        "lost|forgot|stripped|without .. drain|sump plug",
-        "drip|leak|oil|drips|leaks|dripping|leaking|weep from|at|round|around|coming|out|past from|of|out|the? the? drain|"
-        "sump plug|valve|cock",
-        "body of the? drain valve|plug gone",
-        "no drain|sump plug in|fitted|at",
-        "quick-drain|quickdrain|drain|drain-valve .. open|opened|leaking|unlatched",
-        "@not tightened|tighten|done the|my? drain|sump|oil? plug",
-        "forgot|forgotten to tighten|do the? drain|sump plug",
-        "plug had|has|was? fallen|come|dropped|worked|out|loose out|loose? of|in? the? sump|pan",
-        "drain plug|valve|cock|tap .. missing|open|loose|gone|off",
-    ),
-    "dipstick_pushed_out": (
-        "dipstick .. blown|popped|pushed|blew|pops|pushes|pushing|spat|shot|blows out|up|off?",
-        "blew|pushed|pushes|popped|blows|spat .. dipstick",
-        "oil out|up|from of|the? the? dipstick tube|hole",
-    ),
-    "filler_cap_found_off": (
-        "oil? filler cap|lid|neck|o-ring|seal? was|had|been|is|not|found? off|missing|left|gone|loose|open|unlatched|"
-        "unseated|out",
-        "oil cap|lid was|had|been|is|not? off|missing|left|gone|loose|on|seated",
-        "dipstick|dip-stick was|is|had|been|found|not|came? missing|unlatched|unseated|loose|gone|off",
-        "dipstick|dip-stick was|had|been? been? =left out|off|loose|up|half|unlatched",
-        "cap|lid|dipstick @not seated|secured|latched|tightened|refitted|screwed|fitted|on|properly|fully|replaced",
-        "forgot|left|lost|leaving|forgotten .. oil? filler? cap|lid|dipstick off|out|on?",
-        "no oil? filler cap",
-        "split|damaged|missing|perished|bad|torn o-ring|seal|gasket on|of|at the? oil? filler? cap|filler",
-        "filler|oil cap|lid sitting|lying|left|was|found on|in .. battery|bench|engine|rocker|shelf|bay|wing|manifold",
-        "filler|oil cap|lid .. not .. fitted|secured|seated|tight|on|refitted|replaced",
-        "dipstick was|is|left|found|half|hanging|sitting? out|unseated|hanging",
-        "dipstick @not pushed|pushed|been|seated|fully|right home|in|down|pushed|seated home|in|down?",
-    ),
-    "breather_found_blocked": (
-        "breather|pcv|vent|breathers .. blocked|clogged|plugged|frozen|iced|choked|bunged|kinked|restricted|stuck",
-        "blocked|clogged|plugged|frozen|iced|kinked|stuck crankcase? breather|pcv|vent valve|hose?",
-        "breather|vent|breathers iced|froze|frozen up|over|solid?",
-    ),
-    "oil_hoses_aged": (
-        "hose|hoses is|are|were|was|over|nearly? .. @years old",
-        "hose|hoses .. perished|hardened|aged|rotten|brittle",
-        "old|perished|aged|hardened|ageing|original|cracked|rotten oil hose|hoses|lines",
-        "perished|hardened|rotten hose|hoses",
-    ),
-    "filter_seat_leaks": (
-        "oil? filter @not seal|sealing|sealed|seat|seated|seating",
-        "leak|leaks|leaking|oil|leaked|residue|weep at|from|around|near|round|past|coming|pouring from|out|of|the? the|new? "
-        "oil? filter seal|seat|gasket|base|housing|adapter|adaptor|mount|head?",
-        "oil escaping|leaking|coming|pouring|seeping out|from|between|at .. filter housing|head|bowl|body|seal|base?",
+    "seal_or_gasket_wet": (
+        "oil =runs|=running|=leaks|=leaking|=weeping|=seeping|=coming|=drips|=dripping from|out|past|at|of the? main|crank|front|rear|valve|rocker|sump|pan|timing|shaft|cover|head|side|seal|gasket seal|gasket|cover|joint|plate|oil?",
+        "drain|sump plug|plug's washer|gasket|seal|thread|threads|o-ring? is|was? weeping|weeps|dripping|drips|seeping|seeps|leaks|leaking|damp",
     ),
 }
 #: the finding, by what is said when it is not there
-SIGHTS_LEAKS_ABSENT: dict[str, tuple[str, ...]] = {
+PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
         "engine|motor|block|outside|everything is|was|all|bone|completely|perfectly? =dry outside|externally|underneath|"
         "as|everywhere|all",
@@ -296,5 +243,108 @@ SIGHTS_LEAKS_ABSENT: dict[str, tuple[str, ...]] = {
         "=dry outside|externally|underneath",
         "no sign|signs|trace of a|any? leak|leaks|oil|leakage outside|anywhere?",
         "oil tight engine",
+    ),
+}
+#: the finding, by words that stand together, in whatever order, when it is there
+GROUPS: dict[str, tuple[str, ...]] = {
+    "oil_seen_outside": (
+        "oil + down_the|all_over|running_down|pouring|covered|dripping|coated|leaking|everywhere|weeping|streaming|all_down_the + block|engine|outside|exhaust|back_of_the|crossmember|underneath|engine_bay|bellhousing|starter|subframe|sump_rail|undertray - no|not|bone|dry|inside|bearing|gallery|drill|priming|rocker_shaft|hole_in_the_gallery|distributor|lifter|tensioner|sender|cam|valley|bores|rockers|pressure_out|heads|valve_covers_off|cover_off|poured|filter_boss|trailer|level|let",
+        "oil & on_the_underside|over_the_underside|up_the_underside|on_the_inside_of_the & bonnet|hood|cowl|cover|lid - fire|cap|filler|light|no|not|rocker|valve_cover",
+        "everything|whole_engine|all_the_engine|all_of_it|engine_bay|engine_room + wet|covered|soaked|oily|filthy|black - inside|rain|washed|dry|no|not|steam|smoke|water|coolant",
+        "pours|pouring|poured|gushes|running|runs + oil + head|block|cover|back|side|rear|front - pump|port|inside|rockers|sump_plug|drain|no|not|drill|filter_hole|cranked",
+    ),
+    "oil_on_the_ground": (
+        "puddle|pool|drips|patch|slick|spots|stain + parked|floor|garage|drive|driveway|under|ground|where_it|road|overnight|concrete - spot_where|spot_on|the_spot|no|not|water|bilge|trailer|coolant|head|sump",
+        "oil|leaves|marks|drips|it + spot|puddle|territory|patch|stain|everywhere_i_park|wherever_i + park|parked|territory|stop|ground|drive|goes|i|floor - gauge|no|not",
+        "leaves|left|leaving|makes|making + patch|puddle|spot|stain|pool|mess + oil|overnight|drive|floor|under|every|behind - no|not|water|coolant",
+        "oil|puddle|pool + underneath|under_it|under_the_car|on_the_tray|drip_tray|bedplate|on_the_drive|on_the_deck|on_the_floor - no|not|nothing|@not|never|dry|not_a_drop",
+        "bedplate|drip_tray|tray + flooded|full_of_oil|swimming|awash - no|not|battery",
+    ),
+    "oil_on_bodywork": (
+        "oil + bonnet|hood|windscreen|windshield|bumper|tailgate|trailer|wheel|wheels|transom|cowling|cowl|screen|back_of_the_car|rear_of_the_car|tyre|tire|visor|leg|fuselage|wing|caravan|boots + over|on|down|covered|up|coated|sprayed|slick|streaks|thrown|along - no|not|pickup|gauze|strainer|clean|mesh|under_the_bonnet|dry|under_the_hood",
+    ),
+    "seal_found_pushed_out": (
+        "seal + walked|pushed|popped|blown|spat|come|out + out|cover|bore|place|seat - weep|no|not|leak|pump|valve_stem|filter|sender|gasket|off",
+    ),
+    "seal_or_gasket_wet": (
+        "seal|rear_main|gasket|timing_cover|rocker_cover|valve_cover|front_cover + weeping|leaking|dripping|wet|oozing|seeping|leak|leaks|weeps|seeps|drips|pouring - no|not|pump|filter|pickup|dry|water|head_gasket|fuel|sender|drill|distributor|inside",
+    ),
+    "several_seals_at_once": (
+        "several|all|three|every_seal|every_gasket|every_one|multiple|both|many + seal|seals|gaskets|gasket + leaking|weeping|leak|started|pushing|blowing|oozing & once|same_time|together|suddenly|at_once|all|started - no|not|new|fitted|replaced",
+    ),
+    "accessory_pad_wet": (
+        "fuel_pump|lift_pump|vacuum_pump|tach_drive|mechanical_fuel|magneto|governor|power_steering_pump|hydraulic_pump|blanking_plate|compressor + leak|leaks|leaking|drips|weeping|wet|oil|dripping|weeps + joint|gasket|pad|base|block|mounting|face|flange|seal|around - no|not|fuel_in|diaphragm|dry|new",
+        "oil|leak|leaks|wet|weeps|runs|drips|leaking + pad|pad_joint|accessory_joint|accessory_case|governor|governor_joint|blanking_plate|vacuum_pump|magneto_flange|back_pad - "
+        "no|not|filter_pad|brake|level|engine_pad|sprayed_from_the_pump|dry",
+        "runs|leaks|weeps|drips & from_that_joint|out_of_that_joint|that_end|that_joint|that_flange & pad|accessory|governor|vacuum_pump|magneto|blanking - no|not",
+    ),
+    "cup_plug_found_out": (
+        "core_plug|core_plugs|welch_plug|frost_plug|freeze_plug|cup_plug|soft_plug|expansion_plug|blanking_plug + out|blew|blown|popped|missing|fell|gone|leaking|dropped|pushed|shot|rotted - no|not|new|replaced",
+    ),
+    "oil_trail_behind": (
+        "=trail|=trails|line_of_oil|=stripe|breadcrumbs + behind|lane|road|left|all_the_way|back|drive|up|down|oil - slick_down_the_back|no|trailer|trailing",
+        "line|trail|streak + oil + behind|road|lane - no|not|blue|smoke",
+    ),
+    "oil_loss_fast": (
+        "emptied|dumped|=lost|pumped_out|pumped_the_lot|=pumped|spewed|drained_itself|puked + all_its_oil|all_the_oil|all_of_its|everything|whole_lot|the_lot|entire|its_oil|sump|@volume|oil_in - foot|drill|primed|pressure|power|no|not|tank|coolant|fuel|i_drained|some|drained_the|bit|little|wheel|prime|never|count|little_oil",
+        "@volume + lost|gone|disappeared|vanished|dumped + minutes|miles|hour|@time|@distance - every|per|over_a_year",
+        f"=lost|=loses|losing|dumped|emptied|drained|=pumped|threw|thrown|blew|blown|spat|ejected|shed|spilled|=leaked + {_WHOLE}|litres|quarts|great_rate|@volume|its|rapidly|fast + "
+        f"oil|sump|sumpful|oil_in|road|dry|its_oil|lubricant - pressure|power|i|we|water|coolant|fuel|some|little|bit|drained_the|of_the_oil_was_drained|per|every|"
+        "a_month|slowly|cap|filler|tank_empties|seal|dipstick|prime|changed|service|refilled|gauge|stick|each|no|not|used|drill|blew_it_out|cold_air|none",
+        "oil_loss|loss_of_oil|oil_quantity|oil_level|oil_contents + rapid|rapidly|minutes|hour|minute|quarts|litres|fell_to_zero|to_zero|fast|seconds|fell_rapidly - pressure|no|not|every",
+        "minute|minutes|hour|hours|seconds|mile|miles|@time|@distance & tank|sump|oil|engine & empty|emptied|gone|dry|disappeared|all_gone|vanished|none_left - pressure|changed|ago|change|"
+        "since|service|filter|overhaul|next|morning|overnight|standing|rebuild|tank_tap|crank|used|warm|stood|checked|temperature|topped|after_running|every|pump|inside",
+        "oil + gushed|gushing|poured_out|pouring_out|streamed_out|=pumping_out|pissing_out|haemorrhaged|hemorrhaged|flooded_out|torrent|cascading - drill|bath|drain|rocker|cover|hole_in|gallery|cranked|crank|"
+        "past|port|into_the_timing|prime",
+        "lost|dumped|lose|loses|gone|emptied|out + gallon|gallons|litres|quarts|sumpful|all_the_oil|everything|its_oil|the_oil|its_whole|itself|five_litres|six_quarts + "
+        "minute|minutes|mile|miles|road|trip|bay|seconds|stream|everywhere|instantly|hour|yards|hundred - pressure|changed|drained|month|week|per|every|coolant|water|change|dipstick",
+        "oil|oil_level + leaving_in_a|in_a_stream|coming_out_in|left_in_a|running_out_as_fast|as_fast_as|out_the_bottom|straight_out|dropped_to_nothing|went_to_nothing|fell_to_nothing - pressure|gauge|needle",
+        "five|six|four|three|@volume|litres|quarts|gallon + oil|on_the_road|on_the_floor|on_the_ground|under_it + road|floor|ground|minute|minutes|seconds|drive|garage - pump|cylinder|gear|chain|drained|change|poured|put|every|spilt|spilled|added|holds|took|needs",
+    ),
+    "leaks_only_running": (
+        "leak|leaks|drips|drip|weeps|leaking|dribbles & only|just & running|runs|engine_on|revs|revved|revving|under_pressure - no|not|oil_light",
+        "squirts|pours|sprays|runs|leaks|drips + while_running|when_running|with_revs|more_with_revs|with_the_revs|engine_running|when_it_runs - fine|well|pressure|light|gauge|stood|standing|smooth|it_runs_well",
+    ),
+    "oil_sprayed": (
+        "oil + spray|spraying|sprayed|squirting|squirted|jet|fountain|mist|squirts|sprays|spurting|geyser - no|not|hole|drill|priming|rockers|rocker|cover_off|port|crank|cranked|cam|sender|piston|jets|squirter|head|lifter",
+    ),
+    "oil_from_bellhousing": (
+        "bellhousing|bell_housing|clutch + oil|dripping|leak|leaking|wet|drips|coming|slips + from|out|on|with|oil|of|hole - no|not|cable|fluid|dry|pressed",
+    ),
+    "only_small_seeps": (
+        "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|=drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|it_drops|slowly_drops|next_few|miles|drops_over|massive|play|water|coolant|vacuum|air|lubricant_left",
+    ),
+    "oil_line_was_disturbed": (
+        "oil_line|oil_pipe|oil_hose|oil_hoses|cooler_line|cooler_lines|cooler_hose|cooler_hoses|hose|hoses|oil_cooler|cooler|lines|line|fitting|union + renewed|refitted|replaced|disconnected|removed|off|changed|disturbed|undone|reconnected|loosened|fitted + day_before|last_week|"
+        "days|week|hours|during_the_work|before|yesterday|inspection|service|last_check|recently|at_the_last|just|work|weeks|overhaul|at_it|been_off|flying_hours|ago|previous_day|flight_before|morning - blew|broke|burst|came_off|radiator|fuel|years|no_difference|no_better|made|"
+        "gauge|turbo|seasons|year|still|popped|found_off|heater",
+    ),
+    "oil_in_the_bilge": (
+        "bilge|bilges|engine_tray|drip_tray|tray_under + sumpful|sump_full|sumps_worth|whole_sump|the_lot|all_of_it|lost_most|litres|quarts|gallons|@volume - water|coolant|fuel|diesel|pumped_out|no|dry|clean|gearbox",
+        "it_was_oil|was_in_fact_oil|turned_out_to_be_oil|was_oil|realised_it_was_oil & bilge|bilges|engine_bay|engine_space|engine_hole|tray|under_the_boards|floorboards - gearbox|no|not",
+        "bilge|bilges|engine_tray|drip_tray|engine_pan_under + oil|oily|full_of_oil|black - no|dry|clean|water|pump_off|gearbox",
+    ),
+    "oil_lost_only_in_frost": (
+        "only|just + frost|freezing|frosty|below_zero|cold_weather|sub-zero & loses|lost|blows|leaks|dumps|spits + oil - thick|pressure|slow",
+    ),
+    "sump_found_holed": (
+        "sump|pan|oil_pan|casing|crankcase|gearbox_casing + hole|holed|cracked|rusted_through|rotted|split|punctured|rust_hole|crack - pickup|screen|no|not|bolt_hole|core|plug_hole|dent|rod",
+    ),
+    "oil_overboard": (
+        "slick|film|sheen|rainbow|oil + overboard|cooling_water|wet_exhaust|behind_the_boat|on_the_water|in_the_water|astern|out_the_exhaust - bilge|no|not|radiator|coolant|header|sump|oil_in_the_water_pump",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
+    "oil_seen_outside": (
+        "bone_dry|dry|no_leaks|no_leak|not_a_drop|no_drips|no_sign_of_a_leak|no_oil_leaks|spotless|@not_leaking|leak_free + block|outside|underneath|engine|anywhere|externally|visible|seen|found|under|around|garage_floor - dipstick|stick|coolant|rad|rockers|sump_was|filter|head|water|gauge|cranked|sender|line|port|inside|radiator|fuel",
+        "engine|cowling|underneath|outside|block|bay|everything|underside|cowl + dry|clean_and_dry|dry_and_clean|spotless|dry_as|bone_dry|interior_dry - not|but|sump|found_dry|run_dry|ran_dry|stick|dipstick|no_oil_in|of_oil|rockers|pump|filter|clutch|bores|start|cylinder|drysump|weather|inside_dry|oil_left|empty",
+        "no|without|not_a|nothing|not_any + trace_of_oil|external_leak|external_leaks|oil_leak|oil_leaks|evidence_of_leakage|leaks|leaking|drip|leak|sign_of_a_leak|signs_of_leaks|sign_of_oil|signs_of_oil|oil_loss|visible_leak|visible_leaks - coolant|water|fuel|filter|sender|rate|pressure|stick|dipstick|cylinder|compression|"
+        "relief|gallery|air|no_oil_leak_at|head|rad|radiator|seat|valve",
+        "nothing|dry|clean + outside|externally|on_the_outside - inside|pump|gauge|sender",
+    ),
+    "oil_on_the_ground": (
+        "@not|no|never + drip|drips|dripping|leaving|leave|puddle|puddles|spot|spots + anywhere|ground|floor|drive|oil|spot|under|a - coolant|water|anymore|any_more",
+        "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - amiss|wrong|shaft|gear|inside|gauge|needle|showed|on_a_drive|=drives",
     ),
 }

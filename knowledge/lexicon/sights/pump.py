@@ -1,37 +1,39 @@
-"""What is seen or known of the pump and its drive, in phrases of more than the book's own ``also``."""
+"""Words for the state of the oil pump."""
 
 from __future__ import annotations
 
-_PUMP = "pump|pumps|oil-pump"
-_SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
-_DRIVE = "pump|drive|intermediate|jackshaft|distributor"
-_BROKE = "broken|broke|snapped|sheared|twisted-off|fractured|failed|parted"
+_PUMPS = "pump|pumps|oil-pump"
+_DRIVESHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _WORN = "worn|knackered|shot|scored|scuffed|chewed"
-_SEIZED = "seized|jammed|locked|siezed|stuck|solid"
 _HIGH_VOLUME = (
     "high-volume|hi-volume|hv|high-capacity|high-pressure|uprated|bigger|big-block|high-output"
 )
+_NAIL = "nail|fingernail|thumbnail|finger-nail|thumb-nail"
+_LINES = "lines|line|scratches|scratch|scores|scoring|grooves|groove|ridges|ridge"
+#: the finding, by what is said when it is not there
+_IN_SPEC = (
+    "within|in|inside|to|mid the? spec|limits|limit|book|tolerance|specification|tolerances|figures"
+)
+_CLEAR = "measured|remeasured|checked|re-checked|recorded|all|both|were|was|are|is|found|and|,|written|plastigauged"
+_SWARF = "swarf|filings|shavings|slivers|turnings"
+_SHAFT = "shaft|driveshaft|spindle|quill|rod"
+_GEARS = "gear|rotor|gerotor|teeth|impeller|vane"
+_WORN_AWAY = "eaten|eroded|pitted|cavitation|etched|cavitated|moth-eaten"
+_DIST = "distributor|dizzy|rotor_arm|rotor|dist"
 #: the finding, by what is said when it is there
-SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
+PHRASES: dict[str, tuple[str, ...]] = {
     "gears_worn_out": (
-        f"{_PUMP} is|was|looks|looked|found|gears|rotors|very|badly|quite|totally? badly|all|totally|completely|quite? worn|knackered|shot",
+        f"{_PUMPS} is|was|looks|looked|found|gears|rotors|very|badly|quite|totally? badly|all|totally|completely|quite? worn|knackered|shot",
         "worn|knackered out? oil? pump",
         "gears|rotors|gear|rotor is|are|was|were|badly|very|all|found? badly|all|very? worn|knackered|shot|clapped",
         "worn|knackered|clapped pump? gears|rotors",
-        f"wear in|on|inside the? oil? {_PUMP}",
-        f"inside of|the? {_PUMP} .. {_WORN}",
+        f"wear in|on|inside the? oil? {_PUMPS}",
+        f"inside of|the? {_PUMPS} .. {_WORN}",
     ),
     "rotor_still_when_cranked": (
         "rotor|distributor|rotor-arm arm|button? is|was? @not turn|turns|turned|turning|spin|spinning|rotate|rotating|move",
         "rotor|rotor-arm arm? stood|stands|stays still|stationary",
         "dizzy @not turn|turning|spin|spinning|drive|driving",
-    ),
-    "no_oil_when_cranked": (
-        "pump|it wont|cant|cannot|doesnt|didnt|wouldnt|refuses get|to? to|it? prime|self-prime",
-        "no oil from|at|out|comes|coming|came|flow|flowing .. filter|pump|housing|outlet|adapter|block",
-        "cranked|cranking|spun .. filter off|out .. nothing|no|dry",
-        "filter stays|stayed|still|came|remained empty|dry|bone-dry",
-        "@not a? .. oil .. out|from of? the? pump|filter",
     ),
     "high_volume_pump_fitted": (
         f"{_HIGH_VOLUME} oil? pump",
@@ -40,13 +42,9 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "hv pump",
     ),
     "pump_noise": (
-        f"{_PUMP} is|was|makes|sounds|very|whining|getting? noisy|whining|whines|whine|rattles|rattling|howls|howling|grinding|growling|screaming",
+        f"{_PUMPS} is|was|makes|sounds|very|whining|getting? noisy|whining|whines|whine|rattles|rattling|howls|howling|grinding|growling|screaming",
         "whine|howl|rattle|noise|whining|howling from|in|at|near the? oil? pump",
         "whine|whining|howl|howling noise? .. rises|follows|increases|with revs|rpm|speed|the?",
-    ),
-    "original_drive_shaft": (
-        f"original|stock|factory|old|first oil? pump? drive? {_SHAFT}",
-        f"{_DRIVE} {_SHAFT} is|was? the? original|stock|never",
     ),
     "drive_partner_stopped": (
         "tach|tacho|tachometer|rev-counter|counter .. zero|dead|died|stopped|quit|dropped too|as|also|at|same|with?",
@@ -54,149 +52,39 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "tach|tacho|tachometer|rev-counter .. read|reads zero|nothing|too",
         "engine|it cut|died|quit|stopped when|as|and|same .. pressure went|gone|dropped|zero",
         "lost spark|ignition and|& oil? pressure",
-    ),
-    "drill_gives_none": (
-        "drove|spun|turned|ran pump|it|shaft with|by a|the|my? drill ,? still|and? nothing|none|nil|no",
-        "drill ,? still|and? nothing|none|nil",
-        "drill .. no|zero|nothing|@not .. pressure|psi|oil|gauge|build",
-        "primed|priming|spun .. drill .. nothing|zero|none",
-        "drill @not .. pressure|build|prime|anything",
-        "no|zero pressure with|using|by a|the? drill",
-    ),
-    "drill_gives_little": (
-        "drill .. only|just|barely about? @pressure|@number",
-        "only|just about? @pressure with|by|using a|the|hand? hand? drill",
-        "drill .. low|little|weak|poor pressure",
-    ),
-    "drill_gives_good": (
-        "got|get|gives|gave|made|makes|had|shows? @pressure|@number on|with|from|off the|a? =drill",
-        "=drill got|gives|gave|made|makes|had @pressure|@number",
-        "@pressure|@number on|with|off the|a? =drill",
-        "drill .. gives|gave|got|get|makes|made|shows|reads|good|plenty|builds|built good|plenty|full|of? pressure",
-        "drill .. pressure came up|right",
-        "drill .. oil|pressure .. rockers|everywhere|good|no problem",
-        "good|plenty|full|great|strong pressure with|on|using|from the|a drill",
-        "drill .. gauge rose",
-    ),
-    "pump_jammed": (
-        f"{_PUMP} is|was|had|has|found|completely|totally? found|been|completely? {_SEIZED}",
-        f"{_SEIZED} up? oil? pump",
-        f"{_PUMP} would|will|could? only|just? turn|turns|turned|turning|rotate|rotates|rotated|move|moves|spin|spins .. before|then|and|until|till it? would|then? bind|binds|bound|binding|lock|locks|locked|stop|stops|stopped|jam|jams|jammed up?",
-        f"{_PUMP} only|just|barely turn|turns|turned|rotates|rotated|moves|moved .. then|before|and|until it? stop|stops|stopped|bind|binds|lock|locks",
-        f"{_PUMP} drive|shaft|rod|spindle|driveshaft|drive-shaft =wont|=wouldnt|=cant|=couldnt turn|rotate|move|spin",
-        f"{_PUMP} drive|shaft|rod|spindle|driveshaft|drive-shaft would|will|could not turn|rotate|move|spin",
-        f"{_PUMP} drive|shaft|rod|spindle? is|was|had|been|just? been? bound up",
-        f"{_PUMP} keeps|kept|would|will? seizing|seizes|freezing|freezes|froze|frozen|locking|locks|jamming|jams|binding|binds up?",
-        f"{_PUMP} wont|wouldnt|cannot|cant be? turn|turned|rotate|spin by?",
-    ),
-    "drive_shaft_broken": (
-        f"{_DRIVE} drive? {_SHAFT} .. {_BROKE}",
-        f"{_BROKE} oil? {_DRIVE} drive? {_SHAFT}",
-        f"{_SHAFT} to|of|for|driving the? oil? {_PUMP} .. {_BROKE}",
-        f"{_BROKE} .. {_SHAFT} to|of|driving the? oil? {_PUMP}",
-        f"{_PUMP} {_SHAFT} {_BROKE}",
-        "drive rod stub? .. broken|snapped|sheared off?",
-    ),
-    "drive_shaft_rounded": (
-        f"{_DRIVE} {_SHAFT}|end|tang|hex|slot .. rounded|rounding|worn|twisting|chewed off?",
-        "driveshaft|drive-shaft|quill|intermediate-shaft end|tang|hex|slot? .. rounded|rounding|worn|chewed off?",
-        "hex|tang|slot|dog is|was|had|has|end? rounded|worn|chewed off|over|away?",
-        f"rounded off? .. {_SHAFT}|hex|tang",
-    ),
-    "drive_not_engaged": (
-        "hex|tang|shaft|slot|dog|tongue|drive|rod barely|hardly|just|only|not|doesnt|didnt|isnt|wasnt|never|wont bites|bite|biting|catches|catch|catching|"
-        "engages|engaged|engage|engaging|reaches|reach|reaching|meets|touches|in|into|goes|go|going|seats|seated|drops|dropping the|it|in|into|pump|slot|fully|"
-        "far|deep|enough|properly?",
-        "distributor|dizzy|dist gear|shaft|is|was|sits|sat|stands|gear? not|isnt|wasnt|never|about|up|too|sits|1/8|a? all|fully|right|properly|high|proud|up|"
-        "short down|in|home|seated|of|from|where|off|by",
-        "gear is|was|sits|sat about|around? @length|@number|1/8|inch|eighth|mm .. up|high|above|proud|out from|of|where|off?",
-        f"{_SHAFT}|drive|tang|distributor|dizzy|pump @not engage|engaged|engaging|mesh|meshing|seated|reach|reaching",
-        f"{_SHAFT} .. too short",
-        f"{_SHAFT}|drive .. dropped|fell|slipped|come|came out|down|disengaged of?",
-        "@not engaged|engaging|engage .. pump|distributor|drive|shaft",
-    ),
-    "drive_gear_stripped": (
-        f"{_DRIVE}|skew|worm drive? gear|gears|pinion|teeth|sprocket .. stripped|missing|broken|sheared|chewed",
-        "cam|camshaft|crank drive gear|gears|pinion .. stripped|missing|broken|sheared|chewed",
-        f"stripped|broken|missing|sheared .. teeth|gear|pinion .. {_DRIVE}|cam|crank",
-        "teeth|tooth .. stripped|missing|sheared|broken .. gear|pinion|drive|pump",
-        "stripped the? .. gear|gears|teeth",
-    ),
-    "drive_coupling_sheared": (
-        "coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|drive-pin|tongue|key-way .. sheared|lost|missing|gone|broken|snapped|fallen",
-        "sheared|broken|snapped|lost|missing the|a|its|drive|pump|roll|of? drive|pump|roll|shear? coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|tongue",
-    ),
-    "drive_gear_worn": (f"{_DRIVE}|skew|worm drive? gear|gears|teeth .. worn",),
-    "no_drive_end_float": (
-        "pump|drive|shaft binds|bound|bind .. bolted|tightened|torqued",
-        "no end play|float .. drive|shaft|pump|distributor",
-    ),
-    "pump_housing_burst": (
-        f"{_PUMP} housing? .. burst|exploded|split|blown|shattered",
-        f"burst|exploded|split|shattered oil? {_PUMP}",
-    ),
-    "pump_bolts_loose": (
-        f"{_PUMP} mounting|mount|retaining|fixing? bolts|bolt|stud|studs|nuts .. loose|missing|backed|fallen|slack|out",
-        f"{_PUMP} is|was|had|came|come|has|working|worked? loose|fallen|hanging|dropped",
-        f"loose|missing .. bolt|bolts .. {_PUMP}",
-        f"{_PUMP} fell off",
-    ),
-    "pump_seen_standing": (
-        f"{_PUMP}|{_SHAFT} was|is|were? @not turning|turn|spinning|rotating|driven|being",
-        f"{_PUMP} stood|stands|stays|stayed still|stationary",
-    ),
-    "pump_chain_broken": (
-        "pump chain .. broken|snapped|off|jumped|came",
-        "broken|snapped oil? pump chain",
-        "pump sprocket .. loose|off|bolt|broken|came|undone|nut|fell",
-        "balance-shaft|balancer chain .. broken|snapped",
-        "chain .. pump .. broken|snapped|off",
-    ),
-    "mount_gasket_blown": (
-        f"{_PUMP} .. gasket .. blown|torn|split|leaking|washed|cracked|blew",
-        f"blown|torn|split gasket .. {_PUMP}",
-        f"gasket between .. {_PUMP} .. blown|torn|split",
-    ),
-    "mount_gasket_missing": (
-        f"no|missing|forgot|left gasket|seal|o-ring|oring out|between|under|behind|on the? oil? {_PUMP}",
-        f"{_PUMP} .. gasket|seal|o-ring|oring .. missing|left|forgotten",
-        f"without a? gasket|o-ring|seal .. {_PUMP}",
-    ),
-    "mount_face_not_flat": (
-        f"{_PUMP} .. face|mounting|mating .. @not flat|warped|burred|burrs|scored|uneven",
-    ),
-    "wrong_pump_fitted": (
-        "wrong|incorrect|different|mismatched oil? pump",
-        "pump .. is|was|for|from for|from? a|another|the? wrong|different|other engine|model|one",
-        "@not the? right|correct oil? pump",
+        "engine|motor|it died|quit|stopped|stalled|cut =when|=as|=with|=same|=and .. pressure .. went|gone|dropped|died|disappeared|lost",
+        "rev-counter|tacho|tachometer|ignition|spark|distributor|sparks|mechanical stopped|died|quit|went|dead at|as|when|with|too|also|counter .. time|pressure|too|also|same",
     ),
     "pump_dry_inside": (
-        f"{_PUMP} is|was|found|gone|bone|completely? bone|completely|totally? dry|unprimed|empty",
-        f"dry oil? {_PUMP}",
+        f"{_PUMPS} is|was|found|gone|bone|completely? bone|completely|totally? dry|unprimed|empty",
+        f"dry oil? {_PUMPS}",
     ),
     "extra_pump_gasket": (
-        f"2 gaskets .. {_PUMP} cover?",
-        f"two|extra|second|thick|thicker|too|double gaskets|gasket .. {_PUMP} cover?",
-        f"{_PUMP} cover? .. gasket too thick",
+        f"2 gaskets .. {_PUMPS} cover?",
+        f"two|extra|second|thick|thicker|too|double gaskets|gasket .. {_PUMPS} cover?",
+        f"{_PUMPS} cover? .. gasket too thick",
     ),
     "cover_screws_loose": (
-        f"{_PUMP} cover|end-plate|plate|back-plate screws|screw|bolts|bolt .. loose|missing|backed|undone|slack",
+        f"{_PUMPS} cover|end-plate|plate|back-plate screws|screw|bolts|bolt .. loose|missing|backed|undone|slack",
         "cover screws|bolts .. loose|missing .. pump",
-        f"{_PUMP} cover .. loose",
+        f"{_PUMPS} cover .. loose",
     ),
     "piece_in_pump": (
-        f"piece|bit|chunk|chip|bolt|washer|nut|screw|fragment|pebble|stone|lump|circlip in|inside|jammed|through|stuck|lodged|between in|of|the|between? the? oil? {_PUMP}|gears|rotors",
+        f"piece|bit|chunk|chip|bolt|washer|nut|screw|fragment|pebble|stone|lump|circlip in|inside|jammed|through|stuck|lodged|between in|of|the|between? the? oil? {_PUMPS}|gears|rotors",
     ),
     "steel_slivers_in_pump": (
-        f"steel|magnetic|metal slivers|shavings|splinters|swarf in|inside the? oil? {_PUMP}",
+        f"steel|magnetic|metal slivers|shavings|splinters|swarf in|inside the? oil? {_PUMPS}",
+        f"{_SWARF} in|inside|through|between|on|round|around|jammed|wedged|stuck the|in|my? oil? pump teeth|gears|rotors|body|housing?",
+        f"{_SWARF} jammed|wedged|stuck in|between|into the? oil? pump",
+        f"bit|sprag|lump|piece|curl|string of {_SWARF} in|inside|through|between|on|jammed|wedged the|in? oil? pump",
     ),
     "pump_found_sound": (
-        f"{_PUMP} .. is|was|looks|looked|checked|measured|found|tested|ok|within|appears all|to|be|and|looked|perfectly|found? fine|good|ok|okay|perfect|spec|tolerance|limits|sound|serviceable|limit|specification out?",
-        f"nothing wrong with the? oil? {_PUMP}",
-        f"{_PUMP} clearances|clearance .. fine|good|ok|spec|within|limits",
+        f"{_PUMPS} .. is|was|looks|looked|checked|measured|found|tested|ok|within|appears all|to|be|and|looked|perfectly|found? fine|good|ok|okay|perfect|spec|tolerance|limits|sound|serviceable|limit|specification out?",
+        f"nothing wrong with the? oil? {_PUMPS}",
+        f"{_PUMPS} clearances|clearance .. fine|good|ok|spec|within|limits",
     ),
     "end_clearance_wide": (
-        f"{_PUMP} end play|float|clearance .. excessive|too|over|wide|out|beyond|limit",
+        f"{_PUMPS} end play|float|clearance .. excessive|too|over|wide|out|beyond|limit",
         "too much|excessive end play|float|clearance .. pump|gears|rotors",
         "gears|rotors to|and cover clearance .. excessive|over|too|out",
     ),
@@ -211,6 +99,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "cover|plate|end-plate|back-plate|backplate|wear-plate|lid is|was|has|had|badly|very|heavily|a|some? badly|a|heavily|deep|some? deep? grooved|scored|groove|grooves|worn|gouged|hollowed|ridge|dished|scoring|wear",
         "groove|grooves|wear|scoring|score|gouges marks? worn? in|on into? the? oil? pump? cover|plate|end-plate|backplate",
         "worn|scored|grooved oil? pump? cover|end-plate|backplate",
+        "pump? plate|cover|end-plate|backing-plate is|was|had|has|been deeply|badly|heavily|well|all? grooved|scored|dished|gouged|hollowed",
+        "deep|two|circular grooves|rings|groove in|on|worn|cut into|in? the pump? cover|plate|end-plate|backing-plate",
     ),
     "cover_warped": (
         "pump cover|plate is|was|slightly? warped|bowed|bent|twisted|thin|not",
@@ -221,32 +111,36 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "gears .. backlash .. excessive|over|too|wide",
     ),
     "pump_shaft_play": (
-        f"{_PUMP} {_SHAFT}|spindle .. play|slop|wobble|loose|worn|rocks",
-        f"play|slop|wobble in|on the? oil? {_PUMP} {_SHAFT}?",
-        f"{_PUMP} bush|bushing|bushings .. worn|loose|gone",
+        f"{_PUMPS} {_DRIVESHAFT}|spindle .. play|slop|wobble|loose|worn|rocks",
+        f"play|slop|wobble in|on the? oil? {_PUMPS} {_DRIVESHAFT}?",
+        f"{_PUMPS} bush|bushing|bushings .. worn|loose|gone",
     ),
     "pump_scored_seen": (
-        f"{_PUMP} is|was|body|housing|gears|rotors|bore|inside|walls|were|badly|all? badly|heavily|all|deeply? scored|scratched|gouged|scuffed",
-        f"scoring|score|scratches|gouges marks? in|on|inside the? oil? {_PUMP}",
-        f"scored oil? {_PUMP}",
+        f"{_PUMPS} is|was|body|housing|gears|rotors|bore|inside|walls|were|badly|all? badly|heavily|all|deeply? scored|scratched|gouged|scuffed",
+        f"scoring|score|scratches|gouges marks? in|on|inside the? oil? {_PUMPS}",
+        f"scored oil? {_PUMPS}",
+        "scratches|scores|grooves|scoring|lines|ridges you|i|we can feel|catch with|on a|your|my? finger? nail|fingernail|thumbnail in|on|across the? pump|cover|cover-plate|gears|body|rotor|rotors|housing",
+        "grooves|scratches|scoring|scores in|on the? cover|end plate",
+        f"oil? pump gears|rotors|body|housing|bore|walls has|have|had|with|got some|deep|fine|several? {_LINES} you|i|we|that|which? can|could|you|i? catch|feel|snag",
+        f"{_LINES} you|i|we can|could catch|feel|snag a|my|your? {_NAIL} on|in? in|on the? oil? pump|gears|rotors",
     ),
     "pump_gear_broken": (
-        f"{_PUMP} gear|gears|rotor|rotors|gerotor|gerotors|vane|vanes is|was|were|had|has? chipped|cracked|broken|shattered|split|smashed|exploded",
+        f"{_PUMPS} gear|gears|rotor|rotors|gerotor|gerotors|vane|vanes is|was|were|had|has? chipped|cracked|broken|shattered|split|smashed|exploded",
         "broken|cracked|chipped|shattered|split oil? pump? gear|gears|rotor|rotors|gerotor|gerotors|vane|vanes",
         "gerotor|gerotors|rotors .. broken|cracked|shattered|exploded",
     ),
     "pump_found_failed": (
-        f"{_PUMP} had|has|was|is|found|completely|totally? completely? failed|dead|packed-in",
-        f"failed|dead|duff oil? {_PUMP}",
-        f"{_PUMP} failure|packed found|confirmed|up|in",
+        f"{_PUMPS} had|has|was|is|found|completely|totally? completely? failed|dead|packed-in",
+        f"failed|dead|duff oil? {_PUMPS}",
+        f"{_PUMPS} failure|packed found|confirmed|up|in",
     ),
     "pump_casting_cracked": (
-        f"{_PUMP} casting|housing|body is|was|had|has|a|hairline? a|hairline? cracked|crack|broken|porous",
-        f"crack|hairline|cracks in|across the? oil? {_PUMP} casting|housing|body?",
-        f"cracked oil? {_PUMP}",
+        f"{_PUMPS} casting|housing|body is|was|had|has|a|hairline? a|hairline? cracked|crack|broken|porous",
+        f"crack|hairline|cracks in|across the? oil? {_PUMPS} casting|housing|body?",
+        f"cracked oil? {_PUMPS}",
     ),
     "gear_slips_on_shaft": (
-        f"gear|sprocket|rotor is|was|had|has? slipping|slips|spinning|spins|loose|slipped|spun|turning|turns|moved on|its|the its|the? {_SHAFT}",
+        f"gear|sprocket|rotor is|was|had|has? slipping|slips|spinning|spins|loose|slipped|spun|turning|turns|moved on|its|the its|the? {_DRIVESHAFT}",
     ),
     "scavenge_pump_jammed": (
         "scavenge pump|section|stage .. jammed|seized|blocked|not|failed|locked",
@@ -278,19 +172,170 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "wet sumping while|when running",
         "tank level? goes|went|drops|dropped|drains|falls|fell|sinks|pumps|runs down|low|away|dry|empty|out? while|when|as|whenever|once|after running|revved|riding|run|under-way|racing|it-runs|its-running|at-speed",
         "tank pumps|empties|drains itself? dry|empty|out|down? while|when|as running|riding|it-runs|revved",
+        "scavenge|return pump|gears|stage? @not =bring|=bringing|=return|=returning|=pull|=pulling|=lift|=lifting|=send|=sending|=pick|=picking|=draw|=drawing|=pump|=pumping",
+        "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? to|into the? tank",
+        "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? from|out .. sump|crankcase|case|pan .. scavenge?",
     ),
     "pump_belt_off": (
         "pump belt .. off|broken|broke|snapped|slack|stripped|shredded|jumped|threw|thrown|slipped",
         "threw|lost|broken|snapped|stripped .. pump belt",
     ),
-    "gone_at_the_next_start": (
-        "pressure .. fine|good|normal|@pressure|@number .. stopped|parked|shut|switched .. next|restart|again .. none|nothing|zero|no",
-        "good|fine|normal|running when|until|before shut|parked|stopped|switched|before .. none|no|nothing|zero .. start|restart|morning|next",
-        "ran|running fine|good|normally|before|well before|yesterday|earlier|to .. none|no|zero|stayed .. start|restart|next",
+    "no_return_to_tank": (
+        "no|zero|nil oil coming|comming|comes|come|came|returning|returns|returned|return back? to|into|in|at the? oil? tank|bag|return?",
+        "oil|it @not being|getting? =coming|=comming|=come|=comes|=returned|=returning|=return|=returns back? to|into|in the? oil? tank|bag",
+        "nothing coming|comming|comes|came|returning back? to|into|in|out-of the? oil? tank|bag|return",
+        "no|nothing in|at|from|out-of the? oil? return pipe|line|hose",
     ),
-    "too_much_drive_float": (
-        "distributor|dist|dizzy|pump|drive|oil-pump drive|pump? shaft|gear|drive has|had|with|got|lots|too|loads|a lots|lot|loads|too|much|plenty|tons|a|"
-        "excessive of? of? up|end|vertical|axial and|&|play|float|movement|slop down?",
-        "distributor|dist|dizzy shaft|gear|drive lifts|moves|move|goes|rattles up and|& down",
+}
+#: the finding, by what is said when it is not there
+PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
+    "rotor_still_when_cranked": (
+        "rotor|rotor-arm|dizzy|distributor rotor|arm? kept|keeps|still|was|is|does|did turning|turns|turn|spinning|spins|rotating fine|ok|normally|though?",
     ),
+    "tank_empties_running": (
+        "oil|scavenge|tank return|returns|returning|return-flow is|seems|looks|all? ok|fine|good|well|steady|strong|normal|normally|healthy",
+        "oil returns|returning|returned|comes-back|coming-back to|into the? oil? tank|bag ok|fine|good|well|steadily|normally|nicely",
+        "tank level stays|stayed|steady|holds|remains|constant|doesnt put|up|same|steady|constant|full|drop|fall|move|change?",
+    ),
+    "no_return_to_tank": (
+        "see|seen|watch it|the? oil|return? returning|spitting|squirting|pulsing|coming|come back|in|into|to? the? tank|return?",
+        "oil|it spitting|squirting|pulsing|returning|returns back|into|in|to|out the|its? return|tank",
+    ),
+    "end_clearance_wide": (f"pump .. end clearance|float|play {_CLEAR}? {_IN_SPEC}",),
+    "gear_backlash_wide": (
+        f"pump .. backlash {_CLEAR}? {_IN_SPEC}",
+        f"pump .. backlash and|& end? clearance|float|play {_IN_SPEC}",
+    ),
+    "pump_belt_off": (
+        "scavenge|dry-sump|drysump|pump|sump belt is|was|found|checked? tight|ok|good|fine|intact|tensioned|sound",
+    ),
+    "drive_partner_stopped": (
+        "governor|distributor|rotor|tacho|tach|tachometer|injection-pump still|all works|working|turns|turning|runs|drives|ok",
+    ),
+}
+#: the finding, by words that stand together, in whatever order, when it is there
+GROUPS: dict[str, tuple[str, ...]] = {
+    "scavenge_side_takes_air": (
+        "scavenge|scavenging + hose|line|pipe|union|fitting + cracked|split|holed|chafed|perished|sucking|sucks|air_leak|takes_air - no|not|whole|sound|new_pump",
+    ),
+    "pump_shaft_play": (
+        f"pump + {_SHAFT} + play|slop|sloppy|wobble|wobbles|rock|rocks|loose_in|worn_bush|side_to_side - end_play|distributor",
+        f"pump + bush|bushing|bore + worn|loose|sloppy|play + {_SHAFT} - cam|rocker",
+    ),
+    "cover_warped": (
+        "cover|end-plate|endplate|plate + warped|bowed|bent|distorted|dished|daylight|@not_flat|not_true|gape|gapes|banana "
+        "- rocker|valve_cover|timing|clutch|sump|pan|head",
+        "cover|plate|end-plate|endplate + gap|gaps + pump "
+        "- gear|gears|rotor|rotors|end|side|clearance|feeler|rocker|timing|water|fuel|no|not|without",
+    ),
+    "cover_grooved": (
+        "cover|plate|end-plate|endplate|backplate + groove|grooved|grooves|scored|scoring|worn|step|lip|gouged|ridges|rings_worn|two_rings|witness + pump|gear|rotor|gears|rotors|it|nice",
+        "wear|worn|groove|step|ridge|lip|scoring|score + end_plate|endplate|cover|cover_plate|backplate|pump_plate + feel|pump|nail|fingernail|deep|gear|rotor|it|in - rocker|valve|timing|cam|clutch|shaft|pressure_plate",
+    ),
+    "cover_screws_loose": (
+        "cover|plate|lid + screw|screws|bolts + loose|slack|backed|undone|missing|finger|unscrewed|fallen - rocker|valve_cover|timing|bearing",
+    ),
+    "pump_gear_broken": (
+        "gear_tooth|gear_teeth|rotor|pump_gear|pump_gears|drive_tooth|inner_rotor|outer_rotor + chipped|broken|cracked|snapped|split|missing|shattered|gone|pieces - distributor|skew|timing|arm|cap",
+        "broken|chipped|missing|cracked|snapped|sheared + tooth|teeth|rotor|gear + pump - drive|distributor|dizzy|skew|timing|chain",
+        "tooth|teeth|lobe|corner|chunk + lost|off|missing|broken|broke|snapped|chipped|sheared + pump_gear|pump_gears|rotor|rotors|pump|idler_gear - drive|distributor|dizzy|skew|timing|cam_gear|worm",
+    ),
+    "piece_in_pump": (
+        f"piece|bit|chunk|lump|circlip|washer|nut|chip|fragment|stone|nail|clip|sliver + jammed|wedged|caught|stuck|lodged|trapped|found_in|lying_between + pump|{_GEARS} - block|gasket|relief|filter|screen|pickup|distributor",
+        "stem_seal|valve_seal|bolt|nut|washer|circlip|chunk|piece|bit|stone|clip|lump|silicone|plastic + jammed|wedged|stuck|caught|lodged|trapped|found + pump|gears|rotors|lobes - gasket|block|relief|screen|pickup|filter|spring_in",
+        "bit|piece|chunk|lump|nut|bolt|washer|ring|rag|rtv|circlip|fragment|shard + gone_through|been_through|went_through|found|jammed|in_the_gears|passed_through|chewed|mangled + pump|gears|rotors - gasket|relief|pickup|screen|block|filter",
+    ),
+    "cavitation_marks": (f"{_GEARS}|pump + {_WORN_AWAY} - shell|bearing|relief|journal|cylinder",),
+    "rotor_wrong_way_round": (
+        "rotor|gerotor|outer_ring|annulus + upside|wrong_way|backwards|reversed|wrong_side|marks|chamfer|flipped|dots - arm|cap|distributor|bearing",
+    ),
+    "gear_slips_on_shaft": (
+        f"gear|pinion|skew|sprocket + loose|slipping|slips|spinning|spins|turning|moved|turns|slipped|spun + {_SHAFT}|camshaft - bearing|play|governor|gear_pump|turned_off|turned_by|turned_from|driven|still_turns",
+    ),
+    "distributor_will_not_seat": (
+        f"{_DIST} & @not_seat|@not_drop|@not_go|stood|proud|@not_sit|@not_seated|@not_home|@not_get & clamp|pulled_down|tightened|home|forced|down|bolt|inch - arm_does",
+    ),
+    "rotor_still_when_cranked": (
+        "rotor_arm|rotor|distributor|dizzy & @not_turn|@not_move|@not_rotate|@not_spin|stationary|still|stays_put & crank|cranked|cranking|starter|turned_over - pump",
+    ),
+    "ignition_scatters": (
+        "ignition_timing|ignition|spark|rotor_arm|timing_mark + jumps|scatter|scatters|jumping|wanders|wandering|erratic|all_over|dances|hops|jerks|jerky|drifts - gauge|needle|chain|cover|pressure|light_switch",
+        "timing_light|strobe + jumps|jumping|scatter|wanders|all_over|erratic|dances",
+    ),
+    "pump_noise": (
+        "pump + whine|whining|rattle|howl|noise|whirring|moan|groan|growl|screech|hum - power|steering|fuel|water|vacuum|no|lift|quiet|injection",
+        "noisy|whining|whiny|howling|groaning|rattly + oil_pump|pump - power|steering|water|fuel|vacuum|no|not|lift|lifters|tappets|up",
+        "pump + marbles|bag_of|moan|whirr|whirring|howl|whine|graunch|gravel|singing|clatter - power|water|fuel|vacuum|steering|air|no|not|sounds_ok|sounds_good|steel|lift|lifters",
+    ),
+    "idler_pin_out": (
+        "idler|idler_gear|idler_shaft|idler_pin|idler_spindle + out|walked|loose|moved|fallen|worked|proud|backed",
+    ),
+    "pump_casting_cracked": (
+        "crack|cracked|hairline|split + pump + casting|body|housing|case|flange|ear|neck - split_the|get_at|get_to|cover_gasket|gasket|vacuum|water|fuel",
+    ),
+    "pump_stays_low": (
+        "solenoid|pump_control|control_valve + unplugged|unplug|unplugging|disconnected|disconnecting|plug_off|wire_off|connector_off + "
+        "stays|stayed|no_change|same|no_difference|@not_change|nothing_changes|still_low - vvt|vct|cam|fuel|starter|gearbox|transmission|jets|phaser|glow",
+    ),
+    "pump_rises_unplugged": (
+        "solenoid|pump_control|control_valve + unplugged|unplug|unplugging|disconnected|disconnecting|unhooked|plug_off|"
+        "plug_out|wire_off|connector_off|lead_off|pulled + jumps|jumped|rises|rose|shoots|shot|goes_up|went_up|comes_up|"
+        "came_up|leaps|leapt|climbs|climbed|comes_back|came_back|doubles|doubled|goes_to|went_to - no|not|nothing|never|vvt|vct|cam|fuel|"
+        "starter|gearbox|transmission|jets|phaser|revs|idle_up|stop_solenoid|glow|drops|falls|temperature",
+        "solenoid|pump_control|control_valve & unplugged|unplug|unplugging|disconnected|disconnecting|plug_off|wire_off|connector_off & "
+        "pressure|gauge|bar|psi & jumps|jumped|rises|rose|shoots|shot|goes_up|went_up|comes_up|came_up|leaps|climbs|climbed|doubles|doubled - "
+        "no|not|nothing|never|vvt|vct|cam|fuel|starter|gearbox|transmission|jets|phaser|glow|drops|falls|temperature",
+    ),
+    "pump_belt_off": (
+        "belt + pump|scavenge|drysump + off|shredded|snapped|broken|stripped|slack|jumped|thrown|slipped|walked - fan|alternator|water|power|seat|timing|new",
+    ),
+    "pump_dry_inside": (
+        "pump + dry|no_oil_in|empty|drained + inside|bone|found|was|completely|apart|opened|internally|cover - vacuum|fuel|water|filter_off",
+        "pump + not_a_drop|bone_dry|no_oil_in|empty|dry + oil|inside|pump|of|was|in - filter_off|line|gauge|vacuum|fuel|water|primed|stick|seal",
+    ),
+    "extra_pump_gasket": (
+        "gasket|gaskets + two|second|extra|double|thick|doubled + pump|cover - filter|head|sump|pan|rocker|intake",
+    ),
+    "pump_found_sound": (
+        "pump & within_limits|within_spec|in_spec|in_tolerance|no_wear|like_new|as_new|looks_new|perfect|nothing_wrong|inside_limits|inside_tolerance|wrong_with_it|in_good|@not_fault|@not_worn|unworn - water|fuel|vacuum|new_pump|replaced|pressure|@not_in_spec|lift|drill",
+        "pump + measured|checked|opened|stripped|inspected|looked_at & within|in_spec|good|fine|ok|perfect|no_wear|spec|like_new - pressure|not|new|no_good|worn|fuel|water",
+    ),
+    "gears_worn_out": (
+        "pump + gear|gears|rotor|rotors|internals + worn|shot|knackered|sloppy|clapped|tired|past - distributor|skew|drive|groove|timing|vacuum|not|no|cover",
+        "pump|rotors|pump_gears + worn|tired|sloppy|knackered|had_it|past_it|wear + nothing|out|badly|lot|lots|well|is|was|it|very|looks|gears|pumps|totally - distributor|dizzy|skew|cover|plate|drive|sender|belt|cam|not|no|vacuum|water",
+    ),
+    "pump_scored_seen": (
+        "pump + scored|scoring|grooves|gouged|scratched|chewed|galled|scuffed - cover|plate|vacuum|water|fuel|seal|no|not|lid",
+        "pump|housing + gravel|chewed|gouged|scarred|torn_up|ploughed|scored + inside|pump|housing|body|bore|looked|gravel - plate|cover|water|fuel|screen|shells|bearing",
+    ),
+    "steel_slivers_in_pump": (
+        "slivers|filings|shavings|swarf + pump + steel|magnetic|magnet|iron - vacuum|filter",
+    ),
+    "drive_partner_stopped": (
+        "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|temp_gauge|fuel_gauge|ignition_on|ignition_goes|ignition_is|knock",
+    ),
+    "tank_empties_running": (
+        "tank|oil_tank|tank_glass|tank_level + goes_down|going_down|sinks|sank|falls|drops + nearly_empty|almost_empty|empty|to_nothing - fuel|petrol|standing|overnight|stands|water|header",
+        "tank|oil_tank + empties|drains|goes_empty|runs_dry|level_drops|drops + running|while_riding|at_speed|while_it_runs|revs|run + crankcase|sump|engine|it - stands|standing|overnight|sits|fuel|petrol",
+        "tank + low|empty|empties|nearly_empty|drops & crankcase|sump|engine + full|fills|flooded|filling - standing|overnight|fuel|morning|header|parked",
+        "pumps|empties|moves|drains + its_tank|the_tank|oil_tank + crankcase|sump|engine - standing|overnight|fuel|parked|stood",
+        "poor|weak|hardly_any + return + tank - fuel|header|diesel",
+    ),
+    "air_at_pump_cover": (
+        "air + pump_cover|cover|lid|body + sucking|drawing|getting|pulling|lets|leak - rocker|valve|timing|air_filter|intake",
+    ),
+    "drive_flats_worn": (
+        "flats|splines|key|keyway|drive_flats + worn|rounded|chewed|stripped|wallowed + pump|oil_pump|rotor|crank|snout|nose|inner - harmonic|alternator|wheel",
+    ),
+    "pump_found_failed": (
+        "pump + died|packed_up|failed|gave_up|kaput|shot|duff|dead|buggered|had_it|given_up + oil_pump|pump|oil - fuel|water|vacuum|lift|power|steering|sender|wasnt|not|no|new",
+    ),
+    "end_clearance_wide": (
+        "end_clearance|end_float|end_play|rotor_to_cover|gear_to_cover + pump|rotor|rotors|gears + too|over|out_of_spec|big|wide|excessive - crank|thrust|cam|shaft|drive",
+    ),
+    "high_volume_pump_fitted": (
+        "big|bigger|hv|high_volume|high_pressure|uprated|heavy_duty|high_capacity + pump + in_it|fitted|put|has|got|already|installed|running - tried|no_difference|now|gained|no_change|helped|water|fuel|air|new|replaced|going",
+        "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble|prelube|pre_lube|priming|prelubrication|slow|ship|electric",
+    ),
+    "no_return_to_tank": ("no|@not_any|zero|nil + return + tank|bag - fuel|header|diesel",),
 }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.things.states import State, Thing
+from knowledge.lexicon.things.thing import State, Thing
 
 _S = State
 _BRG = "bearing|bearings|shell|shells|insert|inserts|brasses"

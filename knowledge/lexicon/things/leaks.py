@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.things.states import State, Substance, Thing
+from knowledge.lexicon.things.thing import State, Substance, Thing
 
 _SEAL = ("seal_or_gasket_wet",)
 _OUT = ("seal_found_pushed_out",)

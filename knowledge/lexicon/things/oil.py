@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.things.states import State, Substance, Thing
+from knowledge.lexicon.things.thing import State, Substance, Thing
 
 THINGS_OIL: tuple[Thing, ...] = (
     Thing(

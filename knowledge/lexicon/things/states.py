@@ -1,115 +1,17 @@
-"""States that a part is found in, and substances found in places, by the words for them."""
+"""States that a part is found in, by the words for them."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
-from enum import StrEnum
+from knowledge.lexicon.shows.in_order import IN_PLACE, NOTHING_WRONG, PAST_USE, WELL
+from knowledge.lexicon.things.thing import State
 
-from knowledge.lexicon.shows.well import IN_PLACE, NOTHING_WRONG, PAST_USE, WELL
+_NOT = "not|wasnt|isnt|werent|hadnt|hasnt|never"
 
-
-class State(StrEnum):
-    """How a part was found."""
-
-    BLOCKED = "blocked"
-    CLEAN = "clean"
-    STUCK = "stuck"
-    STUCK_OPEN = "stuck open"
-    STUCK_SHUT = "stuck shut"
-    FREE = "free"
-    WORN = "worn"
-    PITTED = "pitted"
-    SCORED = "scored"
-    BROKEN = "broken"
-    CRACKED = "cracked"
-    HOLED = "holed"
-    LOOSE = "loose"
-    TIGHT = "tight"
-    ABSENT = "missing"
-    CAME_OFF = "came off"
-    BENT = "bent"
-    CRUSHED = "crushed"
-    LEAKING = "leaking"
-    DRY = "dry"
-    TORN = "torn"
-    CUT = "cut"
-    HARD = "hard"
-    REVERSED = "reversed"
-    WRONG = "wrong"
-    FINE = "fine"
-    COLD = "cold"
-    BURST = "burst"
-    BULGED = "bulged"
-    EMPTY = "empty"
-    SHORT = "short"
-    PUSHED_OUT = "pushed out"
-    SHUT = "shut"
-    WIPED = "wiped"
-    COPPER = "worn to the copper"
-    RUINED = "ruined"
-    SPUN = "spun"
-    OVAL = "oval"
-    TRUE = "true"
-    FLAT = "flat"
-    ROUNDED = "rounded"
-    STRIPPED = "stripped"
-    FAULTY = "faulty"
-    DIRTY = "dirty"
-    UNPLUGGED = "unplugged"
-    SHORTED = "open or shorted"
-    OVER = "out of limits"
-    IN_PLACE = "where it belongs"
-
-
-class Substance(StrEnum):
-    """What lies where it should not."""
-
-    OIL = "oil"
-    METAL = "metal"
-    DEBRIS = "debris"
-    COPPER = "copper"
-    BEARING = "bearing metal"
-    SOFT = "soft bright metal"
-    STEEL = "steel"
-    DUST = "fine dust"
-    SLUDGE = "sludge"
-    CARBON = "carbon"
-    SEALER = "sealer"
-    GASKET = "gasket"
-    PLASTIC = "plastic"
-    CLOTH = "cloth"
-    WATER = "water"
-    COOLANT = "coolant"
-    FUEL = "fuel"
-    ICE = "ice"
-    GREASE = "grease"
-    SAND = "sand"
-    CREAM = "cream"
-    FOAM = "foam"
-
-
-Findings = tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
-class Thing:
-    """A part or place: its names, and which findings its states and what lies in it are.
-
-    ``later``: short names, understood where a thing of the same ``family`` was named before.
-    ``shows``: findings present in a state; ``rules_out``: findings absent in a state;
-    ``holds``: findings present where the substance lies in it; ``gives``: where it came out of it.
-    """
-
-    family: str
-    names: tuple[str, ...]
-    later: tuple[str, ...] = ()
-    shows: Mapping[State, Findings] = field(default_factory=dict)
-    rules_out: Mapping[State, Findings] = field(default_factory=dict)
-    holds: Mapping[Substance, Findings] = field(default_factory=dict)
-    gives: Mapping[Substance, Findings] = field(default_factory=dict)
-
-
+#: a part in one of these is as it should be
+WELL_STATES = frozenset(
+    {State.FINE, State.CLEAN, State.FREE, State.TIGHT, State.TRUE, State.IN_PLACE}
+)
+#: the state, by the words for it
 STATES: dict[State, tuple[str, ...]] = {
     State.WIPED: (
         "wiped|smeared|melted|burnt|burned|blued|fried|cooked|overheated|blackened",
@@ -135,7 +37,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "=bad|=failed|=failure",
         "on its|their way|last out|legs?",
     ),
-    State.IN_PLACE: IN_PLACE,
+    State.IN_PLACE: (*IN_PLACE,),
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
         "gone|went|going|turned|spinning|=come|=came|=walked round|around with|in|and?",
@@ -143,7 +45,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "spins|turns|turning|spinning free|freely|loose? on the|its =shaft",
         "turned|turning|moving|slipped|slipping|spinning in|on|out of? its|the|their bore|housing|block|shaft|seat|bores",
     ),
-    State.OVAL: ("oval|ovalled|egg-shaped|tapered|taper|=ridged", "out of|off round", "worn oval"),
+    State.OVAL: (
+        "oval|ovalled|egg-shaped|tapered|taper|=ridged",
+        "out of|off round",
+        "worn oval",
+    ),
     State.TRUE: (
         "mic|mics|mikes|miked|measured|measures|measure|checked|checks|are|is|was|were|all out|up? perfectly? fine|good|ok? "
         "and|,? round|true|parallel",
@@ -215,6 +121,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "=clear",
         "free of|from debris|sludge|metal|dirt|blockage|any",
         "@not blocked|clogged|plugged|restricted",
+        "flows|runs|passes =freely|=free",
     ),
     State.STUCK: (
         "stuck|sticking|sticks|stick|jammed|jamming|jam|seized|=frozen|=froze|binding|hung up?",
@@ -241,6 +148,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "moves|slides|slid|moved",
         "=free to move",
         "@not stuck|sticking|jammed|seized|frozen|binding",
+        "turns|moves|slides|rotates =freely|=free|=smoothly",
+        "falls|drops|slides under|by|of its own weight",
     ),
     State.WORN: (
         "badly|heavily|well|very|completely|visibly? worn out|down|thin|through|away|flat|oval?",
@@ -251,7 +160,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "has|had|have lots|lot|some|a|bit|too|excessive|much|of? of|much? play|slop|wear",
         "wear|slop|sloppy|knackered|shot|clapped",
     ),
-    State.PITTED: ("pitted|pitting|pits|pit", "rust? pits|pit|pitting"),
+    State.PITTED: (
+        "pitted|pitting|pits|pit",
+        "rust? pits|pit|pitting",
+    ),
     State.SCORED: (
         "scored|scoring|scratched|scratches|grooved|grooves|galled|galling|gouged|pitted|burred|scuffed|burr|"
         "corroded|rusty",
@@ -268,7 +180,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "=let =go",
         "smashed|exploded|wrecked|burst",
     ),
-    State.CRACKED: ("cracked|crack|cracks|pinhole|pinholes|split|splits", "hairline crack"),
+    State.CRACKED: (
+        "cracked|crack|cracks|pinhole|pinholes|split|splits",
+        "hairline crack",
+    ),
     State.HOLED: (
         "hole|holed|holes|punctured|puncture|perforated",
         "rusted|rotted|chafed|rubbed through|out",
@@ -287,8 +202,15 @@ STATES: dict[State, tuple[str, ...]] = {
         "wobbles|flopping",
         "sloppy|loose|slop|play in|inside its|the bore|hole|housing",
         "rattles|rattling|wobbles|rocks|flops|rattled|rocked in|on its|the? bush|bushing|bore|body|housing|hole",
+        f"{_NOT} been? pushed|pressed|driven|tapped|knocked|pulled all|right|fully|quite? the? way? in|home|up|on",
+        f"{_NOT} been? fully|properly|quite|right home|engaged|pushed|pressed|seated in|home?",
     ),
-    State.TIGHT: ("=tight", "secure", "=torqued correctly|properly|down|up?", "not loose"),
+    State.TIGHT: (
+        "=tight",
+        "secure",
+        "=torqued correctly|properly|down|up?",
+        "not loose",
+    ),
     State.ABSENT: (
         "not in it|there|one at? all?",
         "missing|absent|gone|forgotten|omitted",
@@ -307,7 +229,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "detached|disconnected|adrift",
         "lying|laying|lay|loose in the? bottom|sump|pan of? the? sump|pan?",
     ),
-    State.BENT: ("bent|twisted|distorted|deformed|pushed over", "out of shape"),
+    State.BENT: (
+        "bent|twisted|distorted|deformed|pushed over",
+        "out of shape",
+    ),
     State.CRUSHED: (
         "crushed|collapsed|collapses|collapsing|flattened|flattens|kinked|kink|squashed|imploded|pinched",
         "caved|sucked|pushed|bashed in|flat|up|shut|closed",
@@ -323,7 +248,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "oil coming|running|leaking|came|comes from|out of?",
         "blowing|blows|throwing|throws|losing|loses|puking oil out?",
     ),
-    State.DRY: ("bone? dry", "@not leaking|leak|weeping", "leak free"),
+    State.DRY: (
+        "bone? dry",
+        "@not leaking|leak|weeping",
+        "leak free",
+    ),
     State.TORN: (
         "torn|ripped|shredded|damaged|split|chewed|ruptured|holed",
         "broken|broke|perished|flattened",
@@ -375,6 +304,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "mint|immaculate|faultless|unworn|unmarked|beautiful|great|spotless",
         *WELL,
         *NOTHING_WRONG,
+        "flat|true|smooth ,? and|with? no|not|without any? scratches|scratched|scoring|scored|marks|marked|grooves|grooved|wear",
+        "same|equal length|height|as|to? the|a? new one|spring?",
+        "closes|opens|seats|shuts|seals =properly|=correctly|=fully|=right|=tight",
     ),
     State.COLD: (
         "stays|stayed|still|stone|never? cold|cool",
@@ -386,7 +318,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "blew|blown|blows|burst|bursts|popped apart|up|off|out|itself|its|gasket|seal|seam?",
     ),
     State.BULGED: ("bulged|bulging|swollen|swelled|ballooned|bloated|expanded",),
-    State.EMPTY: ("completely|almost|nearly|half? empty", "drained back|down|out", "bone? dry"),
+    State.EMPTY: (
+        "completely|almost|nearly|half? empty",
+        "drained back|down|out",
+        "bone? dry",
+    ),
     State.SHORT: (
         "too? weak|weakened|tired|soft|sagged|compressed|collapsed|short|shorter",
         "lost its tension|temper",
@@ -395,5 +331,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "pushed|popped|blown|blew|blowing|pops|walked|squeezed|came|come|spat|displaced|dislodged out of? place?",
         "displaced|dislodged|unseated",
     ),
-    State.SHUT: ("shut|=closed", "turned off|shut"),
+    State.SHUT: (
+        "shut|=closed",
+        "turned off|shut",
+    ),
 }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.things.states import Substance
+from knowledge.lexicon.things.thing import Substance
 
 _BITS = (
     "shavings|flakes|filings|chips|slivers|swarf|particles|fragments|specks|bits|pieces|glitter|sparkles|dust|"

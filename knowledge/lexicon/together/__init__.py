@@ -1,1 +1,0 @@
-"""Sets of words that name a finding wherever they stand in a clause."""
