@@ -40,8 +40,9 @@ def asked_already(case: Case, checks: Mapping[str, Inspection]) -> frozenset[Ins
 
 
 def known_of_the_oil(case: Case) -> frozenset[Finding]:
-    """What a laboratory need not say: how thick an oil of a known grade is."""
-    return frozenset({LAB_VISCOSITY_LOW, LAB_VISCOSITY_HIGH}) if case.engine.oil else frozenset()
+    """What a laboratory need not say: how thick an oil is whose grade is known, or known as wrong."""
+    named = bool(case.engine.oil) or any(f.id in GRADE.findings for f in case.answered())
+    return frozenset({LAB_VISCOSITY_LOW, LAB_VISCOSITY_HIGH}) if named else frozenset()
 
 
 def shows_nothing(there: Collection[Finding]) -> frozenset[Inspection]:

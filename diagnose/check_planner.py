@@ -30,6 +30,7 @@ SETUP = 5.0  #: minutes of fetching tools and writing down, for every check (jud
 MANY, MOSTLY = 2, 0.5  #: findings seen of a look inside, and their share, from which it is made
 PASSED_OVER = 3  #: checks without effect that are passed over; then nothing is left to look at
 RARE = 0.005  #: outcomes below this chance are no reason for a check
+A_DAY = 1440.0  #: minutes of waiting; a check that waits so long is none to do next
 MOST_EFFORT = 400_000  #: effort above which only one outcome besides "nothing" is computed
 
 
@@ -224,8 +225,14 @@ def best_choice(planner: CheckPlanner, without: Collection[str] = ()) -> Choice 
     plan_state = replace(plan_state, done=plan_state.done | {book[id_] for id_ in without})
     if one_repair_settles(known):
         return None
-    start, chooser = plan_state, planner.chooser()
+    chooser = planner.chooser()
     choice = chooser.choose(plan_state)
+    if choice is not None and choice.inspection.waits_minutes >= A_DAY:
+        slow = {i for i in book.values() if i.waits_minutes >= A_DAY}
+        sooner = replace(plan_state, done=plan_state.done | slow)
+        if quick := chooser.choose(sooner):
+            choice, plan_state = quick, sooner
+    start = plan_state
     passed = 0
     while choice is not None and passed < PASSED_OVER and changes_nothing(planner, choice.option):
         plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})

@@ -7,7 +7,7 @@ from functools import cache
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.check_planner import best_choice
+from diagnose.check_planner import A_DAY, best_choice
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import next_check
 from diagnose.entry.said import safety_left
@@ -64,6 +64,22 @@ def test_words_are_answered_with_the_next_check_of_the_review() -> None:
     by_word = best_choice(asked.planner, without=ASKED_BY_WORD)
     assert by_word is not None
     assert by_word.inspection.id not in ASKED_BY_WORD
+
+
+def test_what_is_settled_is_put_right() -> None:
+    """`tell` and the review name the same looks beforehand, and no check after that."""
+    answer = job("overhead_cam_four", ("fuel_smell", "level_high", "level_risen"))
+    minute, review = minute_document(answer, "job.toml"), review_document(answer, "job.toml")
+    assert minute.to_be_mended
+    assert [c.inspection for c in minute.checks] == [c.inspection for c in review.afterwards]
+    assert minute.checks[0].inspection == "look_for_the_fuel"
+
+
+def test_no_laboratory_before_the_right_oil() -> None:
+    """An answer that takes days comes after one of today; the grade is known to be wrong."""
+    answer = job("overhead_cam_four", ("flickers_only_at_hot_idle", "oil_grade_too_thin"))
+    assert answer.next_check is not None
+    assert answer.next_check.inspection.waits_minutes < A_DAY
 
 
 def test_the_plan_goes_straight_to_the_cap_that_the_review_names() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from diagnose.check_planner import A_DAY
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known, next_check
 from diagnose.entry.telling import Account
@@ -12,14 +13,14 @@ from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices, run_verdict
 from diagnose.output.documents.facts import engine_sentence, fact_sentence
 from diagnose.output.documents.good_readings import good_readings, nothing_else_said
-from diagnose.output.documents.next_checks import first_step
+from diagnose.output.documents.next_checks import checks_afterwards, first_step
+from diagnose.output.documents.reasons import is_confirmed
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 
 NO_NUMBERS: Mapping[int, int] = {}
 PLACES, CHECKS = 3, 3  #: shown after a text
-A_DAY = 1440.0  #: minutes of waiting; a check that waits so long is none to do first
 DAMAGED = 0.9  #: damage as likely is named before its cause (judgement)
 UNLIKELY = 0.05  #: below it the first cause is none to look for, beside good readings (judgement)
 
@@ -81,6 +82,8 @@ class MinuteDocument:
     known: bool = field(metadata=NOT_IN_JSON)  #: whether anything is known of the trouble
     first_step: str = field(default="", metadata=NOT_IN_JSON)  #: before any check; may be empty
     checks: tuple[CheckFirst, ...]
+    #: whether no check tells more: then the checks are what to look at before it is put right
+    to_be_mended: bool = field(metadata=NOT_IN_JSON)
     within_limits: tuple[str, ...]  #: readings that keep their limits, where nothing is alarming
     nothing_amiss: bool  #: good readings, nothing else, and no cause is likely at all
     numbers: Mapping[int, int] = field(metadata=NOT_IN_JSON)  #: of entries, by those of the facts
@@ -127,16 +130,7 @@ def minute_document(
 
     ``numbers``: the entry of each fact that was saved, by the number it was shown with.
     """
-    choice, known = next_check(diagnosis), Known.of(diagnosis)
-    every = (choice.option, *choice.runners_up) if choice else ()
-    options = tuple(o for o in every if o.inspection.waits_minutes < A_DAY) or every
-    checks: dict[str, CheckFirst] = {}
-    for option in options:
-        check = option.inspection
-        minutes = option.minutes
-        checks.setdefault(
-            check.id, CheckFirst(inspection=check.id, says=known.left_of(check), minutes=minutes)
-        )
+    checks = _checks(diagnosis)
     good = good_readings(diagnosis.case) if not diagnosis.alarms else ()
     unlikely = diagnosis.ranking[0].probability < UNLIKELY
     return MinuteDocument(
@@ -158,10 +152,35 @@ def minute_document(
         stands_out=stands_out(diagnosis),
         known=bool(diagnosis.inference.evidence),
         first_step=first_step(diagnosis),
-        checks=tuple(checks.values())[:CHECKS],
+        checks=checks or _beforehand(diagnosis),
+        to_be_mended=not checks,
         within_limits=good,
         nothing_amiss=bool(good) and nothing_else_said(diagnosis.case) and unlikely,
-        next="ask" if _lacks_the_ground(diagnosis) else "review",
+        next="ask" if checks and _lacks_the_ground(diagnosis) else "review",
+    )
+
+
+def _checks(diagnosis: Diagnosis) -> tuple[CheckFirst, ...]:
+    """The best checks, each place of the engine once; empty where none tells more."""
+    if is_confirmed(diagnosis) or (choice := next_check(diagnosis)) is None:
+        return ()
+    known, every = Known.of(diagnosis), (choice.option, *choice.runners_up)
+    options = tuple(o for o in every if o.inspection.waits_minutes < A_DAY) or every
+    checks: dict[str, CheckFirst] = {}
+    for option in options:
+        check = option.inspection
+        says = known.left_of(check)
+        checks.setdefault(
+            check.id, CheckFirst(inspection=check.id, says=says, minutes=option.minutes)
+        )
+    return tuple(checks.values())[:CHECKS]
+
+
+def _beforehand(diagnosis: Diagnosis) -> tuple[CheckFirst, ...]:
+    """What to look at before the cause is put right."""
+    return tuple(
+        CheckFirst(inspection=c.inspection, says=c.says, minutes=c.minutes)
+        for c in checks_afterwards(diagnosis)[:CHECKS]
     )
 
 

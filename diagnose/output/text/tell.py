@@ -73,12 +73,16 @@ def minute_lines(document: MinuteDocument) -> list[str]:
     if document.first_step:
         lines += wrapped(f"First: {document.first_step}", 0, 2)
     if document.checks:
-        lines.append(
-            "Check then, in this order" if document.first_step else "Check first, in this order"
-        )
+        lines.append(_heading_of_checks(document))
         for number, check in enumerate(document.checks, 1):
             lines += headed(f"{number:3}. ", f"{check.says} ({check.minutes:.0f} min)")
     return lines + saved
+
+
+def _heading_of_checks(document: MinuteDocument) -> str:
+    if document.to_be_mended:
+        return "Before you put it right"
+    return "Check then, in this order" if document.first_step else "Check first, in this order"
 
 
 def _other_numbers(numbers: Mapping[int, int]) -> list[str]:
