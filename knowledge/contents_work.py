@@ -12,6 +12,7 @@ from knowledge.reassembly import cleaning_first as reassembly_cleaning_first
 from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
 from knowledge.reassembly import consumables as reassembly_consumables
 from knowledge.reassembly import first_start as reassembly_first_start
+from knowledge.reassembly import kinds as reassembly_kinds
 from knowledge.reassembly import later as reassembly_later
 from knowledge.reassembly import parts_closing as reassembly_parts_closing
 from knowledge.reassembly import priming as reassembly_priming
@@ -65,6 +66,7 @@ WORK = (
     reassembly_by_lamp,
     reassembly_first_start,
     reassembly_run_in,
+    reassembly_kinds,
     reassembly_later,
 )
 

@@ -28,9 +28,10 @@ from diagnose.case.usual import with_usual
 from diagnose.fits.bearing import Kind as BearingKind
 from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
-from knowledge.engines.features import DIESEL, PLACES
-from knowledge.engines.features_build import ONE_OF, WITHOUT
-from knowledge.engines.features_kinds import IMPLIES
+from knowledge.engines.features import DIESEL, DRY_SUMP, PLACES
+from knowledge.engines.features_build import ONE_OF, SPLASH_LUBRICATED, WITHOUT
+from knowledge.engines.features_kinds import IMPLIES, ROLLER_BIG_ENDS, UNLESS_SAID
+from knowledge.engines.layouts import DRIVES
 from knowledge.engines.profiles import Profile
 from knowledge.history.fresh_build import just_rebuilt
 from knowledge.limits import Figure, Limit
@@ -279,6 +280,12 @@ class Case:
         for feature, other in IMPLIES:
             if known.get(feature) is State.PRESENT:
                 known.setdefault(other, State.PRESENT)
+        if any(known.get(drive) is State.PRESENT for drive in DRIVES):
+            known.setdefault(SPLASH_LUBRICATED, State.ABSENT)
+        for feature in UNLESS_SAID:
+            known.setdefault(feature, State.ABSENT)
+        if known.get(DRY_SUMP) is not State.PRESENT:  # of a motorcycle it is worth knowing
+            known.setdefault(ROLLER_BIG_ENDS, State.ABSENT)
         for feature, state, other in WITHOUT:
             if known.get(feature) is state:
                 known.setdefault(other, State.ABSENT)

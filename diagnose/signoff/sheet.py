@@ -22,6 +22,7 @@ from knowledge.applying import applies, surely_applies
 from knowledge.model import Cause, Finding
 from knowledge.reassembly.by_lamp import BEFORE_IT_FIRES
 from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE, PRESSURE_HOT_AT_2000
+from knowledge.reassembly.left_out import is_left_out
 from knowledge.reassembly.scope import ALWAYS, called_for_after, called_for_within
 from knowledge.work import Access, Hold, Phase, Task
 
@@ -146,7 +147,8 @@ class Signoff:
         if task.phase is Phase.CLEANING:
             found = due.get(task)
             return ", ".join(f.says for f in found.because[:2]) if found else ""
-        if not applies(task, self.answer.case.known_features.get):
+        state = self.answer.case.known_features.get
+        if not applies(task, state) or is_left_out(task, state):
             return ""
         if has_one_speed(self.answer.case):
             if task is PRESSURE_AT_HOT_IDLE:

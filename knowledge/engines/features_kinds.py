@@ -55,6 +55,15 @@ IMPLIES = (
     (OIL_BURNT_WITH_FUEL, ROLLER_BIG_ENDS),
     (OIL_BURNT_WITH_FUEL, ROLLER_CRANKSHAFT),
 )
+#: no engine has them unless somebody says so, and nobody is asked
+UNLESS_SAID = (
+    TROUGH_FED,
+    DRIP_OILED,
+    OIL_BURNT_WITH_FUEL,
+    ROTARY_PISTON,
+    PRELUBE_PUMP,
+    FLOATING_ROD_BEARINGS,
+)
 #: engines without oil pressure: nothing of a gauge or a pressure lamp holds of them
 UNPRESSURED: tuple[Finding, ...] = (SPLASH_LUBRICATED, DRIP_OILED, OIL_BURNT_WITH_FUEL)
 

@@ -33,9 +33,8 @@ SIDE_VALVE_V8 = Layout(
     source=idea_from(sources.SIDE_VALVE_V8_PUMPS),
     also=("flathead v8", "side valve v8", "flatty", "L-head v8"),
 )
-#: what an engine without an oil pump has not
-_NOT_WITHOUT_A_PUMP = (
-    *DRIVES,
+#: what an engine without oil pressure has not
+_NOT_WITHOUT_PRESSURE = (
     features.DRY_SUMP,
     features.OVERHEAD_CAM,
     features.CHAIN_TENSIONERS,
@@ -54,7 +53,7 @@ OPEN_CRANK = Layout(
     id="open_crank",
     says="hit-and-miss or other open-crank engine: drip oilers and grease cups, no oil pump",
     has=(features_kinds.DRIP_OILED, features_build.NO_OIL_FILTER),
-    lacks=_NOT_WITHOUT_A_PUMP,
+    lacks=(*DRIVES, *_NOT_WITHOUT_PRESSURE),
     source=idea_from(sources.GAS_ENGINE_HANDBOOK),
     also=("hit and miss", "hit-and-miss", "open crank", "hot bulb", "farm engine"),
 )
@@ -62,7 +61,7 @@ SPLASH_ENGINE = Layout(
     id="splash_engine",
     says="old engine oiled by splash alone: dippers or a slinger, no oil pump and no gauge",
     has=(features_build.SPLASH_LUBRICATED, features_build.NO_OIL_FILTER),
-    lacks=_NOT_WITHOUT_A_PUMP,
+    lacks=(*DRIVES, *_NOT_WITHOUT_PRESSURE),
     source=idea_from(sources.SMALL_ENGINE_SPLASH),
     also=("splash lubricated", "dipper engine", "splash oiled"),
 )
@@ -92,7 +91,7 @@ BURNT_OIL_TWO_STROKE = Layout(
         features_build.ROLLER_CRANKSHAFT,
         features_build.NO_OIL_FILTER,
     ),
-    lacks=(*_NOT_WITHOUT_A_PUMP, features.DIESEL, features.PUSHROD_ENGINE),
+    lacks=(*_NOT_WITHOUT_PRESSURE, features.DIESEL, features.PUSHROD_ENGINE),
     source=idea_from(sources.TWO_STROKE_OIL_TESTS),
     also=("two stroke", "2 stroke", "two-stroke outboard", "oil injection two stroke", "premix"),
 )

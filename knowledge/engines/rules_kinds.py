@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.alarm import Alarm
 from knowledge.engines import features, features_build, features_kinds
 from knowledge.engines.features_kinds import has_no_pressure
-from knowledge.model import Cause, Severity, Station
+from knowledge.model import Cause, Reading, Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Conclusions, Known, cannot_be, example, less_common, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
@@ -18,8 +18,10 @@ from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_phasers
+from knowledge.units import PSI
 
 rule = rules_of(Station.ASSEMBLY)
+_SIX_AT_IDLE = Reading(900.0, 363.0, 6 * PSI)
 
 #: of stations of the pump's side, what an engine with pistons and a crank has and a rotary has not
 NOT_IN_A_ROTARY: tuple[Cause, ...] = (
@@ -195,4 +197,31 @@ def rollers_show_their_oil_at_the_tank(known: Known) -> Conclusions:
             "roller big ends need flow, not pressure: tank cap off, oil must come back within a minute "
             "of each start, in spurts with air (the return pump moves more than the feed); if none: stop",
             lets_run=True,
+        )
+
+
+@rule(
+    source=idea_from(sources.ROLLER_V_TWIN_PRESSURES),
+    matches=[example(features.DRY_SUMP, features.IN_A_VEHICLE, readings=[_SIX_AT_IDLE])],
+    non_matches=[
+        example(features.DRY_SUMP, features.IN_A_VEHICLE),
+        example(features.DRY_SUMP, readings=[_SIX_AT_IDLE]),
+        example(
+            features.DRY_SUMP,
+            features.IN_A_VEHICLE,
+            features_kinds.ROLLER_BIG_ENDS,
+            readings=[_SIX_AT_IDLE],
+        ),
+    ],
+)
+def big_ends_decide_what_is_enough(known: Known) -> Conclusions:
+    """Plain big ends of a motorcycle need full pressure, rollers a few psi: say which they are."""
+    rollers = features_kinds.ROLLER_BIG_ENDS
+    said = known.has(rollers) or known.lacks(rollers)
+    cycle = known.has(features.DRY_SUMP) and known.has(features.IN_A_VEHICLE)
+    if cycle and not said and any(r.rpm > 0.0 for r in known.readings()):
+        yield Alarm(
+            Severity.CARE,
+            "big ends decide what is enough: plain shells need full pressure, rollers only flow (3 to 7 "
+            "psi at idle is printed for some); record roller_big_ends=yes or no",
         )

@@ -7,6 +7,7 @@ from knowledge.engines.features_kinds import UNPRESSURED, has_no_pressure
 from knowledge.model import Cause, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns
 from knowledge.rule_api import Conclusions, Known, cannot_be, example, more_common, rules_of
+from knowledge.stations.assembly import causes_left_out
 from knowledge.stations.causes import CAUSES
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
@@ -65,6 +66,7 @@ def splashed_engine_has_no_pump(known: Known) -> Conclusions:
             if cause.station in PRESSURE_FED and cause not in still:
                 yield cannot_be(cause)
         yield cannot_be(oil_causes_condition.OIL_HOT_NORMAL)
+        yield cannot_be(causes_left_out.PUMP_DRIVE_LEFT_OUT)
         yield more_common(oil_causes.OIL_LEVEL_LOW)
 
 

@@ -11,6 +11,7 @@ import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
+from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
 from knowledge.model import Severity
@@ -175,3 +176,81 @@ def test_rollers_have_no_shells_to_wear() -> None:
     assert not causes & {"bearing_wear_rods", "bearing_spun", "bearing_wrong_size"}
     plain = {r.cause.id for r in engine("dry_sump_motorcycle").ranking}
     assert "bearing_wear_rods" in plain
+
+
+def test_of_a_motorcycle_the_big_ends_are_asked_for() -> None:
+    """The same 5 psi is a stop on plain shells and normal on rollers: who has not said is asked."""
+    five = READING.format(no=1, rpm=900, psi=5)
+    asks = [
+        any("roller_big_ends" in a.says for a in engine(*kind, five).alarms)
+        for kind in (
+            ("dry_sump_motorcycle", ""),
+            ("dry_sump_motorcycle", '"roller_big_ends"'),
+            ("dry_sump_race", ""),
+        )
+    ]
+    assert asks == [True, False, False]
+
+
+# ------------------------------------------------------------------ putting it together
+
+
+def tasks(layout: str, has: str = "") -> set[str]:
+    sheet = Signoff(engine(layout, has), 0.8, whole=True)
+    return {i.task.id for i in (*sheet.items, *sheet.later)}
+
+
+@pytest.mark.parametrize(
+    ("layout", "has", "wanted", "never"),
+    [
+        (
+            "open_crank",
+            "",
+            "cups_and_drips_feed bearings_felt_by_hand",
+            "pump relief oil_in filter",
+        ),
+        ("splash_engine", "", "dippers_set level_for_splash oil_in", "pump relief pressure filter"),
+        (
+            "burnt_oil_two_stroke",
+            "",
+            "injection_oil_bled oil_use_measured",
+            "pump relief pressure filter rod_clearance caps_torqued sump",
+        ),
+        (
+            "trough_engine",
+            "",
+            "troughs_set dippers_set oil_seen_at_troughs",
+            "priming_pressure_reached",
+        ),
+        ("rotary_engine", "", "front_cover_ring_backed two_reliefs_in_place", "rod_caps ring_gaps"),
+        (
+            "dry_sump_motorcycle",
+            '"roller_big_ends"',
+            "return_seen_at_tank tank_holds_overnight",
+            "rod_clearance_fitted main_clearance_fitted shells",
+        ),
+        ("dry_sump_motorcycle", "", "return_seen_at_tank rod_clearance_fitted", "dippers"),
+        ("slow_diesel", "", "prelubed_by_its_pump pressure_at_hot_idle", "dippers"),
+        ("side_valve_v8", '"floating_rod_bearings"', "floating_shells_measured", "dippers"),
+        ("heavy_diesel", "", "jet_valves_shut piston_jets_aimed", "dippers"),
+        (
+            "distributor_v8",
+            "",
+            "pressure_at_hot_idle",
+            "dippers cups injection prelubed front_cover",
+        ),
+    ],
+)
+def test_sign_off_asks_for_what_the_kind_has(
+    layout: str, has: str, wanted: str, never: str
+) -> None:
+    called = tasks(layout, has)
+    assert set(wanted.split()) <= called
+    assert not [t for t in called for word in never.split() if t.startswith(word)]
+
+
+@pytest.mark.parametrize("layout", [x for x in BOOK.layouts if x not in ("unknown",)])
+def test_nobody_is_asked_for_the_parts_of_a_rare_kind(layout: str) -> None:
+    """No owner of a V8 is asked whether it has drip oilers."""
+    asked = {f.id for f in Signoff(engine(layout), 0.8, whole=True).asks}
+    assert not asked & {"drip_oiled", "trough_fed", "oil_burnt_with_fuel", "rotary_piston"}

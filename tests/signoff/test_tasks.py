@@ -10,7 +10,7 @@ import pytest
 from knowledge import contents_work
 from knowledge.applying import applies
 from knowledge.book import the_book
-from knowledge.engines import features, features_build
+from knowledge.engines import features, features_build, features_kinds
 from knowledge.engines.features import (
     DRY_SUMP,
     FLOATING_PICKUP,
@@ -84,7 +84,9 @@ def test_ids_mean_one_thing() -> None:
 @every(TASKS, ids)
 def test_guards_and_features_are_in_the_book(task: Task) -> None:
     assert all(BOOK.causes.get(c.id) is c for c in task.guards)
-    known = {f for m in (features, features_build) for f in all_in(m.__name__, Finding)}
+    known = {
+        f for m in (features, features_build, features_kinds) for f in all_in(m.__name__, Finding)
+    }
     assert known >= {*task.only_with, *task.not_with}
     assert not set(task.only_with) & set(task.not_with)
     assert all(BOOK.findings.get(f.id) is f for f in task.after)
