@@ -12,6 +12,7 @@ from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.service import ran_well
 from diagnose.understanding.work.before_work import well_until
 from diagnose.understanding.work.jobs import Job, jobs, served
+from diagnose.understanding.work.run_since import run_since
 from diagnose.understanding.work.since_then import shown_at_the_start, there_since
 from diagnose.understanding.work.work import tried, troubles_of
 from knowledge.lexicon.stance.stance import NEGATION
@@ -122,6 +123,9 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         ],
         "rebuilt 3 weeks ago, since then it ran fine": ["earlier whole_engine rebuilt 3 weeks"],
         "dry sump, crank shells new": ["earlier bearings renewed"],
+        "rebuilt straight six, 50 hours": ["earlier whole_engine rebuilt 2 months"],
+        "full rebuild, 500 miles on it": ["earlier whole_engine rebuilt 2 weeks"],
+        "rebuilt engine, 20 hours of work": ["earlier whole_engine rebuilt"],
     }
 )
 def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
@@ -147,6 +151,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             then = there_since(job, behind) if before and not ran else None
             if then is not None:
                 words, before = (*words, then), "straight before"
+            if not before and (ran_since := run_since(job)):
+                before, words = ran_since[0], (*words, ran_since[1])
             hands = _hands(line, job)
             if not job.area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
                 continue

@@ -177,6 +177,9 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "single cylinder",
         "one|single lung|pot",
         "small diesel|tractor|engine",
+        "twin|single on|in|driving|powering a|the|my|our|his generator|genset",
+        "generator|genset with|, a? twin|single engine|, from|by|on",
+        "portable generator|genset",
     ),
     Trait.RADIAL: ("radial",),
     Trait.OHC: (
