@@ -129,6 +129,11 @@ _WRITTEN: tuple[tuple[str, str], ...] = (
         r"|(?<=\brev it to )|(?<=\brev it up to )|(?<=\brevved to )|(?<=\brevved up to )|(?<=\brev to )|(?<=\brevs to )|(?<=\bhold it at )|(?<=\bheld at ))"
         r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)\b(?!\s*(?:psi|kpa|miles|km|hours|hrs|mi|rpm))",
     ),
+    (  # "15 psi idle 40 psi 3000", "40 hot 3000"
+        "rpm",
+        r"(?:(?<=\dpsi )|(?<=\d psi )|(?<=\dlbs )|(?<=\d lbs )|(?<=\dbar )|(?<=\d bar )|(?<=\d hot )|(?<=\d cold )|(?<=\d warm ))"
+        r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)(?=\s*(?:$|[,.;)]|(?:and|then|hot|cold|warm|but)\b))",
+    ),
     (  # "2000 rpm 40 psi, 3000 55 psi"
         "rpm",
         r"(?P<a>[5-9][05]0|[1-7],?\d[05]0)(?P<k>)(?=\s+\d{1,3}(?:\.\d+)?\s*(?:psi|lbs?|bar)\b)",

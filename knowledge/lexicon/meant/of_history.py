@@ -74,6 +74,12 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     ),
     "-high_mileage": (
         Otherwise(said=_set("new"), beside=_CONSUMABLES),
+        # "oil is due, 14000 miles on it": so old is the oil
+        Otherwise(
+            anywhere=_set("oil"),
+            also=_set("due black dark old change changed overdue"),
+            unless=_set("engine motor clock odometer car truck van boat bike tractor from"),
+        ),
         # "drove it several thousand miles like that"
         Otherwise(
             said=_set("few couple several two three"),

@@ -51,6 +51,14 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         # "a sender with a red light in the dash"
         Otherwise(then=_set("in on the my"), beside=_FITTED_WITH, unless=_LAMP_DOES),
     ),
+    # "the gauge goes up normal"
+    "=lost": (
+        Otherwise(
+            said=_set("goes went"),
+            then=_set("up to back right straight from normal fine well past over round good"),
+            unless=_set("zero nothing nil none dead"),
+        ),
+    ),
     "=lost power": (
         # "can't rev over 2000 or the alarm goes off"
         Otherwise(said=_REV, then=_set("the or without because , -") | _ALARMS, anywhere=_ALARMS),

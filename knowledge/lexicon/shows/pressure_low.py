@@ -77,6 +77,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "starved|starving|starves|starvation|oil-starvation",
         f"{_P} down|off by|about|around|some|@pressure|@number @pressure|@number?",
         f"{_P} is|was|now|about|some|a? down|low|off by? about? @pressure|@number",
+        "@pressure less|lower|down .. than|from|on before|it|used|normal|usual|was|what|last|always",
         f"{_P} @pressure|@number down|low|short|off|under|below",
         "drop|fall|decrease|reduction|dip in oil? pressure",
         "oil? pressure =drop|=fall|=dip|=sag",

@@ -10,6 +10,7 @@ _LAMP_OR_SOUNDER = "light|lamp|buzzer|alarm|beeper|bleeper|sounder|annunciator"
 #: what shows, by what is said
 SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NORMAL: (
+        f"{_P} goes|comes|came|went|rises|rose|climbs|builds =up to|as|like? normal|normally|usual|always|fine|nicely",
         f"{_P} is|was|reads|looks|seems|stays|are|comes|goes|returns|came|went|back|to|as|all|shows|back|to|perfectly? "
         "good|fine|normal|ok|okay|great|perfect|healthy",
         f"{_P} is|was|reads|looks|seems|stays|are|shows|all|back|to|came|comes right",

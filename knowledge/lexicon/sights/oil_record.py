@@ -10,6 +10,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "oil_overdue": (
         "oil has|had|was|is never|not|hadnt|hasnt been? changed or|and|nor? topped|filter|checked|looked? up|at? for|in a? ages|long|years|while",
         "oil|service .. overdue|ancient",
+        "oil|service|it is|was|its =due|=black|=dark , @toofar|@thousands on|in it|her",
+        "oil has|with|is @toofar on|old it?",
         "oil is|was|in|it|which|thats|over|about|now? is|was|in|it|over|about? @years old",
         "never changed the|its? oil",
         "oil? never changed since|from|in new|@years|years|ages",

@@ -1,0 +1,33 @@
+"""Figures in a row without "at", differences from before, and what a word says of another thing."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+#: the words, and all that is read of them
+SAID: tuple[tuple[str, set[str]], ...] = (
+    (
+        "at startup 70 psi, after warm 15 psi idle 40 psi 3000",
+        {"reading 70 psi at start", "reading 15 psi hot, idle", "reading 40 psi hot, 3000 rpm"},
+    ),
+    ("15 psi idle 40 psi 3000", {"reading 15 psi idle", "reading 40 psi 3000 rpm"}),
+    (
+        "70 cold 15 hot idle 40 hot 3000",
+        {"reading 70 psi cold", "reading 15 psi hot, idle", "reading 40 psi hot, 3000 rpm"},
+    ),
+    ("gauge goes up as normal", {"behaviour normal"}),
+    ("after an hour the pressure goes", {"behaviour lost late in a run"}),
+    ("oil is due, 14000 miles on it", {"finding oil_overdue present"}),
+    ("engine has 14000 miles on it", {"finding high_mileage absent"}),
+    ("now 20 psi less at cruise than before", {"behaviour low at speed"}),
+    ("10 pounds down on normal", {"behaviour low"}),
+)
+
+
+@pytest.mark.parametrize(("words", "wanted"), SAID, ids=[c[0] for c in SAID])
+def test_short_rows(words: str, wanted: set[str]) -> None:
+    """That is read, and nothing else."""
+    assert {fact.short for fact in read(words, the_book()).facts} == wanted
