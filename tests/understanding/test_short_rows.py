@@ -24,6 +24,19 @@ SAID: tuple[tuple[str, set[str]], ...] = (
     ("engine has 14000 miles on it", {"finding high_mileage absent"}),
     ("now 20 psi less at cruise than before", {"behaviour low at speed"}),
     ("10 pounds down on normal", {"behaviour low"}),
+    (
+        "oil smells of diesel and is too high on the stick",
+        {"finding fuel_smell present", "finding level_high present"},
+    ),
+    ("swapped the gauges, still port", {"trial other_gauge no difference"}),
+    (
+        "oil tank is empty after standing all winter, sump is full of oil",
+        {
+            "finding wet_sumps present",
+            "finding stood_long present",
+            "earlier storage straight before",
+        },
+    ),
 )
 
 

@@ -76,6 +76,8 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(then=_WATERS),
     ),
     "level_correct": (
+        # "the tank is empty, the sump is full": the oil is in the wrong place
+        Otherwise(said=_set("full"), anywhere=_set("tank"), also=_set("empty drained emptied")),
         # "it comes level again and it is OK"
         # "the dipstick is the right one"
         Otherwise(said=frozenset(["right"]), then=_set("one down off")),  # "was right down"

@@ -103,6 +103,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "overfull|overfilled|overfilling",
         "over full|filled",
         "far|way? too much oil",
+        "too|way|well|very|much|far|rather too? high on|up the? dipstick|stick|gauge-rod|dip-stick",
         f"way|well|far|inch|inches|much|@length|@volume above|over|past the? {_FULL}|{_MARK} {_MARK}?",
         "@volume|quarts|litres|liters too much|many|high",
         "way|far|much too much|many quarts|litres|liters|oil|in|=it|there",

@@ -87,6 +87,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "dipstick|stick is|was @length too? short|long|shorter|longer",
     ),
     "wet_sumps": (
+        "tank|it =empty|=emptied|=empties|=drained after|over|during|since standing|winter|storage|months|the-winter|sitting|lay-up|all|a the? winter|month|months?",
+        "after|over|during|since standing|winter|storage|months|the-winter|sitting|lay-up .. tank is|was|now|all|nearly|found? =empty|=drained|=low",
         "tank is|was|found|nearly|almost|completely? nearly|almost|completely? empty|drained|low|dry and|with|, all? the? oil|sump|crankcase|crankcases|engine is|was|all|completely? full|flooded|in|brimming",
         "oil|tank|it drains|drained|bleeds|seeps|creeps|leaks|ends|siphons back|down|through|past|up? into|in|to|through the? sump|crankcase|crankcases|cases|pump .. overnight|standing|stood|week|weeks|parked|winter",
         "wet sumps|sumping|sumped|sump when|while|after|overnight|standing|badly|again",

@@ -13,6 +13,7 @@ _SHOWN = "light|lamp|flicker|flickering|noise|knock|tick|ticking|rattle|buzzer|a
 #: what came of it, by what is said
 RESULTS: dict[Result, tuple[str, ...]] = {
     Result.NO_DIFFERENCE: (
+        "still|stayed|stays|again|remained|remains on|at|with? the? =port|=starboard|=same side|engine|bank|one?",
         "stays|stayed|stay|remains|remained with the|that|same same? engine|motor|side",
         f"no|zero|little|@not {_ADJ}? {_ADJ}? change|difference|effect|improvement|joy|luck|better|help|good|avail|dice|"
         "success|cure|gain|odds",
