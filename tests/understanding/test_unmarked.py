@@ -62,6 +62,34 @@ def test_cut_where_a_statement_begins(text: str) -> None:
     assert clauses(text) == CUT[text]
 
 
+def test_a_cut_is_no_part_of_what_is_read_behind_it() -> None:
+    """The throttle before the cut is not what is on the full mark."""
+    facts = read("goes off if i touch the throttle oil is on the full mark and clean", BOOK).facts
+    assert {"finding level_correct present", "finding oil_looks_clean present"} <= {
+        f.short for f in facts
+    }
+
+
+def test_what_one_says_of_another_engine_ends_where_a_sentence_begins() -> None:
+    """A long text without marks is cut into sentences, so that a guess does not reach to its end."""
+    facts = read(
+        "the light comes on at idle and the bloke at the shop reckons the bearings are worn out "
+        "i drained the oil and it stank of petrol the oil pressure is low hot at idle as well",
+        BOOK,
+    ).facts
+    short = {f.short for f in facts}
+    assert {"finding fuel_smell present", "behaviour low idle, hot"} <= short
+    assert not any("shells" in s or "bearing" in s for s in short)
+
+
+def test_a_denial_ends_where_work_begins() -> None:
+    """A "no" denies what it stands before, not the work or the oil named after it."""
+    facts = read(
+        "light on at idle no rattles straight 30 in it put a new switch on no change", BOOK
+    )
+    assert {"trial new_sender no difference", "oil SAE 30"} <= {f.short for f in facts.facts}
+
+
 @pytest.mark.parametrize("text", WHOLE)
 def test_one_statement_stays_whole(text: str) -> None:
     assert not any(t.start == t.end for line in Paragraph(text, LEXICON).lines for t in line.tokens)

@@ -8,6 +8,7 @@ from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.text import Sentence, Token, clause_at
 from knowledge.lexicon.stance.stance import ENDS_NEGATION, NEGATION
 from knowledge.lexicon.stance.stance_words import AUXILIARIES, CANNOT, NONE_ARE, SUBJECTS, WARNED_BY
+from knowledge.lexicon.words.openings import DOING, LEADS_TO_DONE, WITH_OBJECT
 from knowledge.reports.words import LOSSES, Result
 
 _NEGATION = frozenset(NEGATION)
@@ -43,7 +44,7 @@ def _stops(tokens: Sequence[Token], negation: int, at: int, own: Mapping[int, in
         (negation in own and at >= own[negation] and tokens[at].word in JOINS)
         or tokens[at].word in ENDS_NEGATION
         or (word in CANNOT and _or_it_warns(tokens, at))
-        or (word in _OF_NOUNS and _begins(tokens, at))
+        or (word in _OF_NOUNS and (_begins(tokens, at) or _something_done(tokens, negation, at)))
     )
 
 
@@ -67,6 +68,16 @@ def _begins(tokens: Sequence[Token], at: int) -> bool:
     """Whether a statement begins at a word: "no drip on the ground it does blow smoke"."""
     after = tokens[at + 1].word if at + 1 < len(tokens) else ""
     return tokens[at].word in SUBJECTS and after in AUXILIARIES
+
+
+def _something_done(tokens: Sequence[Token], negation: int, at: int) -> bool:
+    """Whether a thing done with its object, or a grade, begins there: "no rattles put a new switch on"."""
+    if at <= negation + 1 or tokens[at - 1].word in LEADS_TO_DONE:
+        return False
+    if "grade" in tokens[at].kinds:
+        return True
+    after = tokens[at + 1].word if at + 1 < len(tokens) else ""
+    return tokens[at].word in DOING and after in WITH_OBJECT
 
 
 def _runs_on(sentence: Sentence, at: int) -> bool:

@@ -56,7 +56,7 @@ def _is_mended(fact: Fact, paragraph: Paragraph) -> bool:
     """Whether a word for mending stands straight before or behind the words of a fact."""
     first, last = fact.spans[0][0], fact.spans[-1][1]
     for line in paragraph.lines:
-        places = [k for k, t in enumerate(line.tokens) if first <= t.start and t.end <= last]
+        places = [k for k, t in enumerate(line.tokens) if first <= t.start < last and t.end <= last]
         if not places or any(line.word(k) in MENDED for k in places):
             continue
         return (

@@ -12,7 +12,7 @@ from typing import Protocol
 from diagnose.lookup.tokens import stem
 from diagnose.understanding.words.figures import figures
 from diagnose.understanding.words.unmarked import openings
-from diagnose.understanding.words.written_out import written_out
+from diagnose.understanding.words.written_out import is_oil_pressure, written_out
 from knowledge.lexicon.stance.stance import NOT
 from knowledge.lexicon.words.spelling import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
 from knowledge.synonyms import IRREGULAR
@@ -284,10 +284,10 @@ def _tokens(text: str, spelling: Spelling) -> list[Token]:
 
 
 def _marked(tokens: list[Token]) -> list[Token]:
-    """Tokens with a comma of no width where a statement begins without one."""
-    for place in reversed(list(openings(tokens))):
-        at = tokens[place].start
-        tokens.insert(place, Token(at, at, ",", ",", frozenset({"mark"})))
+    """Tokens with a comma or a stop of no width, behind the word before, where a mark is missing."""
+    for place, stops in reversed(list(openings(tokens))):
+        at, mark = tokens[place - 1].end, "." if stops else ","
+        tokens.insert(place, Token(at, at, mark, mark, frozenset({"mark"})))
     return tokens
 
 
@@ -319,7 +319,10 @@ def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:
             at += 1
             continue
         word = piece[0].lower()
-        if word[0].isalnum():
+        if is_oil_pressure(text, piece):
+            out.append(Token(at, at, "oil", stemmed("oil")))
+            out.append(Token(at, piece.end(), "pressure", stemmed("pressure")))
+        elif word[0].isalnum():
             word = spelling.right(spelled(word))
             out.append(Token(at, piece.end(), word, stemmed(word)))
         else:

@@ -14,9 +14,11 @@ from typing import Protocol
 from knowledge.lexicon.words import openings as words
 
 LEAST = 7  #: words; shorter stretches are not cut
+LONG = 25  #: words of a stretch that holds several sentences
 _APART = 3  #: words of the shortest statement without a figure
 _FRONTED = 7  #: words of a beginning that says when: "on the return road it ..."
 _LONGEST_NAME = 3  #: modifiers before a noun
+_SAID_WITHIN = 4  #: words from "told me" to what was said
 
 
 class Piece(Protocol):
@@ -31,18 +33,23 @@ class Piece(Protocol):
         """Of a number; 'mark' of punctuation."""
 
 
-def openings(tokens: Sequence[Piece]) -> Iterator[int]:
-    """Places, in order, of the words before which a mark is missing."""
+def openings(tokens: Sequence[Piece]) -> Iterator[tuple[int, bool]]:
+    """Places, in order, of the words before which a mark is missing; whether it is a full stop."""
     begin = 0
     for end in [i for i, t in enumerate(tokens) if "mark" in t.kinds] + [len(tokens)]:
         if end - begin >= LEAST:
             stretch = tokens[begin:end]
             readings = set(_readings(stretch))
-            last = 0
+            last, stopped = 0, 0
             for i in range(2, len(stretch)):
-                if i in readings or (_is_whole(stretch, last, i) and _opens(stretch, i)):
+                whole = _is_whole(stretch, last, i)
+                firm = end - begin >= LONG and whole and _opens_firmly(stretch, i)
+                if i in readings or firm or (whole and _opens(stretch, i)):
                     last = i
-                    yield begin + i
+                    led = {stretch[k].word for k in range(max(stopped, i - _FRONTED), i)}
+                    stops = firm and i - stopped >= LEAST and not led & words.LEADING_IN
+                    stopped = i if stops else stopped
+                    yield begin + i, stops
         begin = end + 1
 
 
@@ -84,6 +91,30 @@ def _opens(stretch: Sequence[Piece], i: int) -> bool:
     if word in words.DOING:
         return before.word not in words.DOERS | words.SUBJECTS and behind in words.OBJECTS
     return before.word not in words.COMPOUNDS and _names_a_subject(stretch, i)
+
+
+def _opens_firmly(stretch: Sequence[Piece], i: int) -> bool:
+    """Whether a statement begins whatever ends before it: a subject with its verb.
+
+    Not behind a word that such a noun belongs to, nor in what somebody says or thinks.
+    """
+    if i + 1 >= len(stretch):
+        return False
+    before, word, behind = stretch[i - 1].word, stretch[i].word, stretch[i + 1].word
+    if before in words.HOLDING | words.COMPOUNDS | words.MODIFIERS | words.JOINING | words.OF_NEXT:
+        return False
+    if any(p.word in words.OF_A_MIND for p in stretch[max(0, i - _SAID_WITHIN) : i]):
+        return False
+    if word in words.PERSONS:
+        return behind in words.DEEDS
+    if word in words.POINTING:
+        return behind in words.FINITE
+    for k in range(i, min(i + _LONGEST_NAME + 1, len(stretch) - 1)):
+        if stretch[k].word in words.SUBJECTS and stretch[k + 1].word in words.FINITE:
+            return True
+        if stretch[k].word not in words.MODIFIERS:
+            return False
+    return False
 
 
 def _names_a_subject(stretch: Sequence[Piece], i: int) -> bool:

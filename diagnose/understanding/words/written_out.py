@@ -12,6 +12,12 @@ _NUMBERED = re.compile(
 _SHORTENED = re.compile(
     r"\b(mech|approx|eng|cyl|incl|elec|press|temp|op|min|max)\.(?= (?:[a-z]|\d))", re.I
 )
+#: "oil pressure" in two letters
+_OIL_PRESSURE = frozenset(["op", "o/p"])
+#: behind "OP" where that is who began a thread
+_PERSON_SAYS = re.compile(
+    r"[ \t]*(?:said|says|wrote|posted|asked|asks|mentioned|needs|should|never|did|does)\b", re.I
+)
 #: "at tick over", no lifters that "tick over 3000 rpm"
 _TICKOVER = re.compile(
     r"\b((?:at|on|hot|cold|the|of|fast|slow|normal|psi|bar|lbs?|pounds|\d+) )tick(?: |-)over\b"
@@ -49,3 +55,14 @@ def written_out(text: str) -> str:
     text = _SO_MANY.sub(lambda m: m[1] + " ", text)
     text = _SHORTENED.sub(lambda m: m[1] + " ", text)
     return _TICKOVER.sub(lambda m: m[1] + "tickover ", text)
+
+
+def is_oil_pressure(text: str, piece: re.Match[str]) -> bool:
+    """Whether a word is short for the oil pressure.
+
+    >>> is_oil_pressure("OP 28", re.compile(r"OP").match("OP 28"))
+    True
+    >>> is_oil_pressure("OP says", re.compile(r"OP").match("OP says"))
+    False
+    """
+    return piece[0].lower() in _OIL_PRESSURE and not _PERSON_SAYS.match(text, piece.end())

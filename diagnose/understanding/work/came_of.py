@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from diagnose.understanding.sentences.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.before_work import as_low_before, came_after
 from diagnose.understanding.work.came_to import (
+    is_old,
     made_pressure,
     pressure_after,
     short_of_usual,
@@ -47,6 +48,8 @@ class Story:
     troubles: list[tuple[int, int]]  #: where one is named: the number of the sentence, the token
     unit: str  #: of pressures without one
     built: bool = False
+    worked: list[Job] = field(default_factory=list)  #: all work, in its order
+    own: list[Job] = field(default_factory=list)  #: of it, what may be a trial
 
     def trouble_before(self, line: Line, at: int) -> bool:
         """Whether a trouble is named before a token of a sentence."""
@@ -139,6 +142,8 @@ def _is_no_result(trial: Trial, mark: Mark[Result]) -> bool:
     """Whether it came of other things, or leaves the pressure short of what it was."""
     if not trial.is_here and comes_otherwise(trial.line, mark):
         return True  # "new oil. Put a gauge on and got 20"
+    if not trial.is_here and is_old(trial.job) and _names_a_figure(trial.line, mark):
+        return True  # "the pump was renewed two years ago. 9 psi at hot idle"
     helped = mark.value is Result.HELPED
     return helped and short_of_usual(trial.line, mark)  # "Now 0.6 bar hot, used to be 2 bar"
 

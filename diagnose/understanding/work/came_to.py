@@ -51,7 +51,7 @@ def pressure_after(
     paragraph: Paragraph, line: Line, job: Job, own: Sequence[Job], unit: str
 ) -> Mark[Result] | None:
     """What the pressure straight behind work says came of it, beside the lowest read before."""
-    if job.line is not line or job.begins_it or job.area == "whole_engine" or _is_old(job):
+    if job.line is not line or job.begins_it or job.area == "whole_engine" or is_old(job):
         return None
     clause = line.clause(job.first)
     if any(line.word(k) in CAME_IF for k in range(clause.first, job.first)):
@@ -91,7 +91,7 @@ def short_of_usual(line: Line, mark: Mark[Result]) -> bool:
 
 def was_and_now(line: Line, job: Job) -> Mark[Result] | None:
     """What two pressures say on both sides of work: "had 20, changed the sender, now I have 5"."""
-    if job.line is not line or job.begins_it or _is_old(job):
+    if job.line is not line or job.begins_it or is_old(job):
         return None
     places = [k for k in range(len(line.tokens)) if pressures_at(line, k)]
     before = [k for k in places if k < job.first]
@@ -109,7 +109,7 @@ def was_and_now(line: Line, job: Job) -> Mark[Result] | None:
     return Mark(value, behind[0], behind[0] + 1)
 
 
-def _is_old(job: Job) -> bool:
+def is_old(job: Job) -> bool:
     """Whether the work was done some time before: what is read now did not come of it at once."""
     before, _ = job.before()
     return bool(before) and before != "straight before"

@@ -17,6 +17,7 @@ from diagnose.understanding.words.service import (
     years_since,
 )
 from diagnose.understanding.work.pairing import WITH, may_be_it, names_another, paired
+from diagnose.understanding.work.put_on import only_put_back
 from diagnose.understanding.work.which_part import pumps, rebuilt_another
 from knowledge.lexicon.words.joints import UNTIL_DONE
 from knowledge.lexicon.work.beside_work import (
@@ -265,6 +266,7 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
     found = [j for j in found if not _comes_with(j, found)]
     found += [_and_filter(j) for j in found if j.area == "oil_change" and _names_filter(j)]
+    found = [j for j in found if not only_put_back(j.line, j.whole, j.area, found)]
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Protocol
 
 from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
@@ -17,6 +18,14 @@ _OFF_FOR = frozenset(["last", "in", "over", "to", "for", "because", "again", "tw
 _BUILT_IN = frozenset(["fitted", "installed", "added", "welded", "replaced", "renewed"])
 PUT = frozenset(["put", "stuck", "threw", "popped", "bunged", "slapped"])
 COPULA = frozenset(["was", "is", "were", "are"])
+
+
+class _Ends(Protocol):
+    """Work that was done."""
+
+    @property
+    def last(self) -> int:
+        """The token behind it."""
 
 
 def taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
@@ -55,3 +64,13 @@ def says_where_to(
         return False
     put = line.word(action.first) in PUT or line.word(action.first) in _BUILT_IN
     return put and any(0 <= action.first - p.last <= 2 for p in parts if p is not part)
+
+
+def only_put_back(
+    line: Line, whole: Mark[object], area: str | None, others: Sequence[_Ends]
+) -> bool:
+    """Whether only what was off for work on a part went back: "cleaned the screen, put it back together"."""
+    together = area == "whole_engine" and {"back", "together"} <= line.words(
+        whole.first, whole.last
+    )
+    return together and any(o.last <= whole.first for o in others)

@@ -10,6 +10,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact, Value, reader
 from diagnose.understanding.words.phrases import Mark
+from diagnose.understanding.work.beside_before import by_readings, read_in
 from diagnose.understanding.work.came_of import Story, Trial, came_of, in_the_end
 from diagnose.understanding.work.came_to import PRIMING
 from diagnose.understanding.work.jobs import Job, jobs
@@ -89,6 +90,18 @@ _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. 
         "pressure was just as low before the pump was changed": ["trial new_pump no difference"],
         "pressure low, was low before the rebuild as well": ["trial engine_rebuilt no difference"],
         "20w50, no knocks, lamp goes out straight away": [],
+        "8 psi at hot idle. New pump fitted. Ran it an hour. 25 psi at hot idle": [
+            "trial new_pump cured"
+        ],
+        "8 psi at hot idle. New sender fitted. 9 psi hot at idle": [
+            "trial new_sender no difference"
+        ],
+        "8 psi at hot idle. New pump fitted. 60 psi cold": [],
+        "8 psi at hot idle. The pump was renewed two years ago. 9 psi hot at idle": [],
+        "8 psi at hot idle. New pump fitted. A test gauge shows 25 psi at hot idle": [],
+        "8 psi at hot idle. Cleaned the screen and put it back together. 25 psi at hot idle": [
+            "trial pickup_cleaned cured"
+        ],
         "low pressure. looped the hoses past the cooler, back to 55": [
             "trial cooler_bypassed cured"
         ],
@@ -123,6 +136,16 @@ def troubles_of(paragraph: Paragraph) -> list[tuple[int, int]]:
 def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
     story = Story(paragraph, troubles_of(paragraph), unit_of(paragraph))
+    said = list(_said(paragraph, story))
+    known = {job.trial for job, _, _ in said}
+    silent = [j for j in story.own if j.trial not in known]
+    yield from said
+    if silent:
+        yield from by_readings(paragraph, silent, read_in(paragraph), story.worked)
+
+
+def _said(paragraph: Paragraph, story: Story) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
+    """Each trial of which words say what it did; notes in the story what work there was."""
     waiting: list[Job] = []
     silent = 0  #: sentences since the last that named work or a result
     seen: set[str | None] = set()
@@ -141,6 +164,8 @@ def tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line
             results = [r for r in results if r != said]
         seen |= {j.trial for j in named}
         own = [j for j in named if not _is_step(j, named)]
+        story.worked += every
+        story.own += own
         rest = _of_the_rest(line, results)
         known = [
             Trial(story, job, line, named, result_of(job, results, line, named))

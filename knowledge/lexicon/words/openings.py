@@ -73,12 +73,43 @@ STATING = _words(
     "over under same no stands stood sank sinks hung found smells stinks blinks blinked whistles weeps "
     "leaks cured put"
 )
+#: verbs of a statement that is whole with its noun, whatever stands before it
+FINITE = _words(
+    "is are was were isnt wasnt arent has had hasnt reads read shows showed drops dropped falls fell goes went comes "
+    "came stays stayed sits sat looks looked makes made gives gave flickers flickered bounces bounced jumps jumped "
+    "holds held climbs climbed rises rose feels felt moves moved doesnt didnt wont smells smelt smelled stinks stank "
+    "hovers hovered varies turned seized died started stopped uses used now"
+)
+#: of what somebody says, thinks or feels: what is behind them is no statement of its own
+OF_A_MIND = _words(
+    "sure worried afraid told tell tells convinced hope hopes hoping think thinks thinking thought wonder wondering "
+    "wondered suppose supposed guess guessing says say saying said reckon reckons swear swears swore claim claims "
+    "believe believes suspect suspects suspected doubt doubts mean means meant bet know knows knew certain positive "
+    "assume assumes assumed suggest suggests suggested insists insisted asked asks pretty fear fears like if whether"
+)
+#: lead to what is said behind them: "when I stopped it was at zero", "with it cold the gauge holds 45"
+LEADING_IN = _words("when while if once as until till with whenever because")
+#: belong to the noun behind them, or to who does it: "pump end clearance", "the only thing I did"
+OF_NEXT = _words("end bottom top side thing things one ones everything anything first whose")
+#: what persons do, with which a new statement begins
+DEEDS = _words(
+    "have had did dont didnt cant can could am was were changed replaced renewed swapped fitted installed rebuilt cleaned "
+    "checked measured tried pulled put took drained topped poured primed cranked opened dropped removed found bought "
+    "noticed heard saw added stopped drove ran started shut filled looked cut"
+)
 #: begin a statement where something done stands behind them
 DOING = _words(
     "changed replaced renewed swapped fitted installed rebuilt cleaned checked measured tried pulled put took "
     "drained topped poured primed cranked spun opened dropped removed stripped found bought refitted shimmed stretched ground "
     "reground honed added unplugged disconnected connected hooked screwed bolted tested ran started drove lost "
     "noticed heard stopped shut parked filled refilled fired dipped squirted sucked wiggled towed overheated"
+)
+#: straight behind what is done: its object follows
+WITH_OBJECT = _words("the a an my new another both it all")
+#: before what is done: it is of the words before, "no one changed it", "nothing but changed oil"
+LEADS_TO_DONE = _words(
+    "one body i we he she they who or nor and but to has have had been was were be since after when until before ever "
+    "yet mechanic garage owner shop dealer yard that just in no without not never even"
 )
 #: may stand between what is done and its object
 OBJECTS = _words(

@@ -79,6 +79,8 @@ GAINED = _set("about added another by extra gain gained gave got increased plus 
 #: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and
 #: heat (common practice: 10 psi per 1000 rpm)
 ENOUGH, PLENTY = 15.5, 40.0
+#: beside a pressure of which nothing else is said: it is what came of the work before it
+AT_LAST = _set("now since again steady holds held back retest retested after then")
 #: where a pressure may change although idle stays as it was
 ELSEWHERE_READ = _set("cold cruise cruising high max revs speed top")
 #: verbs of a pressure that "down" may follow
