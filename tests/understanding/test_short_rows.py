@@ -24,6 +24,20 @@ SAID: tuple[tuple[str, set[str]], ...] = (
     ("engine has 14000 miles on it", {"finding high_mileage absent"}),
     ("now 20 psi less at cruise than before", {"behaviour low at speed"}),
     ("10 pounds down on normal", {"behaviour low"}),
+    ("no pressure at all for half a minute then it came up", {"behaviour slow to build"}),
+    (
+        "every morning takes 5 secs",
+        {"behaviour slow to build cold returns under the same condition"},
+    ),
+    ("priming with drill, gauge goes to 60", {"finding drill_gives_good present"}),
+    (
+        "oil light goes off as it cranks. gauge reads 0",
+        {
+            "finding second_instrument_disagrees present",
+            "behaviour normal at start",
+            "behaviour none",
+        },
+    ),
     (
         "oil smells of diesel and is too high on the stick",
         {"finding fuel_smell present", "finding level_high present"},

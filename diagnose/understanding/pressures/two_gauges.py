@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
-from diagnose.understanding.words.facts import Fact, reader
+from diagnose.understanding.words.facts import Fact, Span, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from knowledge.lexicon.shows.instruments_named import (
     FIRST_OF_TWO,
@@ -14,9 +14,11 @@ from knowledge.lexicon.shows.instruments_named import (
     OTHER_OF_TWO,
     READS_RIGHT,
 )
+from knowledge.lexicon.values.beside_numbers import LIGHTS
 from knowledge.reports.words import Shows
 
 _AMISS = frozenset([Shows.LOW, Shows.NONE, Shows.LOST, Shows.UNSTEADY, Shows.FALLING])
+_WELL, _GONE = frozenset([Shows.NORMAL]), frozenset([Shows.NONE])
 _SAYS = 4  #: words from the other gauge to what it shows
 
 
@@ -31,6 +33,10 @@ _SAYS = 4  #: words from the other gauge to what it shows
         "the helm gauge drops to zero, the flybridge one stays steady": [
             "finding second_instrument_disagrees present"
         ],
+        "Oil light goes off as it cranks. Gauge reads zero.": [
+            "finding second_instrument_disagrees present"
+        ],
+        "Oil light goes off as it cranks. Gauge reads 40.": [],
         "one gauge nearly zero, the other one too": [],
         "upper gauge normal, lower one normal": [],
         "fuel gauge low, the other gauge normal": [],
@@ -38,19 +44,33 @@ _SAYS = 4  #: words from the other gauge to what it shows
     }
 )
 def two_gauges(paragraph: Paragraph) -> Iterator[Fact]:
-    """One of two gauges is amiss, and the other shows what it should."""
+    """One of two gauges is amiss, or the gauge alone, and the other, or the lamp, is as it should."""
+    for line, after in pairwise((*paragraph.lines, None)):
+        if line is None or after is None:
+            continue
+        out, none = _shown(line, LIGHTS, _WELL), _shown(after, GAUGES, _GONE)
+        if out and none:
+            yield _disagree((*line.span([out]), *after.span([none])))
+            return
     for line, after in pairwise((*paragraph.lines, None)):
         if line is None or (first := _first(line)) is None:
             continue
         for where in (line, after):
             if where is not None and (other := _other(where, first if where is line else 0)):
                 spans = (*line.span([Mark(True, first - 1, first + 1)]), *where.span([other]))
-                yield Fact(
-                    "finding",
-                    {"what": "second_instrument_disagrees", "state": "present"},
-                    tuple(dict.fromkeys(spans)),
-                )
+                yield _disagree(spans)
                 return
+
+
+def _disagree(spans: tuple[Span, ...]) -> Fact:
+    fields: dict[str, Value] = {"what": "second_instrument_disagrees", "state": "present"}
+    return Fact("finding", fields, tuple(dict.fromkeys(spans)))
+
+
+def _shown(line: Line, by: frozenset[str], shows: frozenset[Shows]) -> Mark[Shows] | None:
+    """The words that say that such an instrument shows this; None where none does."""
+    marks = (m for m in line.stated(line.lexicon.shows) if m.value in shows)
+    return next((m for m in marks if by & line.words(m.first, m.last)), None)
 
 
 def _first(line: Line) -> int | None:

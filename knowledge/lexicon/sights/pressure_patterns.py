@@ -26,6 +26,7 @@ _IT = "engine|motor|it|she|car|boat|truck|tractor|bike|thing"
 #: the finding, by what is said when it is there
 PHRASES: dict[str, tuple[str, ...]] = {
     "second_instrument_disagrees": (
+        f"{_LAMP} works|behaves|goes|comes|operates =off|=out|=normally|=normal|=properly|=correctly|=right|=fine|=perfectly .. ,|but|and|while|yet? the|my? oil? pressure? gauge|needle reads|stays|shows|is|sits|at|on|stuck at|on? zero|0|nothing|nil|dead",
         f"{_NOTHING_OR_LOW} .. {_GAUGE} but|and|yet|while .. {_LAMP} is|stays|stayed|remains|firmly? off|out",
         f"{_LAMP} is|stays|stayed|remains|was|firmly|still? firmly? =off|=out|=dark|=unlit .. gauge .. {_NOTHING_OR_LOW}",
         f"{_GAUGE} .. {_NOTHING_OR_LOW} but|yet|and|while|however .. {_LAMP} @not|is|stays|never off|on|out|come|came|lit",

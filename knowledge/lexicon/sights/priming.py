@@ -36,6 +36,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
     ),
     "drill_gives_good": (
         "got|get|gives|gave|made|makes|had|shows? @pressure|@number on|with|from|off the|a? =drill",
+        "drill =primer|=primes|=priming|=tool .. gives|gave|makes|made|shows|showed|got|gets @pressure|@number",
+        "primed|priming|spun|spinning|spin|turned|drove with|by|using|on a|the|my? electric|cordless|big? drill ,|and|& the|my? gauge|pressure|needle =is|=was|=goes|=went|=comes|=came|=reads|=read|=shows|=showed|=got =to|=up|=at|=about? =about|=to? @pressure|@number",
         "=drill got|gives|gave|made|makes|had @pressure|@number",
         "@pressure|@number on|with|off the|a? =drill",
         "drill .. gives|gave|got|get|makes|made|shows|reads|good|plenty|builds|built good|plenty|full|of? pressure",
