@@ -242,7 +242,9 @@ def since_the_first_start(known: Known) -> Conclusions:
             yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)
         elif Course.RECOVERED in b.course:
             yield is_present(behaviour.LOW_FIRST_MINUTES_THEN_GOOD, PLAIN)
-        elif b.shows in (Shows.NONE, Shows.LOST) and not b.during & PART_OF_A_RUN:
+        elif b.shows in (Shows.NONE, Shows.LOST) and (
+            C.START in b.during or not b.during & PART_OF_A_RUN  # "none after fifteen seconds"
+        ):
             yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
         elif b.shows is not Shows.UNSTEADY:
             sure = LIKELY if b.shows is Shows.LAMP else PLAIN

@@ -76,7 +76,6 @@ BELOW_THE_QUARTER = {
     "oil_level_high": UNSTEADY,
     "pan_dented": "somebody must have struck the sump, which the symptom does not say",
     "pickup_tube_cracked": UNSTEADY,
-    "pickup_tube_loose": UNSTEADY,
     "pump_mount_leak": AFTER_WORK,
     "relief_spring_weak_broken": SELDOM,
     "relief_spring_wrong": AFTER_WORK,

@@ -24,6 +24,8 @@ from knowledge.reports.words import LOSSES, Circumstance, Course, Heat, Shows, S
 _FARTHEST = 5  #: words from "only" to the figure: "will only come up to about 10"
 _FIGURES = frozenset(["pressure", "number", "range"])
 _BETWEEN = (ABOUT | IS | MOVES | SAYS | TOWARDS | frozenset(["a", "the", "build"])) - FALLS
+_DOWN_TO = ["down", "to"]
+_IS_NOW = frozenset(["its", "is", "now", "was"])  #: before "down to 12"
 _LOSSES = frozenset(s.value for s in LOSSES)
 _AT = {
     ("rpm", Speed.IDLE.value): Circumstance.IDLE,
@@ -100,6 +102,8 @@ def _scant(line: Line, fact: Fact) -> Span | None:
     at = next(figures, None)
     if at is None or line.word(at - 1) in OVER | UNDER:
         return None
+    if [line.word(k) for k in (at - 2, at - 1)] == _DOWN_TO and line.word(at - 3) in _IS_NOW:
+        return line.tokens[at - 3].start, line.tokens[at].end
     for k in range(at - 1, max(-1, at - 1 - _FARTHEST), -1):
         if line.word(k) in SCANT:
             return line.tokens[k].start, line.tokens[at].end

@@ -62,17 +62,20 @@ def apart_later(read: Sequence[Pressure]) -> Iterator[Fact]:
         shown = pressures_at(panel.line, panel.mark.last - 1)
         true = [(v, p) for p in beside for v in pressures_at(p.line, p.mark.last - 1)]
         speed = [m for m in panel.near if m.value in RUN]
-        alone = all(m in gauges_named(panel.line) for m in panel.near)
-        if len(shown) != 1 or not true or not alone or speed:
+        bare = [m for m in panel.near if m not in gauges_named(panel.line) and m not in speed]
+        idling = any(m.value in _AT_IDLE for m in speed)  # then the other may be of more revs
+        if len(shown) != 1 or not true or bare or idling:
             continue
         book = panel.line.lexicon.book
         most = book.limits[_PANEL_LIMIT].typical / PSI
         low, at = min(true, key=lambda t: t[0])
         high = max(v for v, _ in true)
         slow = all(m.value not in RUN for m in at.near) or any(m.value in _AT_IDLE for m in at.near)
+        if speed and any(m.value in RUN for m in at.near):
+            continue  # each at its own speed: the rules compare them
         if slow and low - shown[0] >= max(most, _FAR_OFF * low):
             what = "panel_reads_too_low"
-        elif shown[0] - high >= max(most, _FAR_OFF * high):
+        elif not speed and shown[0] - high >= max(most, _FAR_OFF * high):
             what = "panel_reads_too_high"
         else:
             continue

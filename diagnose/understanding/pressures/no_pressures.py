@@ -6,12 +6,14 @@ import re
 
 from diagnose.understanding.sentences.paragraph import Line
 from knowledge.lexicon.engine.traits import KINDS
+from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS
 from knowledge.lexicon.values.beside_numbers import (
     FOLLOWS,
     NO_UNITS,
     OTHER_GAUGES,
     PARTS_OF_DAY,
     SIZED,
+    TEMPERATURES,
     VOLTS,
     WHOSE,
 )
@@ -68,9 +70,21 @@ def of_another_gauge(line: Line, i: int) -> bool:
     volts = said | {t.word for t in line.tokens} if not _says_pressure(line) else said
     if volts & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
         return True
+    if _named_as_heat(line, clause.first, i):
+        return True
     far = line.words(max(clause.first, i - 5), i)
     steady = "gauge" in far and far & {"temp", "temperature"} and not far & {"oil", "pressure"}
     return bool(steady or line.words(i - 3, i) & OTHER_GAUGES)
+
+
+def _named_as_heat(line: Line, first: int, i: int) -> bool:
+    """Whether a temperature is what a clause named last before a number: "temp of oil showed 135"."""
+    for k in range(i - 1, first - 1, -1):
+        if line.word(k) in TEMPERATURES:
+            return True
+        if line.word(k) in GAUGE_WORDS or line.tokens[k].is_figure:
+            return False
+    return False
 
 
 def _says_pressure(line: Line) -> bool:

@@ -1,4 +1,4 @@
-"""Read that a trusted gauge shows what the panel's does: "put a test gauge on, same thing"."""
+"""Read whether a trusted gauge shows what the panel's does: "put a test gauge on, same thing"."""
 
 from __future__ import annotations
 
@@ -9,12 +9,10 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
-from diagnose.understanding.work.jobs import Job
 from diagnose.understanding.work.work import tried
 from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.reports.words import Result, Shows
 
-_TRIAL = "other_gauge"
 #: what shows of a pressure that is too low, and what a trusted gauge then shows
 _MEANS = {
     Shows.NONE: "direct_gauge_zero",
@@ -38,26 +36,27 @@ _MEANS = {
         ],
         "low oil pressure. fitted a new dash gauge, same thing": [],
         "gauge is pegged. put a mechanical gauge on it, same thing": [],
-        "low oil pressure. put a mechanical gauge on it and it reads 50": [],
+        "low oil pressure. put a mechanical gauge on it and it reads 50": [
+            "finding second_instrument_disagrees present"
+        ],
         "low oil pressure. would a mechanical gauge read the same?": [],
     }
 )
 def confirmed_directly(paragraph: Paragraph) -> Iterator[Fact]:
-    """What a trusted gauge that was put on shows, where it is said to show the same."""
+    """What a trusted gauge that was put on shows: the same as the panel's, or enough."""
     shown = _shown(paragraph)
     for job, result, line in tried(paragraph):
-        if job.trial != _TRIAL or result is None or result.value is not Result.NO_DIFFERENCE:
+        if result is None or not job.is_direct_gauge:
             continue
-        if shown in _MEANS and _names_a_direct_gauge(job):
-            fields = {"what": _MEANS[shown], "state": "present"}
+        what = ""
+        if result.value is Result.CURED:  # sender, wire or gauge: it leaves open which
+            what = "second_instrument_disagrees"
+        elif shown in _MEANS and result.value is Result.NO_DIFFERENCE:
+            what = _MEANS[shown]
+        if what:
+            fields = {"what": what, "state": "present"}
             spans = {*job.line.span([job.whole]), *line.span([result])}
             yield Fact("finding", dict(fields), tuple(sorted(spans)))
-
-
-def _names_a_direct_gauge(job: Job) -> bool:
-    """Whether the gauge that was put on is one of its own, not of the panel."""
-    direct = job.line.find(job.line.lexicon.direct)
-    return any(m.first < job.last + 1 and job.first <= m.last for m in direct)
 
 
 def _shown(paragraph: Paragraph) -> Shows | None:

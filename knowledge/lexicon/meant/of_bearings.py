@@ -58,6 +58,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("journal journals crankpins"),
         ),
     ),
+    "engine_banged_or_shook": (
+        # "pressed it in with a hammer"
+        Otherwise(said=_set("hammer hammers"), beside=_set("with using use used by")),
+    ),
     "engine_seized": (
         # "the pump turned a quarter turn and then locked up"
         Otherwise(
@@ -155,6 +159,12 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(said=frozenset(["dry"]), beside=_set("seal seals gasket joint outside cover")),
     ),
     "stopped_with_loss_of_power": (
+        # "sits at 30 with the engine stopped"
+        Otherwise(
+            said=_set("stopped off"),
+            beside=_set("with"),
+            unless=_set("bang seized itself clatter knock suddenly road driving lost"),
+        ),
         # "cut out the rusty floor", "finally stopped the squeak", "the rain then stopped"
         Otherwise(
             said=_set("locked locks lock froze frozen"),

@@ -55,6 +55,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
             unless=_set("still stays sits rests zero key never"),
         ),
     ),
+    "other_gauge_reads_right": (
+        # a mechanical gauge leaves out sender and wire too, so it does not show which of them is wrong
+        Otherwise(said=_set("mechanical mech direct test master bourdon capillary")),
+    ),
     "panel_half_or_double": (
         # "changed the oil twice"
         Otherwise(

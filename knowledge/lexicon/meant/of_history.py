@@ -128,6 +128,15 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         # "I gave the wire a tug"
         Otherwise(said=_set("tug"), beside=_GIVEN),
     ),
+    "in_a_vehicle": (
+        # "reused the old pickup"
+        Otherwise(
+            said=_set("pickup"),
+            beside=_set(
+                "reused re-used kept pressed tube screen strainer mesh sump pan brazed bracket"
+            ),
+        ),
+    ),
     "known_for_model": (
         # "it is prone to rust", "the shop is famous for its paint work"
         Otherwise(beside=_BODY, unless=_set("oil pressure pump bearing bearings engine engines")),

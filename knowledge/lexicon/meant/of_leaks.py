@@ -140,6 +140,8 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(beside=_set("teeth sprocket gear prime tensioner")),
     ),
     "oil_on_bodywork": (
+        # "oil all over the side of the block"
+        Otherwise(then=_set("the"), beside=_set("block engine motor head crankcase")),
         # "covered in dust"
         Otherwise(
             said=_set("covered coated"), beside=_set("dust mud dirt snow ice paint bugs salt")

@@ -28,6 +28,10 @@ _TIMES = _set("@seconds @minutes second seconds minute minutes moment moments")
 #: "the filter holds very little oil"
 _HELD = Otherwise(said=_set("hold holds held holding"), anywhere=_HOLDERS, unless=_OF_SUMP)
 _HOW_MUCH = _set("quart quarts litre litres liter liters pint pints lot lots much gallon")
+_FLOWS_DOWN = Otherwise(
+    said=_set("much lots"),
+    then=_set("coming comes came getting gets running runs going pouring down up at out"),
+)
 
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
@@ -96,6 +100,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         # "returns oil to the tank"
         Otherwise(then=_set("tank sump pan block head rockers gauge bearings turbo")),
     ),
+    "level_high": (
+        # "far too much oil comes down from the cam"
+        _FLOWS_DOWN,
+    ),
     "not_refilled": (
         # "it ran ten seconds without oil", after the pump failed
         Otherwise(said=_set("without"), beside=_TIMES, unless=_FORGOTTEN),
@@ -118,7 +126,7 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         # "all the oil goes through it"
         Otherwise(said=_set("through"), then=_set("it the a that this both"), unless=_HOW_MUCH),
     ),
-    "too_much_poured_in": (_ANOTHER_FLUID,),
+    "too_much_poured_in": (_ANOTHER_FLUID, _FLOWS_DOWN),
     "wet_sumps": (
         # "the petrol drained out of its tank into the engine"
         Otherwise(

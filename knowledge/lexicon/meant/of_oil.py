@@ -23,6 +23,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(beside=_set("radiator rad coolant header cooling"), unless=_OF_OIL),
     ),
     "burning_oil_smoke": (
+        # "blue smoke out the back"
+        Otherwise(
+            beside=_set("blue bluish"), also=_set("back exhaust tailpipe pipe start overrun idle")
+        ),
         # "white smoke out of the exhaust"
         Otherwise(
             beside=_set("white steam steamy"),

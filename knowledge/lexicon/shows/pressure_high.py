@@ -58,7 +58,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "spike|spikes|surge in|of oil? pressure",
         f"{_P} goes|went|go|going|gone|shoots|shot|climbs|climbed|is|was|reads|runs right|straight|way|clean? off|past|beyond|over the? scale|dial|clock|chart|charts|top|end",
         f"{_P} pegged|pinned|maxed|maxes|max|maxing|buried|topped|tops|jammed|stuck out|at|on|to|against|over|hard? the? max|maximum|top|high|right|stop|limit|full side|end|peg?",
-        "pegged|pinned|maxed|maxed-out|buried|pegging|sky-high|skyhigh|off-the-scale out? oil? gauge|needle|pressure|psi",
+        "pegged|pinned|=maxed|maxed-out|buried|pegging|sky-high|skyhigh|off-the-scale out? oil? gauge|needle|pressure|psi",
         f"{_P} reads|read|reading|is|was|runs|sits|being|showing way|far|much|crazy|insanely|stupidly|abnormally|unusually|ridiculously|too too? high",
         f"{_P} =off the? scale|clock|dial|chart|charts",
     ),

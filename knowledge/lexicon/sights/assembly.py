@@ -70,6 +70,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "nobody|noone|no-one|none|one could|can? remember|remembers|remembered|recall|recalled putting|fitting|refitting|seeing .. plug|plugs|one",
         f"never|not|didnt count|counted|check|checked the|all|my|any|those? {_PLUGS}",
         f"@not =remember|=recall putting|fitting|installing|refitting that|the|those|any? {_PLUGS}",
+        "@not|cant|dont|didnt remember|know|recall|check|sure|certain|count .. gallery|oil|oilway gallery? plugs|plug",
     ),
 }
 #: the finding, by words that stand together, in whatever order, when it is there

@@ -161,6 +161,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "ran|run|did|done|had|ran-for|running it? for? maybe|about|around|perhaps|at-least|nearly|over|a|for? @minutes|minutes|@distance with|without|on no|none|zero|nothing",
         "oil? light|lamp|buzzer|alarm was|stayed|came? on|lit for about|nearly|over|a|at-least? @distance",
         "light|lamp|warning|alarm|buzzer .. ran|driven|drove|ridden|rode|went|continued another|a|further|for|on? @distance|@minutes",
+        "limped|nursed|crawled it|her|the-car|him? back? home|back|in like|with|that|the|no|light",
+        "drove|carried|kept|went on|going|driving .. with the|oil|that|no|zero oil|red|pressure|warning? light|lamp|pressure|alarm on|lit|glowing|up?",
     ),
     "deep_knock_under_load": (
         "deep|heavy|low|dull|low-pitched thump|thud|knock|rumble|knocking|thumping|rumbling|pounding metallic? under|on|when|with|pulling|at load|acceleration|power|accelerating|pulling",

@@ -130,6 +130,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "hangs|hanging|hung inside|down|in? in curtains|strings|beads|icicles|worms|ribbons",
         "curtains|strings|beads|icicles|worms|ribbons|sausages of silicone|rtv|sealant|sealer|goo inside|in|hanging|into|all",
         "bits|lumps|crumbs|strings|pieces|blobs of? blue|orange|black|red|grey|silver|clear|old? silicone|rtv|sealant|sealer in|inside|at the? drain|drained|old|sump|pan oil|pan?",
+        "orange|blue|red|grey|gray|copper-coloured rubbery|little|tiny|small|stringy? worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips .. pan|sump|oil|drain",
+        "worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips of? orange|blue|red|grey|gray|copper-coloured? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket .. pan|sump|oil|drain",
     ),
 }
 #: the finding, by what is said when it is not there

@@ -112,6 +112,10 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "old|previous|last|other filter|one had|has a|an? little|rubber|rubbery? flap|valve|membrane ,|but|and|while? this|the new? one|filter hasnt|hasn't|doesnt|doesn't|not|without|none|lacks",
         "filter without|lacks|lacking|has-no|with-no|no a|an|any? non-return|nonreturn|anti-drain|antidrain|anti-drainback|drainback|check back? valve|flap|membrane",
     ),
+    "sealer_in_filter": (
+        "orange|blue|red|grey|gray|copper-coloured rubbery|little|tiny|small|stringy? worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips .. filter|element|pleats|filters",
+        "worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips of? orange|blue|red|grey|gray|copper-coloured? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket .. filter|element|pleats|filters",
+    ),
 }
 #: the finding, by what is said when it is not there
 PHRASES_ABSENT: dict[str, tuple[str, ...]] = {

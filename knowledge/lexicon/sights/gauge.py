@@ -203,7 +203,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "gauge|needle|glass|bezel + =broken|smashed|bent|fogged|misted|cracked|steamed|full_of_water + gauge|needle|glass|is|all|up|was|been|got - wire|line|sender|pipe|pressure|tube|engine",
     ),
     "tachometer_wrong": (
-        "tach|tacho|tachometer|rev_counter|rev-counter + wrong|high|more|fast|inaccurate|optimistic|out|over",
+        "tach|tacho|tachometer|rev_counter|rev-counter + wrong|high|more|fast|inaccurate|optimistic|out|over - ticks_over|ticking_over|ticked_over|according",
         "tach|tacho|tachometer|rev_counter + reads|out|wrong|optimistic|inaccurate|lies|reads_high + revs|rpm|high|fast|too|out|wrong|than|by|optimistic - zero|stopped|died|same_time|quit|no|not",
     ),
     "needle_off_zero_at_rest": (

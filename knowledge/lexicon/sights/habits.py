@@ -57,6 +57,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "one|two|few|last|some|a|several service|services|change|changes was|were|got|been? =missed|=skipped|=forgotten|=late|=stretched",
         "one|two|few|last|some|a|several was|were|got|been? =missed|=skipped|=forgotten service|services|change|changes",
         "missed|skipped|forgot|stretched a|one|two|the|last|some|couple|few of? oil? service|services|change|changes",
+        "@not|never did|done|does|do any|no|much? maintenance|servicing|service|upkeep",
+        "bad|lazy|poor|terrible|slack|forgetful at|about|with .. checking|oil|services|servicing|maintenance|dipstick",
     ),
     "raced_or_heeled": (
         "track day|days|session|sessions|use|car|time|event|weekend",

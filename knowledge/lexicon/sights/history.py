@@ -69,6 +69,10 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "high|mega|many mileage|miles|hours engine|motor|car|on|truck?",
         "tired|worn old|out engine|motor?",
     ),
+    "oil_just_changed": (
+        "took|taken|been|went|in .. for|to|at|from a|the quick|fast|express-lube|lube lube|oil|service|place|shop?",
+        "did|done|doing my|the|a|her|his very? first|own|usual|annual oil|service change?",
+    ),
     "started_unprimed": (
         "@not|never|without|didnt prime|primed|priming|pre-oil|pre-oiled|preoil|preoiled|prelube|prelubed it|the|engine|pump|oil|system? before|prior",
         "without priming|pre-oiling|preoiling|prelubing",
@@ -81,6 +85,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "no|without|never|not|skipped|forgot any|did|the|to? pre-oiling|preoiling|=priming|pre-lube|prelube|=primed|pre-oiled before|it|the|oil|system|engine?",
         "started|fired it|up|dry? without priming|pre-oiling|prelube|oil|turning",
         "did|was @not|never prime|primed|pre-oil|preoil|prelube|pre-lube|pre-oiled",
+        "@not|never|nobody|no-one|didnt|without spin|spun|spinning|turn|turned|crank|cranked|drive|drove|run|ran the|my|our|its? oil? pump .. drill|before|beforehand|first|over|up",
+        "@not|never|nobody|didnt prelube|pre-lube|prelubed|pre-lubed",
+        "@not|never|nobody bothered? to? prime|primed it|the|engine|pump|oil|system|anything?",
     ),
     "sealant_used_freely": (
         "loads|lots|lot|plenty|tons|bags|heaps|dollop|dollops|gobs|bead|beads|thick-bead|half-a-tube|tube|whole-tube of blue|red|black|orange|grey|gray|clear|"
@@ -93,6 +100,12 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "silicone|rtv|sealant|sealer|goo .. too|so much|liberally|generously",
         "went mad|overboard|heavy|wild with the? silicone|rtv|sealant|sealer|goo",
         "used too much on the? case|cases|sump|pan|cover|joint",
+        "sealed|assembled|built|put|stuck|bolted|went|gone|goes|fitted .. everything|everywhere|all|lot|together|up with|using lots|plenty|loads|some|a? of? good|blue|red|black|clear|orange|grey? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket",
+        "silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket on both|either|each|all|every sides|side|faces|face|surfaces",
+        "whole|entire|full|half tube|tin|pot of? blue|red|black|clear|orange|grey? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket",
+        "fat|thick|generous|heavy|big|good bead|layer|smear|coat of blue|red|black|clear|orange|grey? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket",
+        "lots|plenty|loads|tons|bags|heaps of blue|red|black|clear|orange|grey? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket",
+        "silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket everywhere|all-over",
     ),
     "unbranded_pump": (
         "reproduction|repro|pattern|aftermarket|no-name|unbranded|cheap|budget|cheapo|off-brand new? oil? pump",

@@ -231,6 +231,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "seal_or_gasket_wet": (
         "oil =runs|=running|=leaks|=leaking|=weeping|=seeping|=coming|=drips|=dripping from|out|past|at|of the? main|crank|front|rear|valve|rocker|sump|pan|timing|shaft|cover|head|side|seal|gasket seal|gasket|cover|joint|plate|oil?",
         "drain|sump plug|plug's washer|gasket|seal|thread|threads|o-ring? is|was? weeping|weeps|dripping|drips|seeping|seeps|leaks|leaking|damp",
+        "rear|front|main|crank|crankshaft|cam|rms|timing main|crank|crankshaft|oil|end|cover|case? seal|main|rms has|have|just|suddenly? blew|blown|failed|gone|went|popped|burst|split|quit out|up?",
+        "rear|front|main|crank|crankshaft|cam main|crank|oil|end|cover|case? seal|main|rms has|have|just? let|gave|given go|up|way|out",
     ),
 }
 #: the finding, by what is said when it is not there

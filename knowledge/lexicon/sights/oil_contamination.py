@@ -61,8 +61,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "oil|it|drained|came .. jet|pitch|coal|ink|tar black",
         f"oil {_LOOKS}like|pretty|absolutely|and|very? gritty|filthy|dirty|disgusting|horrible",
         "dirty|filthy|gritty|horrible|disgusting oil",
-        "oil .. black|like? as tar|gritty|soot|treacle",
-        "oil like tar|treacle|soot",
+        "oil .. black|like? as tar|gritty|soot",
+        "oil like tar|soot",
         f"oil {_LOOKS}like|pretty|and? black|dark|very? and|&|,? gritty|filthy|sticky|thick|dirty|horrible",
     ),
     "sludge_seen": (
@@ -74,6 +74,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "oil|it that? came|ran|run|drained|got|was|is|out? out? =dirty|=black|thick|thicker and thick|gritty|grittier|lumpy|lumpier|gooey|gritty",
         "thick|black with|brown black|brown|thick? gunge|goo|sludge|gunk|crud|tar",
         "gunge|gunged",
+        "inside|insides|engine|it|motor is|was|were|looks|looked absolutely|completely|really|very? filthy|sludged-up|gunked-up|full-of-gunk",
+        "gunk|gunge|crud|muck|sludge .. filler|rocker|valve|cam|cover|sump|engine|inside",
     ),
     "fuel_smell": (
         f"smells|smell|smelling|smelled|smelt|stinks|stinking|reeks|stink of|like|strongly|a|bit|is|faintly|slightly|"
@@ -244,7 +246,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "oil_black_and_gritty": (
         "oil|it + gritty|grit|black_and_thick|sticky|like_grinding|abrasive - no|not|filter|pickup|shells|bearings",
-        "oil|it + treacle|jet_black|sandy|gritty|like_sand|filthy|black + black|sandy|gritty|sand|fingers|feels|thick - filter|clean|looks_new|screen|blast",
+        "oil|it + jet_black|sandy|gritty|like_sand|filthy|black + black|sandy|gritty|sand|fingers|feels|thick - filter|clean|looks_new|screen|blast",
         "oil|oils + like_tar|thick_black|filthy|black_as|treacle_black|black_and_sticky|like_grease - filter|no|not|clean",
     ),
     "drained_volume_high": (

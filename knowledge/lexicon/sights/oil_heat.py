@@ -35,6 +35,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "oil over @temperature",
         f"oil {_TEMP} .. red|redline|off",
         "oil temp|temperature well|far|way|rose|climbed|went above|over|into|off|beyond|past",
+        "oil? temp|temperature|temps of|in|on the? oil? has|have|had|is|was|keeps|went|gone? crept|creeping|climbed|climbing|rising|risen|way|very|too|really|well? up|high|higher",
+        "oil temp|temps|temperature has|have|is|was|are|keeps|been? crept|creeping|climbing|climbed|rising|risen|rises|going|gone|up|high",
+        "oil is|was|runs|running|gets|getting|ran very|too|really|far|much hot|hotter",
     ),
     "engine_ran_hot": (
         "overheated|overheating|overheat|boiled|overheats",

@@ -196,6 +196,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "sight-glass|window|glass =empty|=blank",
         "sight glass|window =empty|=blank",
         "below|under the? lower|bottom|min? line|mark of|in|on the? sight|glass|window glass?",
+        "level|oil had|has|is|was dropped|fallen|gone|down .. @volume|quart|litre|liter|pint|half-litre|litres|quarts|pints",
     ),
     "dipstick_dry": (
         "dipstick|stick out|up? and it|that was|is|came bone|completely|totally? dry|empty|bare",

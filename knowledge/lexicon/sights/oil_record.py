@@ -26,6 +26,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "last? oil|lubrication|lube and|&? filter? was|been? last? changed|change|changes|serviced|service|renewed|renewal @toofar|@years "
         "ago|before|earlier|back",
         "last? service|services|serviced|oil-change|changed @toofar|@years ago|before|earlier|back",
+        "@distance on one|single|the-same|same oil|lot|fill? change|fill|oil",
+        "oil was|is|were way|long|well|far past|over|beyond its|the|a change|interval|due|date|time",
+        "@not|never|nobody|havent changed|change|renewed .. filter|oil for|in|since @years|@months|years|ages|seasons|three|two|four|several seasons|years|winters?",
     ),
     "oil_grade_as_manual": (
         "@grade|oil as|per|is|which .. manual|handbook|specified|recommended|specifies|book|says|spec",
@@ -60,6 +63,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "to|with|of|in|used|got @thin oil? by|in mistake|error|accident",
         "@thin oil? in? by|in mistake|error|accident",
         "mistakenly|wrongly|accidentally .. @thin",
+        "thinner .. oil|grade .. than .. book|manual|handbook|should|recommended|specified|supposed",
+        "thin|thinner synthetic|oil|stuff|grade .. by mistake|accident|error",
     ),
     "additive_or_flush_in_oil": (
         "additive|additives|stop-leak|stopleak|flush|atf|kerosene|paraffin|detergent|treatment in|to|into the? oil|engine|it",

@@ -96,6 +96,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "tank|oil drains|drained|draining|drain|leaks|seeps|runs|ran|emptied|empties down|itself|back? into the? "
         "crankcase|sump|bottom|engine|cases",
         "=sumping|=sumped",
+        "tank is|was|now|found|drains|drained|empties|emptied|goes|went empty|into|down|through|itself .. crankcase|sump|over|winter|stands|standing|stood|parked|night",
     ),
 }
 #: the finding, by what is said when it is not there

@@ -29,6 +29,10 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "screen|strainer|gauze|mesh|pickup .. covered|choked|blocked|clogged|plugged|matted|caked|smothered with|by|in|up|solid",
         "quarters|half|third|most|all of? the|its? screen|strainer|gauze|mesh|pickup .. blocked|covered|clogged",
     ),
+    "sealer_on_screen": (
+        "orange|blue|red|grey|gray|copper-coloured rubbery|little|tiny|small|stringy? worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips .. screen|strainer|pickup|gauze",
+        "worms|strings|snakes|ribbons|strands|threads|blobs|curls|crumbs|strips of? orange|blue|red|grey|gray|copper-coloured? silicone|rtv|sealant|sealer|goo|goop|instant-gasket|gasket-maker|gasket-goo|liquid-gasket .. screen|strainer|pickup|gauze",
+    ),
     "sump_dented": (
         "sump|pan hit|clouted|whacked|bashed|caught|grounded|scraped|bottomed-out|bottomed on|by|a|against|the? kerb|curb|rock|rocks|stump|speed-bump|ramp|"
         "stone|log|debris|road",
@@ -136,6 +140,11 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "pressure|it|light|gauge|needle|lamp =comes|=came|=is|=goes|=reads|=stays|=behaves|=was right|good|fine|back|up|steady|normal|ok|out|off? if|when|with|once|after .. overfill|overfilled|overfilling|over-full|overfull",
         "overfill|overfilled|overfilling it|her|by .. it|she|pressure|light|lamp|needle|gauge =behaves|=behaved|steady|steadies|fine|good|right|stays|comes|is|goes",
         "fine|good|steady|right|ok|behaves only? when|if|with it's|it|i? overfull|over-full|overfilled|overfill",
+        "better|improves|improved|helps|helped|right|steady|steadies|normal|fine|ok|good|back|higher|cures|cured .. if|when|with|by|once .. overfill|overfilled|overfilling|over-fill|over-filled|over-full|overfull",
+        "overfill|overfilled|overfilling|over-fill|over-filled|over-full|overfull .. it|by|she|pressure|helps|makes|brings .. better|improves|improved|helps|helped|right|steady|steadies|normal|fine|ok|good|back|higher|cures|cured",
+        "better|improves|improved|helps|helped|right|steady|steadies|normal|fine|ok|good|back|higher|cures|cured .. if|when|with|by|once .. @volume|quart|litre|liter|pint|half-litre extra|over|too|more|above",
+        "if|when|with|once|putting|adding .. @volume|quart|litre|liter|pint|half-litre extra|too|over|above .. pressure|gauge|needle|light|lamp|it is|comes|goes|stays|reads|gets|brings|makes|helps better|improves|improved|helps|helped|right|steady|steadies|normal|fine|ok|good|back|higher|cures|cured|up|out",
+        "extra @volume|quart|litre|liter|pint|half-litre .. over|above|more|brings|makes|steadies .. better|improves|improved|helps|helped|right|steady|steadies|normal|fine|ok|good|back|higher|cures|cured",
     ),
     "pickup_tube_rocks": (
         "pickup|pick-up|strainer|suction tube|pipe? swings|swinging|flaps|flapping|waves|wags|waggles|flops|moves|moving about|around|freely|loose|side-to-side|on",

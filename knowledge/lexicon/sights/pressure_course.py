@@ -12,11 +12,22 @@ _PRESS = "press|pressing|push|pushing|dip|dipping|depress|depressing|declutch|de
 _ANY_GAUGE = "gauge|gage|guage|needle|pointer|dial|clock"
 #: the finding, by what is said when it is there
 PHRASES: dict[str, tuple[str, ...]] = {
+    "changed_after_knock": (
+        "since|after|when|ever-since i|we|he|she|it? hit|hitting|clipped|clipping|caught|struck|bottomed|grounded|ran-over|jumped the|a|an|my|some|on|out|off? big|large|tree|speed? rock|kerb|curb|stump|log|stone|pothole|bump|boulder|rut|ledge|ramp",
+        "hit|clipped|caught|struck|bottomed|grounded|jumped .. rock|kerb|curb|stump|log|stone|pothole|boulder|ledge|trail|ramp .. since|now|then|after|afterwards",
+    ),
     "changed_after_other_work": (
         "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began|started .. after|since|following the? repair|service|overhaul",
         "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began .. after|since|following the? work|service|repair|repairs|job|inspection|maintenance|accessory|installation",
         "work|accessory|pump|instruments|part .. done|changed|installed|replaced|fitted|renewed the? day|hours|morning before",
         "since the? work|repair|job|service|garage|shop|mechanic|other",
+    ),
+    "changed_with_grade": (
+        "started|began|since|after|when|ever-since i|we|they|he went|switched|changed|moved|swapped to a|the|some? thinner|thicker|lighter|heavier|different|synthetic|other oil|grade|weight",
+        "only thing i|we|thats|that|he? changed|different|new was|is the? oil? grade|weight|viscosity|brand",
+    ),
+    "changed_with_oil_change": (
+        "since|after|following|ever-since|from a|the|that|its|my|their|his? quick-lube|quick|lube|fast-lube|drive-in|express lube|oil|place|shop|service? place|shop|garage|service|visit|job? had|did|changed|touched|serviced? it?",
     ),
     "slow_needle": (
         f"{_GAUGE} .. sluggish|lazy|slow|slowly|lags",

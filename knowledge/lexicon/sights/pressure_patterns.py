@@ -25,6 +25,9 @@ _SEEN = "warning|light|lamp|alarm|buzzer"
 _IT = "engine|motor|it|she|car|boat|truck|tractor|bike|thing"
 #: the finding, by what is said when it is there
 PHRASES: dict[str, tuple[str, ...]] = {
+    "declined_over_months": (
+        "loses|lost|losing|drops|dropped|down a|another|few|two|couple|five? few|couple|pound|bit|little|psi|or|of|two? pounds|psi|pound|lbs|bit|bar|little|more every|each|a season|year|summer|winter|month",
+    ),
     "second_instrument_disagrees": (
         f"{_LAMP} works|behaves|goes|comes|operates =off|=out|=normally|=normal|=properly|=correctly|=right|=fine|=perfectly .. ,|but|and|while|yet? the|my? oil? pressure? gauge|needle reads|stays|shows|is|sits|at|on|stuck at|on? zero|0|nothing|nil|dead",
         f"{_NOTHING_OR_LOW} .. {_GAUGE} but|and|yet|while .. {_LAMP} is|stays|stayed|remains|firmly? off|out",
@@ -102,6 +105,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "runs|ran|running like a charm|dream|champ|clock|train|top",
         "engine|running noise|noises|sound|sounds ,|and|&|/ temperature|temp|temperatures|vibration all|both? normal|ok|okay|fine|good",
         "turns|turning|revs|runs|spins over? freely|sweetly|nicely and|& quiet|quietly|smooth|smoothly|sweetly|well",
+        "quiet|sweet|smooth|healthy|good as ever|always|it ever|always was|has|is|did?",
+        "@not a|one? rattle|noise|sound|tick|knock or|nor a? rattle|noise|tick|knock",
     ),
     "sank_while_running": (
         "pressure|gauge|needle kept|keeps|continued to? falling|dropping|sinking|fall|drop|sink",

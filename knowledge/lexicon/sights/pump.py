@@ -175,6 +175,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "scavenge|return pump|gears|stage? @not =bring|=bringing|=return|=returning|=pull|=pulling|=lift|=lifting|=send|=sending|=pick|=picking|=draw|=drawing|=pump|=pumping",
         "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? to|into the? tank",
         "oil|it @not being|getting? =brought|=pumped|=sent|=lifted|=scavenged back? from|out .. sump|crankcase|case|pan .. scavenge?",
+        "tank is|was|goes|ends|gets|found|being? empty|down|low .. crankcase|sump is|was|fills|filled|has|full",
     ),
     "pump_belt_off": (
         "pump belt .. off|broken|broke|snapped|slack|stripped|shredded|jumped|threw|thrown|slipped",

@@ -131,6 +131,7 @@ SWINGS = _set(
     "flickers varies varying wanders hunts oscillates wags"
 )
 #: shortly before a number: another instrument shows it
+TEMPERATURES = _set("temp temps temperature temperatures")
 OTHER_GAUGES = _set(
     "temp temperature water coolant fuel boost amps volts voltmeter ammeter compression cht egt"
 )

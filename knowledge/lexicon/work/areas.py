@@ -294,6 +294,8 @@ NO_WORK = (
     "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
     "quote|quoted|quotes|wants|want|recommend|recommends|recommended|needs|need|needed|price|cost|costs|cheaper|afford|getting|get|buy|due|say|says|"
     "said|reckons|reckon|or for|is|was|me|it|its|a|an|the|that|to? new|replacement|another|recon|reconditioned engine|motor|lump",
+    "to|from|at|onto|past the|some motorway|next? =services",
+    "pressure|reading|gauge|psi after|before|behind|past|downstream-of the|my? oil? filter|element",
     "on the hard shoulder",
     "oil|oils|filter|filters? changed|change|changes|serviced|service the|my|its|her? oil|oils? and? filter|filters? at|to the|my|its? normal|usual|regular|proper|recommended|correct|right|specified .. interval|intervals|mileage|mileages|schedule",
     "service history|station|bulletin|life|interval|intervals|record|manual|light",

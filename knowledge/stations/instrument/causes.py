@@ -112,7 +112,7 @@ SENDER_PROVED_BY_ITSELF = LinkGroup(
         findings_electrical.SENDER_OHMS_HIGH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_sender.SENDER_DAMAGED: (SOMETIMES, COMMON_PRACTICE),
-        findings_sender.SENDER_LEAKS_OIL: (SOMETIMES, COMMON_PRACTICE),
+        findings_sender.SENDER_LEAKS_OIL: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_port.SENDER_WRONG_ON_AIR),

@@ -71,7 +71,7 @@ FILTER_SEAL_LEAK = Cause(
     station=Station.LEAKS,
     says="oil filter loose, its seal leaking, or the old gasket left under it",
     mechanism="full pump pressure acts on that seal, so the leak empties the sump in minutes",
-    rate=Rate.COMMON,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy=(
         "clean the face, fit one new oiled seal, tighten as the filter says; check again when "
@@ -125,7 +125,7 @@ OIL_LINE_LEAK = Cause(
     station=Station.LEAKS,
     says="oil line, hose or cooler burst, or its fitting loose",
     mechanism="oil escapes on the pressure side: the pump empties the sump through it",
-    rate=Rate.COMMON,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="renew line and fitting, support it, keep it clear of heat and edges",
     source=sources.DIESEL_TESTING_MANUAL,

@@ -104,7 +104,7 @@ OIL_THAT_LEAVES_THE_ENGINE = LinkGroup(
     ),
     parent=conditions.OIL_ESCAPING,
     effects={
-        findings_record.OIL_USED_FAST: (OFTEN, COMMON_PRACTICE),
+        findings_record.OIL_USED_FAST: (SELDOM, COMMON_PRACTICE),
         findings_record.LEVEL_FALLS_STANDING: (OFTEN, COMMON_PRACTICE),
         findings_heat.OIL_IN_TURBO_OUTLETS: (SELDOM, JUDGEMENT),
     },

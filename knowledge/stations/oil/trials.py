@@ -63,13 +63,14 @@ OVERFILLED = trial(
     says="about a quart (1 l) was added over the full mark for a trial",
     asks="About a quart (1 l) added over the full mark? If so, what did it do?",
     cures={
-        suction_causes.SUCTION_JOINT_AIR_LEAK: (OFTEN, COMMON_PRACTICE),
-        suction_causes.PICKUP_TUBE_CRACKED: (OFTEN, COMMON_PRACTICE),
+        suction_causes.SUCTION_JOINT_AIR_LEAK: (MOSTLY, COMMON_PRACTICE),
+        suction_causes.PICKUP_TUBE_CRACKED: (MOSTLY, COMMON_PRACTICE),
         suction_causes.PICKUP_TUBE_LOOSE: (SOMETIMES, JUDGEMENT),
         suction_causes_sump.PICKUP_CLEARANCE_WIDE: (OFTEN, COMMON_PRACTICE),
         suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP: (SOMETIMES, JUDGEMENT),
         causes.DIPSTICK_WRONG: (OFTEN, COMMON_PRACTICE),
-        causes.OIL_LEVEL_LOW: (OFTEN, COMMON_PRACTICE),
+        # too little oil alone is put right at the mark, without going over it
+        causes.OIL_LEVEL_LOW: (SOMETIMES, COMMON_PRACTICE),
         suction_causes_sump.DRAINBACK_POOR: (SOMETIMES, JUDGEMENT),
         suction_causes_sump.BAFFLE_MISSING: (SOMETIMES, JUDGEMENT),
     },
