@@ -1,7 +1,4 @@
-"""Checks that need not be made: questions that were answered, and looks that show nothing yet.
-
-Imported by ``check_planner``.
-"""
+"""Checks that need not be made: questions that were answered, and looks that show nothing yet."""
 
 from __future__ import annotations
 

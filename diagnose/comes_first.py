@@ -2,8 +2,6 @@
 
 The one that decides where a found fault came from, and a bearing cap off an engine whose bearings
 are almost certainly damaged: it has to come apart, and that look says how far.
-
-Imported by ``check_planner``, ``teardown`` and ``output``.
 """
 
 from __future__ import annotations

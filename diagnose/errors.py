@@ -1,4 +1,4 @@
-"""Errors a person can act on, each with its exit code; imported by every package."""
+"""Errors a person can act on, each with its exit code."""
 
 from __future__ import annotations
 

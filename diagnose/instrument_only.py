@@ -1,7 +1,4 @@
-"""Whether only lamp, gauge, sender or wire was wrong, and a trusted gauge shows sound pressure.
-
-Imported by ``diagnosis`` and ``output``.
-"""
+"""Whether only lamp, gauge, sender or wire was wrong, and a trusted gauge shows sound pressure."""
 
 from __future__ import annotations
 

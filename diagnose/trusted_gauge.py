@@ -1,7 +1,4 @@
-"""What a trusted gauge settles, and where a stop calls for one.
-
-Imported by ``check_planner``.
-"""
+"""What a trusted gauge settles, and where a stop calls for one."""
 
 from __future__ import annotations
 

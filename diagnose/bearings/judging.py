@@ -1,7 +1,4 @@
-"""What is wrong with a bearing, and how sure its readings make that.
-
-Imported by ``bearings`` and ``output.documents``.
-"""
+"""What is wrong with a bearing, and how sure its readings make that."""
 
 from __future__ import annotations
 

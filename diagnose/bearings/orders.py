@@ -1,14 +1,11 @@
-"""The shells to order for each bearing, and how far journals are ground for them.
-
-Imported by ``bearings`` and ``output.documents``.
-"""
+"""The shells to order for each bearing, and how far journals are ground for them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from statistics import fmean
 
-from diagnose.bearings.held import Hold, crank_was_ground, hold_of
+from diagnose.bearings.before_ordering import Hold, crank_was_ground, hold_of
 from diagnose.bearings.judging import Flag, Judged, Mark
 from diagnose.bearings.targets import Target, group_of, standard_journal
 from diagnose.case.case import Case

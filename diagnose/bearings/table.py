@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 from math import inf
 
-from diagnose.bearings.held import Hold
+from diagnose.bearings.before_ordering import Hold
 from diagnose.bearings.judging import Flag, Judged, by_strip, judge
 from diagnose.bearings.orders import Choice, Order, ground_too, order_for
 from diagnose.bearings.pressure import Option, Pressures, pressures

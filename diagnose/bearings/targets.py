@@ -1,7 +1,4 @@
-"""The clearance each bearing should have, what bounds it, and what other sources say.
-
-Imported by ``bearings`` and ``output.documents``.
-"""
+"""The clearance each bearing should have, what bounds it, and what other sources say."""
 
 from __future__ import annotations
 

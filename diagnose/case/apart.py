@@ -1,7 +1,4 @@
-"""Whether the engine lies open, by its measured bearings or because somebody says so.
-
-Imported by ``diagnosis``, ``check_planner``, ``entry`` and ``teardown``.
-"""
+"""Whether the engine lies open, by its measured bearings or because somebody says so."""
 
 from __future__ import annotations
 

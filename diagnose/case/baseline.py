@@ -1,15 +1,12 @@
-"""Pressures an engine showed when it was sound, of a case and of its engine's card.
-
-Imported by ``case``.
-"""
+"""Pressures an engine showed when it was sound, of a case and of its engine's card."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from diagnose.case.faults import Faults
-from diagnose.case.looks import USUAL_SPEEDS, as_given, look
+from diagnose.case.file_faults import Faults
+from diagnose.case.gauge_looks import USUAL_SPEEDS, as_given, look
 from diagnose.case.schema import BaselineEntry, Checked, checked
 from diagnose.errors import plain
 from knowledge.model import Gauge, Reading

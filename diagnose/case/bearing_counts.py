@@ -1,7 +1,4 @@
-"""How many bearings of a kind an engine has: as its case says, else as is usual for its kind.
-
-Imported by ``bearings``, ``circuit``, ``entry`` and ``output.documents``.
-"""
+"""How many bearings of a kind an engine has: as its case says, else as is usual for its kind."""
 
 from __future__ import annotations
 

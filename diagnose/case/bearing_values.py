@@ -1,7 +1,4 @@
-"""Values of a ``[[bearing]]`` as text: what each field holds, and its numbers in metres.
-
-Imported by ``case``, ``entry``, ``output.documents`` and ``serve``.
-"""
+"""Values of a ``[[bearing]]`` as text: what each field holds, and its numbers in metres."""
 
 from __future__ import annotations
 

@@ -31,7 +31,7 @@ from diagnose.case.case import (
     Measurement,
     TaskRecord,
 )
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.case.schema import BearingEntry, Checked, FindingEntry, WorkEntry
 from diagnose.errors import nearest, plain
 from diagnose.fits.bearing import (

@@ -19,7 +19,7 @@ from typing import Any
 
 from diagnose.case.baseline import BaselineReading, on_card
 from diagnose.case.card_text import CardValue, card_value, is_unit
-from diagnose.case.faults import Faults, TooManyFaultsError
+from diagnose.case.file_faults import Faults, TooManyFaultsError
 from diagnose.case.files import named, parsed, read_text
 from diagnose.case.schema import CardEngine, OilInIt, checked, seen
 from diagnose.errors import BadCaseError, UsageError, nearest, plain

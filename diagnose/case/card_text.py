@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from diagnose.case.faults import Faults, bounds_in_words
+from diagnose.case.file_faults import Faults, bounds_in_words
 from diagnose.errors import plain
 from knowledge.card import CardFigure, Form
 from knowledge.units import DIMENSIONS, Dimension, UnitError, parse, unit_in, unit_named

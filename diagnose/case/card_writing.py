@@ -22,7 +22,7 @@ from diagnose.case.card import (
 )
 from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.case.files import named, read_text
 from diagnose.case.schema import BaselineEntry, ReadingEntry
 from diagnose.case.toml_lines import quoted, with_block, with_entry, without_entry

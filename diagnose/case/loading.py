@@ -10,7 +10,7 @@ from typing import Any
 from diagnose.case.aircraft import speaks_of_aircraft
 from diagnose.case.card import Card, is_card, load_card
 from diagnose.case.case import Case
-from diagnose.case.faults import Faults, TooManyFaultsError
+from diagnose.case.file_faults import Faults, TooManyFaultsError
 from diagnose.case.files import LARGEST, is_toml, named, parsed, read_text
 from diagnose.case.resolving import Resolver
 from diagnose.case.tables import EntryNames, TableReader

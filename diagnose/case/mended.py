@@ -1,7 +1,4 @@
-"""Which limits hold at a gauge reading, and how the mended engine runs by its own readings.
-
-Imported by ``diagnosis``, ``instrument_only``, ``seen_on_engine``, ``entry``, ``signoff`` and ``output``.
-"""
+"""Which limits hold at a gauge reading, and how the mended engine runs by its own readings."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """Whether a trusted gauge showed enough pressure after the fall that means stop.
 
-Entries are numbered in the order in which they were reported. Imported by ``case_inference``.
+Entries are numbered in the order in which they were reported.
 """
 
 from __future__ import annotations

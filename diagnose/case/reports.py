@@ -7,7 +7,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from diagnose.case.case import BehaviourRecord, EarlierRecord, TrialRecord
-from diagnose.case.faults import Faults, quantity
+from diagnose.case.file_faults import Faults, quantity
 from diagnose.case.schema import (
     BehaviourEntry,
     Checked,

@@ -20,7 +20,7 @@ from diagnose.case.case import (
     Measurement,
     TaskRecord,
 )
-from diagnose.case.faults import Faults, quantity
+from diagnose.case.file_faults import Faults, quantity
 from diagnose.case.schema import (
     Checked,
     ClosedEntry,

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, TypeGuard, TypeVar
 
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.case.schema import (
     ENTRIES,
     MOST_NUMBERED,

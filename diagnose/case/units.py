@@ -1,4 +1,4 @@
-"""The units one job is written in; imported by ``circuit``, ``entry``, ``output`` and ``serve``."""
+"""The units one job is written in."""
 
 from __future__ import annotations
 

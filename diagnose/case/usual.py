@@ -1,7 +1,4 @@
-"""What each reading usually was: the pressure known of the sound engine at that speed and heat.
-
-Imported by ``case``.
-"""
+"""What each reading usually was: the pressure known of the sound engine at that speed and heat."""
 
 from __future__ import annotations
 

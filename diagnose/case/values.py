@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from diagnose.case.case import GaugeReading
-from diagnose.case.faults import Faults, bounds_in_words, quantity, within
-from diagnose.case.looks import USUAL_SPEEDS, look
+from diagnose.case.file_faults import Faults, bounds_in_words, quantity, within
+from diagnose.case.gauge_looks import USUAL_SPEEDS, look
 from diagnose.case.schema import Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
 from knowledge.limits import Limit

@@ -1,7 +1,4 @@
-"""A case as its engine runs since the repair, for what looks forward.
-
-Imported by ``forecast`` and ``bearings``.
-"""
+"""A case as its engine runs since the repair, for what looks forward."""
 
 from __future__ import annotations
 

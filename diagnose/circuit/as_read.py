@@ -1,8 +1,7 @@
 """Plausible engines of a case as they are now: with what was found, and showing what was read.
 
-Imported by ``forecast``, ``misfit``, ``bearings`` and ``output``. What no finding explains becomes
-a loss that nobody has found yet (``unlisted_loss``); its shape over speed and heat follows from the
-readings.
+What no finding explains becomes a loss that nobody has found yet (``unlisted_loss``); its shape
+over speed and heat follows from the readings.
 """
 
 from __future__ import annotations

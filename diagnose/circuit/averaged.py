@@ -1,8 +1,7 @@
 """Two models of one engine's pressure, averaged by how well each shows what it was learned from.
 
-Imported by ``expected``. The law follows a few readings closely, the calibrated circuit knows what
-an engine is made of and so holds where nothing was read; which is nearer differs from engine to
-engine.
+The law follows a few readings closely, the calibrated circuit knows what an engine is made of and
+so holds where nothing was read; which is nearer differs from engine to engine.
 """
 
 from __future__ import annotations

@@ -1,7 +1,4 @@
-"""An uncertain figure: its mean and the range of nine plausible engines in ten.
-
-Imported by ``circuit``, ``bearings``, ``signoff``, ``output`` and ``found_faults``.
-"""
+"""An uncertain figure: its mean and the range of nine plausible engines in ten."""
 
 from __future__ import annotations
 

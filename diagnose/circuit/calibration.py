@@ -1,10 +1,9 @@
 """Plausible engines of one case, calibrated to the pressures it had when it was sound.
 
-Imported by ``deviations``, ``survey`` and ``signoff``. How far one engine is from its profile is
-wider than sound engines of one kind are from each other: the profile is a guess at it. So what
-readings can settle (leaks along films and through holes, pump flow and slip, the relief valve's
-setting, slope and override, the oil) starts wide, every known pressure counts once, and what they
-leave open stays in the spread.
+How far one engine is from its profile is wider than sound engines of one kind are from each other:
+the profile is a guess at it. So what readings can settle (leaks along films and through holes, pump
+flow and slip, the relief valve's setting, slope and override, the oil) starts wide, every known
+pressure counts once, and what they leave open stays in the spread.
 """
 
 from __future__ import annotations

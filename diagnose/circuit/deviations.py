@@ -1,7 +1,7 @@
 """Differences from a sound engine that were found, as changes to the circuit.
 
-Imported by ``circuit``, ``bearings``, ``output`` and ``signoff``. A measured value has its
-measuring error; what was seen but not measured is drawn from a range and marked as assumed.
+A measured value has its measuring error; what was seen but not measured is drawn from a range and
+marked as assumed.
 """
 
 from __future__ import annotations

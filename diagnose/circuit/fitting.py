@@ -1,8 +1,8 @@
 """How well each hidden condition explains a set of gauge readings, whatever the engine is like.
 
-Imported by ``survey`` and ``output``. A hypothesis is a condition at a severity; its pressures
-are computed for many plausible engines at once and smoothed to a density, so that a few dozen
-engines are enough. Pressures here are in psi: a density has units.
+A hypothesis is a condition at a severity; its pressures are computed for many plausible engines at
+once and smoothed to a density, so that a few dozen engines are enough. Pressures here are in psi: a
+density has units.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import (
     LEAST_SPEED,
     TEMPERATURE_ERROR,
@@ -22,7 +23,6 @@ from diagnose.circuit.engine_model import (
     oil_spreads,
     shown,
 )
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.circuit.survey_found import Known

@@ -1,8 +1,4 @@
-"""Planned repairs in trade words: what ``--fix`` names, and what it does to the engine as found.
-
-Imported by the rest of ``circuit``, ``cli``, ``entry``, ``signoff``, ``output`` and
-``serve``.
-"""
+"""Planned repairs in trade words: what ``--fix`` names, and what it does to the engine as found."""
 
 from __future__ import annotations
 

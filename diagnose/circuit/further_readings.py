@@ -1,7 +1,4 @@
-"""Curves of what each leading condition would show, and the reading that separates them best.
-
-Imported by ``survey``.
-"""
+"""Curves of what each leading condition would show, and the reading that separates them best."""
 
 from __future__ import annotations
 
@@ -12,8 +9,8 @@ from itertools import combinations
 import numpy as np
 
 from diagnose.circuit.band import HIGH, LOW
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import Point, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import FALSE, NOTHING, GaugeError
 from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states

@@ -1,7 +1,7 @@
 """The smallest repairs that meet a target: single ones, and the fewest together where none does.
 
-Imported by ``output``. Repairs start from the engine as found and go no further than back to a
-sound engine; what raises pressure without closing a leak is marked as a symptom.
+Repairs start from the engine as found and go no further than back to a sound engine; what raises
+pressure without closing a leak is marked as a symptom.
 """
 
 from __future__ import annotations

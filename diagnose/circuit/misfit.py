@@ -1,7 +1,7 @@
 """What could explain readings that no plausible engine of a case shows.
 
-Imported by ``output``. Each hidden condition is added to the engines as found, over its severities;
-what brings every reading within its error is named.
+Each hidden condition is added to the engines as found, over its severities; what brings every
+reading within its error is named.
 """
 
 from __future__ import annotations
@@ -11,8 +11,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from diagnose.circuit.as_read import FITS
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import known_points, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import NODES
 from diagnose.circuit.forecast import Forecast
 from diagnose.hydraulics.engine import Engine

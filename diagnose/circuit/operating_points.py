@@ -1,8 +1,4 @@
-"""The states of running a case's engine is judged in: hot idle, cruise, and where it was read last.
-
-Imported by ``budget``, ``forecast``, ``bearings``, ``signoff``, ``entry`` and ``output``: one hot
-idle for all.
-"""
+"""The states of running a case's engine is judged in: hot idle, cruise, and where it was read last."""
 
 from __future__ import annotations
 

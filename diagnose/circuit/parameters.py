@@ -1,8 +1,7 @@
 """Quantities that can be set on an engine's oil circuit, by name: how to read and set each.
 
-Imported by the rest of ``circuit``, by ``bearings``, ``signoff`` and ``serve``. What a quantity is,
-its range, unit and measuring error stand in ``knowledge``; here stands only what it is on a
-hydraulic engine.
+What a quantity is, its range, unit and measuring error stand in ``knowledge``; here stands only
+what it is on a hydraulic engine.
 """
 
 from __future__ import annotations

@@ -1,7 +1,4 @@
-"""Plausible sound engines about a typical one, in agreement with the pressures it is known by.
-
-Imported by ``calibration``, ``survey`` and its parts.
-"""
+"""Plausible sound engines about a typical one, in agreement with the pressures it is known by."""
 
 from __future__ import annotations
 

@@ -1,9 +1,8 @@
 """What one engine shows at any speed and oil temperature, learned from a few of its readings.
 
-Imported by ``expected``, ``plausible_engines``, ``entry.requests`` and ``output``. A lumped law
-with few parameters, all of which readings can settle: it follows a real engine closer than a
-circuit of many dimensions calibrated to the same readings, and its bands say what the readings
-leave open. It cannot say what a clearance does: the circuit does.
+A lumped law with few parameters, all of which readings can settle: it follows a real engine closer
+than a circuit of many dimensions calibrated to the same readings, and its bands say what the
+readings leave open. It cannot say what a clearance does: the circuit does.
 
 The pump's flow goes with the speed n. With m the oil's viscosity relative to 100 °C, q = p / 40 psi
 and Q = n / n40, the flow that stays below the relief valve's opening follows

@@ -1,6 +1,6 @@
 """Warnings about a planned repair: symptoms treated, suction, filter or drive overloaded.
 
-Imported by ``output``. Each warning is one sentence with its figures.
+Each warning is one sentence with its figures.
 """
 
 from __future__ import annotations

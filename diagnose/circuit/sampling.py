@@ -1,7 +1,4 @@
-"""Draws from a prior conditioned on a likelihood, known up to a factor.
-
-Imported by ``pressure_law``.
-"""
+"""Draws from a prior conditioned on a likelihood, known up to a factor."""
 
 from __future__ import annotations
 

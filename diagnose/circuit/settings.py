@@ -1,7 +1,4 @@
-"""A change asked for by ``--set name=value``: a parameter and its new value, or another oil.
-
-Imported by ``forecast``, ``cli``, ``entry``, ``output`` and ``signoff``.
-"""
+"""A change asked for by ``--set name=value``: a parameter and its new value, or another oil."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """Shapley values: shares of a joint effect that do not depend on the order of the findings.
 
-Imported by ``budget``. A game is an array with one entry for each coalition;
-coalition ``k`` has player ``i`` where bit ``i`` of ``k`` is set.
+A game is an array with one entry for each coalition; coalition ``k`` has player ``i`` where bit
+``i`` of ``k`` is set.
 """
 
 from __future__ import annotations

@@ -14,9 +14,9 @@ import numpy as np
 from diagnose.case.case import Case
 from diagnose.case.units import JobUnits, units_of
 from diagnose.circuit.calibration import sound_points, widths
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.deviations import deviations, oil_grade
 from diagnose.circuit.engine_model import Point, healthy, point_of, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import (
     FALSE,
     FOUND,

@@ -1,8 +1,7 @@
 """Which gauge readings the hydraulic survey uses, and which derived findings it replaces.
 
-Imported by ``case_inference``, which must not load the physics where there is nothing to survey,
-and by ``survey`` and its parts. What a person reported stays; what rules derived from the readings
-would count the same evidence twice.
+What a person reported stays; what rules derived from the readings would count the same evidence
+twice.
 """
 
 from __future__ import annotations

@@ -1,8 +1,4 @@
-"""What was measured or seen on an engine, sorted by the hidden conditions it belongs to.
-
-Imported by ``survey`` and its parts: a survey starts from the engine as it was found, so that it
-blames nothing else for what the findings explain.
-"""
+"""What was measured or seen on an engine, sorted by the hidden conditions it belongs to."""
 
 from __future__ import annotations
 

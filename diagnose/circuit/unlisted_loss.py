@@ -1,7 +1,4 @@
-"""A loss of pressure that nobody has found yet: how it can act, and what it does to an engine.
-
-Imported by ``as_read`` and by what makes repairs from it.
-"""
+"""A loss of pressure that nobody has found yet: how it can act, and what it does to an engine."""
 
 from __future__ import annotations
 
@@ -11,8 +8,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.circuit.condition_effects import throttling_begins
 from diagnose.circuit.deviations import evenly_drawn
-from diagnose.circuit.faults import throttling_begins
 from diagnose.circuit.operating_points import points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine

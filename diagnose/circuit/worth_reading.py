@@ -1,7 +1,7 @@
 """The further gauge reading that would narrow most what is asked of plausible engines.
 
-Imported by ``forecast`` and ``output``. The engines agree with every reading there is; a further
-one narrows what varies with it from engine to engine.
+The engines agree with every reading there is; a further one narrows what varies with it from engine
+to engine.
 """
 
 from __future__ import annotations

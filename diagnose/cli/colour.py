@@ -1,6 +1,6 @@
 """Colour on a terminal: what stops the work in red, cautions in yellow, what is done in green.
 
-Only the look of lines depends on it; every line reads the same without. Imported by ``printing``.
+Only the look of lines depends on it; every line reads the same without.
 """
 
 from __future__ import annotations

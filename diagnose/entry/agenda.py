@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 
 from diagnose.case.units import units_of
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.answered_by_story import IDLE_AT_MOST, SPEED_AT_LEAST, is_cold, is_said
 from diagnose.entry.known import Known, check_chooser, contradicts
 from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, USUAL_UNIT, Slot
 from diagnose.entry.questions import (
@@ -23,7 +24,6 @@ from diagnose.entry.questions import (
     Question,
     TriedQuestion,
 )
-from diagnose.entry.said import IDLE_AT_MOST, SPEED_AT_LEAST, is_cold, is_said
 from diagnose.planning.questions import (
     CHECK_EFFORT,
     KNOWN_EFFORT,

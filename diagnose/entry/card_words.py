@@ -1,4 +1,4 @@
-"""The figure of a card that a person means by everyday words; imported by ``cli``."""
+"""The figure of a card that a person means by everyday words."""
 
 from __future__ import annotations
 

@@ -16,7 +16,7 @@ from diagnose.entry.answers import (
     parse_answer,
     parse_task_state,
 )
-from diagnose.entry.bare import NO_UNITS, with_unit
+from diagnose.entry.bare_figures import NO_UNITS, with_unit
 from diagnose.entry.trials import TrialInput, named_result, trial_input
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.ids import normal_id

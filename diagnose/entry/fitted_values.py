@@ -1,7 +1,4 @@
-"""Values measured after the repair: those of their sign-off tasks, beside the ones that were found.
-
-Imported by ``spoken``, ``recording`` and ``telling``.
-"""
+"""Values measured after the repair: those of their sign-off tasks, beside the ones that were found."""
 
 from __future__ import annotations
 

@@ -25,6 +25,7 @@ from diagnose.case.writing import NewEntry, append_by, append_job, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.agenda import Agenda
 from diagnose.entry.answered import Answered, engine_fields, new_entries
+from diagnose.entry.answered_by_story import safety_left
 from diagnose.entry.confirming import Change, Correct, More, Strike, changed
 from diagnose.entry.engine_said import write_fields
 from diagnose.entry.in_words import asks_back, heard, is_story, taken_as
@@ -48,7 +49,6 @@ from diagnose.entry.questions import (
     read_line,
     uncounted,
 )
-from diagnose.entry.said import safety_left
 from diagnose.entry.telling import Account, read_readings, understand, write
 from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain

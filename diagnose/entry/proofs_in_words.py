@@ -1,7 +1,4 @@
-"""What words say of the repaired engine where they name no pressure: tasks of its sign-off.
-
-Imported by ``spoken``: somebody who has a lamp only proves the repair by what it does.
-"""
+"""What words say of the repaired engine where they name no pressure: tasks of its sign-off."""
 
 from __future__ import annotations
 

@@ -14,8 +14,8 @@ from enum import StrEnum
 from typing import Any, Literal
 
 from diagnose.case.case import GaugeReading
-from diagnose.case.faults import Faults
-from diagnose.case.looks import HEATS, HOT_IDLE, SPEEDS, USUAL_SPEEDS
+from diagnose.case.file_faults import Faults
+from diagnose.case.gauge_looks import HEATS, HOT_IDLE, SPEEDS, USUAL_SPEEDS
 from diagnose.case.pressures import (
     APPROXIMATE,
     BOUNDED,

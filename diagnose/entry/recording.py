@@ -14,6 +14,7 @@ from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.after_repair import is_of_the_repaired
 from diagnose.entry.answered_again import answered_again
 from diagnose.entry.behaviours import parse_behaviour
+from diagnose.entry.conflicts import kind_of, repeated, stands
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import parse_earlier
 from diagnose.entry.engine_said import engine_change, recorded_features, write_engine
@@ -30,7 +31,6 @@ from diagnose.entry.readings import parse_reading
 from diagnose.entry.repair_work import REPAIR
 from diagnose.entry.sheets import READING, FilledBlank
 from diagnose.entry.spoken import Choose, Spoken, is_words, only_the_kind, resolve
-from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.withdrawing import withdrawal
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.words.facts import Fact

@@ -1,7 +1,4 @@
-"""Work reported in words once the engine goes together again: tasks of its sign-off, no history.
-
-Imported by ``spoken``, ``recording`` and ``output.documents``.
-"""
+"""Work reported in words once the engine goes together again: tasks of its sign-off, no history."""
 
 from __future__ import annotations
 

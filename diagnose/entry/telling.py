@@ -25,13 +25,13 @@ from diagnose.case.writing import (
 )
 from diagnose.entry.after_repair import of_the_repaired
 from diagnose.entry.answered_again import answered_again
+from diagnose.entry.conflicts import said_before
 from diagnose.entry.details import Details
 from diagnose.entry.engine_said import EngineChange, engine_change, recorded_features, write_engine
 from diagnose.entry.fitted_values import values_as_fitted
 from diagnose.entry.new_entry import spoken_entry
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
-from diagnose.entry.standing import said_before
 from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.reader import read

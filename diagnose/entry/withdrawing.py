@@ -5,8 +5,8 @@ from __future__ import annotations
 from diagnose.case.case import Case
 from diagnose.case.schema import BearingEntry, EarlierEntry, FindingEntry, TrialEntry, WorkEntry
 from diagnose.case.writing import NewEntry
+from diagnose.entry.conflicts import kind_of
 from diagnose.entry.details import Details
-from diagnose.entry.standing import kind_of
 from diagnose.errors import UsageError
 
 

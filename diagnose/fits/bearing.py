@@ -1,7 +1,6 @@
 """Readings of one bearing as numbers: clearance with its error, out of round, taper, bell mouth.
 
-Metres in, metres out, clearances on the diameter. Imported by ``case``, ``bearings``,
-``circuit``, ``entry``, ``cli``, ``serve`` and ``output.documents``; knows neither case nor unit.
+Metres in, metres out, clearances on the diameter; knows neither case nor unit.
 """
 
 from __future__ import annotations

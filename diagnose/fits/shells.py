@@ -1,7 +1,7 @@
 """Which shells bring a bearing to its clearance, and how far a journal must be ground.
 
-Metres; an undersize is how much less than standard a shell's bore is, so that each wall is half
-of it thicker. Imported by ``bearings`` and ``output.documents``; knows neither case nor unit.
+Metres; an undersize is how much less than standard a shell's bore is, so that each wall is half of
+it thicker. Knows neither case nor unit.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """An engine at a speed and a temperature as conductances, and its flows at one pressure.
 
-Imported by ``circuit``, which finds the pressure. What does not depend on it is computed once.
+What does not depend on it is computed once.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """Pressure lost and gained on the way: pipes, fittings, the filter, turning drillings.
 
-Imported by ``suction`` and ``network``. Low-shear viscosity throughout: a passage does not shear
-the oil hard enough to thin it.
+Low-shear viscosity throughout: a passage does not shear the oil hard enough to thin it.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """The oil pump: displacement, slip, filling, torque and power.
 
-Imported by ``network`` and ``circuit``. A positive-displacement pump makes flow; the engine makes
-pressure.
+A positive-displacement pump makes flow; the engine makes pressure.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """The relief valve: its cracking pressure, lift and flow.
 
-Imported by ``network`` and ``circuit``. It only limits pressure: below its cracking
-pressure it passes nothing, unless it does not seat.
+It only limits pressure: below its cracking pressure it passes nothing, unless it does not seat.
 """
 
 from __future__ import annotations

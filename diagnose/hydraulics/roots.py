@@ -1,7 +1,4 @@
-"""The zero of a falling function, for an array of problems at once.
-
-Imported by ``circuit``.
-"""
+"""The zero of a falling function, for an array of problems at once."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """A relief valve's spring on the bench: force, fitted length, opening pressure, shims.
 
-Imported by ``circuit``. Straight springs; lengths in m, forces in N, pressures in Pa.
+Straight springs; lengths in m, forces in N, pressures in Pa.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """Suction side: lift, screen, tube, the gap under the pickup, and air drawn in.
 
-Imported by ``network``. What is lost here cannot be seen on the gauge until the pump no longer
-fills; then pressure falls with engine speed. Pressures at the pump inlet are absolute.
+What is lost here cannot be seen on the gauge until the pump no longer fills; then pressure falls
+with engine speed. Pressures at the pump inlet are absolute.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Plain text for a terminal 80 columns wide; imported by the other reports."""
+"""Plain text for a terminal 80 columns wide."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Pressures and oil temperatures in the units of a case; imported by what prints many of them."""
+"""Pressures and oil temperatures in the units of a case."""
 
 from __future__ import annotations
 

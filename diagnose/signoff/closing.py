@@ -1,4 +1,4 @@
-"""What a job still lacks before it can be closed; imported by ``entry`` and ``serve``."""
+"""What a job still lacks before it can be closed."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """The work of a repair of the oil circuit: places to open, parts, hands-on minutes.
 
-Imported by ``output``. Minutes are the planner's for opening and closing what is not open yet, and
-the repair's own; parts are those of the causes it puts right and of closing the places.
+Minutes are the planner's for opening and closing what is not open yet, and the repair's own; parts
+are those of the causes it puts right and of closing the places.
 """
 
 from __future__ import annotations

@@ -1,7 +1,4 @@
-"""Engines with a lamp only: what shows that the repair holds where no gauge is there.
-
-Imported by ``output`` and ``signoff``.
-"""
+"""Engines with a lamp only: what shows that the repair holds where no gauge is there."""
 
 from __future__ import annotations
 

@@ -1,7 +1,4 @@
-"""Whether nothing is wrong with an engine, as far as it was read and looked at.
-
-Imported by ``output``, ``serve`` and ``signoff.closing``.
-"""
+"""Whether nothing is wrong with an engine, as far as it was read and looked at."""
 
 from __future__ import annotations
 

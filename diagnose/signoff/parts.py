@@ -1,4 +1,4 @@
-"""Parts and consumables that a repair calls for; imported by ``cli``, ``output`` and ``serve``."""
+"""Parts and consumables that a repair calls for."""
 
 from __future__ import annotations
 

@@ -1,7 +1,4 @@
-"""Which used parts go back in: reuse, rework or renew, by what the case knows of each.
-
-Imported by ``output``; prints nothing.
-"""
+"""Which used parts go back in: reuse, rework or renew, by what the case knows of each."""
 
 from __future__ import annotations
 

@@ -1,7 +1,4 @@
-"""The sign-off of one case: the tasks it calls for, in the order of the work, and how they stand.
-
-Imported by ``cli``, ``entry``, ``output`` and ``serve``; prints nothing.
-"""
+"""The sign-off of one case: the tasks it calls for, in the order of the work, and how they stand."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """First start: predicted pressures of the repaired engine, compared with those read.
 
-Imported by ``cli``, ``output`` and ``serve``. The repaired engine is the sound one of the case with
-the values really fitted, what was deliberately left, and the changes asked for. Loads the physics.
+The repaired engine is the sound one of the case with the values really fitted, what was
+deliberately left, and the changes asked for. Loads the physics.
 """
 
 from __future__ import annotations

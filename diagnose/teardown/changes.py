@@ -1,7 +1,4 @@
-"""What the latest findings changed: two plans of one case, side by side.
-
-Imported by ``cli`` and ``output``.
-"""
+"""What the latest findings changed: two plans of one case, side by side."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """Is the root cause closed? What must be answered before anything is put together.
 
 Findings the chosen causes do not explain, what shed debris must be followed to, what was damaged on
-the way, pressure missing. Imported by ``cli``, ``output``, ``serve`` and ``signoff``.
+the way, pressure missing.
 """
 
 from __future__ import annotations

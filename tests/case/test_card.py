@@ -12,7 +12,7 @@ from diagnose import BadCaseError, CaseBuilder, engine_card
 from diagnose.case.card import Card, card_from_text
 from diagnose.case.card_text import CardValue, card_value
 from diagnose.case.case import Case
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.case.loading import from_text, load
 from diagnose.circuit.engine_model import numbers
 from diagnose.diagnosis import Diagnosis

@@ -11,7 +11,7 @@ import pytest
 from diagnose import UsageError, engine_card
 from diagnose.case.card_text import card_value
 from diagnose.case.card_writing import start_card, write_figures
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.errors import CannotWriteError
 from diagnose.output.documents.card import card_document
 from knowledge.book import the_book

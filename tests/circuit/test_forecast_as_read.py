@@ -11,8 +11,8 @@ import pytest
 from diagnose.case.loading import from_text, load
 from diagnose.circuit.as_read import FITS
 from diagnose.circuit.budget import budget
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import Point, healthy, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.forecast import forecast, without_readings
 from diagnose.circuit.operating_points import hot_of, latest_readings
 from diagnose.circuit.unlisted_loss import KINDS

@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.circuit.calibration import calibrated, sound_points, widths
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import Point, baseline_points, healthy, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, spread, varied
-from diagnose.entry.bare import NO_UNITS
+from diagnose.entry.bare_figures import NO_UNITS
 from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine

@@ -14,8 +14,8 @@ import pytest
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import Point, healthy, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, NEITHER, GaugeError, log_density
 from diagnose.circuit.survey import Survey, survey
 from diagnose.diagnosis import Diagnosis

@@ -13,6 +13,7 @@ import pytest
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.circuit.budget import budget
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import (
     BASELINE_ERROR,
     Point,
@@ -21,7 +22,6 @@ from diagnose.circuit.engine_model import (
     point_of,
     shown,
 )
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, apart, warmer
 from diagnose.circuit.operating_points import as_if_read, points_of
 from diagnose.circuit.survey import Survey, survey

@@ -10,10 +10,10 @@ from diagnose.case.loading import load
 from diagnose.case.writing import NewEntry, append_by, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.agenda import Agenda
+from diagnose.entry.answered_by_story import is_said, safety_left
 from diagnose.entry.known import Known
 from diagnose.entry.picking import Picked, Reply
 from diagnose.entry.questions import ChoiceQuestion
-from diagnose.entry.said import is_said, safety_left
 from knowledge.book import the_book
 from knowledge.questions.essentials import (
     ESSENTIALS,

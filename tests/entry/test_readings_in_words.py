@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from diagnose.case.case import Case
+from diagnose.case.gauge_looks import as_given, said
 from diagnose.case.loading import from_text
-from diagnose.case.looks import as_given, said
 from diagnose.case.pressures import pressure_of
 from diagnose.case.schema import ReadingEntry
 from diagnose.entry.readings import ReadingInput, parse_reading

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from diagnose.case.loading import load
 from diagnose.case.units import JobUnits, units_of
-from diagnose.entry.bare import NO_UNITS, with_unit
+from diagnose.entry.bare_figures import NO_UNITS, with_unit
 from diagnose.entry.numbers import SLOTS, parse_numbers
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS, PRESSURE, TEMPERATURE, parse

@@ -11,8 +11,8 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.case.mended import mended, works_again
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.ended import ended
 from diagnose.output.documents.found import disagreement
+from diagnose.output.documents.job_end import ended
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book

@@ -12,7 +12,7 @@ from math import sqrt
 import numpy as np
 import pytest
 
-from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.inference import causegraph
 from diagnose.inference.chaining import Facts, infer
 from knowledge.book import the_book

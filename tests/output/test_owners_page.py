@@ -11,7 +11,7 @@ import pytest
 from diagnose.case.loading import from_text, load
 from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.ended import ended_of
+from diagnose.output.documents.job_end import ended_of
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
 from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.ranking import ranked_causes

@@ -9,8 +9,8 @@ import pytest
 from diagnose.case.loading import from_text
 from diagnose.check_planner import A_DAY, best_choice
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.answered_by_story import safety_left
 from diagnose.entry.known import next_check
-from diagnose.entry.said import safety_left
 from diagnose.output.documents.review import review_document
 from diagnose.output.documents.stages import stage_summaries
 from diagnose.output.documents.teardown import teardown_document

@@ -17,8 +17,8 @@ from pathlib import Path
 
 import numpy as np
 
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import USUAL_ERROR, Point, engine_of
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import spread
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine

@@ -44,8 +44,8 @@ from scipy.optimize import least_squares
 from diagnose.circuit import pressure_law
 from diagnose.circuit.averaged import averaged, circuit_pressures
 from diagnose.circuit.calibration import WIDE, calibrated
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import BASELINE_ERROR, Point, engine_of
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, fits, predicted, shares, warmer
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn
 from diagnose.circuit.pressure_law import SEED, At, Shown, learn

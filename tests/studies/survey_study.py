@@ -20,8 +20,8 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from diagnose.circuit.calibration import RELIEF_OF_A_KIND, WIDE
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.engine_model import Point, engine_of, shown
-from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import GaugeError, Predicted, fits, predicted, shares, warmer
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.circuit.survey import ENGINES

@@ -25,7 +25,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.condition_effects import FAULTS
 from diagnose.circuit.fitting import GaugeError, fits, shares
 from diagnose.circuit.survey import gauge_of
 from knowledge.book import the_book

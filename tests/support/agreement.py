@@ -22,7 +22,7 @@ from dataclasses import dataclass, field
 from itertools import product
 from typing import Any
 
-from diagnose.case.looks import SPEEDS
+from diagnose.case.gauge_looks import SPEEDS
 from diagnose.case.pressures import pressure_of
 from knowledge.book import the_book
 from knowledge.reports.words import Since

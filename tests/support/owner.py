@@ -13,6 +13,7 @@ from pathlib import Path
 from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.answered_by_story import COLD_AT_MOST, IDLE_AT_MOST, SPEED_AT_LEAST
 from diagnose.entry.interview import Interview
 from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, Slot
 from diagnose.entry.questions import (
@@ -27,7 +28,6 @@ from diagnose.entry.questions import (
     TrialQuestion,
     TriedQuestion,
 )
-from diagnose.entry.said import COLD_AT_MOST, IDLE_AT_MOST, SPEED_AT_LEAST
 from knowledge.book import the_book
 from knowledge.model import Kind, Reading, Stage, State
 from knowledge.questions.premises import PREMISES

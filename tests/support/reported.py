@@ -7,7 +7,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from diagnose.case.looks import HEATS, SPEEDS
+from diagnose.case.gauge_looks import HEATS, SPEEDS
 from knowledge.book import the_book
 from knowledge.reports.words import (
     Circumstance,

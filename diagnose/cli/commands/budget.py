@@ -20,8 +20,8 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.circuit.budget import budget as budget_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.documents.budget import budget_document, with_further_reading
-    from diagnose.output.documents.ended import held_up
     from diagnose.output.documents.found import disagreement, headline
+    from diagnose.output.documents.job_end import held_up
     from diagnose.output.text.budget import budget_text
     from diagnose.output.text.budget_brief import budget_brief
     from knowledge.book import the_book

@@ -148,7 +148,7 @@ def _print_later(
 ) -> None:
     """Print what is due after so many hours of running, and how it stands."""
     from diagnose.entry.requests import parse_running_time
-    from diagnose.output.documents.later import later_document
+    from diagnose.output.documents.after_hours import later_document
     from diagnose.output.text.later import later_text
 
     seconds = parse_running_time(after)

@@ -1,13 +1,10 @@
-"""Notes on an order of shells, and what the errors and limits rest on.
-
-Imported by ``output.documents``.
-"""
+"""Notes on an order of shells, and what the errors and limits rest on."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.bearings.held import Hold
+from diagnose.bearings.before_ordering import Hold
 from diagnose.bearings.orders import Order
 from diagnose.bearings.table import RESIZE, Bearings, held_by
 from diagnose.bearings.targets import group_of

@@ -1,4 +1,4 @@
-"""What to do next with the bearings, in words and commands; imported by ``output.documents``."""
+"""What to do next with the bearings, in words and commands."""
 
 from __future__ import annotations
 

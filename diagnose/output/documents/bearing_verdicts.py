@@ -1,7 +1,4 @@
-"""What a bearing comes to in a few words, and how many of an engine's bearings are known.
-
-Imported by ``output.documents.bearings``.
-"""
+"""What a bearing comes to in a few words, and how many of an engine's bearings are known."""
 
 from __future__ import annotations
 

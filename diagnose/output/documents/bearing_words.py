@@ -1,4 +1,4 @@
-"""Words for bearings, shells and lengths; imported by ``output.documents`` and ``serve``."""
+"""Words for bearings, shells and lengths."""
 
 from __future__ import annotations
 

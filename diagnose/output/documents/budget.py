@@ -12,7 +12,7 @@ from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.operating_points import is_hot, latest_readings
 from diagnose.circuit.worth_reading import engines_as_read, further_for_missing
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.job_end import ended
 from diagnose.output.documents.other_size import other_size
 from diagnose.output.documents.worth_reading import (
     NONE_WORTH_IT,

@@ -1,7 +1,4 @@
-"""Where the gauge readings alone point to another state of the circuit than the ranking does.
-
-Imported by the document of the review.
-"""
+"""Where the gauge readings alone point to another state of the circuit than the ranking does."""
 
 from __future__ import annotations
 

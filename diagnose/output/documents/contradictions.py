@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
-from diagnose.case.looks import as_given
+from diagnose.case.gauge_looks import as_given
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Trace, infer
 from diagnose.inference.contradictions import by_derivation

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from diagnose.case.case import Case
-from diagnose.case.looks import said
+from diagnose.case.gauge_looks import said
 from diagnose.case.schema import (
     BaselineEntry,
     BearingEntry,

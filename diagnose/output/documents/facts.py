@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from diagnose.case.looks import said
+from diagnose.case.gauge_looks import said
 from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import BaselineEntry, ReadingEntry
 from diagnose.entry.after_repair import is_of_the_repaired

@@ -1,7 +1,4 @@
-"""Readings beside what the model shows, and what is said where it does not fit them.
-
-Imported by ``output.documents.forecast``.
-"""
+"""Readings beside what the model shows, and what is said where it does not fit them."""
 
 from __future__ import annotations
 

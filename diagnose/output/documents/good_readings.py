@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.case.case import Case
-from diagnose.case.looks import said
+from diagnose.case.gauge_looks import said
 from diagnose.case.pressures import pressure_unit
 from diagnose.output.documents.verdicts import shown
 from diagnose.signoff.measured import below_rule, reading_bounds

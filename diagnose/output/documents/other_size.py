@@ -1,7 +1,4 @@
-"""Whether a circuit in figures is of an engine of another kind or size.
-
-Imported by ``output``.
-"""
+"""Whether a circuit in figures is of an engine of another kind or size."""
 
 from __future__ import annotations
 

@@ -11,8 +11,8 @@ from diagnose.case.mended import mended, works_again
 from diagnose.circuit.operating_points import ITS_SPEED, is_certain
 from diagnose.diagnosis import Diagnosis
 from diagnose.instrument_only import instrument_only, sound_readings
-from diagnose.output.documents.ended import ended_of, not_finished
-from diagnose.output.documents.later import later_looks
+from diagnose.output.documents.after_hours import later_looks
+from diagnose.output.documents.job_end import ended_of, not_finished
 from diagnose.output.documents.owners_stop import when_to_stop
 from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause

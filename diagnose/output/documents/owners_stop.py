@@ -1,7 +1,4 @@
-"""When the owner must stop the engine: too little pressure, and too much where that was the fault.
-
-Imported by ``owners_page``.
-"""
+"""When the owner must stop the engine: too little pressure, and too much where that was the fault."""
 
 from __future__ import annotations
 

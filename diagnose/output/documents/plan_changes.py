@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from diagnose.case.looks import as_given
+from diagnose.case.gauge_looks import as_given
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.named import Named, named
 from diagnose.output.lines import percent

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.case.case import Case, Closing, Measurement
-from diagnose.case.looks import in_words, said
+from diagnose.case.gauge_looks import in_words, said
 from diagnose.case.mended import limits_at
 from diagnose.case.reports import AT_ONCE
 from diagnose.case.schema import ReadingEntry

@@ -16,8 +16,8 @@ from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
 from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.ended import ended_of, held_up
 from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
+from diagnose.output.documents.job_end import ended_of, held_up
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
 from diagnose.output.documents.photos import PhotoEntry, photo_entries

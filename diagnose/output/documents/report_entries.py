@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from diagnose.case.case import Case, FindingRecord, GaugeReading, Measurement
-from diagnose.case.looks import heat_as_given, speed_as_given
+from diagnose.case.gauge_looks import heat_as_given, speed_as_given
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
 from diagnose.output.lines import duration

@@ -13,7 +13,6 @@ from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices, run_verdict
 from diagnose.output.documents.by_readings import survey_differs
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.ended import ended_of, held_up, may_close
 from diagnose.output.documents.found import (
     FoundFaultEntry,
     disagreement,
@@ -21,6 +20,7 @@ from diagnose.output.documents.found import (
     headline,
     strip_down,
 )
+from diagnose.output.documents.job_end import ended_of, held_up, may_close
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import (
     CheckOption,

@@ -14,7 +14,7 @@ from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.bearings import order_rows
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.ended import ended
+from diagnose.output.documents.job_end import ended
 from diagnose.output.documents.named import UNTITLED, Named, named
 from diagnose.output.documents.signoff_items import (
     PHASES,

@@ -1,7 +1,4 @@
-"""Where along the oil's path it probably is, for when no single cause stands out.
-
-Imported by the documents of ``tell``, the review and the interview.
-"""
+"""Where along the oil's path it probably is, for when no single cause stands out."""
 
 from __future__ import annotations
 

@@ -7,8 +7,8 @@ from dataclasses import dataclass, field
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, key
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.ended import ended_of
 from diagnose.output.documents.found import strip_down
+from diagnose.output.documents.job_end import ended_of
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.next_checks import first_step

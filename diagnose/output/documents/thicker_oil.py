@@ -1,7 +1,4 @@
-"""Whether thicker oil can carry an engine until it is repaired, in a few sentences.
-
-Imported by ``output``.
-"""
+"""Whether thicker oil can carry an engine until it is repaired, in a few sentences."""
 
 from __future__ import annotations
 

@@ -1,7 +1,6 @@
 """Charts as SVG in black and grey; the only module that imports matplotlib.
 
-Imported by ``html``, ``cli`` and ``serve``. Pattern and words tell lines and bars apart, never
-colour alone, so that a photocopy shows the same.
+Pattern and words tell lines and bars apart, never colour alone, so that a photocopy shows the same.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The oil's way through an engine in section, as places on a drawing; imported by the pages.
+"""The oil's way through an engine in section, as places on a drawing.
 
 A drawing of no engine in particular: where each station lies and where its mark goes.
 """

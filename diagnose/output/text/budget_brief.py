@@ -1,6 +1,6 @@
 """What ``budget`` prints by default: one table for hot idle and cruise, and one sentence.
 
-Imported by ``cli``; ``text.budget`` has each account with its notes.
+``text.budget`` has each account with its notes.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What ``signoff --start`` prints by default: pressures to expect, limits in a line each.
 
-Imported by ``cli``; ``text.first_start`` has every limit with its sources.
+``text.first_start`` has every limit with its sources.
 """
 
 from __future__ import annotations

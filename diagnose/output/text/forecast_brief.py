@@ -1,6 +1,6 @@
 """What ``forecast`` prints by default: the table, whether it is enough, warnings.
 
-Imported by ``cli``; ``text.forecast`` has the curve, the power and every change that would do.
+``text.forecast`` has the curve, the power and every change that would do.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """What ``graph`` shows on a terminal: the paths from the leading causes to what was found.
 
-Imported by ``cli``; files and pictures of the graph are written by ``output.graph_file`` and
-``html``.
+Files and pictures of the graph are written by ``output.graph_file`` and ``html``.
 """
 
 from __future__ import annotations

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from diagnose.output.documents.later import LaterDocument, LaterLook
+from diagnose.output.documents.after_hours import LaterDocument, LaterLook
 from diagnose.output.lines import as_typed, wrapped
 
 

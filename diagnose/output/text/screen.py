@@ -1,7 +1,4 @@
-"""What fits one screen: blocks of lines, of which some can be left out.
-
-Imported by the brief texts of ``output.text``.
-"""
+"""What fits one screen: blocks of lines, of which some can be left out."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """What ``show`` and a long ``lookup`` print by default: one screen of what the book holds.
 
-Imported by ``cli``; ``text.lookup`` has every row.
+``text.lookup`` has every row.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What ``signoff`` prints by default: what stands open by phase, and the next task.
 
-Imported by ``cli``; ``text.signoff`` has every task.
+``text.signoff`` has every task.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What ``survey`` prints by default: what fits the readings, one sentence, the next reading.
 
-Imported by ``cli``; ``text.survey`` has the curves and every note.
+``text.survey`` has the curves and every note.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What ``teardown`` prints by default: the stages in a table and the steps of the next one.
 
-Imported by ``cli``; ``text.teardown`` has the whole plan.
+``text.teardown`` has the whole plan.
 """
 
 from __future__ import annotations

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from diagnose.case.card import BASELINE, Card
 from diagnose.case.card_text import card_value
 from diagnose.case.card_writing import GRADE, Sound
-from diagnose.case.faults import Faults
+from diagnose.case.file_faults import Faults
 from diagnose.entry.readings import parse_baseline
 from diagnose.errors import UsageError
 from diagnose.serve import forms

@@ -16,8 +16,8 @@ from diagnose.output.documents.budget import (
     budget_document,
     with_further_reading,
 )
-from diagnose.output.documents.ended import held_up
 from diagnose.output.documents.found import headline
+from diagnose.output.documents.job_end import held_up
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError

@@ -37,8 +37,8 @@ from knowledge.lexicon.sights import (
     seizure,
     sender,
     shells,
-    test_gauge,
     top_end,
+    trusted_gauge,
     wiring,
 )
 
@@ -80,7 +80,7 @@ SIGHTS: Table = _gathered(
     seizure.PHRASES,
     sender.PHRASES,
     shells.PHRASES,
-    test_gauge.PHRASES,
+    trusted_gauge.PHRASES,
     top_end.PHRASES,
     wiring.PHRASES,
 )
@@ -104,7 +104,7 @@ SIGHTS_ABSENT: Table = _gathered(
     pump.PHRASES_ABSENT,
     sender.PHRASES_ABSENT,
     shells.PHRASES_ABSENT,
-    test_gauge.PHRASES_ABSENT,
+    trusted_gauge.PHRASES_ABSENT,
     top_end.PHRASES_ABSENT,
     wiring.PHRASES_ABSENT,
 )
@@ -138,7 +138,7 @@ TOGETHER: Table = _gathered(
     seizure.GROUPS,
     sender.GROUPS,
     shells.GROUPS,
-    test_gauge.GROUPS,
+    trusted_gauge.GROUPS,
     top_end.GROUPS,
     wiring.GROUPS,
 )
@@ -166,7 +166,7 @@ TOGETHER_ABSENT: Table = _gathered(
     seizure.GROUPS_ABSENT,
     sender.GROUPS_ABSENT,
     shells.GROUPS_ABSENT,
-    test_gauge.GROUPS_ABSENT,
+    trusted_gauge.GROUPS_ABSENT,
     top_end.GROUPS_ABSENT,
     wiring.GROUPS_ABSENT,
 )

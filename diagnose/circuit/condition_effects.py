@@ -1,6 +1,6 @@
 """What each hidden condition does to the circuit, by severity.
 
-Imported by ``survey`` and by the scripts that compute the book's links. A severity is a number
+A severity is a number
 or an array from 0 (the sound engine, or nearly) to 1; the scales are judgement, set so that
 0.3 is about where a gauge begins to show it and 1 about the worst that engines still run with.
 """

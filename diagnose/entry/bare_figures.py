@@ -1,4 +1,4 @@
-"""Figures typed without a unit; imported by what reads values a person types."""
+"""Figures typed without a unit."""
 
 from __future__ import annotations
 

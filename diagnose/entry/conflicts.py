@@ -1,4 +1,4 @@
-"""How new entries meet those that stand, and each other; imported by ``recording``, ``telling``."""
+"""How new entries meet those that stand, and each other."""
 
 from __future__ import annotations
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from enum import StrEnum
 from typing import TypeVar
 
-from diagnose.case.faults import Faults, bounds_in_words, quantity, within
+from diagnose.case.file_faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.pressures import Pressure, pressure_of, pressure_unit
 from diagnose.case.schema import BaselineEntry, Checked, ReadingEntry
 from diagnose.errors import nearest, plain

@@ -1,4 +1,4 @@
-"""What must be settled before shells are ordered; imported by ``bearings`` and ``output.documents``.
+"""What must be settled before shells are ordered.
 
 A clearance tells which shells to order only with the size of the shells that are in, and only where
 its caps and bores are as they were made.
