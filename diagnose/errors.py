@@ -109,7 +109,10 @@ def _joins(c: str, before: str) -> bool:
     return c in _JOINERS and before.isalpha() and not before.isascii()
 
 
-def nearest_word(word: str, words: Iterable[str], alike: float = 0.55) -> str | None:
+ALIKE = 0.55  #: least similarity, 0 to 1, of a misspelt word; any lower, and short words match all
+
+
+def nearest_word(word: str, words: Iterable[str], alike: float = ALIKE) -> str | None:
     """Return the word that was most likely meant, or None; ``alike``: at least so much, 0 to 1."""
     wanted = normal_id(word[:100])
     near = get_close_matches(wanted, list(words), 1, alike)

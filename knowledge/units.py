@@ -63,12 +63,13 @@ PRESSURE = Dimension(
     ),
     ("8 psi", "0.55 bar", "55 kPa"),
 )
+ZERO_CELSIUS = 273.15  #: K at 0 °C
 TEMPERATURE = Dimension(
     "temperature",
     "K",
     (
-        Unit(("c", "°c", "degc", "deg c", "celsius"), 1.0, 273.15),
-        Unit(("f", "°f", "degf", "deg f", "fahrenheit"), 5 / 9, 273.15 - 32 * 5 / 9),
+        Unit(("c", "°c", "degc", "deg c", "celsius"), 1.0, ZERO_CELSIUS),
+        Unit(("f", "°f", "degf", "deg f", "fahrenheit"), 5 / 9, ZERO_CELSIUS - 32 * 5 / 9),
         Unit(("k", "kelvin"), 1.0),
     ),
     ("95 C", "203 F", "368 K"),

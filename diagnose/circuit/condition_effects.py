@@ -158,8 +158,12 @@ def _slips_shown(e: Engine, s: float, units: JobUnits) -> str:
     return f"end float {end}, tip to body {tip}"
 
 
+def _delivered(s: Floats) -> Floats:
+    return 1 - 0.7 * np.asarray(s)
+
+
 def _delivers_less(e: Engine, s: Floats) -> Engine:
-    return replace(e, pump_displacement=e.pump_displacement * (1 - 0.7 * np.asarray(s)))
+    return replace(e, pump_displacement=e.pump_displacement * _delivered(s))
 
 
 # -------------------------------------------------------------------------------- relief
@@ -235,7 +239,7 @@ _LIST = (
         says="what the pump displaces",
         unit="%",
         apply=_delivers_less,
-        show=lambda e, s, _: f"{100 - 70 * s:.0f} % of its displacement",
+        show=lambda e, s, _: f"{100 * float(_delivered(s)):.0f} % of its displacement",
     ),
     Fault(
         condition=c.RELIEF_BLEEDS,

@@ -35,6 +35,7 @@ STEPS = 24  #: tried between what is there and as far as is sensible
 NEARLY_ALL = 0.9  #: share of a loss from which it must go altogether
 LESS = 0.02  #: a change smaller than this share is none
 WORTH = 1.0 * PSI  #: what brings less is no repair
+THICKER = 1.05  #: times the viscosity in it from which a grade is another one
 THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
 GRADES = ("5W-30", "10W-40", "15W-40", "20W-50")
 MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump size (times) tried
@@ -222,7 +223,7 @@ def _oil(forecast: Forecast) -> Iterator[_Change]:
     for grade in GRADES:
         oil = Oil.of_grade(grade)
         thickness = float(np.asarray(oil.kv100))
-        if thickness <= 1.05 * now:
+        if thickness <= THICKER * now:
             continue
         thick = thickness > THICK * usual
         yield _Change(

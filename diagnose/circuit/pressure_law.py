@@ -52,6 +52,7 @@ WARM = 363.15  #: K
 NEWTON, CLOSE = 40, 1e-6
 WALKERS, SEED = 256, 5
 TAILS = 4.0  #: degrees of freedom of an error: one reading in ten may be far off
+WORTH_READING = 0.1  #: share of the variance that a further reading must take away (judgement)
 CANDIDATE_ERROR = 1.5  #: psi: of a further reading
 
 
@@ -123,7 +124,7 @@ class PressureLaw:
             for c in range(k, len(bare))
         ]
         best = int(np.argmax(gains))
-        return candidates[best] if total > 0 and gains[best] >= 0.1 * total else None
+        return candidates[best] if total > 0 and gains[best] >= WORTH_READING * total else None
 
 
 def learn(shown: Sequence[Shown], oil: Oil, seed: int = SEED) -> PressureLaw:

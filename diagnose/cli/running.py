@@ -63,7 +63,7 @@ def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
         return error.code
     except (KeyboardInterrupt, typer.Abort):
         code = INTERRUPTED
-    except Exception as error:
+    except Exception as error:  # a person gets one line, never a traceback, whatever went wrong
         if isinstance(error, CommandLineError):
             remark_lines(usage_line(error))
             return UsageError.code

@@ -50,13 +50,18 @@ def is_dont_know(line: str) -> bool:
     return bare.removeprefix("i ").removeprefix("sorry, ") in DONT_KNOW
 
 
+def aside(word: str) -> Reply | None:
+    """ "why" or "back", which every question takes; None where the word may be an answer."""
+    if word in WHY:
+        return Reply.WHY
+    return Reply.BACK if word in BACK else None
+
+
 def picked(line: str, choices: int, many: bool) -> Picked | Reply:
     """Numbers of choices, 'd' or another word that all these questions take."""
     word = line.lower()
-    if word in WHY:
-        return Reply.WHY
-    if word in BACK:
-        return Reply.BACK
+    if reply := aside(word):
+        return reply
     if is_dont_know(word):
         return Picked(None)
     places = _places(word, choices)

@@ -17,6 +17,7 @@ from diagnose.entry.picking import (
     YES,
     Picked,
     Reply,
+    aside,
     is_dont_know,
     picked,
 )
@@ -209,10 +210,8 @@ class NumbersQuestion:
     def read(self, line: str) -> Readings | Reply:
         """The readings; none where nothing is known."""
         word = line.lower()
-        if word in WHY:
-            return Reply.WHY
-        if word in BACK:
-            return Reply.BACK
+        if reply := aside(word):
+            return reply
         if is_dont_know(word) or word in NO[:3]:
             return Readings(())
         return parse_numbers(line, self.slots, self.unit) or Reply.UNCLEAR
@@ -234,10 +233,8 @@ class FindingQuestion:
     def read(self, line: str) -> Answer | Reply:
         """What was seen of the finding."""
         word = line.lower()
-        if word in WHY:
-            return Reply.WHY
-        if word in BACK:
-            return Reply.BACK
+        if reply := aside(word):
+            return reply
         if is_dont_know(word):
             return Answer("unknown")
         return named_answer(line) or Reply.UNCLEAR

@@ -10,6 +10,7 @@ from math import exp
 from diagnose.inference.elimination import effort, log_evidences, prior_marginals
 from diagnose.inference.network import Evidence, Likelihood, Network
 
+LEAST, RAISED = 0.02, 1.5  #: posterior of a cause in a set, and times its prior (judgement)
 MOST_EFFORT = 6_000_000  #: table entries of the sums over all sets together
 
 
@@ -32,7 +33,7 @@ def best_sets(
 ) -> tuple[Explanation, ...]:
     """The most probable sets of implicated causes, best first, with their exact probability.
 
-    Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: two
+    Implicated: posterior at least ``LEAST`` and ``RAISED`` times the prior, the ``at_most`` likeliest (0: two
     to six, fewer the larger the sum); every other cause is summed out. All 2^n sets are computed
     in one sweep, so none is missed. ``spent``: the effort of one sweep, if known.
     """
@@ -43,7 +44,7 @@ def best_sets(
         (
             c
             for c, p in prior_marginals(network).items()
-            if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p
+            if marginal[c] >= LEAST and marginal[c] >= RAISED * p
         ),
         key=lambda c: (-marginal[c], c),
     )[:at_most]

@@ -60,6 +60,10 @@ _FAINT = 0.5  #: weight of a common word beside another
 _SWAPPED = 0.9  #: similarity, 0 to 1, of two words that differ by two swapped letters
 STRETCH, PART = 3, 0.8  #: length of a part of a long text, and how far its score counts
 _BEGINS, _LONGER = 0.85, 0.5  #: similarity of a word and its beginning: misspelt, or itself a word
+_LEAST_SCORE = 0.25  #: of a hit, 0 to 1
+_ASKED, _COVERED = 0.55, 0.45  #: shares of a score: what was asked for, and how much of the phrase
+_MOST_TOKENS, _UNKNOWN = 40, 3.0  #: words of a text that are looked up; weight of an unknown one
+_LEAST_BEGINNING = 4  #: letters of a word that others may begin with
 _CLOSE = 82.0  #: least similarity, 0 to 100, of a misspelt word
 
 
@@ -163,9 +167,9 @@ class Finder:
 
     def _longer(self, token: str) -> list[str]:
         """Stems of the book that begin with ``token``, or that ``token`` begins with."""
-        if len(token) < 4:
+        if len(token) < _LEAST_BEGINNING:
             return []
-        known = (w for w in self._weight if len(w) >= 4)
+        known = (w for w in self._weight if len(w) >= _LEAST_BEGINNING)
         return [w for w in known if w != token and (w.startswith(token) or token.startswith(w))]
 
     def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
@@ -173,11 +177,11 @@ class Finder:
 
         ``kinds``: only words of these types.
         """
-        asked = list(dict.fromkeys(joined(tokens(text), self.known)))[:40]
+        asked = list(dict.fromkeys(joined(tokens(text), self.known)))[:_MOST_TOKENS]
         if not asked:
             return []
         close = {token: self._close(token) for token in asked}
-        worth = [max((self._weight[w] for w in close[t]), default=3.0) for t in asked]
+        worth = [max((self._weight[w] for w in close[t]), default=_UNKNOWN) for t in asked]
         parts = _stretches(worth)
         best: dict[int, Hit] = {}
         alike = {w for t in asked for w in close[t]}
@@ -196,12 +200,14 @@ class Finder:
                 here = [(worth[k], m) for k, m in inside if m]
                 got = sum(value * m[0] for value, m in here)
                 covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / total_weight
-                score = phrase.trust * part.share * (got / part.weight) * (0.55 + 0.45 * covers)
+                score = (
+                    phrase.trust * part.share * (got / part.weight) * (_ASKED + _COVERED * covers)
+                )
                 old = best.get(id(word))
                 if score and (old is None or score > old.score):
                     best[id(word)] = Hit(word, score)
         ranked = sorted(best.values(), key=_order)
-        return [h for h in ranked[:how_many] if h.score >= 0.25]
+        return [h for h in ranked[:how_many] if h.score >= _LEAST_SCORE]
 
 
 finder_of = made_once(Finder)  #: the index of a book

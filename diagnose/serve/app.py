@@ -138,7 +138,7 @@ async def _answer(site: Site, screen: Screen, request: Request) -> Response:
         answer = trouble.plain_page(408, "The form took too long to arrive; nothing was saved.")
     except (HTTPException, ClientDisconnect):
         answer = trouble.plain_page(400, "The form could not be read; nothing was saved.")
-    except Exception as error:
+    except Exception as error:  # one request must not end the server for the others
         answer = trouble.answer_to(error, asked, site.folder.root)
         if answer.status >= 500:
             log.error("%s: %s: %s", request.url.path, type(error).__name__, error)

@@ -38,6 +38,7 @@ from knowledge.pressure.quantities import (
 
 WARM = 318.15  #: K: on the way there
 SHOWN_SPEEDS = 4
+IDLING, FAST = 1.3, 2000.0  #: times the idle speed up to which it idles; rev/min: it runs fast
 #: tasks whose measured value goes into the engine as it is now
 FITTED = frozenset(
     {
@@ -149,10 +150,10 @@ def stopped_by(case: Case, read: GaugeReading) -> str:
     """The stop limit that a reading breaks, in words; empty where it breaks none."""
     reading = read.reading
     limit = case.limit
-    idling = reading.rpm <= 1.3 * case.idle_speed
+    idling = reading.rpm <= IDLING * case.idle_speed
     if idling and reading.pressure < limit(STOP_IDLE_PRESSURE):
         return STOP_IDLE_PRESSURE.says
-    if reading.rpm >= 2000 and reading.pressure < limit(STOP_RUNNING_PRESSURE):
+    if reading.rpm >= FAST and reading.pressure < limit(STOP_RUNNING_PRESSURE):
         return STOP_RUNNING_PRESSURE.says
     return ""
 

@@ -11,6 +11,7 @@ from diagnose.output.lines import as_typed
 from knowledge.units import INCH, MM, THOU
 
 #: how many bearings there are, as one may type it; of a parallel twin, as an example
+EXAMPLE_METRIC, EXAMPLE_INCH = 62.18 * MM, 2.4483 * INCH  #: m: a main journal as one reads it
 NUMBERS = '"mains count 3" "rods count 2"'
 
 
@@ -118,7 +119,7 @@ def _journal(place: Place | None, unit: str, found: Bearings) -> str:
 def _new_journal(place: Place | None, unit: str, found: Bearings) -> float:
     """A journal's diameter [m], as an example: this engine's when new, else any."""
     standard = standard_journal(found.case, place.kind) if place else None
-    any_size = 62.18 * MM if is_metric(unit) else 2.4483 * INCH
+    any_size = EXAMPLE_METRIC if is_metric(unit) else EXAMPLE_INCH
     return standard[0] if standard else any_size
 
 

@@ -10,9 +10,8 @@ from diagnose.circuit.expected import Expected, LearnedFrom
 from diagnose.circuit.pressure_law import At
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.scale import Scale, scale_of
-from knowledge.units import PSI
+from knowledge.units import PSI, ZERO_CELSIUS
 
-ZERO_C = 273.15
 BASIS = {
     LearnedFrom.SOUND: "The gauge should show, from {} of the sound engine:",
     LearnedFrom.NOW: (
@@ -52,7 +51,7 @@ def expected_document(found: Expected, case: Case) -> ExpectedDocument:
     rows = tuple(
         ExpectedPressure(
             rpm=round(state.rpm, 1),
-            oil_c=round(state.temperature - ZERO_C, 1),
+            oil_c=round(state.temperature - ZERO_CELSIUS, 1),
             psi=_in_psi(band),
             at=_state_in_words(state, scale),
             figure=scale.range(band),

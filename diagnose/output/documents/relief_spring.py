@@ -12,6 +12,8 @@ from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.scale import Scale
 from knowledge.units import FORCE, INCH, LENGTH, show
 
+SHIM_INCH, SHIM_METRIC = 0.020 * INCH, 0.5e-3  #: m: the usual shim washer, an example
+
 
 @dataclass(frozen=True, kw_only=True)
 class BenchLine:
@@ -114,7 +116,7 @@ def _spring_says(
     )
     if spring.fitted_length is not None and spring.free_length is not None:
         says += f", from {length(spring.free_length)} to {length(spring.fitted_length)}"
-    thickness = 0.020 * INCH if units.length_unit in ("in", "thou", None) else 0.5e-3
+    thickness = SHIM_INCH if units.length_unit in ("in", "thou", None) else SHIM_METRIC
     lines = [
         f"{says}.",
         f"A shim of {length(thickness)} adds {scale.one(spring.gain(thickness))}"

@@ -14,9 +14,9 @@ from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
-from knowledge.units import PSI
+from knowledge.pressure.gauge import USUAL_HOT
+from knowledge.units import PSI, ZERO_CELSIUS
 
-CELSIUS = 273.15  #: K at 0 C
 CLEAR, LEADS = 0.7, 0.4  #: share from which the first is clear, or leads (judgement)
 POOR = 2.5  #: psi: known pressures missed by more than this are mentioned
 
@@ -152,10 +152,10 @@ def _in_short(survey: Survey) -> str:
 
 
 def _reading(reading: Reading, scale: Scale) -> SurveyReading:
-    oil, heat = None, f"oil not measured, taken as {scale.heat(90.0 + CELSIUS)}"
+    oil, heat = None, f"oil not measured, taken as {scale.heat(USUAL_HOT)}"
     if reading.oil_temperature is not None:
-        oil = reading.oil_temperature - CELSIUS
-        heat = scale.heat(oil + CELSIUS)
+        oil = reading.oil_temperature - ZERO_CELSIUS
+        heat = scale.heat(oil + ZERO_CELSIUS)
     look = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
     return SurveyReading(
         rpm=reading.rpm,
@@ -184,7 +184,7 @@ def _condition(row: Row, survey: Survey) -> SurveyCondition:
 
 def _curves(curves: Curves) -> SurveyCurves:
     return SurveyCurves(
-        oil_c=curves.temperature - CELSIUS,
+        oil_c=curves.temperature - ZERO_CELSIUS,
         rpm=tuple(float(n) for n in curves.rpm),
         psi={name: tuple(float(p) for p in line) for name, line in curves.lines.items()},
         read=curves.read,
@@ -213,7 +213,7 @@ def _plot(curves: Curves, survey: Survey, scale: Scale) -> Plot:
 
 def _next_reading(further: Further, survey: Survey, scale: Scale) -> NextReading:
     names = {r.id: r.says for r in survey.rows} | {HEALTHY: "the circuit is sound"}
-    oil = further.temperature - CELSIUS
+    oil = further.temperature - ZERO_CELSIUS
     would_show = []
     for name, (mean, spread) in further.would_show.items():
         error = f"{spread * PSI / scale.factor:.{scale.decimals}f}"
@@ -223,6 +223,6 @@ def _next_reading(further: Further, survey: Survey, scale: Scale) -> NextReading
         oil_c=oil,
         separates=further.separates,
         would_show_psi=further.would_show,
-        oil=scale.heat(oil + CELSIUS),
+        oil=scale.heat(oil + ZERO_CELSIUS),
         would_show=tuple(would_show),
     )
