@@ -35,10 +35,11 @@ from knowledge.pressure.quantities import (
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
 )
+from knowledge.pressure.refuted import FAST
 
 WARM = 318.15  #: K: on the way there
 SHOWN_SPEEDS = 4
-IDLING, FAST = 1.3, 2000.0  #: times the idle speed up to which it idles; rev/min: it runs fast
+IDLING = 1.3  #: times the idle speed up to which an engine idles
 #: tasks whose measured value goes into the engine as it is now
 FITTED = frozenset(
     {
