@@ -90,7 +90,6 @@ if TYPE_CHECKING:
         UsageError,
         UserError,
     )
-    from diagnose.found_faults import FoundFault
     from diagnose.library import (
         budget,
         diagnose,
@@ -113,6 +112,7 @@ if TYPE_CHECKING:
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.record import RecordDocument
     from diagnose.output.documents.review import ReviewDocument
+    from diagnose.reasoning.found_faults import FoundFault
     from diagnose.teardown.plan import Plan
     from diagnose.understanding.words.facts import Understanding
 else:
@@ -137,7 +137,7 @@ else:
             "UsageError",
             "UserError",
         ),
-        "diagnose.found_faults": ("FoundFault",),
+        "diagnose.reasoning.found_faults": ("FoundFault",),
         "diagnose.library": (
             "budget",
             "diagnose",

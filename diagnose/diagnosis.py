@@ -9,13 +9,13 @@ from functools import cached_property
 from diagnose.case.apart import is_apart
 from diagnose.case.case import Case
 from diagnose.case.mended import works_again
-from diagnose.case_inference import CaseInference, Ranked
-from diagnose.check_planner import CheckPlanner
-from diagnose.found_faults import FoundFault, FoundFaults
 from diagnose.inference.cause_sets import Explanation
-from diagnose.instrument_only import lamp_is_wrong
 from diagnose.planning.options import Choice
-from diagnose.reasons import Reasons
+from diagnose.reasoning.case_inference import CaseInference, Ranked
+from diagnose.reasoning.check_planner import CheckPlanner
+from diagnose.reasoning.found_faults import FoundFault, FoundFaults
+from diagnose.reasoning.instrument_only import lamp_is_wrong
+from diagnose.reasoning.reasons import Reasons
 from knowledge.alarm import Alarm, Contradiction
 from knowledge.book import Book
 from knowledge.model import Severity, Stage, State

@@ -53,7 +53,7 @@ from diagnose.entry.telling import Account, read_readings, understand, write
 from diagnose.entry.titles import title_of
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
-from diagnose.seen_on_engine import is_found
+from diagnose.reasoning.seen_on_engine import is_found
 from diagnose.understanding.reader import read
 from knowledge.alarm import Alarm
 from knowledge.book import Book

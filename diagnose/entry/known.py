@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from diagnose.check_planner import best_choice
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Facts, InferenceResult, Observation, infer
 from diagnose.inference.contradictions import by_derivation
 from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import Choice
+from diagnose.reasoning.check_planner import best_choice
 from knowledge.model import Finding, Stage, State
 from knowledge.questions.first_steps import ASKED_BY_WORD, FIRST_STEPS, LEFT_OF
 from knowledge.questions.premises import PREMISES

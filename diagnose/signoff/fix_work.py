@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from diagnose.check_planner import CheckPlanner
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.fixes import rights_of
 from diagnose.planning.access_tree import AccessTree, Pace
+from diagnose.reasoning.check_planner import CheckPlanner
 from diagnose.signoff.parts import parts_list
 from diagnose.teardown.plan import CLOSING
 from knowledge.book import Book

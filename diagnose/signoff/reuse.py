@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
-from diagnose.proved import SURE
+from diagnose.reasoning.proved import SURE
 from knowledge.contents_reuse import USED_PARTS
 from knowledge.model import Finding, State
 from knowledge.reuse import Fate, UsedPart

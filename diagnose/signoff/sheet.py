@@ -8,7 +8,7 @@ from functools import cached_property
 
 from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
-from diagnose.seen_on_engine import is_sure, taken_together
+from diagnose.reasoning.seen_on_engine import is_sure, taken_together
 from diagnose.signoff.from_readings import read_already
 from diagnose.signoff.judging import EngineFigures, Judged, Verdict, judged
 from diagnose.signoff.lamp import is_out_of_place

@@ -12,9 +12,9 @@ from typing import TYPE_CHECKING
 
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import EXPLAINS
 from diagnose.inference.network import Network
-from diagnose.seen_on_engine import is_seen, places_to_look, taken_together
+from diagnose.reasoning.found_faults import EXPLAINS
+from diagnose.reasoning.seen_on_engine import is_seen, places_to_look, taken_together
 from knowledge.applying import applies
 from knowledge.circuit.conditions import PRESSURE_GONE
 from knowledge.model import Cause, Condition, Finding, Gauge, State

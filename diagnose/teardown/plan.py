@@ -12,14 +12,14 @@ from functools import cached_property, partial
 import numpy as np
 
 from diagnose.case.apart import is_out
-from diagnose.comes_first import called_for, on_the_way
 from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import Pace
 from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.sequence import Outcome, PlannedCheck, planned_sequence
 from diagnose.planning.simulation import PlanEstimate, simulate
-from diagnose.seen_on_engine import is_seen, is_sure
+from diagnose.reasoning.comes_first import called_for, on_the_way
+from diagnose.reasoning.seen_on_engine import is_seen, is_sure
 from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.faults import Fault
 from knowledge.model import Cause, Finding

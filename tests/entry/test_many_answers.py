@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose import case_inference
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
+from diagnose.reasoning import case_inference
 from knowledge.book import the_book
 from tests.support.command_line import ROOT
 from tests.support.examples import one_in

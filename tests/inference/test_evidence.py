@@ -7,11 +7,11 @@ from dataclasses import replace
 
 import pytest
 
-from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Facts, Observation, infer
 from diagnose.inference.evidence import gather, likelihood_of
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from diagnose.library import parse_case
+from diagnose.reasoning.case_inference import CaseInference
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, State
 from knowledge.pressure.patterns import GAUGE_READS_LOW

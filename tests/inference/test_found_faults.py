@@ -13,8 +13,8 @@ from diagnose.bookcheck.shapes import Whole
 from diagnose.case.loading import from_text
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import FoundFault
 from diagnose.output.documents.found import found_entries
+from diagnose.reasoning.found_faults import FoundFault
 from knowledge.book import the_book
 from knowledge.faults import Fault
 from knowledge.model import Finding, Kind, Stage

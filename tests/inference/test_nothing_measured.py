@@ -14,7 +14,7 @@ from diagnose.output.documents.interview import best_guess
 from diagnose.output.documents.next_checks import next_checks
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review_brief import review_brief
-from diagnose.seen_on_engine import is_found, seen_for
+from diagnose.reasoning.seen_on_engine import is_found, seen_for
 from knowledge.book import the_book
 
 BOOK = the_book()

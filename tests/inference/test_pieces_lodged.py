@@ -9,7 +9,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.loose_ends import pressure_in_words
 from diagnose.output.documents.next_checks import next_checks
 from diagnose.planning.choosing import SURE
-from diagnose.seen_on_engine import places_to_look
+from diagnose.reasoning.seen_on_engine import places_to_look
 from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
 from knowledge.circuit.conditions import RELIEF_HELD_OPEN, SUCTION_THROTTLED

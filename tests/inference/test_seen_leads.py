@@ -12,7 +12,7 @@ from diagnose.output.documents.reasons import in_short, is_settled
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review_brief import review_brief
 from diagnose.planning.choosing import SURE
-from diagnose.seen_on_engine import chance_together, is_found, taken_together
+from diagnose.reasoning.seen_on_engine import chance_together, is_found, taken_together
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan

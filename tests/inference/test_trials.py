@@ -13,7 +13,6 @@ from hypothesis import strategies as st
 from diagnose import CaseBuilder
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text, load
-from diagnose.case_inference import CaseInference
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.interview import about
 from diagnose.entry.picking import Reply
@@ -21,6 +20,7 @@ from diagnose.entry.questions import TrialQuestion
 from diagnose.entry.trials import TrialInput
 from diagnose.inference.elimination import log_evidences, posteriors
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
+from diagnose.reasoning.case_inference import CaseInference
 from knowledge.book import the_book
 from knowledge.model import Cause, Finding, Kind, Stage, State, Strength
 from knowledge.reports.shapes import TrialKind

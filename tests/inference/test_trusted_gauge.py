@@ -8,7 +8,7 @@ from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import next_check
 from diagnose.output.documents.tell import A_DAY, minute_document
-from diagnose.trusted_gauge import needless
+from diagnose.reasoning.trusted_gauge import needless
 from knowledge.book import the_book
 
 BOOK = the_book()

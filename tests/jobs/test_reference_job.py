@@ -9,10 +9,10 @@ from functools import cache
 
 from diagnose import CaseBuilder, as_json, diagnose, plan, review
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import FoundFault
 from diagnose.output.documents.found import headline
 from diagnose.output.documents.teardown import teardown_document
 from diagnose.output.text.review import review_text
+from diagnose.reasoning.found_faults import FoundFault
 from diagnose.teardown.loose_ends import loose_ends
 from knowledge.units import PSI
 from knowledge.work import Access

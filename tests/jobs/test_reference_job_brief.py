@@ -8,13 +8,13 @@ from math import log
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.contradictions import by_odds
 from diagnose.inference.leave_one_out import Without
 from diagnose.inference.network import Likelihood
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.review_brief import review_brief
+from diagnose.reasoning.comes_first import open_origin
 from knowledge.book import the_book
 from tests.support.readers import by_tell
 from tests.support.trade_answers import case_text

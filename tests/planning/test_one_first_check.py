@@ -7,7 +7,6 @@ from functools import cache
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.check_planner import A_DAY, best_choice
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.answered_by_story import safety_left
 from diagnose.entry.known import next_check
@@ -18,6 +17,7 @@ from diagnose.output.documents.tell import minute_document
 from diagnose.output.text.review_brief import review_brief
 from diagnose.output.text.teardown_brief import teardown_brief
 from diagnose.planning.choosing import SURE
+from diagnose.reasoning.check_planner import A_DAY, best_choice
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book

@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.check_planner import looked_into
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.found import strip_down
 from diagnose.planning.choosing import LEAST_ADDED
 from diagnose.planning.options import PlanState
+from diagnose.reasoning.check_planner import looked_into
 from diagnose.teardown.plan import COSTLY, LEAST_WORTH, Plan
 from knowledge.access.together import SHORT, TOGETHER, Together
 from knowledge.book import the_book

@@ -6,7 +6,7 @@ import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.seen_on_engine import is_found, is_sure
+from diagnose.reasoning.seen_on_engine import is_found, is_sure
 from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
 

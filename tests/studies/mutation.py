@@ -52,8 +52,8 @@ AREAS = {
     "inference": Area(
         (
             "diagnose/inference",
-            "diagnose/case_inference.py",
-            "diagnose/reasons.py",
+            "diagnose/reasoning/case_inference.py",
+            "diagnose/reasoning/reasons.py",
             "diagnose/diagnosis.py",
         ),
         (
@@ -67,7 +67,7 @@ AREAS = {
         ),
     ),
     "planning": Area(
-        ("diagnose/planning", "diagnose/check_planner.py"),
+        ("diagnose/planning", "diagnose/reasoning/check_planner.py"),
         (
             "planning/test_planning_by_hand.py",
             "case/test_case_facts.py",

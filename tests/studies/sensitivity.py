@@ -16,11 +16,11 @@ from pathlib import Path
 from typing import NamedTuple, TypeVar
 
 from diagnose.case.loading import load
-from diagnose.case_inference import Solution
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference import causegraph
 from diagnose.inference.elimination import Posterior, posteriors
 from diagnose.inference.network import Likelihood, Network
+from diagnose.reasoning.case_inference import Solution
 from knowledge.book import the_book
 from knowledge.model import Background, Rate, Stage, Strength
 from tests.confirmed.scoring import STAGES, brier, case_files, gold, score_of

@@ -19,12 +19,12 @@ from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
-from diagnose.check_planner import CheckPlanner
 from diagnose.diagnosis import Diagnosis
 from diagnose.hydraulics import circuit
 from diagnose.hydraulics.network import Network
 from diagnose.hydraulics.ranges import FloatArray
-from diagnose.reasons import Reasons
+from diagnose.reasoning.check_planner import CheckPlanner
+from diagnose.reasoning.reasons import Reasons
 from diagnose.teardown.plan import Plan
 from knowledge.book import Book
 

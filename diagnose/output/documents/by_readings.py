@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import EXPLAINS
 from diagnose.output.lines import percent
+from diagnose.reasoning.found_faults import EXPLAINS
 
 FITS = 0.4  #: share of the readings' fit from which a state is worth naming (judgement)
 AHEAD = 2.0  #: times the share of any other state (judgement)

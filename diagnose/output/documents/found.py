@@ -7,12 +7,12 @@ from dataclasses import dataclass, field
 
 from diagnose.circuit.band import Band
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import EXPLAINS, FoundFault, Origin
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.reasons import LEADS, in_short
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
+from diagnose.reasoning.found_faults import EXPLAINS, FoundFault, Origin
 from knowledge.faults import Fault
 from knowledge.model import Cause, Condition
 from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE

@@ -7,7 +7,6 @@ from dataclasses import dataclass, field, replace
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known
-from diagnose.found_faults import EXPLAINS
 from diagnose.inference.outcomes import Outcome
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions, short_cautions
@@ -15,7 +14,8 @@ from diagnose.output.documents.opening_step import OpeningStep, opening_step
 from diagnose.output.documents.reasons import is_confirmed, is_settled
 from diagnose.planning.options import Option
 from diagnose.planning.single_cause import gain
-from diagnose.seen_on_engine import SETTLED
+from diagnose.reasoning.found_faults import EXPLAINS
+from diagnose.reasoning.seen_on_engine import SETTLED
 from knowledge.model import State
 from knowledge.questions.afterwards import AFTERWARDS
 from knowledge.work import Access, Caution

@@ -10,7 +10,6 @@ from diagnose.case.case import Case, Closing
 from diagnose.case.mended import mended, works_again
 from diagnose.circuit.operating_points import ITS_SPEED, is_certain
 from diagnose.diagnosis import Diagnosis
-from diagnose.instrument_only import instrument_only, sound_readings
 from diagnose.output.documents.after_hours import later_looks
 from diagnose.output.documents.job_end import ended_of, not_finished
 from diagnose.output.documents.owners_stop import when_to_stop
@@ -19,6 +18,7 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.reported import earlier_sentence
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
+from diagnose.reasoning.instrument_only import instrument_only, sound_readings
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.lamp import has_a_lamp_only, was_never_read
 from diagnose.signoff.nothing_wrong import nothing_wrong, of_no_fault

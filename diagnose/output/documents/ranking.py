@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from diagnose.case_inference import Ranked
-from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.explain import Weight
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.reasons import EvidenceItem, chain_in_words, evidence_items
 from diagnose.output.lines import percent
+from diagnose.reasoning.case_inference import Ranked
+from diagnose.reasoning.comes_first import open_origin
 
 #: beside a first cause that is a found fault, while nobody knows what brought it about
 ORIGIN_IS_OPEN = "it was found; where that came from is still open"

@@ -5,14 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from diagnose.comes_first import open_origin
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.causegraph import READINGS
 from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import percent
-from diagnose.seen_on_engine import SETTLED, chance_together, is_found, is_sure, taken_together
+from diagnose.reasoning.comes_first import open_origin
+from diagnose.reasoning.seen_on_engine import (
+    SETTLED,
+    chance_together,
+    is_found,
+    is_sure,
+    taken_together,
+)
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from knowledge.model import Finding
 

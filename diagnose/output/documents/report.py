@@ -49,7 +49,7 @@ from diagnose.output.documents.stages import StageSummary, stage_summaries
 from diagnose.output.documents.start_table import StartTable, start_table
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.output.lines import percent
-from diagnose.seen_on_engine import chance_together, taken_together
+from diagnose.reasoning.seen_on_engine import chance_together, taken_together
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import first_start

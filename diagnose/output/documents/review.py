@@ -35,7 +35,7 @@ from diagnose.output.documents.reasons import is_settled, path_in_words
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
-from diagnose.seen_on_engine import SETTLED
+from diagnose.reasoning.seen_on_engine import SETTLED
 from diagnose.signoff.nothing_wrong import nothing_wrong
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import prod
 
-from diagnose.case_inference import Ranked
 from diagnose.diagnosis import Diagnosis
+from diagnose.reasoning.case_inference import Ranked
 from knowledge.model import Station
 
 LEAST_LIKELY = 0.1  #: a cause that is less likely does not stand out (judgement)

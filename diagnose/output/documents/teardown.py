@@ -22,7 +22,7 @@ from diagnose.output.documents.stages import (
 )
 from diagnose.output.lines import duration, percent
 from diagnose.planning.simulation import PlanEstimate
-from diagnose.seen_on_engine import chance_together, taken_together
+from diagnose.reasoning.seen_on_engine import chance_together, taken_together
 from diagnose.signoff.nothing_wrong import nothing_wrong
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds

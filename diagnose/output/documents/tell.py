@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from diagnose.check_planner import A_DAY
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known, next_check
 from diagnose.entry.telling import Account
@@ -16,6 +15,7 @@ from diagnose.output.documents.good_readings import good_readings, nothing_else_
 from diagnose.output.documents.next_checks import checks_afterwards, first_step
 from diagnose.output.documents.reasons import is_confirmed
 from diagnose.output.documents.stations import LikelyStation, likely_stations, stands_out
+from diagnose.reasoning.check_planner import A_DAY
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from diagnose.case_inference import CaseInference, proved_in
 from diagnose.inference import causegraph
-from diagnose.proved import surely_present
+from diagnose.reasoning.case_inference import CaseInference, proved_in
+from diagnose.reasoning.proved import surely_present
 from knowledge.applying import applies, surely_applies
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.faults import Fault

@@ -6,9 +6,9 @@ import math
 from collections.abc import Iterable, Iterator
 
 from diagnose.case.mended import works_again
-from diagnose.case_inference import CaseInference, trusted_gauge_is_low
 from diagnose.inference.elimination import posteriors
 from diagnose.inference.network import SEEN_NOT_THERE
+from diagnose.reasoning.case_inference import CaseInference, trusted_gauge_is_low
 from knowledge.circuit.conditions import LODGED
 from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State, Station

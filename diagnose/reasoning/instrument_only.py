@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from diagnose.case.case import Case
 from diagnose.case.mended import FAST, LIKELY, limits_at
-from diagnose.case_inference import CaseInference, proved_in
 from diagnose.planning.choosing import SURE
+from diagnose.reasoning.case_inference import CaseInference, proved_in
 from knowledge.model import Cause, Gauge, Reading, Station
 from knowledge.pressure.gauge import cold_share, idle_share, speed_share
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE

@@ -6,10 +6,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
-from diagnose.asked_already import asked_already, known_of_the_oil, senseless, shows_nothing
 from diagnose.case.apart import is_out, open_for_bearings
-from diagnose.case_inference import CaseInference
-from diagnose.comes_first import what_comes_first
 from diagnose.inference.chaining import Observation
 from diagnose.inference.network import Evidence
 from diagnose.inference.outcomes import Outcome, Supposed, outcomes
@@ -19,8 +16,16 @@ from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables
 from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
-from diagnose.seen_on_engine import is_seen, places_to_look, seen_for, taken_together
-from diagnose.trusted_gauge import needless, with_gauge
+from diagnose.reasoning.asked_already import (
+    asked_already,
+    known_of_the_oil,
+    senseless,
+    shows_nothing,
+)
+from diagnose.reasoning.case_inference import CaseInference
+from diagnose.reasoning.comes_first import what_comes_first
+from diagnose.reasoning.seen_on_engine import is_seen, places_to_look, seen_for, taken_together
+from diagnose.reasoning.trusted_gauge import needless, with_gauge
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
 from knowledge.stations.instrument.findings_direct_gauge import FIT_A_DIRECT_GAUGE

@@ -5,8 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from diagnose.case_inference import LOW_ON_TRUSTED_GAUGE, CaseInference, trusted_gauge_is_low
 from diagnose.planning.options import Choice, Option
+from diagnose.reasoning.case_inference import (
+    LOW_ON_TRUSTED_GAUGE,
+    CaseInference,
+    trusted_gauge_is_low,
+)
 from knowledge.model import Gauge, State
 from knowledge.pressure.patterns import SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.instrument.findings_direct_gauge import FIT_A_DIRECT_GAUGE

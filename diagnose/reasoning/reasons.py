@@ -6,13 +6,13 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
-from diagnose.case_inference import CaseInference, before_evidence
 from diagnose.inference import causegraph
 from diagnose.inference.cause_sets import Explanation, best_sets
 from diagnose.inference.contradictions import by_derivation, by_odds
 from diagnose.inference.explain import Weight, unexplained, weights
 from diagnose.inference.leave_one_out import Without, leave_each_out
 from diagnose.inference.network import Likelihood
+from diagnose.reasoning.case_inference import CaseInference, before_evidence
 from knowledge.alarm import Contradiction
 from knowledge.model import Condition, Finding
 

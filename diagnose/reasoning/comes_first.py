@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 
-from diagnose.case_inference import CaseInference, proved_in
 from diagnose.planning.choosing import looked_at_first
 from diagnose.planning.options import Choice, Option
 from diagnose.planning.precedence import Precedence
-from diagnose.seen_on_engine import SETTLED
+from diagnose.reasoning.case_inference import CaseInference, proved_in
+from diagnose.reasoning.seen_on_engine import SETTLED
 from knowledge.access.always_recorded import KEPT
 from knowledge.circuit.conditions import BEARINGS_DAMAGED
 from knowledge.faults import Fault

@@ -22,7 +22,7 @@ from diagnose.inference.elimination import (
 )
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
-from diagnose.proved import proved_faults, shown_causes, surely_present
+from diagnose.reasoning.proved import proved_faults, shown_causes, surely_present
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,
