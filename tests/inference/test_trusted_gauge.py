@@ -7,7 +7,8 @@ import pytest
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import next_check
-from diagnose.output.documents.tell import A_DAY, minute_document
+from diagnose.output.documents.tell import minute_document
+from diagnose.reasoning.check_planner import A_DAY
 from diagnose.reasoning.trusted_gauge import needless
 from knowledge.book import the_book
 
