@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from diagnose.case.looks import SPEEDS
+from diagnose.case.gauge_looks import SPEEDS
 from diagnose.case.pressures import pressure_of
 from diagnose.understanding.pressures.changes import pressures_at, result_between
 from diagnose.understanding.pressures.readings import readings
