@@ -114,6 +114,7 @@ class Diagnosis:
                     if a.until not in there and a.unless_denied not in denied
                     if not (read and a.until_read)
                     if not (a.of_lamp and lamp_is_wrong(self.inference))
+                    if not (a.of_pressure and self.case.without_pressure)
                 ),
                 key=lambda a: (_rank(a), a.says),
             )

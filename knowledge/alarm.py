@@ -20,6 +20,7 @@ class Alarm:
     standing: bool = False  #: holds of an engine that is apart, too
     lets_run: bool = False  #: says how it may run: no longer so under one that forbids any start
     of_lamp: bool = False  #: by the lamp alone: a lamp found wrong, with sound pressure, cancels it
+    of_pressure: bool = False  #: holds of no engine that is oiled without pressure
     low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 

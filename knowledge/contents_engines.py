@@ -15,6 +15,8 @@ from knowledge.engines import profiles_more as engines_profiles_more
 from knowledge.engines import rules_build as engines_rules_build
 from knowledge.engines import rules_kinds as engines_rules_kinds
 from knowledge.engines import rules_small as engines_rules_small
+from knowledge.stations.oil import causes_feed as oil_causes_feed
+from knowledge.stations.oil import findings_feed as oil_findings_feed
 
 #: features, layouts, circuits in figures, and rules on them
 ENGINES = (
@@ -30,4 +32,6 @@ ENGINES = (
     engines_rules_build,
     engines_rules_small,
     engines_rules_kinds,
+    oil_findings_feed,
+    oil_causes_feed,
 )

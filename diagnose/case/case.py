@@ -30,7 +30,14 @@ from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import DIESEL, DRY_SUMP, PLACES
 from knowledge.engines.features_build import ONE_OF, SPLASH_LUBRICATED, WITHOUT
-from knowledge.engines.features_kinds import IMPLIES, ROLLER_BIG_ENDS, UNLESS_SAID
+from knowledge.engines.features_kinds import (
+    IMPLIES,
+    KINDS,
+    ROLLER_BIG_ENDS,
+    TROUGH_FED,
+    UNLESS_SAID,
+    UNPRESSURED,
+)
 from knowledge.engines.layouts import DRIVES
 from knowledge.engines.profiles import Profile
 from knowledge.history.fresh_build import just_rebuilt
@@ -216,6 +223,8 @@ class Case:
             observations[finding] = _joined(
                 observations.get(finding), Observation(state, sure), finding
             )
+        for kind in self.known_features.keys() & KINDS:  # what goes without saying
+            observations.setdefault(kind, Observation(self.known_features[kind]))
         measures: dict[Measure, list[float]] = {}
         for m in self.measurements:
             if _RANK[m.stage] <= _RANK[up_to]:
@@ -284,7 +293,7 @@ class Case:
             known.setdefault(SPLASH_LUBRICATED, State.ABSENT)
         for feature in UNLESS_SAID:
             known.setdefault(feature, State.ABSENT)
-        if known.get(DRY_SUMP) is not State.PRESENT:  # of a motorcycle it is worth knowing
+        if known.get(DRY_SUMP) is not State.PRESENT:  # of a motorcycle nobody can tell
             known.setdefault(ROLLER_BIG_ENDS, State.ABSENT)
         for feature, state, other in WITHOUT:
             if known.get(feature) is state:
@@ -300,6 +309,11 @@ class Case:
     def has(self, feature: Finding) -> bool:
         """Whether the engine is known to have a feature."""
         return self.known_features.get(feature) is State.PRESENT
+
+    @property
+    def without_pressure(self) -> bool:
+        """Whether nothing in the engine is oiled under pressure, be it by a trough pump."""
+        return any(map(self.has, UNPRESSURED)) and not self.has(TROUGH_FED)
 
     @property
     def speeds(self) -> Speeds:

@@ -27,6 +27,7 @@ from diagnose.reasoning.comes_first import what_comes_first
 from diagnose.reasoning.seen_on_engine import is_seen, places_to_look, seen_for, taken_together
 from diagnose.reasoning.trusted_gauge import needless, with_gauge
 from knowledge.access import Opening, openings_for
+from knowledge.access.not_there import is_there
 from knowledge.model import Finding, Stage, State
 from knowledge.stations.instrument.findings_direct_gauge import FIT_A_DIRECT_GAUGE
 from knowledge.work import Access, Inspection
@@ -146,6 +147,7 @@ class CheckPlanner:
                     or (self.gauge_next and i is FIT_A_DIRECT_GAUGE)
                 )
                 and (not i.only_with or there.intersection(i.only_with))
+                and is_there(i, case.known_features.get)
             ),
             Precedence(frozenset(features)),
             until,

@@ -64,10 +64,12 @@ UNLESS_SAID = (
     PRELUBE_PUMP,
     FLOATING_ROD_BEARINGS,
 )
+#: features of a kind that go without saying, there or not
+KINDS = frozenset({*UNLESS_SAID, ROLLER_BIG_ENDS, ROLLER_CRANKSHAFT, SPLASH_LUBRICATED})
 #: engines without oil pressure: nothing of a gauge or a pressure lamp holds of them
 UNPRESSURED: tuple[Finding, ...] = (SPLASH_LUBRICATED, DRIP_OILED, OIL_BURNT_WITH_FUEL)
 
 
 def has_no_pressure(known: Known) -> bool:
     """Whether nothing in this engine is oiled under pressure; a trough pump gives a little."""
-    return any(known.has(kind) for kind in UNPRESSURED) and not known.has(TROUGH_FED)
+    return any(known.has(kind) for kind in UNPRESSURED) and known.lacks(TROUGH_FED)

@@ -35,6 +35,7 @@ SIDE_VALVE_V8 = Layout(
 )
 #: what an engine without oil pressure has not
 _NOT_WITHOUT_PRESSURE = (
+    features_kinds.TROUGH_FED,
     features.DRY_SUMP,
     features.OVERHEAD_CAM,
     features.CHAIN_TENSIONERS,
@@ -107,7 +108,10 @@ ROTARY_ENGINE = Layout(
         features.OIL_COOLER,
     ),
     lacks=(
-        *drives_but(features.PUMP_ON_CHAIN),
+        features.PUMP_ON_DISTRIBUTOR_SHAFT,
+        features.PUMP_ON_SKEW_GEAR,
+        features.PUMP_ON_CAM_NOSE,
+        features.PUMP_ON_AUXILIARY_DRIVE,
         features.DRY_SUMP,
         features.OVERHEAD_CAM,
         features.PUSHROD_ENGINE,
@@ -148,4 +152,27 @@ SLOW_DIESEL = Layout(
     ),
     source=COMMON_PRACTICE,
     also=("slow speed diesel", "medium speed diesel", "ship's main engine", "prelube pump"),
+)
+ROLLER_MOTORCYCLE = Layout(
+    id="roller_motorcycle",
+    says="dry-sump motorcycle with big ends on rollers: oil tank, low pressure or no gauge",
+    has=(
+        features_kinds.ROLLER_BIG_ENDS,
+        features_build.ROLLER_CRANKSHAFT,
+        features.PUMP_OUTSIDE,
+        features.DRY_SUMP,
+        features.IN_A_VEHICLE,
+    ),
+    lacks=(
+        *drives_but(features.PUMP_OUTSIDE),
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.WATER_COOLED,
+        features.PRESSED_PICKUP,
+        features_build.IGNITION_DISTRIBUTOR,
+        features_build.CAM_PHASERS,
+    ),
+    source=COMMON_PRACTICE,
+    also=("roller big end motorcycle", "old single", "vintage motorcycle", "roller crank bike"),
 )

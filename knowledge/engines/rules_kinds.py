@@ -4,10 +4,20 @@ from knowledge import sources
 from knowledge.alarm import Alarm
 from knowledge.engines import features, features_build, features_kinds
 from knowledge.engines.features_kinds import has_no_pressure
-from knowledge.model import Cause, Reading, Severity, Station
-from knowledge.pressure import patterns
-from knowledge.rule_api import Conclusions, Known, cannot_be, example, less_common, rules_of
-from knowledge.sources import COMMON_PRACTICE, idea_from
+from knowledge.history import areas_inside
+from knowledge.history import findings as history
+from knowledge.model import Cause, Severity, Shift, Station
+from knowledge.pressure import behaviour, patterns
+from knowledge.rule_api import (
+    Conclusions,
+    Known,
+    cannot_be,
+    example,
+    less_common,
+    more_common,
+    rules_of,
+)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import (
     causes_geometry,
@@ -15,13 +25,13 @@ from knowledge.stations.bearings import (
     causes_shafts,
 )
 from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_galleries
+from knowledge.stations.oil import causes_feed
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_phasers
-from knowledge.units import PSI
 
 rule = rules_of(Station.ASSEMBLY)
-_SIX_AT_IDLE = Reading(900.0, 363.0, 6 * PSI)
 
 #: of stations of the pump's side, what an engine with pistons and a crank has and a rotary has not
 NOT_IN_A_ROTARY: tuple[Cause, ...] = (
@@ -36,6 +46,8 @@ NOT_IN_A_ROTARY: tuple[Cause, ...] = (
     causes_shafts.AUXILIARY_SHAFT_WEAR,
     causes_shafts.IDLER_BUSH_WEAR,
 )
+#: engines whose every bearing has a feed of its own
+OWN_FEEDS = (*features_kinds.UNPRESSURED, features_kinds.TROUGH_FED)
 #: shells of crank and rods, which rollers stand for
 SHELLS: tuple[Cause, ...] = (
     bearings_causes.BEARING_WEAR_RODS,
@@ -89,74 +101,113 @@ def troughs_feed_no_rod_through_the_crank(known: Known) -> Conclusions:
 
 
 @rule(
-    source=idea_from(sources.SMALL_ENGINE_SPLASH),
-    matches=[example(features_build.SPLASH_LUBRICATED)],
+    source=COMMON_PRACTICE,
+    matches=[
+        example(lacks=OWN_FEEDS),
+        example(features_kinds.DRIP_OILED),
+        example(features_kinds.TROUGH_FED),
+    ],
+    non_matches=[example(), example(lacks=OWN_FEEDS[1:])],
+)
+def feeds_of_their_own(known: Known) -> Conclusions:
+    """Only where each bearing has a feed of its own can one of them stop; there it is the first thing."""
+    if all(known.lacks(kind) for kind in OWN_FEEDS):
+        yield cannot_be(causes_feed.OWN_FEED_STOPPED)
+    if any(known.has(kind) for kind in OWN_FEEDS):
+        yield more_common(causes_feed.OWN_FEED_STOPPED, Shift.STRONG_UP)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(features_kinds.DRIP_OILED),
+        example(features_kinds.OIL_BURNT_WITH_FUEL),
+        example(features_build.SPLASH_LUBRICATED),
+    ],
+    non_matches=[example(), example(features_kinds.TROUGH_FED)],
+)
+def feeds_without_a_pump(known: Known) -> Conclusions:
+    """Where no pump stands behind them, feeds stop far more often than anything else fails."""
+    if any(known.has(kind) for kind in features_kinds.UNPRESSURED):
+        yield more_common(causes_feed.OWN_FEED_STOPPED, Shift.STRONG_UP)
+
+
+@rule(
+    source=sources.ROTARY_FRONT_COVER,
+    matches=[example(features_kinds.ROTARY_PISTON)],
+    non_matches=[example(lacks=[features_kinds.ROTARY_PISTON]), example()],
+)
+def rotary_loses_it_at_the_front_cover(known: Known) -> Conclusions:
+    """The O-ring between front cover and front housing of a rotary blows out: the first suspect."""
+    if known.has(features_kinds.ROTARY_PISTON):
+        yield more_common(causes_galleries.GALLERY_SEAL_LEAK, Shift.STRONG_UP)
+
+
+@rule(
+    source=sources.ROTARY_FRONT_COVER,
+    matches=[
+        example(features_kinds.ROTARY_PISTON, behaviour.CHANGED_AFTER_OTHER_WORK),
+        example(features_kinds.ROTARY_PISTON, history.JUST_WORKED_ON),
+        example(features_kinds.ROTARY_PISTON, history.FRESHLY_REBUILT),
+    ],
     non_matches=[
-        example(lacks=[features_build.SPLASH_LUBRICATED]),
-        example(features_build.SPLASH_LUBRICATED, features_kinds.TROUGH_FED),
+        example(features_kinds.ROTARY_PISTON),
+        example(behaviour.CHANGED_AFTER_OTHER_WORK),
     ],
 )
-def splash_has_no_pressure_to_lose(known: Known) -> Conclusions:
-    """Splash makes no pressure: level and dippers are what counts, and the hand is the gauge."""
-    if known.has(features_build.SPLASH_LUBRICATED) and has_no_pressure(known):
-        yield Alarm(
-            Severity.CARE,
-            "no oil pump, so no pressure to lose: fill to the mark on level ground before each run; see "
-            "oil thrown about at the filler; after a stop feel the bearings: too hot for a hand means "
-            "too little oil",
-            lets_run=True,
-        )
+def front_cover_of_a_rotary_was_off(known: Known) -> Conclusions:
+    """After work on a rotary its front-cover ring was most likely cut or lost as the cover went on."""
+    worked = (behaviour.CHANGED_AFTER_OTHER_WORK, history.JUST_WORKED_ON, history.FRESHLY_REBUILT)
+    off = any(known.has(w) for w in worked) or any(
+        w.area in (areas_inside.TIMING, areas_inside.WHOLE_ENGINE) for w in known.earlier_work()
+    )
+    if known.has(features_kinds.ROTARY_PISTON) and off:
+        yield more_common(causes_galleries.GALLERY_SEAL_LEAK, Shift.STRONG_UP)
+
+
+#: how an engine without pressure shows that oil arrives
+_SHOWN_BY = {
+    features_build.SPLASH_LUBRICATED: (
+        "no oil pump, so no pressure to lose: fill to the mark on level ground before each run; see oil "
+        "thrown about at the filler; after a stop feel the bearings: too hot for a hand means too "
+        "little oil"
+    ),
+    features_kinds.DRIP_OILED: (
+        "drip oilers and cups, so no pressure to lose: see every drop fall before and during the run, "
+        "fill cups, turn greasers down; stop at a bearing too hot for a hand (touch it at rest only)"
+    ),
+    features_kinds.OIL_BURNT_WITH_FUEL: (
+        "two-stroke, no oil pressure: rollers live on oil in the fuel; see oil without bubbles in the "
+        "feed line and the tank's level fall with the fuel; in doubt run it only on fuel mixed with oil "
+        "at the maker's ratio"
+    ),
+}
 
 
 @rule(
     source=idea_from(sources.GAS_ENGINE_HANDBOOK),
-    matches=[example(features_kinds.DRIP_OILED)],
-    non_matches=[
-        example(lacks=[features_kinds.DRIP_OILED]),
-        example(features_kinds.DRIP_OILED, features_kinds.TROUGH_FED),
-    ],
-)
-def drips_have_no_pressure_to_lose(known: Known) -> Conclusions:
-    """Drip oilers and grease cups: each bearing has its own feed, and each is looked at by itself."""
-    if known.has(features_kinds.DRIP_OILED) and has_no_pressure(known):
-        yield Alarm(
-            Severity.CARE,
-            "drip oilers and cups, so no pressure to lose: see every drop fall before and during the run, "
-            "fill cups, turn greasers down; stop at a bearing too hot for a hand (touch it at rest only)",
-            lets_run=True,
-        )
-
-
-@rule(
-    source=idea_from(sources.TWO_STROKE_OIL_TESTS),
-    matches=[example(features_kinds.OIL_BURNT_WITH_FUEL)],
-    non_matches=[example(lacks=[features_kinds.OIL_BURNT_WITH_FUEL]), example()],
-)
-def two_stroke_shows_its_oil_by_use(known: Known) -> Conclusions:
-    """A two-stroke that burns its oil has no pressure; that oil is used shows that it arrives."""
-    if known.has(features_kinds.OIL_BURNT_WITH_FUEL):
-        yield Alarm(
-            Severity.CARE,
-            "two-stroke, no oil pressure: rollers live on oil in the fuel; see oil without bubbles in "
-            "the feed line and the tank's level fall with the fuel; in doubt run it only on fuel mixed "
-            "with oil at the maker's ratio",
-            lets_run=True,
-        )
-
-
-@rule(
-    source=idea_from(sources.TWO_STROKE_OIL_TESTS),
     matches=[
-        example(features_kinds.OIL_BURNT_WITH_FUEL, patterns.LAMP_COMES_ON),
-        example(features_build.SPLASH_LUBRICATED, patterns.LAMP_COMES_ON),
+        *(example(kind, lacks=[features_kinds.TROUGH_FED]) for kind in features_kinds.UNPRESSURED),
+        example(
+            features_kinds.OIL_BURNT_WITH_FUEL,
+            patterns.LAMP_COMES_ON,
+            lacks=[features_kinds.TROUGH_FED],
+        ),
     ],
     non_matches=[
+        example(lacks=features_kinds.UNPRESSURED),
+        example(features_build.SPLASH_LUBRICATED, features_kinds.TROUGH_FED),
         example(patterns.LAMP_COMES_ON),
-        example(features_kinds.OIL_BURNT_WITH_FUEL),
     ],
 )
-def lamp_of_an_engine_without_pressure(known: Known) -> Conclusions:
-    """Where nothing is under pressure, lamp or alarm acts on the level, or on flow."""
+def no_pressure_to_lose(known: Known) -> Conclusions:
+    """Splash, drips and oil in the fuel make no pressure: other things show that oil arrives.
+
+    Lamp or alarm of such an engine acts on the level, or on flow.
+    """
+    for kind, says in _SHOWN_BY.items():
+        if known.has(kind) and has_no_pressure(known):
+            yield Alarm(Severity.CARE, says, lets_run=True)
     if known.has(patterns.LAMP_COMES_ON) and has_no_pressure(known):
         yield Alarm(
             Severity.STOP,
@@ -166,12 +217,19 @@ def lamp_of_an_engine_without_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=idea_from(sources.TROUGH_FED_SIX_1942),
-    matches=[example(features_kinds.TROUGH_FED)],
-    non_matches=[example(lacks=[features_kinds.TROUGH_FED]), example()],
+    source=idea_from(sources.DRY_SUMP_RETURN_VISIBLE),
+    matches=[
+        example(features_kinds.TROUGH_FED),
+        example(features_kinds.ROLLER_BIG_ENDS, features.DRY_SUMP),
+    ],
+    non_matches=[
+        example(lacks=[features_kinds.TROUGH_FED]),
+        example(features_kinds.ROLLER_BIG_ENDS),
+        example(features.DRY_SUMP),
+    ],
 )
-def little_pressure_is_normal_here(known: Known) -> Conclusions:
-    """A pump that fills troughs makes a few psi; that the needle moves shows that it pumps."""
+def flow_is_what_counts_here(known: Known) -> Conclusions:
+    """A trough pump makes a few psi, and rollers need flow: oil that is seen to run shows it."""
     if known.has(features_kinds.TROUGH_FED):
         yield Alarm(
             Severity.CARE,
@@ -179,49 +237,10 @@ def little_pressure_is_normal_here(known: Known) -> Conclusions:
             "when you speed up, and oil must run at troughs or sight glass: if not, stop",
             lets_run=True,
         )
-
-
-@rule(
-    source=idea_from(sources.DRY_SUMP_RETURN_VISIBLE),
-    matches=[example(features_kinds.ROLLER_BIG_ENDS, features.DRY_SUMP)],
-    non_matches=[
-        example(features_kinds.ROLLER_BIG_ENDS),
-        example(features.DRY_SUMP),
-    ],
-)
-def rollers_show_their_oil_at_the_tank(known: Known) -> Conclusions:
-    """Rollers need flow, not pressure: oil seen at the tank's return has been through the engine."""
     if known.has(features_kinds.ROLLER_BIG_ENDS) and known.has(features.DRY_SUMP):
         yield Alarm(
             Severity.CARE,
             "roller big ends need flow, not pressure: tank cap off, oil must come back within a minute "
             "of each start, in spurts with air (the return pump moves more than the feed); if none: stop",
             lets_run=True,
-        )
-
-
-@rule(
-    source=idea_from(sources.ROLLER_V_TWIN_PRESSURES),
-    matches=[example(features.DRY_SUMP, features.IN_A_VEHICLE, readings=[_SIX_AT_IDLE])],
-    non_matches=[
-        example(features.DRY_SUMP, features.IN_A_VEHICLE),
-        example(features.DRY_SUMP, readings=[_SIX_AT_IDLE]),
-        example(
-            features.DRY_SUMP,
-            features.IN_A_VEHICLE,
-            features_kinds.ROLLER_BIG_ENDS,
-            readings=[_SIX_AT_IDLE],
-        ),
-    ],
-)
-def big_ends_decide_what_is_enough(known: Known) -> Conclusions:
-    """Plain big ends of a motorcycle need full pressure, rollers a few psi: say which they are."""
-    rollers = features_kinds.ROLLER_BIG_ENDS
-    said = known.has(rollers) or known.lacks(rollers)
-    cycle = known.has(features.DRY_SUMP) and known.has(features.IN_A_VEHICLE)
-    if cycle and not said and any(r.rpm > 0.0 for r in known.readings()):
-        yield Alarm(
-            Severity.CARE,
-            "big ends decide what is enough: plain shells need full pressure, rollers only flow (3 to 7 "
-            "psi at idle is printed for some); record roller_big_ends=yes or no",
         )

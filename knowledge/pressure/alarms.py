@@ -5,7 +5,6 @@ from dataclasses import replace
 from knowledge import sources
 from knowledge.alarm import Alarm
 from knowledge.engines import features
-from knowledge.engines.features_kinds import has_no_pressure
 from knowledge.history import findings as history
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
@@ -75,7 +74,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
 
     The stop ends only when a trusted gauge has shown pressure *since*, or at the same moment.
     """
-    refuted = zero_is_refuted(known) or has_no_pressure(known)
+    refuted = zero_is_refuted(known)
     if reads_nothing(known) and not refuted:
         yield Alarm(
             Severity.STOP,
@@ -84,6 +83,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
             "the cause",
             until=direct_gauge.PRESSURE_SHOWN_SINCE,
             gauge_next=True,
+            of_pressure=True,
             low=False if any(r.pressure == 0.0 for r in running(known)) else None,
         )
 
@@ -366,7 +366,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
 
     That is a gauge at hot idle; where an engine has one speed, at any time.
     """
-    refuted = lamp_is_refuted(known) or has_no_pressure(known)
+    refuted = lamp_is_refuted(known)
     if known.has(patterns.LAMP_COMES_ON) and not refuted:
         yield Alarm(
             Severity.STOP,
@@ -375,6 +375,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
             until=features.STATIONARY if lamp_at_one_speed(known) else None,
             gauge_next=True,
             of_lamp=True,
+            of_pressure=True,
             low=False,
         )
 
@@ -389,10 +390,11 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
 
     Whoever read a figure has a gauge, however such engines are usually built.
     """
-    if known.has(features.LAMP_ONLY) and not has_no_pressure(known):
+    if known.has(features.LAMP_ONLY):
         yield Alarm(
             Severity.CARE,
             "lamp or alarm only, its switch opens at about 4.5 to 7 psi (0.3 to 0.5 bar): a lamp that is out does not "
             "prove enough pressure; fit a trusted gauge",
             until_read=True,
+            of_pressure=True,
         )

@@ -4,7 +4,6 @@ from dataclasses import replace
 
 from knowledge import sources
 from knowledge.alarm import Alarm
-from knowledge.engines.features_kinds import has_no_pressure
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import broken_limits, looked, psi, seen
@@ -153,7 +152,7 @@ def low_by_how_much_unknown(known: Known) -> Conclusions:
     """Low by report without a figure: nobody can say that it is enough, so only for a reading."""
     low = known.has(patterns.GAUGE_READS_LOW) or known.has(direct_gauge.DIRECT_GAUGE_LOW)
     figures = list(running(known))
-    if low and not figures and not has_no_pressure(known):
+    if low and not figures:
         idle = known.limit(quantities.STOP_IDLE_PRESSURE)
         fast = known.limit(quantities.STOP_RUNNING_PRESSURE)
         yield Alarm(
@@ -161,6 +160,7 @@ def low_by_how_much_unknown(known: Known) -> Conclusions:
             f"pressure low, by how much is not known: run it only to read a gauge; stop below "
             f"{psi(idle)} at idle or {psi(fast)} from 2000 rpm on",
             unless_denied=direct_gauge.DIRECT_GAUGE_LOW,
+            of_pressure=True,
             low=True,
             lets_run=True,
         )

@@ -51,6 +51,7 @@ ENGINE_KINDS = (
         "motorcycle",
         (
             ("dry_sump_motorcycle", "pushrods and an oil tank"),
+            ("roller_motorcycle", "oil tank, big ends on rollers"),
             ("wet_sump_v_twin", "overhead-cam V-twin"),
             ("chain_driven_pump_four", "four in line"),
         ),

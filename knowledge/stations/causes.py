@@ -23,6 +23,7 @@ from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.oil import causes_feed as oil_causes_feed
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
@@ -51,6 +52,7 @@ MODULES = (
     leaks_causes_openings,
     oil_causes,
     oil_causes_contamination,
+    oil_causes_feed,
     oil_causes_condition,
     pump_causes,
     pump_causes_drive,

@@ -283,6 +283,7 @@ def test_the_tables_hold_every_alarm_of_the_book() -> None:
     met = rows | {(LITTLE, CARE), (SHORT, CARE)}
     read = {a for r, e, stops in READ if stops for a in standing(case_of(readings=r, engine=e))}
     # what is reported, and cold readings: test_alarms_reported; measured: test_wide_clearances;
+    # engines without pressure: test_kinds_of_engine;
     # a trusted gauge beside panel or lamp: test_trusted_gauge_refutes
     reported = {
         ("lamp_flickers_at_speed", STOP),
@@ -291,9 +292,10 @@ def test_the_tables_hold_every_alarm_of_the_book() -> None:
         ("half_of_the_usual_when_cold", STOP),
         ("little_when_cold", CARE),
         ("bearing_clearance_over_its_limit", DO_NOT_RUN),
-        ("big_ends_decide_what_is_enough", CARE),  # in test_kinds_of_engine
         (MAY_RUN, CARE),
         ("trusted_gauge_beside_panel_or_lamp", CARE),
+        ("no_pressure_to_lose", CARE),
+        ("no_pressure_to_lose", STOP),
     }
     assert possible - met - read == reported
     assert {rule for rule, _ in read} >= LIMITED

@@ -17,6 +17,7 @@ from knowledge.lexicon.engine.features import (
     LIGHT_THINGS,
     NOT_AFLOAT,
     OUTBOARD_OF,
+    WITHOUT_PRESSURE,
 )
 from knowledge.lexicon.engine.layouts import LAYOUTS
 from knowledge.lexicon.engine.traits import (
@@ -185,11 +186,12 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
         lacks = book.layouts[layout].lacks if layout else ()
         alone = not any(f.id == "diesel" for f in lacks)
         yield from _no_diesel(said, _said(paragraph, denied=True), alone=alone)
+    unpressured = bool(WITHOUT_PRESSURE & said.keys())
     beside = any(t.word in INSTRUMENTS_BESIDE for x in paragraph.lines for t in x.tokens)
     for line in paragraph.lines:
         for own in line.stated(line.lexicon.features):
-            if _light_weight(line, own):
-                continue
+            if _light_weight(line, own) or (unpressured and own.value == "lamp_only"):
+                continue  # "no gauge": there is no pressure to show
             if not line.denied(own) and own.value in known and not _put_on(line, own, beside):
                 yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from knowledge.lexicon.engine import kinds
+from knowledge.lexicon.engine.traits import Trait
 
 #: behind a mechanical gauge beside one of these instruments: it was put on to see
 CONFIRMS = frozenset(
@@ -310,3 +311,5 @@ LIGHT_THINGS = frozenset(
         "touch",
     ]
 )
+#: of engines said to be so, "no gauge" says nothing of a lamp
+WITHOUT_PRESSURE = frozenset([Trait.OPEN_CRANK, Trait.SPLASH, Trait.TWO_STROKE])

@@ -1,4 +1,4 @@
-"""Words of kinds of engine that are oiled in a way of their own; see ``engine``."""
+"""Words of kinds of engine that are oiled in a way of their own; see ``traits``."""
 
 from __future__ import annotations
 

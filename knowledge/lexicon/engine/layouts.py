@@ -18,6 +18,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
         frozenset({_T.DIESEL, _T.MOWER, _T.GENERATOR, _T.CYCLE, _T.AIR_COOLED}),
         "splash_engine",
     ),
+    (frozenset({_T.CYCLE, _T.ROLLERS}), frozenset({_T.TWO_STROKE}), "roller_motorcycle"),
     (frozenset({_T.DRY_SUMP, _T.CYCLE}), frozenset(), "dry_sump_motorcycle"),
     *(  # a race engine is none of these, and no layout of theirs has a dry sump
         (frozenset({_T.DRY_SUMP, other}), frozenset(), "unknown")

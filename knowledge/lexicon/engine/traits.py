@@ -55,6 +55,7 @@ class Trait(StrEnum):
     SPLASH = "oiled by splash"
     TROUGH = "troughs and a low-pressure pump"
     SLOW = "slow and large"
+    ROLLERS = "big ends on rollers"
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
@@ -226,6 +227,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.SPLASH: kinds.SPLASH,
     Trait.TROUGH: kinds.TROUGH,
     Trait.SLOW: kinds.SLOW,
+    Trait.ROLLERS: kinds.ROLLER_BIG_ENDS,
 }
 _T = Trait
 #: the cylinders of an engine with a trait

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.oil import causes, causes_condition, causes_contamination
+from knowledge.stations.oil import causes, causes_condition, causes_contamination, causes_feed
 from knowledge.work import Access, Part
 
 DIPSTICK = Part(
@@ -89,4 +89,13 @@ COOLING_AIR_PARTS = Part(
     measure_first="belt length and section; which seals and plates the drawing shows",
     for_causes=(causes_condition.OIL_OVERHEATED,),
     not_with=(features.WATER_COOLED,),
+)
+FEED_PARTS = Part(
+    id="feed_parts",
+    says="oiler glasses, wicks and needles, grease cups, dippers or oil injection lines, as found bad",
+    quantity="as the check shows",
+    source=COMMON_PRACTICE,
+    measure_first="thread and length of each; the ratio of the injection pump",
+    for_causes=(causes_feed.OWN_FEED_STOPPED,),
+    also=("drip oiler", "grease cup", "oil injection line"),
 )
