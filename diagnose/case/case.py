@@ -38,7 +38,7 @@ from knowledge.engines.features_kinds import (
     UNLESS_SAID,
     UNPRESSURED,
 )
-from knowledge.engines.layouts import DRIVES
+from knowledge.engines.layouts_old import MAY_BE_SPLASHED
 from knowledge.engines.profiles import Profile
 from knowledge.history.fresh_build import just_rebuilt
 from knowledge.limits import Figure, Limit
@@ -289,7 +289,7 @@ class Case:
         for feature, other in IMPLIES:
             if known.get(feature) is State.PRESENT:
                 known.setdefault(other, State.PRESENT)
-        if any(known.get(drive) is State.PRESENT for drive in DRIVES):
+        if self.layout not in MAY_BE_SPLASHED:
             known.setdefault(SPLASH_LUBRICATED, State.ABSENT)
         for feature in UNLESS_SAID:
             known.setdefault(feature, State.ABSENT)

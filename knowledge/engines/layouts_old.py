@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features, features_build, features_kinds
 from knowledge.engines.layouts import DRIVES, drives_but
+from knowledge.engines.layouts_special import GENERATOR_PETROL, SIDE_VALVE, SMALL_AIR_COOLED
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Layout
 
@@ -176,3 +177,5 @@ ROLLER_MOTORCYCLE = Layout(
     source=COMMON_PRACTICE,
     also=("roller big end motorcycle", "old single", "vintage motorcycle", "roller crank bike"),
 )
+#: engines of which nobody knows whether dippers oil them, unless it is said
+MAY_BE_SPLASHED = (SMALL_AIR_COOLED, GENERATOR_PETROL, SIDE_VALVE)

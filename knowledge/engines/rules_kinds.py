@@ -114,7 +114,7 @@ def feeds_of_their_own(known: Known) -> Conclusions:
     if all(known.lacks(kind) for kind in OWN_FEEDS):
         yield cannot_be(causes_feed.OWN_FEED_STOPPED)
     if any(known.has(kind) for kind in OWN_FEEDS):
-        yield more_common(causes_feed.OWN_FEED_STOPPED, Shift.STRONG_UP)
+        yield more_common(causes_feed.OWN_FEED_STOPPED)
 
 
 @rule(
@@ -122,13 +122,13 @@ def feeds_of_their_own(known: Known) -> Conclusions:
     matches=[
         example(features_kinds.DRIP_OILED),
         example(features_kinds.OIL_BURNT_WITH_FUEL),
-        example(features_build.SPLASH_LUBRICATED),
     ],
-    non_matches=[example(), example(features_kinds.TROUGH_FED)],
+    non_matches=[example(features_build.SPLASH_LUBRICATED), example(features_kinds.TROUGH_FED)],
 )
-def feeds_without_a_pump(known: Known) -> Conclusions:
-    """Where no pump stands behind them, feeds stop far more often than anything else fails."""
-    if any(known.has(kind) for kind in features_kinds.UNPRESSURED):
+def feeds_to_each_place(known: Known) -> Conclusions:
+    """Drips, cups and injection lines stop far more often than anything else there fails."""
+    kinds = (features_kinds.DRIP_OILED, features_kinds.OIL_BURNT_WITH_FUEL)
+    if any(known.has(kind) for kind in kinds):
         yield more_common(causes_feed.OWN_FEED_STOPPED, Shift.STRONG_UP)
 
 

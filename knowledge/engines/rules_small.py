@@ -131,6 +131,9 @@ def no_oil_stands_in_a_sump(known: Known) -> Conclusions:
         for cause in CAUSES:
             if cause.station in OF_A_SUMP and cause not in NOT_OF_A_SUMP:
                 yield cannot_be(cause)
+    if known.has(features_kinds.DRIP_OILED) and has_no_pressure(known):  # no alarm watches a drip
+        yield cannot_be(instrument_causes.SENDER_FAULTY)
+        yield cannot_be(instrument_causes.WIRING_GROUND_FAULT)
 
 
 @rule(

@@ -26,7 +26,7 @@ OWN_FEED_STOPPED = Cause(
         "air in the injection line"
     ),
     mechanism="no pressure could show it: the bearing runs hot, then knocks or seizes",
-    rate=Rate.VERY_RARE,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="clear, fill or bleed the feed and see oil arrive; look at the bearing before it runs again",
     source=idea_from(sources.GAS_ENGINE_HANDBOOK),
