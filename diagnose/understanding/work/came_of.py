@@ -40,6 +40,13 @@ _OF_A_GRADE = 3  #: words between a grade of oil and what it did
 _NO_MERE_FIGURE = frozenset(["now", "still", "up", "only", "more"])
 
 
+def puts_on_direct_gauge(job: Job) -> bool:
+    """Whether a trusted gauge was put on, rather than another one in the panel."""
+    direct = job.line.find(job.line.lexicon.direct)
+    named = any(m.first < job.last + 1 and job.first <= m.last for m in direct)
+    return job.trial == "other_gauge" and named
+
+
 @dataclass(slots=True)
 class Story:
     """What a text says of trouble, and whether it has named the build of a whole engine yet."""

@@ -9,6 +9,7 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
+from diagnose.understanding.work.came_of import puts_on_direct_gauge
 from diagnose.understanding.work.work import tried
 from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.reports.words import Result, Shows
@@ -46,7 +47,7 @@ def confirmed_directly(paragraph: Paragraph) -> Iterator[Fact]:
     """What a trusted gauge that was put on shows: the same as the panel's, or enough."""
     shown = _shown(paragraph)
     for job, result, line in tried(paragraph):
-        if result is None or not job.is_direct_gauge:
+        if result is None or not puts_on_direct_gauge(job):
             continue
         what = ""
         if result.value is Result.CURED:  # sender, wire or gauge: it leaves open which

@@ -109,13 +109,6 @@ class Job:
         return Mark(True, self.first, self.last)
 
     @property
-    def is_direct_gauge(self) -> bool:
-        """Whether a trusted gauge was put on, rather than another one in the panel."""
-        direct = self.line.find(self.line.lexicon.direct)
-        named = any(m.first < self.last + 1 and self.first <= m.last for m in direct)
-        return self.trial == "other_gauge" and named
-
-    @property
     def begins_it(self) -> bool:
         """Whether the trouble is said to have begun with it: "since the rebuild"."""
         return bool(self.lead)

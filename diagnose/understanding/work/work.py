@@ -11,7 +11,13 @@ from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.beside_before import by_readings, read_in
-from diagnose.understanding.work.came_of import Story, Trial, came_of, in_the_end
+from diagnose.understanding.work.came_of import (
+    Story,
+    Trial,
+    came_of,
+    in_the_end,
+    puts_on_direct_gauge,
+)
 from diagnose.understanding.work.came_to import PRIMING
 from diagnose.understanding.work.jobs import Job, jobs
 from diagnose.understanding.work.lone_results import lone_result, named_in_turn
@@ -111,7 +117,7 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
     """Trials that were made, each with what it did."""
     for job, mark, line in tried(paragraph):
         right = mark is not None and mark.value is Result.CURED
-        if not (right and job.is_direct_gauge):  # a test gauge mends nothing
+        if not (right and puts_on_direct_gauge(job)):  # a test gauge mends nothing
             yield _trial(job, mark, line)
 
 
