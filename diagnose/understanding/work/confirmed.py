@@ -37,9 +37,10 @@ _MEANS = {
         ],
         "low oil pressure. fitted a new dash gauge, same thing": [],
         "gauge is pegged. put a mechanical gauge on it, same thing": [],
-        "low oil pressure. put a mechanical gauge on it and it reads 50": [
+        "low oil pressure. put a mechanical gauge on it and got 50": [
             "finding second_instrument_disagrees present"
         ],
+        "low oil pressure. put a mechanical gauge on it and it reads 50": [],
         "low oil pressure. would a mechanical gauge read the same?": [],
     }
 )
