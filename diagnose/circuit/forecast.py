@@ -14,6 +14,7 @@ from functools import reduce
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.case.mended import AS_SOUND
 from diagnose.case.units import units_of
 from diagnose.circuit.after_repair import as_it_runs
 from diagnose.circuit.as_read import AsRead, as_read
@@ -266,24 +267,38 @@ def _near(rpm: float, speeds: Collection[float]) -> bool:
 
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
-    """Return the maker's limits at idle and running; else 10 psi for each 1000 rpm at cruise."""
-    cruise, own = fixed_speed(case) or CRUISE, HOT_IDLE_PRESSURE in case.limits
+    """Return the maker's limits at idle and running; else 10 psi for each 1000 rpm at cruise.
+
+    An engine of one speed is judged there alone, by what it showed there when it was sound.
+    """
+    fixed = fixed_speed(case)
+    idle, running = idle_target(case, limits), _running_target(case, limits, fixed or CRUISE)
+    if fixed is None:
+        return idle, running
+    there = [r for r in case.facts().readings if is_hot(r) and _near(r.rpm, [fixed])]
+    sound = [AS_SOUND * r.usual for r in there if r.usual is not None]
+    if sound and sound[-1] > running.pressure:
+        running = Target(fixed, sound[-1], "nine tenths of what it showed when sound")
+    return (running, idle) if HOT_IDLE_PRESSURE in case.limits else (running,)
+
+
+def idle_target(case: Case, limits: Mapping[Limit, float]) -> Target:
+    """Return the maker's limit at hot idle, else the usual one."""
+    own = HOT_IDLE_PRESSURE in case.limits
     usual = case.usual_limits.get(HOT_IDLE_PRESSURE) or HOT_IDLE_PRESSURE.printed(case.has)[0]
-    given = "maker's limit" if own else "usual limit"
+    says = "maker's limit at hot idle" if own else "usual limit at hot idle"
+    source = None if own else usual.source
+    return Target(case.idle_speed, limits[HOT_IDLE_PRESSURE], says, source)
+
+
+def _running_target(case: Case, limits: Mapping[Limit, float], cruise: float) -> Target:
+    """Return the maker's limit at speed, else the usual one."""
     running = Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)")
     if limits[STOP_RUNNING_PRESSURE] > running.pressure:
         running = Target(cruise, limits[STOP_RUNNING_PRESSURE], "stop limit at speed")
     if HOT_RUNNING_PRESSURE in case.limits:
         running = Target(RUNNING_SPEED, case.limits[HOT_RUNNING_PRESSURE], "maker's limit there")
-    return (
-        Target(
-            case.idle_speed,
-            limits[HOT_IDLE_PRESSURE],
-            f"{given} at hot idle",
-            None if own else usual.source,
-        ),
-        running,
-    )
+    return running
 
 
 def pressure_at(prediction: Prediction, speeds: FloatArray, rpm: float) -> FloatArray:

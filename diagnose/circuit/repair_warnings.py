@@ -29,7 +29,7 @@ from knowledge.stations.relief import quantities as relief
 from knowledge.stations.suction import quantities as suction
 from knowledge.stations.suction.quantities import LEAST_PICKUP_GAP, MOST_PICKUP_GAP
 from knowledge.stations.topend import quantities as topend
-from knowledge.units import INCH, PSI, TORQUE
+from knowledge.units import INCH, PRESSURE, PSI, TORQUE
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)
 FEW = 0.1  #: share of plausible engines from which to warn
@@ -72,6 +72,11 @@ def repair_warnings(forecast: Forecast) -> tuple[RepairWarning, ...]:
     )
 
 
+def _pressure(forecast: Forecast, si: float) -> str:
+    """A pressure in the unit of the job, to two figures."""
+    return units_of(forecast.case).show(si, PRESSURE, 2)
+
+
 def _starved(forecast: Forecast) -> Iterator[RepairWarning]:
     share = float(np.mean(np.asarray(forecast.after.hot.starved)[:, 0]))
     if share > FEW:
@@ -93,7 +98,8 @@ def _symptom(forecast: Forecast) -> Iterator[RepairWarning]:
     ]
     closes = any(closed_by(p.fix, forecast.state) for p in forecast.plans if p.fix)
     if forecast.unlisted and forecast.unlisted.mean > 2 * PSI and not closes:
-        stays.append(f"a leak not found yet ({forecast.unlisted.mean / PSI:.0f} psi at hot idle)")
+        lost = _pressure(forecast, forecast.unlisted.mean)
+        stays.append(f"a leak not found yet ({lost} at hot idle)")
     if stays:
         yield RepairWarning(
             "symptom",
@@ -111,7 +117,7 @@ def _raised(forecast: Forecast, name: str) -> str:
             return f"a pump {100 * (more - 1):.0f} % bigger" if more > 1.02 else ""
         case "relief_setting" | "relief_shim":
             more = float(np.mean(after.relief_setting - np.asarray(before.relief_setting)))
-            return f"{more / PSI:.0f} psi more on the relief valve" if more > PSI else ""
+            return f"{_pressure(forecast, more)} more on the relief valve" if more > PSI else ""
     sound = np.mean(np.asarray(forecast.sound.oil.kv100))
     more = float(np.mean(np.asarray(after.oil.kv100)) / sound)
     return "thicker oil" if more > 1.05 else ""
@@ -165,11 +171,11 @@ def _filter(forecast: Forecast) -> Iterator[RepairWarning]:
     )
     shares = [float(np.mean(p > MOST_COLD)) for p in (before, after)]
     if shares[1] > shares[0] + FEW:
-        high = float(np.percentile(after, HIGH)) / PSI
+        high, most = float(np.percentile(after, HIGH)), _pressure(forecast, MOST_COLD)
         yield RepairWarning(
             "filter",
-            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {high:.0f} psi, more "
-            f"than {MOST_COLD / PSI:.0f} psi in {100 * shares[1]:.0f} % of plausible engines "
+            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to "
+            f"{_pressure(forecast, high)}, more than {most} in {100 * shares[1]:.0f} % of plausible engines "
             f"(before: {100 * shares[0]:.0f} %): that bulges cans and blows seals (judgement).",
         )
 

@@ -25,6 +25,7 @@ from diagnose.circuit.forecast import (
     Forecast,
     Target,
     forecast,
+    idle_target,
     with_settings,
 )
 from diagnose.circuit.oil_choice import (
@@ -35,7 +36,13 @@ from diagnose.circuit.oil_choice import (
     oil_choices,
     oil_needs,
 )
-from diagnose.circuit.operating_points import COLD_SPEED, COLD_START, is_hot, latest_readings
+from diagnose.circuit.operating_points import (
+    COLD_SPEED,
+    COLD_START,
+    fixed_speed,
+    is_hot,
+    latest_readings,
+)
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.pump_supply import MOST_OF_THEM, Supply, cavitates_from, supply
 from diagnose.circuit.relief_spring import ReliefSpring, SpringTest, spring_of
@@ -185,7 +192,7 @@ def sizing(
     """
     asked = wanted or Wanted()
     found = forecast(case, settings, target, engines)
-    aim = target or found.targets[0]
+    aim = target or idle_target(case, found.limits)
     hot, cold = asked.hot or found.hot_temperature, asked.cold or COLD_START
     engine = with_settings(put_right(found.state), settings)
     leaks = found.fits and found.state.loss is not None
@@ -210,6 +217,8 @@ def put_right(state: AsRead) -> Engine:
 
 def _speed(case: Case) -> float:
     """The engine speed, hot, that choices are compared at [rpm]: the fastest read, else usual."""
+    if (fixed := fixed_speed(case)) is not None:
+        return fixed
     diesel = case.known_features.get(DIESEL) is FeatureState.PRESENT
     read = [r.reading.rpm for r in latest_readings(case) if is_hot(r.reading)]
     return max([DIESEL_SPEED if diesel else PETROL_SPEED, *read])
