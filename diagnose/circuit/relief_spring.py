@@ -24,7 +24,7 @@ from knowledge.stations.relief.quantities import (
 from knowledge.units import FORCE, LENGTH, UnitError, parse, unit_in
 
 SHIMS = (0.25e-3, 0.5e-3, 1.0e-3, 2.0e-3)  #: m: thicknesses shown
-_TEST = re.compile(r"\s*(.+?)\s+at\s+(.+?)\s*", re.IGNORECASE)
+_TEST = re.compile(r"\s*(.+?)\s*(?:\bat\b|@)\s*(.+?)\s*", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +46,8 @@ class ReliefSpring:
     most: float  #: to [Pa]
     plunger: float  #: diameter [m]
     rate: float  #: [N/m]
-    assumed: tuple[str, ...]  #: what is only typical: plunger, rate
+    assumed: tuple[str, ...]  #: what is only typical: opening pressure, plunger, rate
+    own_setting: bool = True  #: whether that is of this engine; else usual for its kind
     free_length: float | None = None
     printed: SpringTest | None = None  #: load and length that the maker prints
     wanted: float | None = None  #: another setting [Pa]
@@ -157,7 +158,9 @@ def spring_of(
     known = {q.id for q in case.dimensions} | ({RELIEF_PLUNGER.id} if plunger else set())
     known |= {RELIEF_RATE.id} if len(tests) > 1 else set()
     parts = ((RELIEF_PLUNGER, "plunger diameter"), (RELIEF_RATE, "spring rate"))
-    assumed = [says for quantity, says in parts if quantity.id not in known]
+    own = bool(stated) or USUAL_RELIEF_SETTING in case.limits
+    assumed = [] if own else ["opening pressure"]
+    assumed += [says for quantity, says in parts if quantity.id not in known]
     test = (
         _middle(on_card.get("relief_spring_load")),
         _middle(on_card.get("relief_spring_test_length")),
@@ -169,6 +172,7 @@ def spring_of(
         plunger=plunger or float(np.median(np.asarray(engine.relief_plunger_diameter))),
         rate=numbers(case)[RELIEF_RATE.id],  # not of the engines drawn: chance would move it
         assumed=tuple(assumed),
+        own_setting=own,
         free_length=_middle(on_card.get("relief_spring_length")),
         printed=SpringTest(test[0], test[1]) if test[0] and test[1] else None,
         wanted=wanted,
@@ -215,6 +219,8 @@ def parse_spring_test(text: str) -> SpringTest:
 
     >>> parse_spring_test("50 N at 40 mm")
     SpringTest(force=50.0, length=0.04)
+    >>> parse_spring_test("50 N @ 40mm").length
+    0.04
     """
     found = _TEST.fullmatch(text)
     try:

@@ -37,4 +37,18 @@ def test_one_load_is_taken_at_the_fitted_length() -> None:
     found = on_bench("9 lbf at 1.3 in")
     assert found.spring.opens_found == pytest.approx(9 / 0.19635 * PSI, rel=1e-3)
     text = " ".join(sizing_text(sizing_document(found)).split())
-    assert "The spring in hand opens it at 46 psi: passed" in text
+    opens = (
+        "The spring in hand opens it at 46 psi, if it is 1.3 in long with the valve shut: passed"
+    )
+    assert opens in text
+
+
+def test_a_setting_that_is_only_usual_passes_and_fails_no_spring() -> None:
+    """Nobody has said at what this engine's valve opens: its maker's figure decides."""
+    asked = Wanted(plunger=0.5 * INCH, springs=parse_spring_tests(["4 lbf at 1.3 in"]))
+    document = sizing_document(sizing(a_case(), engines=12, wanted=asked))
+    assert {line.verdict for line in document.spring.bench} == {""}
+    text = " ".join(sizing_text(document, full=True).split())
+    assert "not as usual in engines of its kind" in text
+    assert "Typical, not this engine's: opening pressure" in text
+    assert "failed" not in text

@@ -77,6 +77,10 @@ class SpringUnits:
         """A force [N] in the unit."""
         return show(si, FORCE, self.force_unit, 3)
 
+    def shim(self, si: float) -> str:
+        """The thickness of a shim [m] in the unit, as finely as shims are sold."""
+        return show(si, LENGTH, self.length_unit, 2)
+
 
 def spring_document(spring: ReliefSpring, scale: Scale, units: SpringUnits) -> SizingSpring:
     """Build the relief spring's part."""
@@ -124,7 +128,7 @@ def _spring_says(
             ""
             if shim is None or spring.wanted is None
             else f"; for {scale.one(spring.wanted)} {'add' if shim > 0 else 'take out'} "
-            f"{length(abs(shim))}"
+            f"{units.shim(abs(shim))}"
         )
         + ".",
     ]
@@ -136,15 +140,7 @@ def _spring_says(
         )
     opens, mend = spring.opens_found, spring.shim_found
     if opens is not None and mend is not None:
-        found = f"The spring in hand opens it at {scale.one(opens)}"
-        band = f"{scale.figure(spring.least)} to {scale.one(spring.most)}"
-        way = "add" if mend > 0 else "take out"
-        lines.append(
-            f"{found}: passed ({band})."
-            if spring.passes(opens)
-            else f"{found}: failed ({band}); {way} {length(abs(mend))} of shim for "
-            f"{scale.one(spring.setting)}, or renew it."
-        )
+        lines.append(_in_hand(spring, scale, units, opens, mend))
     printed = spring.printed_opens_at
     if printed is not None and not spring.passes(printed):
         lines.append(
@@ -154,6 +150,26 @@ def _spring_says(
     if spring.assumed:
         lines.append(f"Typical, not this engine's: {' and '.join(spring.assumed)}.")
     return lines
+
+
+def _in_hand(
+    spring: ReliefSpring, scale: Scale, units: SpringUnits, opens: float, mend: float
+) -> str:
+    """What the spring in hand comes to; beside a setting that is only usual it passes nothing."""
+    says = f"The spring in hand opens it at {scale.one(opens)}"
+    if spring.fitted_length is None:
+        says += f", if it is {units.length(spring.tests[0].length)} long with the valve shut"
+    band = f"{scale.figure(spring.least)} to {scale.one(spring.most)}"
+    if not spring.own_setting:
+        within = "as usual" if spring.passes(opens) else "not as usual"
+        return f"{says}: {within} in engines of its kind ({band}); its maker's figure decides."
+    if spring.passes(opens):
+        return f"{says}: passed ({band})."
+    way = "add" if mend > 0 else "take out"
+    return (
+        f"{says}: failed ({band}); {way} {units.shim(abs(mend))} of shim for "
+        f"{scale.one(spring.setting)}, or renew it."
+    )
 
 
 def _bench(spring: ReliefSpring, scale: Scale, units: SpringUnits) -> Sequence[BenchLine]:
@@ -166,7 +182,9 @@ def _bench(spring: ReliefSpring, scale: Scale, units: SpringUnits) -> Sequence[B
     at = "fitted length" if fitted is None else length(fitted)
     low, high = force(share_low * spring.force), force(share_high * spring.force)
     opens, has = spring.opens_found, spring.force_found
-    verdict = "" if opens is None else "passed" if spring.passes(opens) else "failed"
+    verdict = ""
+    if opens is not None and spring.own_setting:
+        verdict = "passed" if spring.passes(opens) else "failed"
     found = "" if has is None else force(has)
     lines.append(_line("force", f"force at {at}", f"{low.split()[0]} to {high}", found, verdict))
     accepts = f"{scale.figure(spring.least)} to {scale.one(spring.most)}"

@@ -169,7 +169,7 @@ def sizing_document(found: Sizing) -> SizingDocument:
         oil_until=until.whole,
         oil_gives=until.brief,
         unit=scale.unit,
-        record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.setting)}"',
+        record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.opens_found or found.spring.setting)}"',
         do_next=following.says,
         next_command=following.command,
         next_is_whole=following.is_whole,
@@ -234,6 +234,9 @@ def _supply(supply: Supply, pressure: str) -> SizingSupply:
     )
 
 
+MOST_OF_A_PUMP = 2.0  #: times its own: no larger one goes where it sits (judgement)
+
+
 def _leak_first(found: Sizing) -> str:
     """Where it leaks besides: whether a bigger pump would hold the pressure, and what it cures."""
     now = found.now
@@ -243,6 +246,12 @@ def _leak_first(found: Sizing) -> str:
         return (
             "That is with the leaks put right. As it leaks now no pump has such a margin: put the "
             "leak right first."
+        )
+    if now.least_pump.high > MOST_OF_A_PUMP * now.this_pump:
+        return (
+            "That is with the leaks put right. As it leaks now the same margin takes "
+            f"{now.least_pump.high / now.this_pump:.0f} times the pump, which treats a symptom: put "
+            "the leak right first."
         )
     return (
         "That is with the leaks put right. As it leaks now the same margin takes a pump of "

@@ -122,7 +122,7 @@ def _taken(document: SizingDocument) -> list[str]:
 def _notes(document: SizingDocument, *, brief: bool = False) -> list[str]:
     command = document.next_command
     if brief:
-        lines = ["In brackets nine engines in ten; fills to: rpm at which the pump cavitates hot."]
+        lines = ["Brackets: nine engines in ten; drive cold; fills to: rpm where it cavitates hot"]
         if document.as_it_leaks is not None:
             lines.append("Leaks put right: bearings and pump stay as they are.")
         if not document.next_is_whole:
