@@ -8,6 +8,7 @@ from diagnose.case.case import BearingGroup, Case
 from diagnose.fits.bearing import Kind
 from knowledge.engines.features import DIESEL, VEE_ENGINE
 from knowledge.engines.layouts import UNKNOWN
+from knowledge.engines.layouts_old import SIDE_VALVE_V8
 from knowledge.engines.profiles import Profile
 from knowledge.model import Quantity
 from knowledge.stations.bearings.quantities import MAIN_COUNT, ROD_COUNT
@@ -15,6 +16,7 @@ from knowledge.stations.bearings.quantities import MAIN_COUNT, ROD_COUNT
 COUNTS: Mapping[Kind, Quantity] = {Kind.MAIN: MAIN_COUNT, Kind.ROD: ROD_COUNT}
 
 
+FEW_MAINS = 3  #: of a side-valve V8 (from memory)
 MOST_USUAL = 5  #: bearings of one kind in most engines whose count nobody said (judgement)
 
 
@@ -47,11 +49,14 @@ def own_counts(case: Case) -> dict[Kind, int]:
 def _mains(case: Case, rods: int) -> int | None:
     """The main bearings of an engine with so many rods; None where several numbers are usual.
 
-    A vee has two rods on each crankpin; a diesel has a main on both sides of each crankpin.
+    A vee has two rods on each crankpin, and mains between all of them but in old side-valve ones
+    (from memory: three in a V8 of the 1930s to 50s); a diesel has a main on both sides of each crankpin.
     """
     profile = known_profile(case)
     if profile is not None and profile.numbers[ROD_COUNT.id][0] == rods:
         return round(profile.numbers[MAIN_COUNT.id][0])
+    if case.layout is SIDE_VALVE_V8:
+        return FEW_MAINS
     if case.has(VEE_ENGINE):
         return rods // 2 + 1
     return rods + 1 if case.has(DIESEL) else None

@@ -9,8 +9,12 @@ from functools import cache
 
 import pytest
 
+from diagnose.bearings.table import bearings_of
+from diagnose.case.bearing_counts import count_of
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
+from diagnose.fits.bearing import Kind
+from diagnose.output.documents.bearing_steps import next_lines
 from diagnose.signoff.sheet import Signoff
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
@@ -80,6 +84,7 @@ def test_words_of_a_kind_are_no_trouble(text: str, wanted: str, never: str) -> N
     assert not any(never in f for f in facts), facts
 
 
+EIGHT = '[engine.dimensions]\nrod_count = "8"\n'
 #: layout, features, rpm, psi that print as normal there
 SOUND = [
     # club's table from the maker's manuals: 3 to 7 psi at idle, 4 to 15 riding
@@ -241,3 +246,32 @@ def test_nobody_is_asked_for_the_parts_of_a_rare_kind(layout: str) -> None:
     """No owner of a V8 is asked whether it has drip oilers."""
     asked = {f.id for f in Signoff(engine(layout), 0.8, whole=True).asks}
     assert not asked & {"drip_oiled", "trough_fed", "oil_burnt_with_fuel", "rotary_piston"}
+
+
+def test_a_side_valve_v8_has_its_own_mains() -> None:
+    """Three mains (from memory), where other V8s have five."""
+    assert [
+        count_of(engine(x, "", EIGHT).case, Kind.MAIN) for x in ("side_valve_v8", "vee_diesel")
+    ] == [
+        3,
+        5,
+    ]
+
+
+def test_no_limit_is_borrowed_for_a_bearing() -> None:
+    """Where no clearance is known for the kind, nobody is told that a bearing is in limits."""
+    every = ("main 1", "main 2", "rod 1")
+    row = '[[bearing]]\nno = {}\nwhat = "{}"\nstrip = "0.0018 in"\n'
+    counted = '[engine.dimensions]\nmain_count = "2"\nrod_count = "1"\n'
+    measured = counted + "".join(row.format(n, b) for n, b in enumerate(every, 1))
+    for layout, known in (("open_crank", False), ("distributor_v8", True)):
+        found = bearings_of(engine(layout, "", measured).case, with_pressure=False)
+        assert ("in limits" in next_lines(found, "x.toml")[0]) is known
+
+
+def test_a_missing_piston_jet_is_no_restrictor() -> None:
+    facts = [
+        f.short for f in read("turbo diesel six, one piston cooling jet was missing", BOOK).facts
+    ]
+    assert "finding piston_jet_found_broken present" in facts
+    assert not any("restrictor_missing" in f for f in facts)

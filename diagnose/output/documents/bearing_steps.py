@@ -73,6 +73,12 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
             how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
             return f"{which} as fitted: {how}", as_fitted
         case Step.SOUND:
+            if all(found.targets[j.place.kind] is None for j in found.found):
+                says = (
+                    "no clearance of this engine's maker is known, and none is borrowed: enter yours "
+                    "under [engine.limits] or on a card"
+                )
+                return says, f"diagnose review {case}"
             says = "no shells to order: every bearing is in limits, the loss is elsewhere"
             return says, f"diagnose review {case}"
         case Step.SIGN_OFF:

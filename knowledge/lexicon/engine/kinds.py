@@ -67,8 +67,3 @@ ROLLER_BIG_ENDS: tuple[str, ...] = (
     "big-end|big-ends|crank|crankshaft runs|run|is|are|all on|in|with rollers|roller|needles|needle|ball-bearings",
     "crank|crankshaft on|in roller|ball|needle bearings|rollers",
 )
-#: of a gearbox that has its own oil under pressure
-GEARBOX_PRESSURE: tuple[str, ...] = (
-    "gearbox|transmission|reversing-gear|reverse-gear|reduction-gear|marine-gear|box|trans oil|clutch? pressure",
-    "pressure|psi|oil-pressure in|of|on the? gearbox|transmission|marine-gear|reversing-gear",
-)

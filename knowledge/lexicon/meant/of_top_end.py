@@ -12,6 +12,14 @@ _OF_THE_TURBO = Otherwise(
 
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
+    # "a piston cooling jet was missing" is no restrictor
+    "restrictor_missing": (
+        Otherwise(
+            said=_set("jet jets"),
+            anywhere=_set("piston pistons squirter squirters cooling"),
+            unless=_set("restrictor restrictors chain tensioner rocker rockers"),
+        ),
+    ),
     "distributor_bore_pours": (
         # "oil poured down the distributor hole before it was turned"
         Otherwise(said=_set("down into"), unless=_set("out from")),
