@@ -11,7 +11,7 @@ from knowledge.card import CardFigure, Form
 from knowledge.units import DIMENSIONS, Dimension, UnitError, parse, unit_in, unit_named
 
 _NUMBER = r"[+-]?(?:\d+\s+\d+/\d+|\d+/\d+|\d+(?:\.\d*)?|\.\d+)"
-_TO = re.compile(r"\s+to\s+|\s+-\s+|(?<=\d)-(?=[\d.])|\s*[–—…]\s*|\s*\.\.+\s*", re.IGNORECASE)
+_TO = re.compile(r"\s+to\s+|\s+-\s+|(?<=[\d\x22])-(?=[\d.])|\s*[–—…]\s*|\s*\.\.+\s*", re.IGNORECASE)
 _EITHER_WAY = re.compile(r"\s*(?:±|\+/-|\+-)\s*")
 _MOST = re.compile(r"(?:at most|up to|max(?:imum)?\.?|no more than|not over|under)\s+(.+)", re.I)
 _LEAST = re.compile(r"(?:at least|min(?:imum)?\.?|no less than|not under|over)\s+(.+)", re.I)
@@ -157,8 +157,12 @@ def _fitted_ends(text: str, figure: CardFigure, usual_unit: str | None) -> _Ends
 
 def _figure_in(text: str, dimension: Dimension, unit: str | None) -> float:
     """One figure in SI, in ``unit`` where it has none. Raises UnitError."""
-    if unit and re.fullmatch(_NUMBER, text.strip()):
+    bare = re.fullmatch(_NUMBER, text.strip()) is not None
+    if bare and unit:
         text = f"{text.strip()} {unit}"
+    elif bare and dimension.id != "count":
+        first, *_, last = dimension.spellings
+        raise UnitError(f"'{plain(text)}' has no unit; write it like {first} or {last}")
     return parse(text, dimension)
 
 

@@ -139,7 +139,7 @@ CAM_RUN_IN_TIMED = Task(
 PRESSURE_COLD_WATCHED = Task(
     id="pressure_cold_watched",
     phase=Phase.FIRST_START,
-    says="highest pressure with the oil cold",
+    says="highest pressure with the oil cold, at idle",
     how=(
         "it must stop rising near the relief setting, at most some 10 psi above it",
         "over 80 to 90 psi cold at idle: shut down; do not rev cold oil",

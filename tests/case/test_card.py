@@ -103,6 +103,7 @@ def test_a_card_can_hold_every_limit_and_every_torque_of_the_book() -> None:
     [
         ("0.0010 to 0.0025 in", "main_clearance", 0.001 * INCH, 0.0025 * INCH, None, "in"),
         ("0.0010-0.0025 in", "main_clearance", 0.001 * INCH, 0.0025 * INCH, None, "in"),
+        ('.0010"-.0025"', "main_clearance", 0.001 * INCH, 0.0025 * INCH, None, '"'),
         ("0.02 – 0.06 mm", "main_clearance", 0.02 * MM, 0.06 * MM, None, "mm"),
         ("1 to 2.5 thou, limit 3.5 thou", "main_clearance", 25.4e-6, 63.5e-6, 88.9e-6, "thou"),
         ("0.02 to 0.06, wear limit 0.09 mm", "main_clearance", 2e-5, 6e-5, 9e-5, "mm"),
@@ -141,7 +142,7 @@ def test_figures_as_manuals_print_them(
         ("0.002 in", "main_clearance", "may be a fit or a limit"),
         ("0.0025 to 0.0010 in", "main_clearance", "the smaller figure comes first"),
         ("1 to 3 thou, limit 2 thou", "main_clearance", "within the fit of a new one"),
-        ("0.0010 to 0.0025", "main_clearance", "is no length here"),
+        ("0.0010 to 0.0025", "main_clearance", "'0.0010' has no unit; write it like 0.0045 in"),
         ("2 to 3 in", "main_clearance", "cannot be the main bearing clearance"),
         ("50 pounds of oil", "relief_setting", "is no pressure here"),
         ("", "relief_setting", "is no figure"),

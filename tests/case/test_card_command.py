@@ -90,7 +90,7 @@ def test_a_wrong_figure_writes_nothing(tmp_path: Path) -> None:
         (("job.toml",), "card: missing; this is a case"),
         (("nowhere/x",), "there is no such folder"),
         (("x", "relief"), "write name=figure"),
-        (("x", "relief_setting=60"), "is no pressure here"),
+        (("x", "relief_setting=60"), "has no unit; write it like 8 psi"),
         (("x", "relief_seting=60 psi"), "Did you mean 'relief_setting'?"),
         (("x", "--layout", "wrong"), "'diagnose lookup --kind layout' lists them"),
     ],
