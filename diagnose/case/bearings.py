@@ -305,34 +305,26 @@ def _recorded(
 
 
 def _measurement(bearing: MeasuredBearing, clearance: Clearance) -> Measurement:
-    entry = bearing.entry or BearingEntry(no=1, what=bearing.place.says)
     measure = MEASURES[bearing.place.kind]
-    made = FindingEntry(
-        no=entry.no,
-        when=entry.when,
-        by=entry.by,
-        note=entry.note,
-        learned=entry.learned,
-        what=measure.id,
-        value=shown(clearance.value, bearing.fine_unit),
-        where=bearing.place.says,
-    )
-    return Measurement(made, measure, clearance.value, Stage(entry.learned or "opened"))
+    learned = bearing.entry.learned if bearing.entry else None
+    made = FindingEntry(what=measure.id, learned=learned, **_as_entered(bearing, clearance))
+    return Measurement(made, measure, clearance.value, Stage(learned or "opened"))
 
 
 def _task_record(bearing: MeasuredBearing, clearance: Clearance) -> TaskRecord:
-    entry = bearing.entry or BearingEntry(no=1, what=bearing.place.says)
     task = TASKS[bearing.place.kind]
-    made = WorkEntry(
-        no=entry.no,
-        when=entry.when,
-        by=entry.by,
-        note=entry.note,
-        what=task.id,
-        value=shown(clearance.value, bearing.fine_unit),
-        where=bearing.place.says,
-    )
+    made = WorkEntry(what=task.id, **_as_entered(bearing, clearance))
     return TaskRecord(made, task, clearance.value)
+
+
+def _as_entered(bearing: MeasuredBearing, clearance: Clearance) -> dict[str, Any]:
+    """A clearance as the fields of an entry: those of the bearing's own, its value and place."""
+    entry = bearing.entry or BearingEntry(no=1, what=bearing.place.says)
+    return {
+        **{name: getattr(entry, name) for name in ("no", "when", "by", "note")},
+        "value": shown(clearance.value, bearing.fine_unit),
+        "where": bearing.place.says,
+    }
 
 
 def shown(value: float, unit: str, finer: int = 0) -> str:

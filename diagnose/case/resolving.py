@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TypeVar
@@ -88,8 +88,9 @@ class Resolver:
         idle_read, speeds = _speeds(engine, self.card, features, entries.readings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         sound = [b for e in entries.baseline for b in healthy_reading(e, self.faults, speeds)]
-        profile, limits = self._profile(engine), self._limits(engine)
-        dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
+        profile = self._profile(engine)
+        limits = self._figures(engine.limits, self.book.limits, "engine.limits", limit_value)
+        dimensions = self._dimensions(engine, limits)
         bearings = bearing_table(entries.bearings, self.faults)
         sizes = _sizes(engine, layout, profile, dimensions, self.card, bearings)
         worked = [w for e in entries.earlier for w in reports.earlier(e, self.book, self.faults)]
@@ -154,14 +155,23 @@ class Resolver:
                     self.faults.add(f"engine: '{word}' stands under both has and lacks")
         return out
 
-    def _limits(self, engine: Engine) -> dict[Limit, float]:
-        out: dict[Limit, float] = {}
-        for name, text in engine.limits.items():
-            where = f"engine.limits.{plain(name)}"
-            limit = self._word(name, self.book.limits, "engine.limits", "limit")
-            value = limit_value(text, limit, where, self.faults) if limit else None
-            if limit and value is not None:
-                out[limit] = value
+    def _figures(
+        self,
+        texts: Mapping[str, str],
+        words: Mapping[str, AnyWord],
+        where: str,
+        value_of: Callable[[str, AnyWord, str, Faults], float | None],
+    ) -> dict[AnyWord, float]:
+        """The figures of a table of the engine in SI; ``where``: the table, "engine.limits"."""
+        out: dict[AnyWord, float] = {}
+        sort = where.rpartition(".")[2].removesuffix("s")
+        for name, text in texts.items():
+            word = self._word(name, words, where, sort)
+            if word is None:
+                continue
+            value = value_of(text, word, f"{where}.{plain(name)}", self.faults)
+            if value is not None:
+                out[word] = value
         return out
 
     def _layout_limits(self, layout: Layout, sizes: Mapping[str, float]) -> dict[Limit, Figure]:
@@ -175,15 +185,11 @@ class Resolver:
             return self._word(engine.profile, self.book.profiles, "engine.profile", "profile")
         return self.book.profile_of(engine.layout)
 
-    def _dimensions(self, engine: Engine) -> dict[Quantity, float]:
-        out: dict[Quantity, float] = {}
-        for name, text in engine.dimensions.items():
-            where = f"engine.dimensions.{plain(name)}"
-            what = self._word(name, self.book.dimensions, "engine.dimensions", "dimension")
-            value = dimension_value(text, what, where, self.faults) if what else None
-            if what and value is not None:
-                out[what] = value
-        return out
+    def _dimensions(self, engine: Engine, limits: Mapping[Limit, float]) -> dict[Quantity, float]:
+        """The figures of the circuit in SI; the case's own go before those of the engine's card."""
+        known = self.book.dimensions
+        own = self._figures(engine.dimensions, known, "engine.dimensions", dimension_value)
+        return {**_card_dimensions(self.card, limits, self.book), **own}
 
     def _finding_records(
         self, entries: list[Checked[FindingEntry]]
