@@ -274,4 +274,4 @@ def test_a_missing_piston_jet_is_no_restrictor() -> None:
         f.short for f in read("turbo diesel six, one piston cooling jet was missing", BOOK).facts
     ]
     assert "finding piston_jet_found_broken present" in facts
-    assert not any("restrictor_missing" in f for f in facts)
+    assert not any("restrictor_absent" in f for f in facts)

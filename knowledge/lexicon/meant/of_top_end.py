@@ -13,7 +13,7 @@ _OF_THE_TURBO = Otherwise(
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     # "a piston cooling jet was missing" is no restrictor
-    "restrictor_missing": (
+    "restrictor_absent": (
         Otherwise(
             said=_set("jet jets"),
             anywhere=_set("piston pistons squirter squirters cooling"),
