@@ -73,16 +73,21 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
             how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
             return f"{which} as fitted: {how}", as_fitted
         case Step.SOUND:
-            if all(found.targets[j.place.kind] is None for j in found.found):
-                says = (
-                    "no clearance of this engine's maker is known, and none is borrowed: enter yours "
-                    "under [engine.limits] or on a card"
-                )
-                return says, f"diagnose review {case}"
-            says = "no shells to order: every bearing is in limits, the loss is elsewhere"
-            return says, f"diagnose review {case}"
+            return _all_sound(found, case)
         case Step.SIGN_OFF:
             return "every bearing as fitted is in limits: go on", f"diagnose signoff {case}"
+
+
+def _all_sound(found: Bearings, case: str) -> tuple[str, ...]:
+    """What to do where no shells are to order: look elsewhere, or say the limits first."""
+    if all(found.targets[j.place.kind] is None for j in found.found):
+        says = (
+            "no clearance of this engine's maker is known, and none is borrowed: enter yours "
+            "under [engine.limits] or on a card"
+        )
+        return says, f"diagnose review {case}"
+    says = "no shells to order: every bearing is in limits, the loss is elsewhere"
+    return says, f"diagnose review {case}"
 
 
 def _typed(case: str, readings: str, option: str = "") -> str:
