@@ -114,7 +114,7 @@ def order_for(
         old_shells=worn,
         unclear=unclear,
         undersizes=fine,
-        alternatives=_alternatives(kind, choices, fine),
+        alternatives=_alternatives(kind, choices, fine, _least_fitted(mine)),
     )
     return order, marked
 
@@ -142,12 +142,18 @@ def ground_too(
     return replace(ground, worn=(max(min(below), 0.0), max(below))), marked
 
 
+def _least_fitted(judged: list[Judged]) -> float:
+    """The least undersize of the shells that are in [m]: what the crank was ground to."""
+    return min((j.measured.readings.undersize for j in judged), default=0.0)
+
+
 def _alternatives(
-    kind: Kind, choices: list[Choice], fine: tuple[Undersize, ...]
+    kind: Kind, choices: list[Choice], fine: tuple[Undersize, ...], base: float
 ) -> tuple[Alternative, ...]:
-    """Standard and each usual fine undersize, in every bearing that has a choice."""
+    """The size the crank is ground to, and each usual one a little beyond, in every bearing."""
     found = []
-    for size in (0.0, *(u.size for u in fine if u.usual)) if choices else ():
+    steps = (0.0, *(u.size for u in fine if u.usual))
+    for size in (base + step for step in steps) if choices else ():
         gaps = [c.clearance + c.pair.undersize - size for c in choices]
         if min(gaps) > 0.0:
             found.append(Alternative(kind, size, mean_leak(gaps)))

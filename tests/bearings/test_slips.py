@@ -6,6 +6,7 @@ import pytest
 
 from diagnose.bearings.judging import Flag
 from diagnose.fits.bearing import Kind, Place
+from knowledge.units import INCH
 from tests.bearings.test_bearings import ENGINE, GOOD, NEW, case_of, flags, judged_alone
 
 
@@ -46,3 +47,13 @@ def test_a_clearance_as_the_maker_wants_it_is_not_near_a_limit() -> None:
     assert flags(case_of(wanted, "main 2; strip = 2.2 thou", head=limit)) == {"main 2": set()}
     over = flags(case_of(wanted, "main 2; strip = 3 thou", head=limit))
     assert over == {"main 2": {Flag.AT_LIMIT}}
+
+
+def test_a_ground_crank_is_compared_with_no_standard_shells() -> None:
+    """Ground 0.010 in: standard shells would leave 12 thou, and nobody asks for that."""
+    ground = "mains; undersize = 0.010 in; wanted = 0.0010 0.0027 in"
+    each = [f"main {n}; inside = 2.1181 in; journal = 2.1161 in" for n in (1, 2, 3)]
+    order = judged_alone(case_of(ground, *each)).orders[Kind.MAIN]
+    sizes = [a.undersize / INCH for a in order.alternatives]
+    assert sizes[0] == pytest.approx(0.010)
+    assert min(sizes) >= 0.0099
