@@ -245,6 +245,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "freshly_rebuilt": (
         "first|@runin|@fewhours|few_hours|few_miles|maiden + overhaul|rebuild|rebuilt|build|new_engine + since|after|run|start|from|following - @hundreds|ago|month|months|years|manyhours",
+        "priming|prime|primed|pre_lube|prelube|pre_oiling|drill + on_stand|on_the_stand|on_a_stand|on_test_stand|on_the_test_stand|engine_stand|before_first_start|before_first_fire|not_started_yet|never_started|not_fired_yet - no_stand",
         "new_build|freshly_built|newly_built|newly_overhauled|new_rebuild|freshly_rebuilt|fresh_rebuild|just_been_rebuilt|just_rebuilt|fresh_build|still_being_run_in|still_running_in|being_run_in|newly_rebuilt - boat|car_rebuilt|gearbox|pump|carb|turbo|head|injector",
         "rebuild|rebuilt|build|built + @distance|@hours|miles|hours|fresh|just|new|first_start|run_in|running_in + on|since|rebuild|it|old|after|into|the|in - @thousands|@hundreds|@manyhours|@lowmiles|@highmiles|@years|to_build|wont_build|build_up|years|years_ago|pump|gearbox|carb|turbo|1000_hours|distributor|before|needs|since_the_rebuild_10|injection",
         "just|fresh|freshly|newly|straight + put_together|assembled|from_the_builder|back_from_the_builder|out_of_the_shop|from_the_machine_shop|from_the_engine_shop - gauge|sender|pump_just|gearbox",
