@@ -231,7 +231,7 @@ def _next(
     def marked(every: tuple[Judged, ...], *flags: Flag) -> tuple[Place, ...]:
         return tuple(j.place for j in every if j.has(*flags))
 
-    wrong = marked(found, Flag.NO_ROOM, Flag.SLIP)
+    wrong = marked(found, Flag.NO_ROOM, Flag.SLIP) or marked(fitted, Flag.SLIP)
     if wrong:
         return Step.CHECK, wrong
     if not measured and not _by_sizes(found, orders):

@@ -6,6 +6,7 @@ import pytest
 
 from diagnose.bearings.judging import Flag
 from diagnose.fits.bearing import Kind, Place
+from diagnose.output.documents.bearing_steps import next_lines
 from knowledge.units import INCH
 from tests.bearings.test_bearings import ENGINE, GOOD, NEW, case_of, flags, judged_alone
 
@@ -57,3 +58,9 @@ def test_a_ground_crank_is_compared_with_no_standard_shells() -> None:
     sizes = [a.undersize / INCH for a in order.alternatives]
     assert sizes[0] == pytest.approx(0.010)
     assert min(sizes) >= 0.0099
+
+
+def test_a_slip_with_the_new_shells_in_asks_for_no_other_shells() -> None:
+    for wrong in ("journal = 2.4483 2.3483 in", "inside = 2.4403 in; journal = 2.4482 in"):
+        case = case_of(NEW, f"main 2; {wrong}; at = build", "main 1; strip = 2 thou; at = build")
+        assert "again" in next_lines(judged_alone(case), "job.toml")[0]

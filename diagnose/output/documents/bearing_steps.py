@@ -15,6 +15,10 @@ EXAMPLE_METRIC, EXAMPLE_INCH = 62.18 * MM, 2.4483 * INCH  #: m: a main journal a
 NUMBERS = '"mains count 3" "rods count 2"'
 
 
+SLIPPED = {Flag.IMPOSSIBLE, Flag.SLIP}  #: a reading that cannot be
+UNSURE = {Flag.AT_LIMIT, Flag.DISAGREE}  #: marks that another reading may lift
+
+
 def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
     """The next thing to do: a sentence, and the command to type where there is one."""
     case = as_typed(path)
@@ -70,7 +74,7 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
             return f"measure {which} with the new shells in", as_fitted
         case Step.REFIT:
             flags = {m.flag for j in found.fitted if j.place in places for m in j.marks}
-            how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
+            how = "measure again" if flags & SLIPPED or flags <= UNSURE else "other shells"
             return f"{which} as fitted: {how}", as_fitted
         case Step.SOUND:
             return _all_sound(found, case)
