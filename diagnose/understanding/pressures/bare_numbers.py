@@ -58,6 +58,7 @@ from knowledge.lexicon.values.beside_numbers import (
 from knowledge.reports.words import Circumstance, Speed
 
 MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure
+MOST_KPA = 1000.0
 #: after "about 10", which then is what the instrument shows
 _THEN = frozenset(
     ["", ",", ".", "where", "when", "at", "now", "instead", "and", "but", "hot", "cold", "max"]
@@ -89,7 +90,7 @@ def _is_plausible(token: Token, unit: str) -> bool:
     if token.word in WORDS or token.word == "zero" or clearance:
         return False
     low, *high = (float(p) for p in token.value.split(" to "))
-    most = MOST_PSI if unit == "psi" else MOST_BAR
+    most = {"psi": MOST_PSI, "kPa": MOST_KPA}.get(unit, MOST_BAR)
     return low <= max(high, default=low) <= most
 
 

@@ -181,7 +181,7 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     put_on, olden = False, list[Pressure]()
     for line in paragraph.lines:
         spoken_of = paragraph.speaks_of_pressure or beside_each_other(line)
-        spoken_of = spoken_of or compares_pressures(line)
+        spoken_of = spoken_of or compares_pressures(line) or bool(made)
         found = _pressures(line, unit, spoken_of)
         _share_out(line, found, paragraph.is_governed)
         _set_now(line, found)
@@ -225,7 +225,7 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
         mark = Mark("", i, i + 1)
         if any(mark.overlaps(t) for t in taken):
             continue
-        value = value_at(line, i, unit, spoken_of)
+        value = value_at(line, i, unit, spoken_of or bool(found))
         stance = line.stances.at(mark)
         if value is None or is_a_step(line, i) or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue

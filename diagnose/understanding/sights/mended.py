@@ -8,6 +8,7 @@ from diagnose.understanding.sentences.paragraph import Line, Paragraph
 from diagnose.understanding.words.facts import Fact, is_inside
 from diagnose.understanding.work.jobs import jobs
 from knowledge.lexicon.meant.mended import BETWEEN, CURES, MENDED, OPENED, PRONOUNS, WHY
+from knowledge.lexicon.shows.beside_pressure import FINDING_OF
 from knowledge.model import Stage
 from knowledge.reports.words import Done, Result
 
@@ -20,6 +21,11 @@ def without_mended(facts: Iterable[Fact], paragraph: Paragraph) -> list[Fact]:
     return [f for f in facts if not (_is_seen(f) and _is_mended(f, paragraph))]
 
 
+def _shows_no_more(fact: Fact) -> bool:
+    """Whether it denies what showed: the lamp, a noise."""
+    return fact.is_absent and fact.name in FINDING_OF.values()
+
+
 #: undone again: what the gauge shows with it is no reading of this engine
 _FOR_A_TRIAL = frozenset(["cooler_bypassed"])
 
@@ -27,7 +33,7 @@ _FOR_A_TRIAL = frozenset(["cooler_bypassed"])
 def without_cured(facts: Iterable[Fact]) -> list[Fact]:
     """The facts without what shows only in the words that say it was cured.
 
-    "The knock went away after I changed the bearings" is a trial, and no knock now.
+    "Topped it up and the light has stayed off" is a trial, not a lamp that never came on.
     """
     listed = list(facts)
     cured = [
@@ -37,7 +43,7 @@ def without_cured(facts: Iterable[Fact]) -> list[Fact]:
     return [
         f
         for f in listed
-        if not (f.table == "behaviour" and f.is_within(cured))
+        if not ((f.table == "behaviour" or _shows_no_more(f)) and f.is_within(cured))
         and not (f.table == "reading" and any(is_inside((a, a + 1), tried) for a, _ in f.spans))
     ]
 

@@ -33,6 +33,8 @@ _CARRIED = 4  #: words from "not" to "carried out"
 _PUT_BACK = 5  #: so many words behind the work it was refitted
 _DECIDED = frozenset(["decided", "elected", "opted"])
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
+#: work that cannot bring about low pressure from the first start; sentences from work to what it did
+_NOT_OPENED, _WORK_WITHIN = frozenset(["instrument", "storage"]), 2
 
 
 @reader(
@@ -197,14 +199,17 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             "finding low_from_first_start absent"
         ],
         "it ran well for two months": [],
+        "ran it for a week with the gauge disconnected": [],
         "rebuilt it, never ran well for two months": [],
     }
 )
 def well_at_first(paragraph: Paragraph) -> Iterator[Fact]:
     """Good pressure for a time after work on the engine: it is no fault of the first start."""
-    worked = any(j.area for line in paragraph.lines for j in jobs(line))
-    for line in paragraph.lines if worked else ():
+    for line in paragraph.lines:
         for mark in filter(line.is_stated, ran_well(line.tokens)):
+            before = paragraph.lines[max(0, line.number - _WORK_WITHIN) : line.number + 1]
+            if not any(j.area and j.area not in _NOT_OPENED for each in before for j in jobs(each)):
+                continue
             yield Fact(
                 "finding", {"what": "low_from_first_start", "state": "absent"}, line.span([mark])
             )
