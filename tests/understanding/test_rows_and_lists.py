@@ -32,6 +32,11 @@ FIGURES: dict[str, list[str]] = {
         "reading: 6 psi (rpm idle)",
         "usual pressure: 20 psi",
     ],
+    "cold start 60, ten minutes later 40, after an hour 12": [
+        "reading: 12 psi (during ['late in a run'])",
+        "reading: 40 psi (during ['after minutes of running'])",
+        "reading: 60 psi (oil cold)",
+    ],
     "last week it showed 40 psi, today 10": [
         "reading: 10 psi",
         "usual pressure: 40 psi",

@@ -218,7 +218,7 @@ def _rose(before: Pressure, now: list[Pressure]) -> bool:
 
 
 def _pressures(line: Line, unit: str, spoken_of: bool) -> list[Pressure]:
-    found = []
+    found: list[Pressure] = []
     shows = line.find(line.lexicon.shows)
     taken = [m for m in shows if m.value is Shows.NONE]
     for i in range(len(line.tokens)):
