@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diagnose.understanding.pressures.changes import pressures_at
 from diagnose.understanding.pressures.unitless import unit_of
@@ -28,6 +29,7 @@ from knowledge.lexicon.work.beside_results import ENOUGH, REST
 from knowledge.reports.words import Result, Shows
 
 _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. Started her. Same."
+_EMPTIED = frozenset(["drained", "refilled"])
 
 
 @reader(
@@ -38,6 +40,7 @@ _SILENT = 2  #: sentences between a trial and its result: "New pump. Primed it. 
             "trial other_gauge no difference",
         ],
         "going to swap the sender": [],
+        "did my own oil change, put in 3 litres, the light comes on in bends": [],
         "would a new pump help?": [],
         "my friend replaced his pump and it fixed it": [],
         "tried thicker oil, helped a bit": ["trial thicker_oil helped"],
@@ -117,8 +120,17 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
     """Trials that were made, each with what it did."""
     for job, mark, line in tried(paragraph):
         right = mark is not None and mark.value is Result.CURED
-        if not (right and puts_on_direct_gauge(job)):  # a test gauge mends nothing
+        if right and puts_on_direct_gauge(job):
+            continue  # a test gauge mends nothing
+        if not _is_filling(job):
             yield _trial(job, mark, line)
+
+
+def _is_filling(job: Job) -> bool:
+    """Whether oil went in at an oil change, not to top it up: "did an oil change, put in 3 litres"."""
+    words = [t.word for t in job.line.tokens]
+    changed = ("oil", "change") in pairwise(words) or bool(_EMPTIED & set(words))
+    return job.trial == "topped_up" and changed
 
 
 def troubles_of(paragraph: Paragraph) -> list[tuple[int, int]]:

@@ -30,6 +30,7 @@ PANEL = (
     "cars|boats|tractors|machines|trucks own? gauge",
     "sender|sensor =says|=reads|=shows|=said|=read|=showed|=showing",
     f"{_PANEL} one",
+    "on|by|at the|my panel|dash|dashboard|cluster",
     "mine|gauge|one inside|in the? cockpit|cab|cabin|car|cab|dash|panel",
 )
 #: the person's own, where the panel's is named as well
