@@ -34,6 +34,7 @@ from diagnose.planning.questions import (
     by_value,
     most_telling,
 )
+from knowledge.access.not_there import is_there
 from knowledge.engines.features import DRY_SUMP
 from knowledge.model import Finding, Gauge, Kind, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
@@ -181,6 +182,8 @@ class Agenda:
         table, trials = diagnosis.planner.single_cause_model, diagnosis.book.shown_by_trial
         for check in diagnosis.book.inspections.values():
             if check.access not in OUTSIDE or check in self.asked or not check.tools:
+                continue
+            if not is_there(check, diagnosis.case.known_features.get):
                 continue
             shown = (
                 f
