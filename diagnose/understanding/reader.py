@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from diagnose.understanding.pressures.agreed import agreed_on_high
 from diagnose.understanding.pressures.called_little import (
     called_little,
     fine_at_times,
@@ -136,6 +137,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_unnamed,
     called_little,
     with_near_zero,
+    agreed_on_high,
     came_back,
     began_with_work,
     at_its_speed,

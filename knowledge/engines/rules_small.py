@@ -63,6 +63,7 @@ PRESSURES = (
     patterns.GAUGE_READS_LOW,
     patterns.GAUGE_READS_HIGH,
     direct_gauge.DIRECT_GAUGE_LOW,
+    direct_gauge.DIRECT_GAUGE_HIGH,
 )
 
 

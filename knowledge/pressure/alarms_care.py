@@ -15,7 +15,14 @@ from knowledge.pressure.gauge import (
     possible,
     wanted_cold,
 )
-from knowledge.pressure.refuted import FAST, is_refuted, running, share_below
+from knowledge.pressure.refuted import (
+    FAST,
+    is_refuted,
+    running,
+    runs_on_less,
+    share_below,
+    stop_limit,
+)
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import quantities as relief_quantities
@@ -259,6 +266,34 @@ def far_short_at_speed(known: Known) -> Conclusions:
                 Severity.CARE,
                 f"{looked(r)}, its revs need about {psi(wanted)}: light load and low revs only, "
                 "until you find the cause",
+                low=True,
+                lets_run=True,
+            )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(readings=[replace(seen(10, 2200), usual=10 * PSI)]),
+        example(readings=[replace(seen(15, 3000), usual=18 * PSI)]),
+    ],
+    non_matches=[
+        example(readings=[replace(seen(5, 2200), usual=10 * PSI)]),
+        example(readings=[seen(10, 2200)]),
+        example(readings=[replace(seen(30, 2200), usual=40 * PSI)]),
+        example(readings=[replace(seen(10, 700), usual=10 * PSI)]),
+    ],
+)
+def as_little_as_it_usually_has(known: Known) -> Conclusions:
+    """As little at speed as this engine usually has: right for some old ones, by their manual only."""
+    thumb = known.limit(quantities.STOP_RUNNING_PRESSURE)
+    for r in running(known):
+        fast = r.rpm >= FAST and runs_on_less(known, r)
+        if fast and share_below(r, thumb) >= LIKELY_BELOW > share_below(r, stop_limit(known, r)):
+            yield Alarm(
+                Severity.CARE,
+                f"{looked(r)}: as much as usual, but most engines need {psi(thumb)} from 2000 rpm "
+                "on: light load and gauge watched, unless its maker's manual gives so little",
                 low=True,
                 lets_run=True,
             )

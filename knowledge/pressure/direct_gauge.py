@@ -20,6 +20,21 @@ DIRECT_GAUGE_LOW = Finding(
         "shop gauge",
     ),
 )
+DIRECT_GAUGE_HIGH = Finding(
+    id="direct_gauge_high",
+    station=Station.INSTRUMENT,
+    says="a trusted direct gauge on the engine also reads too high",
+    asks="Trusted gauge screwed straight into the engine: too high there too?",
+    source=COMMON_PRACTICE,
+    denies="a trusted direct gauge does not read too high",
+    stage=Stage.OUTSIDE,
+    normal="no more than a little above the relief setting",
+    background=VERY_RARE,
+    also=(
+        "mechanical gauge confirms high",
+        "test gauge high too",
+    ),
+)
 DIRECT_GAUGE_ZERO = Finding(
     id="direct_gauge_zero",
     station=Station.INSTRUMENT,

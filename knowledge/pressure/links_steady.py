@@ -112,13 +112,14 @@ UNSTEADY_ON_EVERY_GAUGE = LinkGroup(
 HIGH_PRESSURE_SHOWS = LinkGroup(
     id="high_pressure_shows",
     station=Station.INSTRUMENT,
-    says="Too much pressure shows as a high gauge, especially cold.",
+    says="Too much pressure shows as a high gauge, on every good one, especially cold.",
     parent=conditions.PRESSURE_HIGH,
     effects={
         patterns.GAUGE_READS_HIGH: (MOSTLY, COMMON_PRACTICE),
+        direct_gauge.DIRECT_GAUGE_HIGH: (MOSTLY, COMMON_PRACTICE),
         patterns_speed.CLIMBS_PAST_SETTING: (SOMETIMES, PHYSICS),
     },
-    matches=[example(patterns.GAUGE_READS_HIGH)],
+    matches=[example(patterns.GAUGE_READS_HIGH), example(direct_gauge.DIRECT_GAUGE_HIGH)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
 )
 BLEEDING_PAST_THE_VALVE_IS_FELT_AT_IDLE = LinkGroup(

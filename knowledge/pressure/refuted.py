@@ -6,6 +6,7 @@ from knowledge.judging import sure_beyond
 from knowledge.model import Gauge, Reading
 from knowledge.pressure import quantities
 from knowledge.pressure.gauge import (
+    FALLEN,
     at_pump,
     hot_share,
     idle_share,
@@ -37,9 +38,28 @@ def share_below(reading: Reading, limit: float) -> float:
 
 
 def stop_limit(known: Known, reading: Reading) -> float:
-    """The pressure [Pa] below which the engine is stopped at a reading's speed."""
-    fast = reading.rpm >= FAST
-    return known.limit(quantities.STOP_RUNNING_PRESSURE if fast else quantities.STOP_IDLE_PRESSURE)
+    """The pressure [Pa] below which the engine is stopped at a reading's speed.
+
+    An old engine that runs on 10 psi is not judged by the rule of thumb for others: if its own
+    usual pressure is known and the rule would stop it there, three quarters of the usual count.
+    """
+    idle = known.limit(quantities.STOP_IDLE_PRESSURE)
+    if reading.rpm < FAST:
+        return idle
+    fast = known.limit(quantities.STOP_RUNNING_PRESSURE)
+    if runs_on_less(known, reading):
+        return max(idle, FALLEN * (reading.usual or 0.0))
+    return fast
+
+
+def runs_on_less(known: Known, reading: Reading) -> bool:
+    """Whether an engine usually shows less at a reading's speed than the rule of thumb allows.
+
+    A maker's own figure is never set aside.
+    """
+    limit = known.limit(quantities.STOP_RUNNING_PRESSURE)
+    thumb = limit == quantities.STOP_RUNNING_PRESSURE.typical
+    return thumb and 0.0 < (reading.usual or 0.0) < limit
 
 
 def is_refuted(known: Known, reading: Reading, limit: float) -> bool:

@@ -206,6 +206,19 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
+    matches=[example(readings=[hot(88, 2500, Gauge.DIRECT)])],
+    non_matches=[example(readings=[hot(71, 2500, Gauge.DIRECT)]), example(readings=[hot(88, 2500)])],
+)
+def direct_gauge_far_above_the_setting(known: Known) -> Conclusions:
+    """A trusted gauge far above the relief setting, or above the usual: the pressure is too high."""
+    limit = PAST_SETTING * relief_setting(known)
+    highs = [sure_high(r, limit) for r in gallery(known, Gauge.DIRECT)]
+    if highs:
+        yield from if_clear(direct_gauge.DIRECT_GAUGE_HIGH, max(highs))
+
+
+@rule(
+    source=COMMON_PRACTICE,
     matches=[
         example(readings=[hot(125, 1500)]),
         example(readings=[hot(130, 3000)]),

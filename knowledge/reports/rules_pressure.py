@@ -88,6 +88,7 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
     matches=[
         example(behaviours=[seen(Shows.LOW, gauge=Gauge.DIRECT)]),
         example(behaviours=[seen(Shows.NORMAL, gauge=Gauge.DIRECT)]),
+        example(behaviours=[seen(Shows.HIGH, gauge=Gauge.DIRECT)]),
     ],
     non_matches=[
         example(behaviours=[seen(Shows.LOW)]),
@@ -97,7 +98,7 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
 def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
     """What a trusted gauge showed by report, and whether the panel agrees with it."""
     panel = [b for b in losses(known) if b.gauge is not Gauge.DIRECT and not is_momentary(b)]
-    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.NORMAL):
+    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.NORMAL, Shows.HIGH):
         if b.gauge is not Gauge.DIRECT:
             continue
         match b.shows:
@@ -109,6 +110,8 @@ def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
                         yield is_present(trusted.PANEL_READS_TOO_LOW, PLAIN)
             case Shows.UNSTEADY:
                 yield is_present(direct_gauge.DIRECT_GAUGE_UNSTEADY, PLAIN)
+            case Shows.HIGH:
+                yield is_present(direct_gauge.DIRECT_GAUGE_HIGH, PLAIN)
             case Shows.NONE | Shows.LOST:
                 yield is_present(direct_gauge.DIRECT_GAUGE_ZERO, PLAIN)
             case _:

@@ -28,9 +28,11 @@ def asked(sentence: Sentence, lexicon: Lexicon) -> Iterator[tuple[int, int]]:
     """The places of the words that are asked: first, and behind the last."""
     tokens, clauses = sentence.tokens, sentence.clauses
     reads = any(t.word in SAYS_WHAT_IT_READS for t in tokens)  # "stick says its over full??"
-    short = sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION
-    if short and not reads and not _judged_from(tokens, 0):
-        yield 0, len(tokens)  # "Oil leak somewhere?"
+    head = max((k + 1 for k, t in enumerate(tokens) if t.word == ":"), default=0)
+    alone = sum(c.last > head for c in clauses) == 1  # "covers off: oil floods the cam?"
+    short = sentence.asks and alone and 0 < len(tokens) - head <= _SHORT_QUESTION
+    if short and not reads and _judged_from(tokens, head) == head:
+        yield head, len(tokens)  # "Oil leak somewhere?"
     if (meaning := meaning_asked(sentence)) is not None:
         yield meaning, len(tokens)
     for mark in _questions(sentence, lexicon):

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.understanding.words.text import Sentence, Token, sentence_of
 from knowledge.lexicon.stance.stance import NEGATION
+from knowledge.lexicon.stance.stance_words import AUXILIARIES
 from knowledge.lexicon.words.answers import (
     ASKING,
     ASKING_OF_WORK,
@@ -157,6 +158,8 @@ def _is_looked_for(head: Sequence[Token]) -> bool:
 
 def _joined(question: Sentence, answer: Sentence) -> list[Sentence]:
     """A question and what answers it: as statements where the answer says yes, no or what."""
+    if (parts := _last_clause_asks(question, answer)) is not None:
+        return parts
     said = [t for t in question.tokens if not t.is_mark]
     words = [t.word for t in said]
     if len(words) > _LONGEST or len(question.clauses) > 1 or NO_QUESTION_OF_FACT & set(words):
@@ -177,6 +180,23 @@ def _joined(question: Sentence, answer: Sentence) -> list[Sentence]:
             colon = Token(at, at, ":", ":", frozenset({"mark"}))
             return [sentence_of([*name, colon, *answer.tokens], False)]
     return [question, answer]
+
+
+def _last_clause_asks(question: Sentence, answer: Sentence) -> list[Sentence] | None:
+    """What is stated before the question and what the answer makes of it; None: nothing is.
+
+    "Gauge bounces, oil low? no it is full" states that the gauge bounces.
+    """
+    if len(question.clauses) < 2 or _lead([t.word for t in question.tokens], _BY_LENGTH):
+        return None
+    if question.tokens[0].word in AUXILIARIES:
+        return None
+    last = question.clauses[-1].first
+    tail = sentence_of(question.tokens[last:], True)
+    joined = _joined(tail, answer)
+    if joined == [tail, answer]:
+        return None
+    return [sentence_of(question.tokens[:last], False), *joined]
 
 
 def _content(said: Sequence[Token], affirmed: bool) -> Sequence[Token]:

@@ -189,6 +189,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "rod_or_crank_bent": ("journal_not_true",),
     "block_cracked": ("sump_found_holed",),
     "direct_gauge_unsteady": ("direct_gauge_low",),
+    "direct_gauge_high": ("direct_gauge_low", "panel_reads_too_high"),
     "declined_over_months": ("sank_while_running",),
     "filter_bulged": ("seal_found_pushed_out",),
     "remote_hoses_crossed": ("filter_collapsed",),

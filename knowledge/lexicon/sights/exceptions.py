@@ -91,6 +91,7 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
         "lamp_slow_to_go_out",
         "gauge_dead_on_known_signal",
         "direct_gauge_low",
+        "direct_gauge_high",
         "direct_gauge_zero",
         "gauge_line_sludged",
         "gauge_line_leaking",

@@ -78,6 +78,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
     access=Access.GAUGE_PORT,
     reveals=(
         direct_gauge.DIRECT_GAUGE_LOW,
+        direct_gauge.DIRECT_GAUGE_HIGH,
         direct_gauge.DIRECT_GAUGE_ZERO,
         direct_gauge.PRESSURE_SHOWN_SINCE,
         direct_gauge.DIRECT_GAUGE_UNSTEADY,

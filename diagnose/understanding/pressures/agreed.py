@@ -1,0 +1,32 @@
+"""A trusted gauge that shows the same: low where the complaint is low, high where it is high."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from diagnose.understanding.sentences.paragraph import Paragraph, places_of
+from diagnose.understanding.words.facts import Fact
+from knowledge.lexicon.values.numbers import UNDER
+from knowledge.pressure.direct_gauge import DIRECT_GAUGE_HIGH, DIRECT_GAUGE_LOW
+from knowledge.reports.words import LOSSES, Shows
+
+_LOW = UNDER | frozenset(["low", "lower", "poor", "bad"])
+_LOSSES = frozenset(s.value for s in LOSSES)
+
+
+def agreed_on_high(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
+    """The facts, with "the test gauge says the same" as high where the complaint is high alone."""
+    shows = {f.fields.get("shows") for f in facts}
+    if Shows.HIGH.value not in shows or shows & _LOSSES:
+        return list(facts)
+    return [
+        replace(f, fields={**f.fields, "what": DIRECT_GAUGE_HIGH.id})
+        if f.name == DIRECT_GAUGE_LOW.id and f.is_present and not _says_low(f, paragraph)
+        else f
+        for f in facts
+    ]
+
+
+def _says_low(fact: Fact, paragraph: Paragraph) -> bool:
+    return any(line.word(k) in _LOW for line in paragraph.lines for k in places_of(fact, line))
