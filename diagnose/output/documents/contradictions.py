@@ -37,6 +37,13 @@ class Behind:
     reported: bool = False  #: whether it comes from what was reported of behaviour
 
 
+def stated_contradictions(diagnosis: Diagnosis) -> Iterator[Contradiction]:
+    """The contradictions that rules state or derive; none by odds."""
+    known = diagnosis.inference
+    yield from known.result.contradictions
+    yield from by_derivation(known.result, known.facts.observations)
+
+
 def contradiction_notices(diagnosis: Diagnosis) -> tuple[ContradictionNotice, ...]:
     """The contradictions of a case."""
     return tuple(_notice(diagnosis, c) for c in diagnosis.contradictions)

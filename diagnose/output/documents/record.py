@@ -17,6 +17,7 @@ from diagnose.entry.after_repair import START
 from diagnose.entry.engine_said import EngineChange
 from diagnose.entry.repair_work import REPAIR
 from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
+from diagnose.output.documents.contradictions import rests_on, stated_contradictions
 from diagnose.output.documents.facts import engine_sentence
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.verdicts import verdicts
@@ -54,6 +55,7 @@ class RecordDocument:
     in_place_of_found: Mapping[
         int, str
     ]  #: values within limits, for ones beyond; as one types these
+    unfitting: Mapping[int, str]  #: earlier findings that do not fit the new ones, by number
     beside_found: tuple[int, ...]  #: values of the repaired engine of what was found otherwise
     engine: str  #: what takes the place of the engine the case had; empty where it stays
     last_number: int  #: of the entries in the case
@@ -109,6 +111,7 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             if entry.fields.get("at") == REPAIR
         ),
         in_place_of_found=_in_place_of_found(saved, book),
+        unfitting=_unfitting(saved, book) if findings else {},
         beside_found=tuple(
             work.entry.no
             for work in saved.after.task_records
@@ -165,6 +168,19 @@ def _too_low_after(saved: Appended) -> Iterator[AlarmNotice]:
                     says=f"{scale.one(read.reading.pressure)} after the repair, limit "
                     f"{scale.one(least)}: shut down, do not run it until you find the cause",
                 )
+
+
+def _unfitting(saved: Appended, book: Book) -> Mapping[int, str]:
+    """Earlier findings of which a new entry says the opposite, directly or by a rule."""
+    before = {c.says for c in stated_contradictions(Diagnosis(book, saved.before))}
+    after = Diagnosis(book, saved.after)
+    return {
+        number: text
+        for contradiction in stated_contradictions(after)
+        if contradiction.says not in before
+        for number, text in rests_on(after, contradiction).items()
+        if number < saved.first_number and "=" in text
+    }
 
 
 def _in_place_of_found(saved: Appended, book: Book) -> Mapping[int, str]:

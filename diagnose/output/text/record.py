@@ -25,6 +25,12 @@ def record_text(document: RecordDocument) -> str:
         lines += wrapped(_of_this_repair(document.of_repair, name))
     for number, found in document.in_place_of_found.items():
         lines += wrapped(_in_place_of_found(number, found, name))
+    for number, found in document.unfitting.items():
+        lines += wrapped(
+            f"This does not fit entry {number}, {found}. If that one was wrong: diagnose record "
+            f"{name} --withdraw {number}",
+            whole=[f"--withdraw {number}"],
+        )
     if document.beside_found:
         lines += wrapped(
             "Taken as measured after the repair; the value that was found stays beside it."
