@@ -27,6 +27,7 @@ from diagnose.understanding.words.phrases import Mark
 from knowledge.book import Book
 from knowledge.lexicon.values.quantities import (
     BOUND,
+    LESS_OR_MORE,
     MACHINED,
     MEASURES,
     NOT_MEASURED_AFTER,
@@ -324,6 +325,7 @@ def _is_no_value(line: Line, amount: Amount, every: list[Amount]) -> bool:
         or set(before) & NOT_MEASURED_BEFORE
         or set(before[-2:]) & BOUND
         or ("volume" in amount.dimensions and "out" not in before and set(before[-3:]) & WENT_IN)
+        or (before[-1:] == ["by"] and words & LESS_OR_MORE)
         or set(after[:1]) & NOT_MEASURED_AFTER
         or ("the" in after and set(after) & {"limit", "spec", "maximum"})
     )

@@ -17,6 +17,8 @@ _TO = frozenset(["to", "and"])
 _RETURNS = frozenset(
     ["comes", "came", "come", "coming", "goes", "went", "put", "gets", "is", "was"]
 )
+#: behind "the first", which is then a reading or a time, no place
+_TIMES = frozenset(["was", "were", "time", "reading", "measurement", "figure", "value", "try"])
 _PLACE_OF = {word: word for word in PLACES}
 
 
@@ -38,6 +40,7 @@ def place_of(
             _both_ways(line, k)
             or is_pronoun(line, k)
             or (line.word(k) == "back" and line.word(k - 1) in _RETURNS)
+            or (line.word(k) in ORDINALS and line.word(k + 1) in _TIMES)
         ):
             continue
         token = line.tokens[k]

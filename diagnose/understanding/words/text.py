@@ -29,28 +29,7 @@ _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
 #: before "now" these are of the present as well: "is now 30"
 _BEFORE_NOW = frozenset(
-    [
-        "is",
-        "its",
-        "was",
-        "are",
-        "and",
-        "but",
-        "then",
-        "just",
-        "right",
-        "only",
-        "to",
-        "at",
-        "reads",
-        "read",
-        "shows",
-        "until",
-        "till",
-        "by",
-        "up",
-        "for",
-    ]
+    "is its was are and but then just right only to at reads read shows until till by up for".split()
 )
 #: after "and", these begin a clause of their own
 _NEW_SUBJECT = frozenset(
@@ -374,6 +353,7 @@ def sentence_of(tokens: Sequence[Token], asks: bool) -> Sentence:
         elif i and (
             token.word in _BEGINS
             or (token.word == "now" and _turns_to_now(kept, cuts[-1], i))
+            or _turns_to_others(kept, i)
             or (token.word in ("and", "then", "so") and nxt in _NEW_SUBJECT)
         ):
             cuts.append(i)
@@ -391,6 +371,16 @@ def _turns_to_now(tokens: Sequence[Token], first: int, now: int) -> bool:
     return (
         not verb and any(t.is_figure for t in after) and any(t.is_figure for t in tokens[first:now])
     )
+
+
+def _turns_to_others(tokens: Sequence[Token], at: int) -> bool:
+    """Whether the values of the others begin behind a figure: "rear main .007 the others .003"."""
+    words = [t.word for t in tokens[at : at + 4]]
+    ahead = next((k for k, word in enumerate(words) if word not in ("the", "all")), 0)
+    before = at - 2 if tokens[at - 1].word == "and" else at - 1
+    if not tokens[before].is_figure or words[ahead] not in ("others", "rest"):
+        return False
+    return any(t.is_figure for t in tokens[at + ahead + 1 : at + ahead + 4])
 
 
 def clause_at(clauses: Iterable[Clause], at: int) -> Clause:
