@@ -77,6 +77,9 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
     "no_oil_filter": (
         "no|without|never|hasnt|doesnt had|have|has|got|an|any|a? oil? filter from|as|ever the? factory|standard|new|fitted",
         "=unfiltered engine|motor",
+        "no|without an|any? full? flow|full-flow|external|spin-on|canister|paper|proper oil? filter",
+        "no|without an|any|a? oil? filter on|in|with this|it|the|that|these engine|engines|motor|one|car|tractor|bike?",
+        "just|only a|the? gauze|mesh|strainer|screen no|and-no|not-a oil? filter",
     ),
     "pump_on_auxiliary_drive": (
         f"{_PUMP} is|was? driven|turned|run by|from|off|on a|an|the|its? auxiliary|aux|gearbox|transmission|accessory drive|shaft|end|gear|gears?",

@@ -293,6 +293,7 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "direct_gauge": (
         "line|pipe|tube from|to|between the? block|engine|gauge|dash to|and|is|thats? the? gauge|that|a|thin|small? thin|small? copper|plastic|nylon|capillary",
         "mechanical|capillary oil? pressure? gauge",
+        "gauge is|its mechanical",
         "direct dash|panel|reading oil? pressure? gauge",
         "direct reading oil? pressure? gauge",
         "gauge is|was? screwed|plumbed|piped|connected|threaded straight|direct|directly in|into|to|off",

@@ -140,6 +140,8 @@ NARROWER: dict[str, tuple[str, ...]] = {
     ),
     "no_oil_at_open_port": (*_CRANKED, "gallery_plug_found_missing", "signs_of_starvation"),
     "no_oil_when_cranked": _CRANKED,
+    # "oil comes out of the filter mount when cranking" is no leak
+    "-no_oil_when_cranked": (*_OUT, "filter_seat_leaks"),
     "no_oil_at_line_end": _CRANKED,
     "oil_on_bodywork": (
         "oil_trail_behind",
@@ -253,6 +255,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "gasket_on_screen": ("gasket_shreds_found",),
     "paste_on_screen": ("sludge_on_screen",),
     "screen_crushed": ("suction_hose_flattens",),
+    "suction_hose_flattens": ("cooler_found_blocked",),
     "valve_gear_found_dry": ("lifters_found_drained",),
     "pushrod_off_or_bent": ("rocker_shaft_found_worn",),
     "camshaft_broken": ("engine_seized",),
