@@ -40,6 +40,9 @@ GOOD_AT_TIMES = Premise((LOW,), NEVER_GOOD)
 #: low since it was built: there was no run on which it was good
 NEVER_RAN_WELL = ("low_from_first_start", "none_from_first_start")
 COMES_AND_GOES = Premise((TROUBLE,), (*NEVER_GOOD, *NEVER_RAN_WELL, "long_unchanged"))
+#: no oil came under pressure yet, so nothing brought the pressure up and no oil was used
+_NEVER_RAN = ("none_from_first_start", "drill_gives_none", "no_oil_when_cranked")
+_BROUGHT_UP = Premise((), (*_NEVER_RAN, "gauge_reads_high", "direct_gauge_high"))
 _ON_A_NEW_BUILD = Premise((REBUILT,))
 _WITH_THE_PLUGS_OUT = Premise((REBUILT,), work=("whole_engine", "machine_shop"))
 _ON_THE_SUCTION_SIDE = Premise((("sump_or_pump_swapped", "sump_was_off"),), work=("sump", "pickup"))
@@ -78,6 +81,10 @@ PREMISES: dict[str, Premise] = {
     "back_when_slowed": COMES_AND_GOES,
     "no_pattern_to_it": COMES_AND_GOES,
     "low_only_when_level_low": COMES_AND_GOES,
+    "top_up_cures_for_a_while": _BROUGHT_UP,
+    "thicker_oil_helped": _BROUGHT_UP,
+    "oil_not_checked_long": Premise((), _NEVER_RAN),
+    "oil_used_fast": Premise((), _NEVER_RAN),
     "worse_in_the_wet": COMES_AND_GOES,
     "falls_in_a_manoeuvre": Premise((), (*NEVER_GOOD, "stationary")),
     "raced_or_heeled": Premise((), ("stationary",)),
