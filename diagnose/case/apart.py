@@ -8,12 +8,20 @@ from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind
 from knowledge.history.findings_apart import ENGINE_APART
 from knowledge.model import State
+from knowledge.stations.bearings.findings_measured import (
+    MEASURED_MAIN_CLEARANCE,
+    MEASURED_ROD_CLEARANCE,
+)
 from knowledge.work import Access
 
 
 def open_for_bearings(case: Case) -> frozenset[Access]:
-    """What was open as the bearings were measured: of mains by micrometer, the crank is out."""
-    return frozenset(
+    """What was open as the bearings were measured: of mains by micrometer, the crank is out.
+
+    The clearance of one main or rod, and nothing read since, was taken with its cap off.
+    """
+    strip = max(_one_clearance(case), default=0) > max(_ran(case), default=0)
+    return frozenset({Access.CAP_OFF} if strip else ()) | frozenset(
         Access.CRANK_OUT
         if bearing.place.kind is Kind.MAIN and (bearing.readings.journal or bearing.readings.inside)
         else Access.CAP_OFF
@@ -50,6 +58,13 @@ def _measured(case: Case) -> Iterator[int]:
         return
     for table in (case.bearings.found, case.bearings.fitted):
         yield from (b.entry.no for b in table.values() if b.entry is not None)
+
+
+def _one_clearance(case: Case) -> Iterator[int]:
+    """The number of each entry that gives the clearance of one named bearing."""
+    for taken in case.measurements:
+        if taken.measure in (MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE) and taken.entry.where:
+            yield taken.entry.no
 
 
 def _ran(case: Case) -> Iterator[int]:
