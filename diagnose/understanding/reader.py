@@ -65,6 +65,7 @@ from diagnose.understanding.work.before_work import began_with_work
 from diagnose.understanding.work.borrowed import borrowed_parts
 from diagnose.understanding.work.confirmed import confirmed_directly
 from diagnose.understanding.work.earlier import earlier_work, well_at_first
+from diagnose.understanding.work.helped import without_what_helped
 from diagnose.understanding.work.work import trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine.traits import FEATURES, FEATURES_ALONE
@@ -139,6 +140,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     with_near_zero,
     agreed_on_high,
     came_back,
+    _alone(without_what_helped),
     began_with_work,
     at_its_speed,
 )

@@ -10,6 +10,7 @@ from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.before_work import as_low_before, came_after
 from diagnose.understanding.work.came_to import (
     is_old,
+    little_and_no_more,
     made_pressure,
     pressure_after,
     short_of_usual,
@@ -151,8 +152,10 @@ def _is_no_result(trial: Trial, mark: Mark[Result]) -> bool:
         return True  # "new oil. Put a gauge on and got 20"
     if not trial.is_here and is_old(trial.job) and _names_a_figure(trial.line, mark):
         return True  # "the pump was renewed two years ago. 9 psi at hot idle"
-    helped = mark.value is Result.HELPED
-    return helped and short_of_usual(trial.line, mark)  # "Now 0.6 bar hot, used to be 2 bar"
+    if mark.value is not Result.HELPED:
+        return False
+    little = little_and_no_more(trial.story.paragraph, trial.line, mark)
+    return little or short_of_usual(trial.line, mark)  # "Now 0.6 bar hot, used to be 2 bar"
 
 
 def _needs_a_trouble(trial: Trial, mark: Mark[Result]) -> bool:

@@ -33,6 +33,10 @@ OF_INSTRUMENTS = frozenset(
 _FAR_BELOW = 1.5  #: times less than the usual pressure is no help (judgement)
 _CRANKED = 8  #: words from priming to the pressure it brought
 _FAR = 9  #: words from other work to the pressure that came of it
+#: words that only say what the pressure is
+_MERELY_IS = frozenset(
+    "now is it its oil pressure gauge needle reads shows sits has have got at about".split()
+)
 _NEAR = 3  #: words behind a figure that may say that it was read cold or with a drill
 
 
@@ -87,6 +91,25 @@ def short_of_usual(line: Line, mark: Mark[Result]) -> bool:
         for v in pressures_at(line, k)
     ]
     return bool(usual and now) and min(now) < min(usual) / _FAR_BELOW
+
+
+def little_and_no_more(paragraph: Paragraph, line: Line, mark: Mark[Result]) -> bool:
+    """Whether what came of work is a low figure alone, and none lower stands before it.
+
+    "Changed the oil, now 5 psi" is a complaint, no help.
+    """
+    here = range(mark.first, mark.last)
+    now = [v for k in here for v in pressures_at(line, k)]
+    words = {line.word(k) for k in here if not line.tokens[k].is_figure}
+    if not now or min(now) > ENOUGH or words - _MERELY_IS:
+        return False
+    before = [
+        v
+        for each in paragraph.lines[: line.number + 1]
+        for k in range(len(each.tokens) if each is not line else mark.first)
+        for v in pressures_at(each, k)
+    ]
+    return not any(v < min(now) for v in before)
 
 
 def was_and_now(line: Line, job: Job) -> Mark[Result] | None:

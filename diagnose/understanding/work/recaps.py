@@ -15,6 +15,7 @@ from knowledge.lexicon.work.beside_results import (
     CAME_TO,
     IN_TURN,
     LISTS_WORK,
+    ENOUGH,
     PLENTY,
     ROW_JOINS,
     ROW_LEADS,
@@ -156,6 +157,8 @@ def _came_to(line: Line, first: int) -> Mark[Result] | None:
         at += 1
     if at == first or at >= len(line.tokens) or not (values := pressures_at(line, at)):
         return None
+    if values[0] <= ENOUGH and "up" not in line.words(first, at):
+        return None  # "new pump, now 5 psi" is the complaint
     return Mark(Result.CURED if values[0] >= PLENTY else Result.HELPED, first, at + 1)
 
 
