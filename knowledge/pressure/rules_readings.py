@@ -207,7 +207,10 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
 @rule(
     source=COMMON_PRACTICE,
     matches=[example(readings=[hot(88, 2500, Gauge.DIRECT)])],
-    non_matches=[example(readings=[hot(71, 2500, Gauge.DIRECT)]), example(readings=[hot(88, 2500)])],
+    non_matches=[
+        example(readings=[hot(71, 2500, Gauge.DIRECT)]),
+        example(readings=[hot(88, 2500)]),
+    ],
 )
 def direct_gauge_far_above_the_setting(known: Known) -> Conclusions:
     """A trusted gauge far above the relief setting, or above the usual: the pressure is too high."""

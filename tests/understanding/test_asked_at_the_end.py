@@ -42,9 +42,7 @@ SAID = {
 
 @pytest.mark.parametrize("words", SAID)
 def test_what_is_read(words: str) -> None:
-    found = [
-        " ".join(filter(None, (f.name, f.state, f.value))) for f in read_words(words).facts
-    ]
+    found = [" ".join(filter(None, (f.name, f.state, f.value))) for f in read_words(words).facts]
     assert sorted(found) == sorted(SAID[words])
 
 

@@ -29,7 +29,28 @@ _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
 #: before "now" these are of the present as well: "is now 30"
 _BEFORE_NOW = frozenset(
-    "is its was are and but then just right only to at reads read shows until till by up for".split()
+    [
+        "is",
+        "its",
+        "was",
+        "are",
+        "and",
+        "but",
+        "then",
+        "just",
+        "right",
+        "only",
+        "to",
+        "at",
+        "reads",
+        "read",
+        "shows",
+        "until",
+        "till",
+        "by",
+        "up",
+        "for",
+    ]
 )
 #: after "and", these begin a clause of their own
 _NEW_SUBJECT = frozenset(

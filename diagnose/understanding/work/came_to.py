@@ -35,7 +35,24 @@ _CRANKED = 8  #: words from priming to the pressure it brought
 _FAR = 9  #: words from other work to the pressure that came of it
 #: words that only say what the pressure is
 _MERELY_IS = frozenset(
-    "now is it its oil pressure gauge needle reads shows sits has have got at about".split()
+    [
+        "now",
+        "is",
+        "it",
+        "its",
+        "oil",
+        "pressure",
+        "gauge",
+        "needle",
+        "reads",
+        "shows",
+        "sits",
+        "has",
+        "have",
+        "got",
+        "at",
+        "about",
+    ]
 )
 _NEAR = 3  #: words behind a figure that may say that it was read cold or with a drill
 

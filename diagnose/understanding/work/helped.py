@@ -13,7 +13,10 @@ _HELPED = frozenset({Result.HELPED.value, Result.CURED.value})
 def without_what_helped(facts: Sequence[Fact]) -> list[Fact]:
     """The facts without earlier work of no stated age whose words are those of a trial that helped."""
     helped = [
-        s for f in facts if f.table == "trial" and f.fields.get("result") in _HELPED for s in f.spans
+        s
+        for f in facts
+        if f.table == "trial" and f.fields.get("result") in _HELPED
+        for s in f.spans
     ]
     return [f for f in facts if not (_is_work_at_once(f) and _shares(f.spans, helped))]
 

@@ -13,9 +13,9 @@ from diagnose.understanding.work.pairing import WITH, names_another
 from knowledge.lexicon.work.beside_results import (
     ANSWERS,
     CAME_TO,
+    ENOUGH,
     IN_TURN,
     LISTS_WORK,
-    ENOUGH,
     PLENTY,
     ROW_JOINS,
     ROW_LEADS,
