@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from diagnose.understanding.sentences.paragraph import Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
-from knowledge.lexicon.values.numbers import UNDER
+from knowledge.lexicon.values.beside_numbers import UNDER
 from knowledge.pressure.direct_gauge import DIRECT_GAUGE_HIGH, DIRECT_GAUGE_LOW
 from knowledge.reports.words import LOSSES, Shows
 

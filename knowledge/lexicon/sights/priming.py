@@ -48,6 +48,11 @@ PHRASES: dict[str, tuple[str, ...]] = {
     ),
 }
 #: the finding, by words that stand together, in whatever order, when it is there
+PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
+    "no_oil_when_cranked": (
+        "oil comes|comes|came|coming|flows|flowing|pours|pouring|gushes|gushing|squirts|squirting|pumps|pumping|runs out? of|from|at? the? filter mount|mounting|boss|head|adapter|adaptor|housing|port|pad|place .. cranking|cranked|cranks|crank|spinning|spun|priming|prime|primed|drilling|drill|starter",
+    ),
+}
 GROUPS: dict[str, tuple[str, ...]] = {
     "drill_gives_none": (
         f"{_DRILL} & no_pressure|nothing|zero|@not_build|not_a_flicker|no_reading|none - still|hole|bit|out_of|no_problem",

@@ -20,6 +20,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "relief|regulator|plunger valve|piston|plunger|was|is|found? stuck|sticking|sticks|jammed|seized",
     ),
     "relief_parts_not_standard": (
+        "relief|pressure|valve|regulator spring is|was|looks|@length|much|far|way|lot|bit|a? longer|taller|stiffer|stronger|heavier|thicker than the? old|original|standard|stock|other|one",
         "stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring the? builder|shop|he|they|previous|last|someone|somebody|engine",
         "has|with|got|running|run|using|had a|the|an? stiff|stiffer|heavy|heavier|strong|stronger|uprated|racing|competition|longer relief|pressure|oil|valve? spring",
         "ball|bearing|nut|washer|washers|spacer|penny|coin|bolt|slug|shim|shims|tube =behind|=under|on-top-of the? relief|regulator valve? spring",

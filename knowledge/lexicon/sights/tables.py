@@ -101,6 +101,7 @@ SIGHTS_ABSENT: Table = _gathered(
     oil_use.PHRASES_ABSENT,
     pressure_course.PHRASES_ABSENT,
     pressure_patterns.PHRASES_ABSENT,
+    priming.PHRASES_ABSENT,
     pump.PHRASES_ABSENT,
     sender.PHRASES_ABSENT,
     shells.PHRASES_ABSENT,

@@ -74,6 +74,10 @@ PHRASES: dict[str, tuple[str, ...]] = {
         f"low|poor|bad on|with|by a|the|my|another|his? {_SHOP} gauge",
         f"{_SHOP} gauge .. same|low|agrees|confirmed|confirms =low|=it|=same|=story|=thing|=reading|=readings|=panel|=dash",
     ),
+    "direct_gauge_high": (
+        f"{_TEST} gauge .. high|higher again|also|too|as?",
+        f"{_TEST} gauge reads|read|shows|showed|says|said|is|was also|just|still|way|far|much|the|same|too|as? high|higher",
+    ),
     "direct_gauge_unsteady": (
         f"{_TEST} gauge .. bounces|wavers|flickers|jumps|unsteady|fluctuates|erratic too|also?",
     ),

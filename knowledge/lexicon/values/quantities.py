@@ -140,6 +140,10 @@ NOT_MEASURED_AFTER = _set(
     "spec specs limit max maximum min minimum allowed under undersize oversize over oversized "
     "undersized shells shell inserts feeler more less bigger smaller shorter longer lower higher tight loose"
 )
+#: before "by", the figure behind it is a difference: "longer than the old one by 6 mm"
+LESS_OR_MORE = _set(
+    "longer shorter taller more less wider bigger smaller thicker thinner higher lower"
+)
 #: between the name of a part alone and its figure; with any other word the figure is of something else
 BETWEEN = _set(
     "between is was are were at of about around came come comes out to measured measures measure mic mics "
