@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
+from diagnose.understanding.pressures.changes import pressures_at
 from diagnose.understanding.pressures.gauges_compared import RUN, Pressure
 from diagnose.understanding.words.facts import Fact
 from diagnose.understanding.words.phrases import Mark
@@ -88,4 +89,11 @@ def _apart(now: Pressure, usual: Pressure) -> tuple[int, int]:
     speeds = [{str(m.value) for m in p.near if m.value in RUN} for p in (now, usual)]
     unlike = 1 if heats[0] != heats[1] else 0
     unlike += sum(all(said) and not said[0] & said[1] for said in (heats, speeds))
+    unlike += not (heats[1] or speeds[1]) and _risen(now, usual)
     return unlike, abs(usual.mark.first - now.mark.first)
+
+
+def _risen(now: Pressure, usual: Pressure) -> bool:
+    """Whether more is read now: of "8 hot, 50 cold, used to be 25" the one that fell is meant."""
+    values = [max(pressures_at(p.line, p.mark.last - 1), default=0.0) for p in (now, usual)]
+    return values[0] > values[1] > 0.0

@@ -20,6 +20,8 @@ _BACK = frozenset(["before", "prior"])
 #: end a clause of few words that says what was
 _ONCE = frozenset(["before", "previously", "originally", "formerly", "beforehand"])
 _SHORT = 6
+#: before "normal pressure", which then is what it usually was
+_LEADS = frozenset(["the", "and", "but", "where", "my", "our"])
 _BESIDE = 5  #: words from a pressure to what it was
 #: before a figure of now
 _IT_IS = frozenset(
@@ -159,6 +161,9 @@ def _is_of_now(tokens: Sequence[Token], at: int, last: int) -> bool:
 
 def _is_manner(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
     """Whether "normally" says how a thing works, not what it once showed: "works normally"."""
+    before = tokens[mark.first - 1] if mark.first else None
+    if before and any(t.word == "pressure" for t in tokens[mark.first : mark.last]):
+        return not (before.is_mark or before.word in _LEADS)  # "it has normal pressure of 40"
     if mark.first and tokens[mark.first].word == "normal" and tokens[mark.last - 1].is_figure:
         return tokens[mark.first - 1].word in ("is", "its")  # "when warm is normal 3 bar"
     if mark.last < len(tokens) and tokens[mark.last - 1].word == "always":

@@ -90,6 +90,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "under sail",
         "heels|heel|heeled|heeling|rolls|rolled|rolling|=pitches|=pitching|=pitched|slamming|pounding over|in|about|the|around",
         "bouncing over|in|through the|a? waves|chop|sea|seas|swell|wake|wakes",
+        "boat|she|we|hull .. bouncing about|around",
         "rough|heavy|big|lumpy|choppy|beam|following|head|steep|short sea|seas|water|weather|conditions|chop|swell|waves",
         "in|through|over a|the|big|short|any? swell|seaway|chop|waves|wake|wakes|sea|seas|lop",
         "on|when port|starboard|either|one|the tack|heeled",

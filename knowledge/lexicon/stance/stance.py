@@ -315,6 +315,7 @@ USUALLY = (
     "from|than the|its|a|my|our? =usual|=normal @pressure|@number|@range",
     "@pressure|@number|@range is|was|as|being the? usual|normal|norm",
     "where|when|whereas @pressure|@number|@range is|was usual|normal",
+    "=usual|normal oil? pressure is|was|being? about|around|of? @pressure|@number|@range",
     "=usual|normal|normally|usually is|was|about|around|the? about|around? @pressure|@number|@range",
     "against a|the|its? usual|normal",
     "rather than|instead of the|its|my usual|normal",
