@@ -19,6 +19,7 @@ from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Known
 
 FAST = 2000.0  #: rpm: from here on the stop limit for speed holds
+ROUNDED = 0.001  #: share that a limit in another unit is off by: 29 psi is no less than 2 bar
 SAID = 0.3  #: spread of a speed in words, of the speed; a larger one was not said (judgement)
 LIKELY = 0.5  #: least probability that a reading in words was taken hot and at idle
 
@@ -34,7 +35,8 @@ def share_below(reading: Reading, limit: float) -> float:
         return 0.0
     if reading.pressure_spread:
         return sure_beyond(limit, reading.pressure, reading.pressure_spread)
-    return float(reading.pressure < limit or (reading.at_most and reading.pressure <= limit))
+    below = reading.pressure < limit * (1.0 - ROUNDED)
+    return float(below or (reading.at_most and reading.pressure <= limit))
 
 
 def stop_limit(known: Known, reading: Reading) -> float:

@@ -77,8 +77,8 @@ def truly_low_and_wavering(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_LOW) and needle_wavers(known):
         yield Alarm(
             Severity.STOP,
-            "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
-            "read the stick, do not run until you find the cause",
+            "pressure low on a trusted gauge and the needle wavers, limit: steady within 2 or 3 psi: "
+            "stop, read the stick, do not run until you find the cause",
             low=False,
         )
 
