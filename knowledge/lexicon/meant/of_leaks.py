@@ -215,6 +215,7 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "only_small_seeps": (
         # "a small leak at the pump was repaired"
         Otherwise(beside=_set("repaired fixed cured mended resealed")),
+        Otherwise(beside=_set("badly heavily everywhere pouring gushing lots")),
         _ANOTHER_FLUID,
     ),
     "seal_or_gasket_wet": (_ANOTHER_FLUID,),

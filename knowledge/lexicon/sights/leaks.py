@@ -174,6 +174,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "leaks|leaking|leak|drips|sprays|thrown only|just|out? when|while|with|at running|engine|revved|full|driving|speed|pressure running|speed|revs?",
     ),
     "only_small_seeps": (
+        "oil|cooler|line|lines|hose|hoses|pipe|union|fitting|banjo|gasket|seal|seals|cover|filter|core is|are|just|only|a? weeps|weep|weeping|seeps|seep|seeping|sweats|sweating",
+        "weeping|seeping|sweating oil? cooler|line|hose|pipe|union|fitting|banjo|gasket|seal|cover",
         "small|slight|minor|tiny|few|little|couple|odd|usual|normal oil? of? leak|leaks|drips|weep|weeps|seep|seeps|"
         "leakage|drip|seepage only?",
         "leak|leaks is|are|was|were|only|very? small|minor|slight|tiny|negligible",

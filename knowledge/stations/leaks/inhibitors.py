@@ -1,10 +1,10 @@
-"""What the stick rules out of outside leaks: seen only rarely beside it."""
+"""What stick and seeps rule out of outside leaks: seen only rarely beside it."""
 
-from knowledge.model import ALWAYS, Station
+from knowledge.model import ALWAYS, MOSTLY, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import InhibitorGroup, example
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.leaks import causes, causes_openings
+from knowledge.stations.leaks import causes, causes_openings, findings
 from knowledge.stations.oil import findings as oil_findings
 
 OVER_FULL_HAS_NOT_RUN_OUT = InhibitorGroup(
@@ -19,5 +19,19 @@ OVER_FULL_HAS_NOT_RUN_OUT = InhibitorGroup(
         causes_openings.SUMP_HOLED: (ALWAYS, COMMON_PRACTICE),
     },
     matches=[example(patterns.GAUGE_READS_LOW, oil_findings.LEVEL_HIGH)],
+    non_matches=[example(patterns.GAUGE_READS_LOW)],
+)
+SEEPS_COST_NO_PRESSURE = InhibitorGroup(
+    id="seeps_cost_no_pressure",
+    station=Station.LEAKS,
+    says="A joint that only weeps costs no pressure: oil that pours out does.",
+    note="Misleads when it pours only at speed: look again with the engine running.",
+    child=findings.ONLY_SMALL_SEEPS,
+    inhibited_by={
+        causes.EXTERNAL_LEAK_MAJOR: (MOSTLY, COMMON_PRACTICE),
+        causes.OIL_LINE_LEAK: (MOSTLY, COMMON_PRACTICE),
+        causes_openings.SUMP_HOLED: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, findings.ONLY_SMALL_SEEPS)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
 )
