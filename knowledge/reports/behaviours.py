@@ -80,6 +80,11 @@ def at_first(b: Behaviour) -> bool:
     return within(b, AT_FIRST) or (cold_start and soon_over)
 
 
+def wavers_once_up(known: Known) -> bool:
+    """Whether it wavers after the start too: then it is not normal once the pressure is up."""
+    return any(not is_momentary(b) for b in shown(known, Shows.UNSTEADY))
+
+
 def idle_not_speed(b: Behaviour) -> float:
     """How sure it is that it shows at idle and not at speed; 0 where that was not said."""
     if not _at_idle(b) or C.COLD in b.during:
