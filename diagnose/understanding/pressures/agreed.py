@@ -8,9 +8,9 @@ from dataclasses import replace
 from diagnose.understanding.sentences.paragraph import Paragraph, places_of
 from diagnose.understanding.words.facts import Fact
 from knowledge.lexicon.values.beside_numbers import UNDER
-from knowledge.pressure.direct_gauge import DIRECT_GAUGE_HIGH, DIRECT_GAUGE_LOW
 from knowledge.reports.words import LOSSES, Shows
 
+_ALSO_LOW, _ALSO_HIGH = "direct_gauge_low", "direct_gauge_high"  #: findings
 _LOW = UNDER | frozenset(["low", "lower", "poor", "bad"])
 _LOSSES = frozenset(s.value for s in LOSSES)
 
@@ -21,8 +21,8 @@ def agreed_on_high(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
     if Shows.HIGH.value not in shows or shows & _LOSSES:
         return list(facts)
     return [
-        replace(f, fields={**f.fields, "what": DIRECT_GAUGE_HIGH.id})
-        if f.name == DIRECT_GAUGE_LOW.id and f.is_present and not _says_low(f, paragraph)
+        replace(f, fields={**f.fields, "what": _ALSO_HIGH})
+        if f.name == _ALSO_LOW and f.is_present and not _says_low(f, paragraph)
         else f
         for f in facts
     ]
