@@ -104,3 +104,20 @@ def test_record_names_the_finding_that_a_new_one_does_not_fit(tmp_path: Path) ->
     assert "--withdraw 1" in says
     call("record", job, "--withdraw", "1")
     assert "too little oil" not in call("review", job).out.split("Most likely")[0]
+
+
+def test_a_weep_is_no_burst_line() -> None:
+    wet = reading(1, "8 psi, 90 C, 800 rpm") + finding(2, "oil_line_fitting_wet")
+    chance = [
+        next(r.probability for r in answer(t).ranking if r.cause.id == "oil_line_leak")
+        for t in (wet, wet + finding(3, "only_small_seeps"))
+    ]
+    assert chance[1] < chance[0] / 2
+
+
+def test_slow_and_wavering_is_air_and_no_drained_filter() -> None:
+    slow = '[[behaviour]]\nno = 1\nshows = "slow to build"\nlasts = "15 s"\n'
+    wavers = '[[behaviour]]\nno = 2\nshows = "unsteady"\nduring = ["idle"]\n'
+    only, both = answer(slow), answer(slow + wavers)
+    assert only.ranking[0].cause.id == "filter_drainback"
+    assert both.ranking[0].cause.station is Station.SUCTION

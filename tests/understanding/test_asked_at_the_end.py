@@ -36,6 +36,10 @@ SAID = {
         "right_oil helped",
         "reading 34 psi",
     ],
+    # a needle that bounces is in no seaway
+    "gauge bounces about 10-20 lb": ["unsteady", "reading 10 to 20 psi"],
+    # a joint that weeps is no burst line
+    "oil weeps at cooler": ["only_small_seeps present", "oil_line_fitting_wet present"],
     "5 psi at idle. new pump, now 9 psi": ["reading 5 psi", "new_pump helped", "reading 9 psi"],
 }
 
@@ -65,3 +69,27 @@ def test_where_it_was_measured(words: str, where: list[str]) -> None:
 def test_a_gauge_that_agrees_agrees_with_the_complaint(complaint: str, shows: str) -> None:
     names = {f.name for f in read_words(f"{complaint}. mechanical gauge agrees").facts}
     assert names & {"direct_gauge_high", "direct_gauge_low"} == {shows}
+
+
+@pytest.mark.parametrize(
+    ("words", "tables"),
+    [
+        ("normal oil pressure is 10 psi hot", [("baseline", "10 psi", "")]),
+        ("it has normal oil pressure 40 psi at cruise", [("reading", "40 psi", "")]),
+        (
+            "8 psi hot idle, 50 cold, used to be 25",
+            [("reading", "8 psi", "25 psi"), ("reading", "50 psi", "")],
+        ),
+        (
+            "hot idle 8 psi, cold 50. used to be 25",
+            [("reading", "8 psi", "25 psi"), ("reading", "50 psi", "")],
+        ),
+    ],
+)
+def test_what_was_usual(words: str, tables: list[tuple[str, str, str]]) -> None:
+    found = [
+        (f.table, f.value, str(f.fields.get("usual", "")))
+        for f in read_words(words).facts
+        if f.table in ("reading", "baseline")
+    ]
+    assert found == tables
