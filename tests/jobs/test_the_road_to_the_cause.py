@@ -121,3 +121,16 @@ def test_slow_and_wavering_is_air_and_no_drained_filter() -> None:
     only, both = answer(slow), answer(slow + wavers)
     assert only.ranking[0].cause.id == "filter_drainback"
     assert both.ranking[0].cause.station is Station.SUCTION
+
+
+def test_a_found_fault_without_a_figure_is_named_for_what_is_missing(tmp_path: Path) -> None:
+    job = tmp_path / "job.toml"
+    low = reading(1, "4 psi, 92 C, 800 rpm", "direct") + finding(2, "screen_blocked")
+    job.write_text("schema = 1\n" + low, "utf-8")
+    assert "a fault not found yet still costs" in " ".join(call("budget", job).out.split())
+    job.write_text("schema = 1\n" + low + finding(3, "filter_packed"), "utf-8")
+    says = " ".join(call("budget", job).out.split())
+    assert (
+        "found but not measured (the filter restricts the oil), or a fault not found yet, still"
+        in says
+    )

@@ -20,7 +20,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.circuit.budget import budget as budget_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.documents.budget import budget_document, with_further_reading
-    from diagnose.output.documents.found import disagreement, headline
+    from diagnose.output.documents.found import disagreement, headline, uncosted
     from diagnose.output.documents.job_end import held_up
     from diagnose.output.text.budget import budget_text
     from diagnose.output.text.budget_brief import budget_brief
@@ -31,7 +31,12 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     diagnosis = Diagnosis(book, loaded)
     drawn_up = diagnosis.found.budget or budget_of(loaded)
     document = budget_document(
-        drawn_up, loaded, headline(diagnosis), disagreement(diagnosis), held_up(diagnosis)
+        drawn_up,
+        loaded,
+        headline(diagnosis),
+        disagreement(diagnosis),
+        held_up(diagnosis),
+        uncosted(diagnosis, drawn_up),
     )
     document = with_further_reading(document, loaded, may_run=diagnosis.may_run)
     printing.document(document, budget_text if whole else budget_brief, json=json)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from diagnose.case.case import Case
@@ -95,18 +95,24 @@ class BudgetDocument:
 
 
 def budget_document(
-    budget: Budget, case: Case, headline: str = "", differs: str = "", held_up: int = 0
+    budget: Budget,
+    case: Case,
+    headline: str = "",
+    differs: str = "",
+    held_up: int = 0,
+    uncosted: Sequence[str] = (),
 ) -> BudgetDocument:
     """Build the document of a case's pressure budget, under the headline of its review.
 
-    ``held_up``: open tasks that forbid the start of the repaired engine.
+    ``held_up``: open tasks that forbid the start of the repaired engine. ``uncosted``: found faults
+    that cost pressure, of which nothing was measured.
     """
     scale = scale_of(case)
     return BudgetDocument(
         case=str(case.path) if case.path else None,
         unit="Pa",
         exact=budget.exact,
-        accounts=tuple(_account(a, budget.findings, scale) for a in budget.accounts),
+        accounts=tuple(_account(a, budget.findings, scale, uncosted) for a in budget.accounts),
         unused=tuple(budget.unused),
         further=None,
         title=case.job.title,
@@ -214,7 +220,9 @@ def _most_of_it(budget: Budget, account: Account) -> str:
     return f" The largest part: {largest.says} ({seen}{largest.found})."
 
 
-def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> BudgetAccount:
+def _account(
+    account: Account, findings: tuple[Deviation, ...], scale: Scale, uncosted: Sequence[str]
+) -> BudgetAccount:
     point, rest = account.point, _remainder(account.unexplained, scale)
     shares = tuple(
         BudgetShare(
@@ -242,7 +250,7 @@ def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) ->
         starved=account.starved,
         heading=_heading(account, scale),
         rows=tuple(_rows(account, shares, rest, scale)),
-        verdict=_verdict(account, scale),
+        verdict=_verdict(account, scale, uncosted),
         rest=rest,
         read=point.read.reading.pressure if point.read else None,
         read_at_most=bool(point.read and point.read.reading.at_most),
@@ -293,7 +301,7 @@ def _remainder(left: Band | None, scale: Scale) -> BudgetRow | None:
     return BudgetRow(says="explained beyond what is missing", figure=scale.range(beyond))
 
 
-def _verdict(account: Account, scale: Scale) -> str:
+def _verdict(account: Account, scale: Scale, uncosted: Sequence[str]) -> str:
     """Whether the account closes, in a sentence; empty where nothing was read."""
     left, missing = account.unexplained, account.shortfall
     if left is None or missing is None:
@@ -311,4 +319,9 @@ def _verdict(account: Account, scale: Scale) -> str:
         return "Settled: what was found explains what is missing."
     if account.closed is None:
         return f"Perhaps not settled: {scale.one(left.mean)} may still be missing, or nothing."
+    if uncosted:
+        return (
+            f"Not settled: what was found but not measured ({'; '.join(uncosted)}), or a fault not "
+            f"found yet, still costs about {scale.one(left.mean)}."
+        )
     return f"Not settled: a fault not found yet still costs about {scale.one(left.mean)}."

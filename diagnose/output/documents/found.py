@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from diagnose.circuit.band import Band
 from diagnose.diagnosis import Diagnosis
@@ -18,6 +19,9 @@ from knowledge.model import Cause, Condition
 from knowledge.stations.suction.quantities import SCREEN_OPEN_SHARE
 from knowledge.units import PSI
 from knowledge.work import Inspection
+
+if TYPE_CHECKING:  # the physics is loaded only where something was measured
+    from diagnose.circuit.budget import Budget
 
 LARGE = 0.4  #: share of the missing pressure that is most of it (judgement)
 NEGLIGIBLE = 2 * PSI  #: Pa: less than this counts as nothing
@@ -78,6 +82,16 @@ def strip_down(diagnosis: Diagnosis) -> str:
     if not diagnosis.found.strips or diagnosis.case.closed:
         return ""
     return "Bearings damaged and metal in the oil: strip it, crank out, clean every oilway."
+
+
+def uncosted(diagnosis: Diagnosis, budget: Budget) -> tuple[str, ...]:
+    """Found faults that cost pressure, of which the budget has no figure."""
+    counted = {found.id for found in budget.findings}
+    return tuple(
+        f.fault.says
+        for f in diagnosis.found.every
+        if f.fault.costs and f.cost is None and not any(q.id in counted for q in f.fault.costs)
+    )
 
 
 def disagreement(diagnosis: Diagnosis) -> str:

@@ -16,7 +16,7 @@ from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
 from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
+from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline, uncosted
 from diagnose.output.documents.job_end import ended_of, held_up
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
@@ -197,7 +197,9 @@ def _budget(diagnosis: Diagnosis) -> BudgetDocument | None:
     budget, case = diagnosis.found.budget, diagnosis.case
     if not budget or not can_be_drawn_up(case):
         return None
-    return budget_document(budget, case, held_up=held_up(diagnosis))
+    return budget_document(
+        budget, case, held_up=held_up(diagnosis), uncosted=uncosted(diagnosis, budget)
+    )
 
 
 def _phases(done: Iterable[Item], sheet: Signoff) -> tuple[WorkPhase, ...]:

@@ -16,7 +16,7 @@ from diagnose.output.documents.budget import (
     budget_document,
     with_further_reading,
 )
-from diagnose.output.documents.found import headline
+from diagnose.output.documents.found import headline, uncosted
 from diagnose.output.documents.job_end import held_up
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.serve.diagnoses import Known
@@ -52,7 +52,11 @@ def _budget(known: Known) -> BudgetDocument:
     def made() -> BudgetDocument:
         drawn_up = known.answer.found.budget or budget_of(known.case)
         document = budget_document(
-            drawn_up, known.case, headline(known.answer), held_up=held_up(known.answer)
+            drawn_up,
+            known.case,
+            headline(known.answer),
+            held_up=held_up(known.answer),
+            uncosted=uncosted(known.answer, drawn_up),
         )
         may_run = known.answer.may_run
         return with_further_reading(document, known.case, may_run=may_run)
