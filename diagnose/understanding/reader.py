@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from diagnose.understanding.pressures.agreed import agreed_on_high
+from diagnose.understanding.pressures.agreed import agreed_on_high, on_the_test_gauge
 from diagnose.understanding.pressures.called_little import (
     called_little,
     fine_at_times,
@@ -139,6 +139,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     called_little,
     with_near_zero,
     agreed_on_high,
+    on_the_test_gauge,
     came_back,
     _alone(without_what_helped),
     began_with_work,

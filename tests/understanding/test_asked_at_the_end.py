@@ -93,3 +93,16 @@ def test_what_was_usual(words: str, tables: list[tuple[str, str, str]]) -> None:
         if f.table in ("reading", "baseline")
     ]
     assert found == tables
+
+
+@pytest.mark.parametrize(
+    ("words", "gauge"),
+    [
+        ("test gauge 12 psi at 700 rpm hot, needle jumps", "direct"),
+        ("test gauge 12 psi, dash needle jumps", ""),
+        ("needle jumps. test gauge 12 psi", ""),
+    ],
+)
+def test_whose_needle_wavers(words: str, gauge: str) -> None:
+    found = [f for f in read_words(words).facts if f.name == "unsteady"]
+    assert [str(f.fields.get("gauge", "")) for f in found] == [gauge]
