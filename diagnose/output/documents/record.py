@@ -135,11 +135,13 @@ def _work_before(saved: Appended, book: Book) -> tuple[int, ...]:
     work = [n for n, e in numbered if _kind(e) == "earlier" and _may_be_new(e.fields.get("before"))]
     if not work or not saved.before.readings:
         return ()
+    phrases = {e.said for n, e in numbered if n in work}
     said = [
         n
         for n, e in numbered
         if e.kind == "finding"
         and e.said
+        and any(e.said in p or p in e.said for p in phrases)
         and (finding := book.findings.get(str(e.fields.get("what")))) is not None
         and finding.stage is Stage.KNOWN
     ]
