@@ -15,6 +15,7 @@ from diagnose.understanding.words.unmarked import openings
 from diagnose.understanding.words.written_out import is_oil_pressure, written_out
 from knowledge.lexicon.stance.stance import NOT
 from knowledge.lexicon.words.spelling import COUNTED_PARTS, JOINED, NAMES_AND_DEEDS
+from knowledge.lexicon.words.word_sets import set_of as _set
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
@@ -28,19 +29,15 @@ _DROPPED = str.maketrans("", "", "-‐‑'’")  #: inside a word
 #: words that begin a clause of their own
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
 #: before "now" these are of the present as well: "is now 30"
-_BEFORE_NOW = frozenset(
-    (
-        "is its was are and but then just right only to at reads read shows until till by up for"
-    ).split()
+_BEFORE_NOW = _set(
+    "is its was are and but then just right only to at reads read shows until till by up for"
 )
 #: after "and", these begin a clause of their own
-_NEW_SUBJECT = frozenset(
-    (
-        "i it its now then still we there when after if sometimes my ive runs is sounds "
-        "has drops reads goes the gauge pressure oil light lamp lifters engine level no "
-        "nothing zero not new lifter she shes they theyre theres he hes needle was had "
-        "replaced changed cleaned since before at only a stays came"
-    ).split()
+_NEW_SUBJECT = _set(
+    "i it its now then still we there when after if sometimes my ive runs is sounds "
+    "has drops reads goes the gauge pressure oil light lamp lifters engine level no "
+    "nothing zero not new lifter she shes they theyre theres he hes needle was had "
+    "replaced changed cleaned since before at only a stays came"
 )
 
 
