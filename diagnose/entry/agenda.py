@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
+from diagnose.case.case import Case
 from diagnose.case.units import units_of
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.answered_by_story import IDLE_AT_MOST, SPEED_AT_LEAST, is_cold, is_said
@@ -36,6 +37,7 @@ from diagnose.planning.questions import (
 )
 from knowledge.access.not_there import is_there
 from knowledge.engines.features import DRY_SUMP
+from knowledge.engines.features_kinds import DRIP_OILED, OIL_BURNT_WITH_FUEL
 from knowledge.model import Finding, Gauge, Kind, Stage, State
 from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import (
@@ -76,12 +78,15 @@ class Agenda:
         known = Known.of(diagnosis)
         if not diagnosis.case.has_engine and ENGINE not in self.asked:
             return EngineQuestion(ENGINE, kinds_possible(diagnosis))
+        case = diagnosis.case
         for menu in ESSENTIALS:
+            if _has_no_sense(menu, case):
+                continue
             is_open = not self._answered(menu, diagnosis, known)
             question = self._menu(as_known(menu, diagnosis), known) if is_open else None
             if question is not None:
                 return question
-            if menu is SINCE and HOT_IDLE not in self.asked:
+            if menu is SINCE and HOT_IDLE not in self.asked and not case.without_pressure:
                 slots = missing_slots(diagnosis, known)
                 if slots:
                     unit = units_of(diagnosis.case).of(PRESSURE) or USUAL_UNIT
@@ -213,6 +218,13 @@ def _sensible(question: Question, diagnosis: Diagnosis) -> Question | None:
             )
             return replace(question, choices=choices) if any(c.there for c in choices) else None
     return question
+
+
+def _has_no_sense(menu: Menu, case: Case) -> bool:
+    """Whether a menu asks for a gauge where there is no pressure, or for a level in no sump."""
+    if menu is LEVEL:
+        return case.has(DRIP_OILED) or case.has(OIL_BURNT_WITH_FUEL)
+    return menu is GAUGE and case.without_pressure
 
 
 def as_known(menu: Menu, diagnosis: Diagnosis) -> Menu:

@@ -13,6 +13,8 @@ from diagnose.bearings.table import bearings_of
 from diagnose.case.bearing_counts import count_of
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
+from diagnose.entry.agenda import Agenda, key_of
+from diagnose.entry.questions import ChoiceQuestion, NumbersQuestion
 from diagnose.fits.bearing import Kind
 from diagnose.output.documents.bearing_steps import next_lines
 from diagnose.signoff.sheet import Signoff
@@ -20,6 +22,7 @@ from diagnose.understanding.reader import read
 from knowledge.book import the_book
 from knowledge.model import Severity
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.questions.essentials import GAUGE, LEVEL
 from knowledge.units import PSI
 
 BOOK = the_book()
@@ -275,3 +278,17 @@ def test_a_missing_piston_jet_is_no_restrictor() -> None:
     ]
     assert "finding piston_jet_found_broken present" in facts
     assert not any("restrictor_absent" in f for f in facts)
+
+
+@pytest.mark.parametrize("layout", ["open_crank", "burnt_oil_two_stroke"])
+def test_no_gauge_and_no_level_is_asked_for_without_pressure(layout: str) -> None:
+    """Neither what shows the pressure, nor figures of a gauge, nor a dipstick that is not there."""
+    asked, agenda = [], Agenda()
+    for _ in range(8):
+        question = agenda.essentials(engine(layout))
+        if question is None:
+            break
+        agenda.asked.add(key_of(question))
+        asked.append(question)
+    assert not any(isinstance(q, NumbersQuestion) for q in asked)
+    assert not any(isinstance(q, ChoiceQuestion) and q.menu in (GAUGE, LEVEL) for q in asked)
