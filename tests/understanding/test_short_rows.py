@@ -24,6 +24,12 @@ SAID: tuple[tuple[str, set[str]], ...] = (
     ("engine has 14000 miles on it", {"finding high_mileage absent"}),
     ("now 20 psi less at cruise than before", {"behaviour low at speed"}),
     ("10 pounds down on normal", {"behaviour low"}),
+    ("shut down on low oil pressure three times in a week", {"behaviour trips"}),
+    ("pushed the filter seal out", {"finding filter_burst present"}),
+    (
+        "sight glass drip oiler stopped dripping",
+        {"finding drip_oiled present", "finding feed_not_seen present"},
+    ),
     ("no pressure at all for half a minute then it came up", {"behaviour slow to build"}),
     (
         "every morning takes 5 secs",

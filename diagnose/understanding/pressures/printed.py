@@ -14,7 +14,7 @@ from knowledge.reports.words import Speed
 _AT_IDLE, _RUNNING = "hot_idle_pressure", "hot_running_pressure"
 _FAST_RPM = 2600.0  #: above it a figure says too little of 2000 rpm
 #: may follow a bare figure that is a pressure
-_AFTER = frozenset(["", "at", "hot", "warm", "when", "running", "on", "and"])
+_AFTER = frozenset(["", "at", "hot", "warm", "when", "running", "on", "and", "is", "as", "normal"])
 _GAUGE = frozenset(["gauge", "guage", "pressure", "psi", "bar", "needle", "lbs", "pounds"])
 _HOT = frozenset(["hot", "warm"])
 #: what else is hot or has a figure in a book
@@ -59,6 +59,9 @@ _LEAST_PSI = 3  #: a bare figure below it is no pressure that a book prints
         "my gauge says 30 at idle, book says 45 to 60": ["limit hot_running_pressure 45 psi"],
         "the book wants 40-60 hot at 2000, i get 38": ["limit hot_running_pressure 40 psi"],
         "it has 15 hot but the book says 35-50": ["limit hot_running_pressure 35 psi"],
+        "gauge shows 8 psi at 30 mph, book says 5 to 10 is normal": [
+            "limit hot_running_pressure 5 psi"
+        ],
         "valves set hot, the book says 12-14": [],
         "thermostat opens at 82 so 90 hot is fine, book says 85-95": [],
         "the manual calls for 10 psi at idle": ["limit hot_idle_pressure 10 psi"],

@@ -186,6 +186,7 @@ def _is_no_trip(line: Line, mark: Mark[Shows]) -> bool:
     """Whether the gauge quits, or a person shut it off: "Shut off after 15 seconds": I did."""
     at_once = line.word(mark.last) == "once" and line.word(mark.last - 1) == "at"
     begins = mark.first == line.clause(mark.first).first and line.word(mark.first) in SHUT
+    begins = begins and "pressure" not in line.words(mark.first, mark.last)
     return line.word(mark.first - 1) in GAUGE_WORDS or at_once or begins
 
 

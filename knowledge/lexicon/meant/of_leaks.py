@@ -161,6 +161,10 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(said=_set("drive"), then=_set("every home it on to daily")),
     ),
     "oil_seen_outside": (
+        # "the drip oiler stopped dripping": it feeds no oil
+        Otherwise(
+            said=_set("drip drips dripping"), beside=_set("oiler oilers lubricator lubricators")
+        ),
         # "a drip oiler on the cylinder" is how it is oiled
         Otherwise(
             said=_set("drip drips dripping"),

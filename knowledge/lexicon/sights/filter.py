@@ -13,6 +13,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "filter_burst": (
         "filter burst|blew|exploded|split|blown|popped|bursts|blows",
         "blew .. filter",
+        "pops|popped|pushes|pushed|spits|spat|forces|forced|blows|throws|threw the|its|my|a? filter gasket|seal|o-ring|oring|ring right|clean? out|off",
         "burst .. filter",
         "filter can|canister|body|seam? came|come|comes apart",
         "filter can|canister|body|seam|case|casing ruptured|burst|split|exploded|failed|cracked",

@@ -86,6 +86,12 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "@length shorter|longer than the? right|proper|correct|original|book dipstick|stick|one?",
         "dipstick|stick is|was @length too? short|long|shorter|longer",
     ),
+    "feed_not_seen": (
+        "oiler|oilers|lubricator|lubricators|drip|dripper|sight-feed|feed|sight-glass has|have|is|are|just? stopped|quit|ceased|not|isnt|no-longer dripping|feeding|working|flowing|passing|dripping-oil",
+        "no drops|drip|drips|flow in|through|from|at the|its? sight|drip|oiler|lubricator glass|feed|cup?",
+        "oiler|lubricator|drip|cup is|was|has|ran|run|gone clogged|blocked|empty|dry|stopped|plugged",
+        "@not see|seeing|seen the|any? oil|splash|drops arrive|arriving|moving|coming|splashing|at? .. trough|sight|oiler|dipper|splash|glass",
+    ),
     "wet_sumps": (
         "tank|it =empty|=emptied|=empties|=drained after|over|during|since standing|winter|storage|months|the-winter|sitting|lay-up|all|a the? winter|month|months?",
         "after|over|during|since standing|winter|storage|months|the-winter|sitting|lay-up .. tank is|was|now|all|nearly|found? =empty|=drained|=low",
