@@ -21,6 +21,7 @@ from diagnose.case.case import (
     TaskRecord,
 )
 from diagnose.case.file_faults import Faults, quantity
+from diagnose.case.own_stops import with_own_stops
 from diagnose.case.schema import (
     Checked,
     ClosedEntry,
@@ -94,6 +95,7 @@ class Resolver:
         bearings = bearing_table(entries.bearings, self.faults)
         sizes = _sizes(engine, layout, profile, dimensions, self.card, bearings)
         worked = [w for e in entries.earlier for w in reports.earlier(e, self.book, self.faults)]
+        usual = self._layout_limits(layout, sizes)
         shown = [b for e in entries.behaviours for b in reports.behaviour(e, self.faults)]
         case = Case(
             path=path,
@@ -104,8 +106,8 @@ class Resolver:
             measurements=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
-            limits={**self.card.limits, **limits},
-            layout_limits=self._layout_limits(layout, sizes),
+            limits=with_own_stops({**self.card.limits, **limits}, usual),
+            layout_limits=usual,
             sizes=sizes,
             idle_read=idle_read,
             card=None if self.card is NO_CARD else self.card,

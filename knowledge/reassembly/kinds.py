@@ -61,7 +61,7 @@ OIL_SEEN_AT_TROUGHS = Task(
     remedy="prime the pump through its outlet; look for air at its inlet",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED, suction_causes.SUCTION_JOINT_AIR_LEAK),
     only_with=(features_kinds.TROUGH_FED,),
-    cautions=(Caution.HAND_TURN, Caution.ROTATING, Caution.IGNITION),
+    cautions=(Caution.HAND_TURN, Caution.ROTATING, Caution.IGNITION, Caution.FIRE),
     also=("fill the troughs", "prime the trough pump"),
 )
 LEVEL_FOR_SPLASH = Task(
@@ -94,6 +94,7 @@ CUPS_AND_DRIPS_FEED = Task(
     remedy="clear the hole or renew the wick or needle; no drop, no start",
     guards=(bearings_causes.BEARING_WIPED, causes_poured.POURED_BEARING_BROKEN_UP),
     only_with=(features_kinds.DRIP_OILED,),
+    cautions=(Caution.SOLVENT, Caution.FIRE),
     also=("drip oiler", "grease cups", "oil cups", "drops per minute"),
 )
 BEARINGS_FELT_BY_HAND = Task(
@@ -154,7 +155,7 @@ RETURN_SEEN_AT_TANK = Task(
     phase=Phase.FIRST_START,
     says="dry sump: oil seen to come back at the tank within a minute of the start",
     how=(
-        "tank cap off, light on the return: oil comes back in spurts with air between",
+        "tank cap off, light on the return: oil comes back in spurts with gaps between",
         "steady at first, while the sump empties, then in spurts: return moves about twice the feed",
         "none within a minute: stop at once; a full tank that stays full means that nothing is fed",
         "it shows feed and return together; what a gauge shows at rollers says little",
@@ -173,7 +174,7 @@ TANK_HOLDS_OVERNIGHT = Task(
     how=(
         "mark the level warm, after a run; read it again next morning",
         "fallen far: ball or seat of the check valve, or wear of the feed pump, lets it through",
-        "never top up a tank that has drained down: run it a minute, then read the level",
+        "never top up a tank that has run down: run it a minute, then read the level",
         "a tap in the feed: wire it so that it cannot start with the tap shut",
     ),
     source=sources.DRY_SUMP_CHECK_VALVE,
@@ -181,6 +182,7 @@ TANK_HOLDS_OVERNIGHT = Task(
     remedy="clean and seat the ball, renew its spring; a worn pump stays as it is until it is renewed",
     guards=(oil_causes.OIL_LEVEL_HIGH, oil_causes.OIL_LEVEL_LOW),
     only_with=(features.DRY_SUMP,),
+    cautions=(Caution.HOT, Caution.EXHAUST, Caution.ROTATING),
     also=("wet sumping", "anti-drain valve", "check valve in the oil feed"),
 )
 FRONT_COVER_RING_BACKED = Task(
@@ -206,14 +208,14 @@ TWO_RELIEFS_IN_PLACE = Task(
     how=(
         "photograph both before they come out; lay the parts of each by themselves",
         "rotary: regulator at the rear sets the pressure, the one in the front housing spares the cooler",
-        "flat four: control valve near the flywheel, relief valve near the pump; lengths and springs differ",
+        "flat four: control valve at the flywheel end, relief valve near the pump; lengths and springs differ",
         "both plungers drop by their own weight; write down length and load of both springs",
     ),
     source=FROM_MEMORY,
     remedy="sort them by the manual's lengths before either goes in",
     guards=(relief_causes.RELIEF_SPRING_WRONG, relief_causes.RELIEF_PART_MISSING),
     only_with=(features_build.SEVERAL_RELIEFS,),
-    cautions=(Caution.SPRING,),
+    cautions=(Caution.SPRING, Caution.EYES),
     also=("dual relief", "second relief valve", "front relief"),
 )
 FLOATING_SHELLS_MEASURED = Task(
@@ -257,7 +259,7 @@ JET_VALVES_SHUT = Task(
         "rod into the inlet: the ball moves freely and comes back by its spring",
         "regulated air at the inlet: shut below the manual's figure, open above it",
         "printed: shut below 15 psi (small four), open at 19 to 23 (turbo four) or 55 (2.4 four): use yours",
-        "one that stays open costs pressure at idle most",
+        "one that stays open costs most pressure at slow speed",
     ),
     source=sources.JET_CHECK_BALLS,
     remedy="renew the jet: it cannot be mended",

@@ -151,6 +151,11 @@ EXCEPTIONS: dict[tuple[str, str], str] = {
     ("wiggle_the_harness", "battery"): "the gauge must be live to be seen to jump",
     ("cranked_to_pressure", "battery"): "it is the battery that cranks it",
     ("blasted_parts_washed", "solvent"): "soapy water carries grit away",
+    ("two_reliefs_in_place", "heavy"): "the flywheel end of an engine, a place",
+    ("jet_valves_shut", "spring"): "a jet's own little valve, not taken apart",
+    ("watch_its_feed", "injection"): "a two-stroke's oil pump, at no pressure that cuts",
+    ("injection_oil_bled", "injection"): "a two-stroke's oil pump, at no pressure that cuts",
+    ("level_for_splash", "chips"): "a way of oiling, the engine stands",
     ("filter_right_one", "old gaskets"): "the rubber ring of a filter",
 }
 

@@ -36,7 +36,7 @@ WATCH_ITS_FEED = Inspection(
         "drips: count them in a minute; cups and greasers: full, holes open",
         "splash: filler or hand-hole cover off at slow speed: oil is thrown about; stand clear",
         "trough pump: oil runs at trough, valve chamber or sight glass; the needle moves with speed",
-        "two-stroke: feed line full, no bubbles; mark the oil tank and see it fall with the fuel",
+        "two-stroke: feed line full of oil throughout; mark the oil tank and see it fall with the fuel",
         "stopped, nothing turning: feel each bearing; note the one that is hotter than the rest",
     ),
     minutes=10,
@@ -45,6 +45,6 @@ WATCH_ITS_FEED = Inspection(
     only_with=(*features_kinds.UNPRESSURED, features_kinds.TROUGH_FED),
     source=idea_from(sources.GAS_ENGINE_HANDBOOK),
     tools=("lamp", "infrared thermometer", "marker"),
-    cautions=(Caution.ROTATING, Caution.EXHAUST, Caution.HOT),
+    cautions=(Caution.ROTATING, Caution.EXHAUST, Caution.HOT, Caution.EYES),
     also=("does oil arrive", "check the drips", "check the splash", "oil feed check"),
 )
