@@ -20,7 +20,6 @@ from knowledge.reports.behaviours import (
     is_momentary,
     losses,
     shown,
-    wavers_once_up,
     within,
 )
 from knowledge.reports.shapes import Behaviour
@@ -191,11 +190,10 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.HOT}))]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.WORK)]),
         example(behaviours=[NONE_AT_FIRST_START]),
-        example(behaviours=[Behaviour(Shows.SLOW), Behaviour(Shows.UNSTEADY)]),
     ],
 )
 def slow_at_the_start(known: Known) -> Conclusions:
-    """Pressure slow to build at a start, and how slow; not "then normal" where it wavers later."""
+    """Pressure slow to build at a start, and how slow."""
     for b in shown(known, Shows.SLOW, *LOSSES):
         stays = b.since in NEVER_SINCE and Course.RECOVERED not in b.course
         if b.shows is not Shows.SLOW and (not at_first(b) or stays):
@@ -204,7 +202,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
             yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)
         elif b.lasts is not None:
             yield is_absent(behaviour.TEN_SECONDS_OR_MORE, MEANT)
-        if not (from_the_start(b) or fails_the_first_start(b) or wavers_once_up(known)):
+        if not (from_the_start(b) or fails_the_first_start(b)):
             yield is_present(behaviour.SLOW_AFTER_STANDING, PLAIN if b.during else MEANT)
             if Course.WORSENING in b.course:
                 yield is_present(instrument.LAMP_SLOW_TO_GO_OUT, PLAIN)

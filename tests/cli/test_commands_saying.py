@@ -102,7 +102,7 @@ def test_ask_why_back_and_nonsense(path: Path) -> None:
         "Which: 1 zero, 2 a knock, 3 both?",
         "Your words are kept",
         "How it is built says",
-        "A number from 1 to 7, or d for don't know.",
+        "A number from 1 to 8, or d for don't know.",
         "the commonest fault",
         "A number from 1 to 4, or d for don't know.",
         "A number from 1 to 3, or d for don't know.",

@@ -18,6 +18,8 @@ NOT_DEFINING = {
     "seal_or_gasket_wet": "most old engines seep somewhere and lose nothing by it",
     "sender_leaks_oil": "a sender that weeps loses no oil to speak of",
     "sump_dented": "most dents are nowhere near the pickup",
+    "filter_seat_leaks": "many filters weep a little, and few of them lose the pressure",
+    "feed_not_seen": "looked for where no gauge is; what a pressure engine shows there says little",
     "idle_below_spec": "many engines idle a little slowly and hold their pressure",
 }
 

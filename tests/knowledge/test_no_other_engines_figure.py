@@ -28,7 +28,7 @@ FOR_ALL = {
     "laboratory", "new build", "well primed", "printed for starting", "1500 to 2500", "about 2000",
     "20 to 30 minutes", "one builder", "15 to 20 psi", "30 s to 3 min", "after hard work",
     "two to three", "after about the first hour", "a rebuilder", "one rebuilder", "electric gauge",
-    "rule of thumb", "stop at 121", "out in a few seconds",
+    "rule of thumb", "stop at 121", "out in a few seconds", "prelubrication switch",
 }  # fmt: skip
 #: gear pumps of petrol engines, and rotor pumps: of their kind wherever they are
 PUMP_KINDS = {

@@ -3,8 +3,11 @@
 from knowledge import sources
 from knowledge.alarm import Alarm, Contradiction
 from knowledge.engines import features
-from knowledge.model import SOMETIMES, Severity, Station
+from knowledge.model import SOMETIMES, Severity, Shift, Station
 from knowledge.pressure import direct_gauge, patterns
+from knowledge.reports.behaviours import shown, wavers_once_up
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import (
     Conclusions,
     Known,
@@ -12,6 +15,7 @@ from knowledge.rule_api import (
     example,
     is_absent,
     leads_to,
+    less_common,
     more_common,
     rules_of,
 )
@@ -44,6 +48,27 @@ def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
         yield leads_to(
             causes.FILTER_WRONG, findings_filter.REMOTE_HOSES_CROSSED, SOMETIMES, COMMON_PRACTICE
         )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            behaviours=[
+                Behaviour(Shows.SLOW),
+                Behaviour(Shows.UNSTEADY, frozenset({Circumstance.IDLE})),
+            ]
+        )
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.SLOW)]),
+        example(behaviours=[Behaviour(Shows.UNSTEADY, frozenset({Circumstance.IDLE}))]),
+    ],
+)
+def wavers_after_a_slow_start(known: Known) -> Conclusions:
+    """A filter that drained is full once the pressure is up: what wavers then takes air."""
+    if list(shown(known, Shows.SLOW)) and wavers_once_up(known):
+        yield less_common(causes.FILTER_DRAINBACK, Shift.STRONG_DOWN)
 
 
 @rule(

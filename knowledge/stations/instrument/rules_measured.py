@@ -6,7 +6,6 @@ from knowledge.judging import beyond_limit, over, under
 from knowledge.model import Station
 from knowledge.pressure import behaviour, direct_gauge
 from knowledge.pressure import quantities as pressure_quantities
-from knowledge.reports.behaviours import wavers_once_up
 from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import (
@@ -134,10 +133,7 @@ def seconds_to_build(known: Known) -> Conclusions:
     """Three seconds to build pressure: oil drained back; ten: air, a dry pump or its drive."""
     value = known.measured(findings_direct_gauge.BUILD_UP_TIME)
     if value is not None:
-        if not wavers_once_up(known):
-            yield over(
-                behaviour.SLOW_AFTER_STANDING, findings_direct_gauge.BUILD_UP_TIME, value, 3.0
-            )
+        yield over(behaviour.SLOW_AFTER_STANDING, findings_direct_gauge.BUILD_UP_TIME, value, 3.0)
         yield over(behaviour.TEN_SECONDS_OR_MORE, findings_direct_gauge.BUILD_UP_TIME, value, 10.0)
 
 

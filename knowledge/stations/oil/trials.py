@@ -17,6 +17,7 @@ from knowledge.stations.oil import (
     causes,
     causes_condition,
     causes_contamination,
+    causes_feed,
     findings_drained,
     findings_record,
 )
@@ -38,6 +39,7 @@ TOPPED_UP = trial(
     cures={
         causes.OIL_LEVEL_LOW: (MOSTLY, COMMON_PRACTICE),
         causes.DIPSTICK_WRONG: (SOMETIMES, JUDGEMENT),
+        causes_feed.OWN_FEED_STOPPED: (OFTEN, COMMON_PRACTICE),
         leaks_causes.EXTERNAL_LEAK_MAJOR: (OFTEN, COMMON_PRACTICE),
         leaks_causes.FILTER_SEAL_LEAK: (OFTEN, COMMON_PRACTICE),
         leaks_causes.OIL_LINE_LEAK: (OFTEN, COMMON_PRACTICE),

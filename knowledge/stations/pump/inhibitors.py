@@ -35,7 +35,6 @@ GOOD_BY_DRILL_CLEARS_THE_CIRCUIT = InhibitorGroup(
     inhibited_by={
         conditions.PUMP_DRY: (MOSTLY, COMMON_PRACTICE),
         conditions.OIL_SHORT: (MOSTLY, COMMON_PRACTICE),
-        conditions.SUCTION_THROTTLED: (OFTEN, COMMON_PRACTICE),
         conditions.AIR_IN_SUCTION: (MOSTLY, COMMON_PRACTICE),
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, idea_from(sources.PRE_OILING_ARTICLE)),
         conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
