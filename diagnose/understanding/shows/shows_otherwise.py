@@ -233,6 +233,13 @@ def _of_the_level(line: Line, at: int) -> bool:
     return bool(said & LEVELS) and not said & PRESSURES
 
 
+def _is_the_usual_figure(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether it says what is usual: "oil pressure normal 55. Now 20"."""
+    behind = line.tokens[mark.last] if mark.last < len(line.tokens) else None
+    figure = behind is not None and bool(behind.kinds & {"pressure", "number", "range"})
+    return figure and line.word(mark.last - 1) in ("normal", "normally")
+
+
 def _is_no_praise(line: Line, mark: Mark[Shows]) -> bool:
     """Whether "normal" is of another thing: "up to normal operating temperature", "good and warm"."""
     after, said = line.word(mark.last), line.word(mark.last - 1)
@@ -324,7 +331,7 @@ _OF: Mapping[Shows, tuple[Case, ...]] = {
         _follows_the_revs,
         _is_of_a_lead,
     ),
-    Shows.NORMAL: (_is_no_praise, _is_of_a_lead),
+    Shows.NORMAL: (_is_no_praise, _is_of_a_lead, _is_the_usual_figure),
     Shows.SLOW: (_is_not_slow,),
     Shows.LAMP: (_only_names_the_lamp,),
     Shows.TRIPS: (_is_no_trip,),
