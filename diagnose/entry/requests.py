@@ -152,7 +152,7 @@ def _oil_heat(option: str, text: str) -> float | None:
 
 
 def parse_at(text: str, case: Case) -> At:
-    """A state to foretell: "1200 rpm 95 C", "idle hot", "2500 rpm cold", "idle coolant 90 C".
+    """A state to predict: "1200 rpm 95 C", "idle hot", "2500 rpm cold", "idle coolant 90 C".
 
     Idle is the engine's own speed, hot the oil temperature of the case's hot idle (else 90 °C),
     cold 20 °C; from the coolant's temperature the oil's follows with a spread. Speed in rpm,

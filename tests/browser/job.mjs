@@ -128,7 +128,7 @@ async function onwards() {
   await see('forecast');
   const slider = page.getByLabel('Main bearing clearance');
   if (await slider.count()) {
-    const before = await page.locator('#foretold, [id]').first().innerText();
+    const before = await page.locator('#predicted, [id]').first().innerText();
     if (asked.scripts) {
       if (asked.keys) { await reach(slider); await page.keyboard.press('Home'); } else {
         await slider.fill(await slider.getAttribute('min'));

@@ -1,4 +1,4 @@
-"""Law and circuit averaged: the weights, and what the average foretells of a known engine."""
+"""Law and circuit averaged: the weights, and what the average predicts of a known engine."""
 
 from __future__ import annotations
 

@@ -132,7 +132,7 @@ def test_idle_without_a_figure_is_the_idle_of_its_kind() -> None:
     assert idle.rpm == 475.0
 
 
-def test_all_put_right_is_foretold_at_the_speed_that_is_named(tmp_path: Path) -> None:
+def test_all_put_right_is_predicted_at_the_speed_that_is_named(tmp_path: Path) -> None:
     """Forecast and first start give one figure for the lowest speed, also where idle is faster."""
     stated = '[engine.limits]\nidle_speed = "700 rpm"\n'
     found = case("500 rpm; 9 psi; 85 C", "2000 rpm; 30 psi; 85 C", more=stated + MAINS)

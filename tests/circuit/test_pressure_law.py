@@ -47,7 +47,7 @@ def _learned(known: list[list[float]]) -> PressureLaw:
 
 
 @pytest.mark.parametrize("engine", ENGINES, ids=[e["name"] for e in ENGINES])
-def test_another_run_of_a_real_engine_is_foretold(engine: dict[str, Any]) -> None:
+def test_another_run_of_a_real_engine_is_predicted(engine: dict[str, Any]) -> None:
     law = _learned(engine["known"])
     asked = np.array(engine["asked"]) + ZERO_C
     each = law.pressures([At(n, t) for n, t, _ in asked]) / PSI

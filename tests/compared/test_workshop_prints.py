@@ -102,7 +102,7 @@ def test_printed_rotors_deliver_the_printed_least_and_not_half_as_much_again(
 @pytest.mark.parametrize(
     "pump", [p for p in PUMPS if "no_model" not in p], ids=lambda pump: str(pump["id"])
 )
-def test_the_flow_at_speed_foretells_the_flow_at_idle(pump: dict[str, Any]) -> None:
+def test_the_flow_at_speed_predicts_the_flow_at_idle(pump: dict[str, Any]) -> None:
     """Displacement from the fast row and slip through the printed gaps: idle within 25 %."""
     slow, fast = pump["flow"]
     slip = _rotors(pump) * fast["rpm"] / 60 / LITRE_MINUTE - _delivers(pump, fast, _rotors(pump))

@@ -99,7 +99,7 @@ def test_what_a_slider_comes_to_stands_in_large_figures(tab: Browser) -> None:
     for before, after in figures:
         assert any(f"<b>{before}</b>" in r and f"<b>{after}</b>" in r for r in rows)
     parts = tab.ask("GET", f"{path}?main_clearance=2", b"", {"x-part": "1"})
-    assert re.findall(r'^<(?:div|section) id="(\w+)"', parts.text, re.M) == ["glance", "foretold"]
+    assert re.findall(r'^<(?:div|section) id="(\w+)"', parts.text, re.M) == ["glance", "predicted"]
     assert "<html" not in parts.text
 
 

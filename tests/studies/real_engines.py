@@ -1,4 +1,4 @@
-"""How well logs of real engines are foretold.
+"""How well logs of real engines are predicted.
 
 ``python -m tests.studies.real_engines [ENGINE=PROFILE ...] FOLDER``
 
@@ -9,7 +9,7 @@ The law is learned from nine medians of one run, or from four, chosen by rule: t
 thirds by oil temperature, and of each third the lowest, middle and highest speed are taken (of
 four: lowest and highest speed of the coldest and the hottest third; as a person takes four: hot
 idle, hot and fast, cold idle, and the middle speed of the middle third). The rest of the run and the
-other runs are foretold, as ``forecast --at`` does from a case with these medians as its
+other runs are predicted, as ``forecast --at`` does from a case with these medians as its
 ``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside
 it the circuit calibrated to the same medians, from the profile named for the engine, else from that
 of an unknown layout (no profile was made from these engines); and what ``forecast --at`` averages
@@ -228,7 +228,7 @@ def _row(off: FloatArray, rows: FloatArray) -> str:
     return f"{_rms(off)} {_rms(off[idle])} {_rms(off[cold])}"
 
 
-def foretell(
+def predict(
     run: Run, others: list[Run], rule: Callable[[FloatArray], list[int]], profile: Profile
 ) -> Iterator[tuple[str, NDArray[np.bool_]]]:
     """One printed line for the rest of the run and each other run, with who was inside the bands.
@@ -255,7 +255,7 @@ def foretell(
 
 @dataclass
 class Score:
-    """How one engine's medians are foretold with some factors."""
+    """How one engine's medians are predicted with some factors."""
 
     crps: list[FloatArray] = field(default_factory=list)
     off: list[FloatArray] = field(default_factory=list)  #: psi
@@ -344,7 +344,7 @@ def main() -> None:
             profile = the_book().profiles[named.get(run.engine, UNKNOWN_ENGINE)]
             print(f" {run.name}, circuit from {profile.id}")
             others = [o for o in every if o.engine == run.engine and o is not run]
-            for line, hits in foretell(run, others, rule, profile):
+            for line, hits in predict(run, others, rule, profile):
                 print(line)
                 inside.append(hits)
         law, circuit, both = np.concatenate(inside, axis=1).mean(axis=1)

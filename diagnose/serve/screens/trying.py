@@ -97,7 +97,7 @@ def show(site: Site, asked: Asked) -> Answer:
             "glances": _glances(document),
         }
         if asked.partial:
-            return screen("foretold_part.html", asked, **words)
+            return screen("predicted_part.html", asked, **words)
         return job_screen(
             "forecast.html",
             asked,

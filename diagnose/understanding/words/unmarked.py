@@ -18,7 +18,7 @@ LONG = 25  #: words of a stretch that holds several sentences
 _APART = 3  #: words of the shortest statement without a figure
 _FRONTED = 7  #: words of a beginning that says when: "on the return road it ..."
 _LONGEST_NAME = 3  #: modifiers before a noun
-_SAID_WITHIN = 4  #: words from "told me" to what was said
+_SAID_WITHIN = 4  #: words from who said it to what was said
 
 
 class Piece(Protocol):
