@@ -24,6 +24,11 @@ SAID: tuple[tuple[str, set[str]], ...] = (
     ("engine has 14000 miles on it", {"finding high_mileage absent"}),
     ("now 20 psi less at cruise than before", {"behaviour low at speed"}),
     ("10 pounds down on normal", {"behaviour low"}),
+    (
+        "gauge was at 50 then just died to zero on the motorway",
+        {"reading 50 psi", "behaviour lost at speed sudden"},
+    ),
+    ("lump of steel came out with the oil", {"finding metal_in_pan present"}),
     ("shut down on low oil pressure three times in a week", {"behaviour trips"}),
     ("pushed the filter seal out", {"finding filter_burst present"}),
     (

@@ -144,7 +144,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} fell|dropped|went|gone off|over a|the cliff|edge|table",
         "all|every oil? pressure gone|lost|disappeared|vanished",
         f"{_P} slams|slammed|plummets|plummeted|crashes|dropped|drops|drop|fell|falls|goes|went like|to a|0|zero|nothing stone|rock|brick|anvil",
-        f"{_P}? slams|slammed|plummets|plummeted|crashes|crashed|dives|dived to|down 0|zero|nothing|nil",
+        f"{_P}? slams|slammed|plummets|plummeted|crashes|crashed|dives|dived|died|dies to|down|away 0|zero|nothing|nil",
         f"{_P} just|suddenly|simply|completely|all went|goes|vanished|disappeared|vanishes|disappears|quit",
         f"{_P} .. for a|an? brief|short|few? moment|second|seconds|instant|bit .. then|and|before|, then? nothing|zero|dead|nil|gone|none|dropped|fell|died|back",
         "then|and nothing|zero|nil|none|dead after|within about|only? @minutes",

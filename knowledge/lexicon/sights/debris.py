@@ -34,6 +34,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         f"{_BITS} .. cut|cutting|opened|sawed|split the|my|that? oil? filter",
     ),
     "metal_in_pan": (
+        "chunk|chunks|lump|lumps|piece|pieces|crescent|half-moon|big-flake of? metal|steel|iron|alloy|bearing|brass came|was|fell|dropped|like|a|half|moon? .. in|out|with|from of? the? old|drained|used|sump? oil|pan|sump|drain|bucket|tray",
         f"{_BITS}|bearing|material|copper|brass|bronze|babbitt in|inside|the|oil|bottom|my|material|on|at|from|of? in|of|the|"
         "bottom? of|the|oil? the|oil? sump|pan|drain|oil-pan",
         "pan|sump .. metal|shavings|flakes|filings|swarf|glitter",

@@ -153,4 +153,5 @@ def ran_on_without_oil(known: Known) -> Conclusions:
             "filter open and turn it over by hand; with metal in it or a tight spot, look at a "
             "bearing first",
             standing=True,
+            lets_run=True,
         )
