@@ -29,6 +29,7 @@ SAID: tuple[tuple[str, set[str]], ...] = (
         {"reading 50 psi", "behaviour lost at speed sudden"},
     ),
     ("lump of steel came out with the oil", {"finding metal_in_pan present"}),
+    ("the oil on the stick is clean", {"finding oil_looks_clean present"}),
     ("shut down on low oil pressure three times in a week", {"behaviour trips"}),
     ("pushed the filter seal out", {"finding filter_burst present"}),
     (

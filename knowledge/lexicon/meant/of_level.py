@@ -36,6 +36,12 @@ _FLOWS_DOWN = Otherwise(
 #: by finding, "-" before it where it was found not to be so; "=" before what gauge or lamp shows
 OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
     "dipstick_dry": (
+        # "the oil on the stick is clean"
+        Otherwise(
+            said=_set("clean"),
+            beside=_set("oil"),
+            unless=_set("no not nothing dry wiped low bone"),
+        ),
         # "ran out of oil on the motorway, filled it up": it was so once, and is not now
         Otherwise(said=_set("ran run"), anywhere=_set("filled refilled topped")),
         # "the turbo's bearing was starved of oil": it got none, whatever the sump held
