@@ -64,6 +64,14 @@ def test_a_story_becomes_facts_to_keep_or_strike(tab: Browser, tmp_path: Path) -
     assert page.address == "/job/harbour-launch.toml/ask"
 
 
+def test_a_cause_that_is_found_is_to_be_put_right(tab: Browser, tmp_path: Path) -> None:
+    """As the terminal says it, though where its piece came from is open."""
+    jobs_in(tmp_path, "petrel")
+    page = tab.get("/job/petrel.toml")
+    assert "Put it right, and check it as it goes together." in page.words
+    assert "No check is left" not in page.words
+
+
 def test_two_jobs_with_one_story_are_two_files(tab: Browser, tmp_path: Path) -> None:
     begun(tab)
     begun(tab)

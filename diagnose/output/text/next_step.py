@@ -8,10 +8,23 @@ from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.lines import as_typed, labelled, percent, wrapped
 
 
-def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) -> list[str]:
-    """The best of the checks; ``settled``: the cause is nearly certain already."""
-    if not checks:
+def nothing_left_lines(path: str, *, to_mend: bool) -> list[str]:
+    """What to do where no check is left that tells anything; ``to_mend``: what to mend is known."""
+    if not to_mend:
         return ["No check is left that would tell these causes apart."]
+    command = f"diagnose signoff {as_typed(path)}"
+    return wrapped(f"Next: put it right; what to check on the way: {command}", 0, 2, [command])
+
+
+def next_step_lines(
+    checks: Sequence[CheckOption], path: str, *, settled: bool, to_mend: bool = False
+) -> list[str]:
+    """The best of the checks.
+
+    ``settled``: the cause is nearly certain already; ``to_mend``: what to mend is known.
+    """
+    if not checks:
+        return nothing_left_lines(path, to_mend=to_mend)
     check, *others = checks
     lines = ["Still worth a look" if settled else "Look at next"]
     minutes = f"{check.minutes:.0f} min hands-on"

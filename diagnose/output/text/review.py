@@ -35,7 +35,12 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             wrapped(document.strip, 0, 2) if document.strip else [],
             []
             if document.closed
-            else next_step_lines(document.next, document.path, settled=document.settled),
+            else next_step_lines(
+                document.next,
+                document.path,
+                settled=document.settled,
+                to_mend=document.settled or document.remedies,
+            ),
             _scope(),
         ]
     )

@@ -6,7 +6,7 @@ from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.documents.ranking import ORIGIN_IS_OPEN, RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
-from diagnose.output.text.next_step import first_lines
+from diagnose.output.text.next_step import first_lines, nothing_left_lines
 from diagnose.output.text.screen import (
     Block,
     command_lines,
@@ -205,7 +205,8 @@ def _next_lines(document: ReviewDocument) -> list[Block]:
             return [Block(command_lines("Next, before it runs on", signoff))]
         return [Block([*closing, *report_lines(document.path)])]
     if not document.next:
-        return [*_afterwards(document), Block(_after(document))]
+        to_mend = document.settled or document.remedies
+        return [*_afterwards(document), Block(nothing_left_lines(document.path, to_mend=to_mend))]
     check, *others = document.next
     head = "To be surer" if document.nothing_wrong else "Next"
     lines = wrapped(f"First: {document.first_step}", 0, 2) if document.first_step else []
@@ -242,14 +243,6 @@ def _afterwards(document: ReviewDocument) -> list[Block]:
         [f"diagnose show {first.inspection}"],
     )
     return [Block(lines, spare=4)]
-
-
-def _after(document: ReviewDocument) -> list[str]:
-    """What to do where no check is left that tells anything."""
-    if not document.settled and not document.remedies:
-        return ["No check is left that would tell these causes apart."]
-    command = f"diagnose signoff {as_typed(document.path)}"
-    return wrapped(f"Next: put it right; what to check on the way: {command}", 0, 2, [command])
 
 
 def _outcomes(check: CheckOption) -> list[str]:
