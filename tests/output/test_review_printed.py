@@ -193,3 +193,10 @@ def test_an_alarm_shown_before_is_not_shown_again() -> None:
     assert alarm_lines((care,), {stop.says}) == ["TAKE CARE: a lamp only"]
     last = alarm_lines((stop, care))[-1:]
     assert last == ["The engine maker's own stop limits come first."]
+
+
+def test_what_was_found_is_put_right_where_no_check_is_left() -> None:
+    """The whole review says the same as the short one."""
+    document = replace(DOCUMENT, next=(), remedies=True)
+    (line,) = [x for x in review_text(document).splitlines() if x.startswith("Next: ")]
+    assert line.startswith("Next: put it right; what to check on the way:")

@@ -277,9 +277,7 @@ def check(**changes: Any) -> CheckOption:
 
 
 def step(*options: CheckOption, settled: bool = False) -> str:
-    return flat(
-        "\n".join(next_step_lines(options, "my case.toml", settled=settled, to_mend=settled))
-    )
+    return flat("\n".join(next_step_lines(options, "my case.toml", settled=settled)))
 
 
 def test_the_next_check_with_its_cost() -> None:
@@ -292,7 +290,6 @@ def test_the_next_check_with_its_cost() -> None:
     assert "record first: the mark" in step(replace(plain, keep="the mark"))
     assert f"diagnose record 'my case.toml' {plain.findings[0]}=yes" in step(plain)
     assert step() == "No check is left that would tell these causes apart."
-    assert step(settled=True).startswith("Next: put it right; what to check on the way: diagnose")
 
 
 def test_outcomes_are_shown_until_it_is_settled() -> None:
