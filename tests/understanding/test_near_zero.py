@@ -15,6 +15,11 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
         ("behaviour none idle, late in a run",),
     ),
     (
+        "gauge drops to almost nothing when it idles after a long run, 45 when i throttle up",
+        ("reading 1 to 5 psi idle, late in a run",),
+        ("reading 1 to 5 psi cruise, late in a run",),
+    ),
+    (
         "needle barely off the peg at hot idle",
         ("reading 1 to 5 psi hot, idle", "behaviour low idle, hot"),
         (),

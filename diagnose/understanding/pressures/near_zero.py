@@ -12,12 +12,11 @@ from knowledge.reports.words import LOSSES, Circumstance, Heat, Shows, Speed
 HARDLY_ANY = "1 to 5 psi"  #: what "next to nothing" is taken for (judgement)
 _LOSSES = frozenset(s.value for s in LOSSES)
 _AT_IDLE = (None, Speed.IDLE.value)  #: speeds of a reading that may be the figure of these words
-_WHEN: dict[str, tuple[str, str]] = {
-    Circumstance.IDLE.value: ("rpm", Speed.IDLE.value),
-    Circumstance.SPEED.value: ("rpm", Speed.CRUISE.value),
-    Circumstance.HOT.value: ("oil", Heat.HOT.value),
-    Circumstance.COLD.value: ("oil", Heat.COLD.value),
+_HEAT = {
+    Circumstance.HOT.value: Heat.HOT.value,
+    Circumstance.COLD.value: Heat.COLD.value,
 }
+_SPEEDS = (Circumstance.IDLE.value, Circumstance.SPEED.value)
 
 
 def with_near_zero(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
@@ -33,9 +32,9 @@ def with_near_zero(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
             continue
         if Circumstance.IDLE.value in during and (span := _said(fact, paragraph)):
             low = replace(fact, fields={**fact.fields, "shows": Shows.LOW.value})
-            fields: dict[str, Value] = {"pressure": HARDLY_ANY}
-            fields |= dict(_WHEN[d] for d in during if d in _WHEN)
-            if rest := [d for d in during if d not in _WHEN]:
+            fields: dict[str, Value] = {"pressure": HARDLY_ANY, "rpm": Speed.IDLE.value}
+            fields |= {"oil": _HEAT[d] for d in during if d in _HEAT}
+            if rest := [d for d in during if d not in _HEAT and d not in _SPEEDS]:
                 fields["during"] = rest
             spans = tuple(sorted({span, *fact.spans}))
             return [*facts[:k], low, *facts[k + 1 :], Fact("reading", fields, spans, fact.sure)]
