@@ -33,7 +33,8 @@ def with_near_zero(facts: Sequence[Fact], paragraph: Paragraph) -> list[Fact]:
         if Circumstance.IDLE.value in during and (span := _said(fact, paragraph)):
             low = replace(fact, fields={**fact.fields, "shows": Shows.LOW.value})
             fields: dict[str, Value] = {"pressure": HARDLY_ANY, "rpm": Speed.IDLE.value}
-            fields |= {"oil": _HEAT[d] for d in during if d in _HEAT}
+            if heat := next((_HEAT[d] for d in during if d in _HEAT), ""):
+                fields["oil"] = heat
             if rest := [d for d in during if d not in _HEAT and d not in _SPEEDS]:
                 fields["during"] = rest
             spans = tuple(sorted({span, *fact.spans}))
