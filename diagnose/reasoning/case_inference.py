@@ -202,13 +202,13 @@ class CaseInference:
         bare = [_ranked(self, self.book.causes[c], p) for c, p in priors.items()]
         shown = shown_causes(proved, self.graph, {r.cause.id: r.probability for r in bare})
         rows = [replace(r, shown=r.cause.id in shown) for r in bare]
-        amiss = any(not fault.damage for fault in proved) or trusted_gauge_is_low(self)
+        faulty = any(not fault.damage for fault in proved) or trusted_gauge_is_low(self)
         return tuple(
             sorted(
                 rows,
                 key=lambda r: (
                     r.cause.id in harmless,
-                    amiss and r.cause.no_fault,
+                    faulty and r.cause.no_fault,
                     r.began < BEGAN,
                     not r.shown,
                     -r.probability,

@@ -17,7 +17,7 @@ from knowledge.lexicon.shows.instruments_named import (
 from knowledge.lexicon.values.beside_numbers import LIGHTS
 from knowledge.reports.words import Shows
 
-_AMISS = frozenset([Shows.LOW, Shows.NONE, Shows.LOST, Shows.UNSTEADY, Shows.FALLING])
+_WRONG = frozenset([Shows.LOW, Shows.NONE, Shows.LOST, Shows.UNSTEADY, Shows.FALLING])
 _WELL, _GONE = frozenset([Shows.NORMAL]), frozenset([Shows.NONE])
 _SAYS = 4  #: words from the other gauge to what it shows
 
@@ -44,7 +44,7 @@ _SAYS = 4  #: words from the other gauge to what it shows
     }
 )
 def two_gauges(paragraph: Paragraph) -> Iterator[Fact]:
-    """One of two gauges is amiss, or the gauge alone, and the other, or the lamp, is as it should."""
+    """One gauge reads wrong, and the other, or the lamp, shows what it should."""
     for line, after in pairwise((*paragraph.lines, None)):
         if line is None or after is None:
             continue
@@ -74,12 +74,12 @@ def _shown(line: Line, by: frozenset[str], shows: frozenset[Shows]) -> Mark[Show
 
 
 def _first(line: Line) -> int | None:
-    """The place of a gauge that is one of two, where something is amiss with what it shows."""
+    """The place of a gauge that is one of two, where what it shows is wrong."""
     for k, (which, noun) in enumerate(pairwise(_words(line))):
-        marks = [m for m in line.stated(line.lexicon.shows) if m.value in _AMISS]
+        marks = [m for m in line.stated(line.lexicon.shows) if m.value in _WRONG]
         clause = line.clause(k + 1)
-        amiss = any(clause.first <= m.first < clause.last for m in marks)
-        if which in FIRST_OF_TWO and noun in GAUGES and amiss:
+        wrong = any(clause.first <= m.first < clause.last for m in marks)
+        if which in FIRST_OF_TWO and noun in GAUGES and wrong:
             return k + 1
     return None
 

@@ -32,12 +32,12 @@ from knowledge.lexicon.stance.stance_words import (
     REFUSES,
     REFUSING,
     SHOULD_BE,
-    STATED_AGAIN,
     TURNS_LITTLE,
     WARMTH,
     WEEKS,
     WHAT_ASKS,
 )
+from knowledge.lexicon.words.joints import UNTIL
 from knowledge.reports.words import Shows
 
 #: fears that a reason may follow
@@ -162,7 +162,7 @@ def stated_again(tokens: Sequence[Token], mark: Mark[bool], last: int) -> int:
     """The end of what is feared or thought: "I thought it was the gauge and kept going"."""
     for k in range(mark.last, last - 1):
         follows = tokens[k].word in ("and", "so") and tokens[k + 1].word in DID_THEN
-        if follows or tokens[k].word in STATED_AGAIN:
+        if follows or tokens[k].word in UNTIL:
             return k
     return last
 

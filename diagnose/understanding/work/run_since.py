@@ -11,7 +11,6 @@ from knowledge.lexicon.words.word_sets import set_of as _set
 _COUNTED_FROM = frozenset(["whole_engine", "other_engine", "bearings"])
 _LEADS = _set(
     ", ( and with has had now it only just about around some barely under maybe roughly engine motor"
-    " has"
 )
 #: what may stand behind the figure in its clause
 _TRAILS = _set(

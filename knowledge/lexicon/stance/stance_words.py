@@ -152,10 +152,10 @@ WORKS = _set(
 )
 #: behind "where it": it is as it should be
 SHOULD_BE = _set("should expect expected expecting")
-#: before "the sender off my other one": the part is on this engine now
 #: with "or" behind it, what comes of it otherwise is no longer denied
 CANNOT = _set("cant cannot can't couldnt couldn't")
 WARNED_BY = _set("light lamp alarm buzzer beeper horn siren warning")
+#: before "the sender off my other one": the part is on this engine now
 BORROWED = _set("tried try borrowed robbed used pinched")
 #: begin a list of what was looked at, and end it where all of it was in order
 LOOKED_FOR = _set("checked check looked examined inspected searched checking looking went")
@@ -175,11 +175,10 @@ IN_VAIN = frozenset(
 ASIDES = _set("add say mention note explain stress guess imagine")
 #: straight behind "worried", "afraid": the reason, which is stated
 REASONS = _set("as because since when")
-#: behind "I thought it was the gauge": what was done then, and from where it is stated again
+#: behind "I thought it was the gauge": what was done then
 DID_THEN = _set(
     "kept carried went drove ran stopped shut pulled turned checked topped put took finished left"
 )
-STATED_AGAIN = _set("until till")
 #: before "why", by which what follows is stated: "does anyone know why it drops?"
 KNOWN_WHY = _set("know tell explain understand idea out figure reason see wonder wondering")
 #: ask the cause of what follows: "what would cause it to drop?"
