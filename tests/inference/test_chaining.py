@@ -34,6 +34,8 @@ BOOK = the_book()
 RULES = tuple(BOOK.rules.values())
 STATEMENTS = BOOK.statements
 FINDINGS = tuple(BOOK.findings.values())
+#: features that say for which engines a limit was printed
+NAMES_LIMITS = {f for x in BOOK.limits.values() for p in x.others for f in p.only_with}
 SEEDS = st.integers(0, 10**9)
 MIXED = 100  #: mixtures of examples compared with CLIPS; so many that nearly every rule fires
 
@@ -201,8 +203,9 @@ def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> Non
 @settings(max_examples=examples(40), deadline=None)
 @given(SEEDS, st.integers(0, 12), st.sampled_from(FINDINGS), st.sampled_from(list(State)))
 def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State) -> None:
+    """But for the kind of engine, whose limits an alarm names: a diesel is stopped at 2 bar."""
     facts = mixed(seed, many)
-    if finding not in facts.observations:
+    if finding not in facts.observations and finding not in NAMES_LIMITS:
         assert_report_only_adds(facts, finding, state)
 
 
