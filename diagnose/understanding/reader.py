@@ -11,6 +11,7 @@ from diagnose.understanding.pressures.called_little import (
     some_at_least,
 )
 from diagnose.understanding.pressures.fixed_speed import at_its_speed
+from diagnose.understanding.pressures.gauge_on_test import on_a_test_gauge
 from diagnose.understanding.pressures.near_zero import with_near_zero
 from diagnose.understanding.pressures.no_pressures import has_another_unit
 from diagnose.understanding.pressures.on_trial import without_trial_pressures
@@ -138,6 +139,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_unnamed,
     called_little,
     with_near_zero,
+    on_a_test_gauge,
     agreed_on_high,
     on_the_test_gauge,
     came_back,

@@ -167,36 +167,6 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 
 
 @rule(
-    source=JUDGEMENT,
-    matches=[
-        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(30, 700)]),
-        example(patterns.LAMP_COMES_ON, readings=[trusted(30, 700)]),
-        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[trusted(60, 1800)]),
-    ],
-    non_matches=[
-        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(60, 3000)]),
-        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), trusted(4, 700)]),
-        example(patterns.LAMP_COMES_ON, readings=[trusted(60, 3000)]),
-        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[trusted(4, 1800)]),
-    ],
-)
-def trusted_gauge_beside_panel_or_lamp(known: Known) -> Conclusions:
-    """A trusted gauge showed pressure where panel or lamp showed none: run it with that gauge on."""
-    lamp = lamp_is_refuted(known) or (known.has(features.STATIONARY) and lamp_at_one_speed(known))
-    for finding, refuted in (
-        (patterns.GAUGE_READS_ZERO, zero_is_refuted(known)),
-        (patterns.LAMP_COMES_ON, lamp),
-    ):
-        if refuted and known.has(finding):
-            yield Alarm(
-                Severity.CARE,
-                f"{finding.says}, but a trusted gauge shows pressure: run only with that gauge on "
-                "and watched; if it falls too, shut down at once",
-                lets_run=True,
-            )
-
-
-@rule(
     source=idea_from(sources.TRACTOR_WORKSHOP_MANUAL),
     matches=[
         example(readings=[seen(4, 700)]),

@@ -4,12 +4,15 @@ from dataclasses import replace
 
 from knowledge import sources
 from knowledge.alarm import Alarm
+from knowledge.engines import features
 from knowledge.model import Gauge, Reading, Severity, Station
 from knowledge.pressure import course, direct_gauge, patterns, quantities
 from knowledge.pressure.alarms import broken_limits, looked, psi, seen
 from knowledge.pressure.gauge import (
+    COUNTS,
     NEAR_SETTING,
     PSI_PER_1000,
+    idle_share,
     is_cold,
     is_hot,
     possible,
@@ -18,13 +21,16 @@ from knowledge.pressure.gauge import (
 from knowledge.pressure.refuted import (
     FAST,
     is_refuted,
+    lamp_at_one_speed,
+    lamp_is_refuted,
     running,
     runs_on_less,
     share_below,
     stop_limit,
+    zero_is_refuted,
 )
 from knowledge.rule_api import Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE, idea_from
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
@@ -41,6 +47,46 @@ HALF = 0.5  #: of the usual pressure: the limit of a fall
 def _trusted(pressure: float, rpm: float, celsius: float = 90.0) -> Reading:
     """An example."""
     return replace(seen(pressure, rpm, celsius), gauge=Gauge.DIRECT)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), _trusted(30, 700)]),
+        example(patterns.LAMP_COMES_ON, readings=[_trusted(30, 700)]),
+        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[_trusted(60, 1800)]),
+        example(
+            patterns.LAMP_COMES_ON,
+            readings=[replace(_trusted(45, 1500), rpm_spread=600.0, oil_spread=9.0)],
+        ),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), _trusted(60, 3000)]),
+        example(patterns.GAUGE_READS_ZERO, readings=[seen(0, 700), _trusted(4, 700)]),
+        example(patterns.LAMP_COMES_ON, readings=[_trusted(60, 3000)]),
+        example(patterns.LAMP_COMES_ON, features.STATIONARY, readings=[_trusted(4, 1800)]),
+    ],
+)
+def trusted_gauge_beside_panel_or_lamp(known: Known) -> Conclusions:
+    """A trusted gauge showed pressure where panel or lamp showed none: run it with that gauge on.
+
+    Where nobody said at which speed and heat it was read, it is read again at hot idle.
+    """
+    idle, again = known.limit(quantities.USUAL_IDLE_SPEED), ""
+    if all(r.gauge is Gauge.PANEL or idle_share(r, idle) < COUNTS for r in running(known)):
+        again = "; read it at hot idle as well"
+    lamp = lamp_is_refuted(known) or (known.has(features.STATIONARY) and lamp_at_one_speed(known))
+    for finding, refuted in (
+        (patterns.GAUGE_READS_ZERO, zero_is_refuted(known)),
+        (patterns.LAMP_COMES_ON, lamp),
+    ):
+        if refuted and known.has(finding):
+            yield Alarm(
+                Severity.CARE,
+                f"{finding.says}, but a trusted gauge shows pressure: run only with that gauge on "
+                f"and watched{again}; if it falls too, shut down at once",
+                lets_run=True,
+            )
 
 
 @rule(

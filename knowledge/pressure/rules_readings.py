@@ -37,6 +37,7 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.pressure.own_figures import relief_setting
+from knowledge.pressure.refuted import shown_enough, speed_is_said
 from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import findings as instrument_findings
@@ -48,8 +49,7 @@ from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
-#: the smallest that a gauge of a few psi shows as more than nothing, by its error (judgement)
-LEAST_SHOWN = 0.8 * PSI
+LEAST_SHOWN = 0.8 * PSI  #: a gauge of a few psi shows no less as more than nothing (judgement)
 AT_ONCE = 0.8  #: how likely two figures with the same words for when are of one moment (judgement)
 
 
@@ -182,8 +182,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
     """A direct gauge that reads no more than its error on a running engine means no pressure."""
-    nones = nothing_anywhere(known, gallery(known, Gauge.DIRECT))
-    if nones:
+    if nones := nothing_anywhere(known, gallery(known, Gauge.DIRECT)):
         yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
 
 
@@ -259,6 +258,7 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
         example(readings=[hot(5, 700), hot(25, 700, Gauge.DIRECT)]),
         example(readings=[hot(25, 700), hot(25, 700, Gauge.DIRECT)]),
         example(readings=[vague(25), vague(45, Gauge.DIRECT)]),
+        example(readings=[hot(5, 700), vague(45, Gauge.DIRECT)]),
     ],
     non_matches=[
         example(readings=[vague(25), replace(vague(45, Gauge.DIRECT), rpm=2500.0)]),
@@ -269,14 +269,14 @@ def far_past_what_a_pump_makes(known: Known) -> Conclusions:
 def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
     """Panel and direct gauge at the same moment should agree within about 5 psi.
 
-    Two figures with the same words for when, or none, are most likely of one moment. Misleads when
-    the two are tapped at different ports.
+    Two figures with the same words for when are most likely of one moment; so is a trusted one with
+    no word on when, if it is enough for any speed. Misleads when tapped at different ports.
     """
     limit = known.limit(instrument_quantities.MOST_PANEL_ERROR)
-    less, more = [], []
+    less, more, enough = [], [], shown_enough(known)
     for p, d in product(gallery(known, Gauge.PANEL), gallery(known, Gauge.DIRECT)):
-        if same_moment(p, d) or said_alike(p, d):
-            share = 1.0 if same_moment(p, d) else AT_ONCE
+        share = 1.0 if same_moment(p, d) else AT_ONCE
+        if share == 1.0 or said_alike(p, d) or (enough and not speed_is_said(d)):
             less.append(counted(sure_lower(p, d, limit), share))
             more.append(counted(sure_lower(d, p, limit), share))
     apart = max((*less, *more), default=0.0)

@@ -47,9 +47,13 @@ def severities(*parts: str) -> list[Severity]:
         (lamp(5), GOOD),
         (lamp(5, "hot", "idle"), GOOD),
         (lamp(5), finding(3, "stationary"), reading(2, 60, "", "", "direct")),
+        (reading(2, 0, "", ""), reading(1, 45, "", "", "direct")),
+        (lamp(5), reading(2, 60, "", "", "direct")),
+        (reading(2, 5, "idle", "hot"), reading(1, 45, "", "", "direct")),
     ],
 )
 def test_good_pressure_under_the_same_condition_ends_the_stop(parts: tuple[str, ...]) -> None:
+    """As does a figure with no word on when, if it is enough for any speed."""
     assert not {Severity.STOP, Severity.DO_NOT_RUN} & set(severities(*parts))
 
 
@@ -67,11 +71,13 @@ def test_it_runs_only_with_that_gauge_watched(parts: tuple[str, ...]) -> None:
         (ZERO, reading(1, 4, "idle", "hot", "direct")),
         (ZERO, GOOD, reading(3, 0, "cruise", "hot")),
         (ZERO, GOOD, '[[behaviour]]\nno = 3\nshows = "lost"\n'),
-        (reading(2, 0, "", ""), reading(1, 45, "", "", "direct")),
+        (reading(2, 0, "", ""), reading(1, 15, "", "", "direct")),
+        (reading(2, 0, "", ""), reading(1, 45, "", "cold", "direct")),
         (ZERO, GOOD, finding(3, "bearing_knock")),
         (ZERO, GOOD, finding(3, "bright_soft_metal")),
         (lamp(5), reading(1, 60, "3000 rpm", "hot", "direct")),
-        (lamp(5), reading(2, 60, "", "", "direct")),
+        (lamp(5), reading(2, 15, "", "", "direct")),
+        (lamp(5, "at speed"), reading(2, 60, "", "", "direct")),
         (lamp(5, "at speed"), GOOD),
         (lamp(5), GOOD, reading(3, 3, "idle", "hot", "direct")),
         (lamp(5), finding(3, "stationary"), reading(2, 4, "", "", "direct")),

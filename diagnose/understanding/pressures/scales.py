@@ -10,13 +10,15 @@ _HIGHEST = _set("highest top maximum max last biggest")
 _MARKS = _set("mark reading figure number graduation marking value")
 _ON = _set("on of")
 _GAUGES = _set("gauge gage dial scale clock face")
+_TESTED = _GAUGES | _set("test oil pressure mechanical master")
 _REACH = 6  #: words between the mark and its figure
 
 
 def is_of_the_scale(line: Line, at: int) -> bool:
     """Whether a figure says what is printed on a gauge, and not what it shows."""
     first = line.clause(at).first
-    if any(line.word(k) in _CALIBRATED for k in range(first, at)):
+    calibrated = [k for k in range(first, at) if line.word(k) in _CALIBRATED]
+    if any(line.word(k + 1) not in _TESTED for k in calibrated):  # not "a calibrated gauge"
         return True
     for k in range(max(0, at - _REACH), at):
         printed = line.word(k) in _MARKS and line.word(k - 1) in _HIGHEST

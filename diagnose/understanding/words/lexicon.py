@@ -25,8 +25,10 @@ from knowledge.lexicon.shows import (
     ports,
     since,
     speeds,
+    test_gauge_says,
 )
 from knowledge.lexicon.shows import tables as shows
+from knowledge.lexicon.shows.test_gauge_says import Verdict
 from knowledge.lexicon.sights import exceptions, looked_at
 from knowledge.lexicon.sights import tables as sights
 from knowledge.lexicon.sights.no_finding import NO_FINDING
@@ -83,6 +85,7 @@ class Lexicon:
         self.direct = _any_of(instruments_named.DIRECT)
         self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
         self.own = _any_of(instruments_named.OWN)
+        self.verdicts: Phrases[Verdict] = Phrases(test_gauge_says.VERDICTS)
         self.during: Phrases[Circumstance] = Phrases(shows.DURING)
         self.speed: Phrases[Speed] = Phrases(speeds.SPEED)
         self.any_heat = _any_of(speeds.ANY_HEAT)

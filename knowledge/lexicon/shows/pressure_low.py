@@ -33,6 +33,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.LOW: (
         "low|poor|weak|bad|marginal|insufficient|lousy|crap engine? oil? pressure|psi|reading|readings|indication",
         "low on oil? pressure",
+        f"{_P} shows|showed|showing|reads|read|reading|registers|gives|makes|made hardly|barely|scarcely|almost|next anything|any|to",
         f"{_P} is|are|was|reads|goes|gets|seems|looks|stays|runs|still|reading|sits|quite|very|too|always|"
         "a|bit|really|just|being|went|shows|way|that's|very? quite|very|too|really|a|still|way|down? bit|little? "
         "low|lower|poor|weak|down",

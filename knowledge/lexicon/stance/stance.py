@@ -285,7 +285,6 @@ OTHER_PRESSURE = (
     "cooling|coolant|radiator|rad system? pressure? test|tests|tester|tested|pressurised|pressurized|pumped",
     "cooling|coolant system pressure",
     "cooling|coolant system @not hold|holds|holding|held",
-    "=pressure =tester",
     "oil? pressure|psi =drop|=difference|=differential across|over|through|of|between",
 )
 #: back to the engine in question

@@ -71,7 +71,7 @@ HELPS = _set(
     "yelled yells shouted shouts noticed notices spotted spots saw sees heard hears helped helps helping came "
     "watched watches watching cranked cranking turned turning held holding and pointed waved called thinks "
     "did rebuilt built fitted assembled overhauled machined smelled smelt looked checked drove drives "
-    "driving borrowed borrows took followed following called rang phoned flagged steering"
+    "driving lent lends loaned borrowed borrows took followed following called rang phoned flagged steering"
 )
 #: after "had": he lent an eye or an ear
 LOOK = frozenset([("a", "look"), ("a", "listen"), ("a", "drive"), ("a", "go")])
