@@ -27,7 +27,15 @@ def _put_on(line: Line) -> Iterator[Mark[bool]]:
         if token.word not in TESTERS or line.word(k + 1) in TESTERS:
             continue
         near = range(max(0, k - _FAR), k)
-        which = next((n for n in reversed(near) if line.word(n) in NOT_THE_ONE), None)
+        # "the gauge" is the one spoken of, "the works gauge" another
+        which = next(
+            (
+                n
+                for n in reversed(near)
+                if line.word(n) in NOT_THE_ONE or (line.word(n) == "the" and n < k - 1)
+            ),
+            None,
+        )
         if which is None or k - which > _MODIFIERS or OF_THE_CAR & line.words(which, k):
             continue
         if PUT_ON & line.words(max(0, which - _FAR), which):

@@ -25,6 +25,9 @@ DIRECT = (
     "fitted|used|put|had|tried|hung|brought|stuck his|their|her own gauge",
     "put|hung|stuck|hooked|slapped|threw|chucked|got|had|have a|an gauge on",
     "liquid-filled|glycerine|glycerin|old-style|plain|simple|garage|workshop|precision|lab gauge",
+    "had|got|have the|its|my? oil? pressure tested|checked|measured|read|verified",
+    "oil? pressure test|check =showed|=shows|=gave|=gives|=says|=said|=came|=was|=is|=read|=reads|=at|=by|=done",
+    "pressure =tested|=measured =at|=by the|a garage|shop|dealer|workshop|mechanic|yard",
     "his|their gauge|one =says|=reads|=shows|=said|=read|=showed|=gave|=gives",
     "=mechanical|=mech|=direct =says|=reads|=shows|=said|=read|=showed|=gives|=gave|=is|=was|@number|@pressure|@range",
 )
