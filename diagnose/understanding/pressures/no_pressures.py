@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from diagnose.understanding.sentences.paragraph import Line
+from diagnose.understanding.words.text import Token
 from knowledge.lexicon.engine.traits import KINDS
 from knowledge.lexicon.shows.beside_pressure import GAUGE_WORDS
 from knowledge.lexicon.values.beside_numbers import (
@@ -19,6 +20,7 @@ from knowledge.lexicon.values.beside_numbers import (
 )
 
 _POUNDS = frozenset(["lb", "lbs", "pound", "pounds"])
+_TALLEST = 6.0  #: inches: no relief spring is so long (judgement)
 
 
 def is_a_size(line: Line, i: int) -> bool:
@@ -108,9 +110,16 @@ def of_a_spring(line: Line, i: int) -> bool:
     """Whether pounds are the load of a spring: "spring 41 mm long, 12 lbs"."""
     if line.tokens[i].word.lstrip("0123456789. ") not in _POUNDS:
         return False
-    at_length = any("length" in t.kinds for t in line.tokens[i + 1 : i + 3])
+    behind = line.tokens[i + 1 : i + 3]
+    at_length = any("length" in t.kinds or _is_inches(t) for t in behind)
     when = line.word(i + 1) in ("at", "hot", "cold", "on") and not at_length
     return not when and "spring" in line.words(0, i)
+
+
+def _is_inches(token: Token) -> bool:
+    """Whether a bare number can be a spring's height in inches: "10 lb at 1 1/8"."""
+    bare = token.kinds == {"number"} and token.value.replace(".", "", 1).isdigit()
+    return bare and float(token.value) < _TALLEST
 
 
 def is_negative(line: Line, i: int) -> bool:

@@ -33,7 +33,9 @@ from knowledge.lexicon.values.quantities import (
     NOT_MEASURED_AFTER,
     NOT_MEASURED_BEFORE,
     OTHERS,
+    PRESSED_TO,
     TASK_OF,
+    WEIGHTS,
     WENT_IN,
 )
 from knowledge.model import Quantity
@@ -42,7 +44,7 @@ from knowledge.units import DIMENSIONS, UnitError, parse
 _FAR, _BEFORE, _AFTER = 12, 5, 3  #: words from a name to its figure; looked at beside a figure
 _BEHIND = 1  #: how much farther a name is that comes after its figure
 _JOINS = frozenset(["and", "&", "+", ",", "plus"])
-_IDLE = "idle_speed_counted"
+_IDLE, _SPRING = "idle_speed_counted", "relief_spring_length"
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED
 #: beside a pressure, a temperature or a speed belongs to the reading
 _OF_A_READING = frozenset(["temperature", "speed"])
@@ -88,6 +90,7 @@ class _Found:
         ],
         "relief spring is 2.3 inches, the new one 2.3": ["finding relief_spring_length 2.3 inches"],
         "relief spring came with it, the bolts are 2.1 inches long": [],
+        "relief spring 12 lbs at 1.5 in": [],
         "bearings all 3 to 3.5 thou": [
             "finding main_clearance 3.5 thou",
             "finding rod_clearance 3.5 thou",
@@ -289,6 +292,8 @@ def _fits(line: Line, name: Name, amount: Amount) -> bool:
     dimension = name.quantity.dimension
     if dimension in _OF_A_READING and any("pressure" in t.kinds for t in line.tokens):
         return False
+    if name.quantity.id == _SPRING and _is_test_height(line, amount):
+        return False
     first, last = sorted([(name.mark.first, name.mark.last), (amount.first, amount.last)])
     between = range(first[1], last[0])
     if name.quantity.id == _IDLE and amount.last < name.mark.first:
@@ -301,6 +306,13 @@ def _fits(line: Line, name: Name, amount: Amount) -> bool:
     if name.mark.first >= amount.first:
         return False
     return all(says_nothing(line, k) or line.word(k) == "it" for k in before)
+
+
+def _is_test_height(line: Line, amount: Amount) -> bool:
+    """Whether a spring was pressed to it: "12 lbs at 1.5 in"."""
+    clause = line.clause(amount.first)
+    weighed = any(set(line.word(k).split()) & WEIGHTS for k in range(clause.first, clause.last))
+    return weighed and line.word(amount.first - 1) in PRESSED_TO
 
 
 def _joined(line: Line, a: Mark[str], b: Mark[str]) -> bool:

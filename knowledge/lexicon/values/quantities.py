@@ -140,6 +140,9 @@ NOT_MEASURED_AFTER = _set(
     "spec specs limit max maximum min minimum allowed under undersize oversize over oversized "
     "undersized shells shell inserts feeler more less bigger smaller shorter longer lower higher tight loose"
 )
+#: with one of the first beside it, a length behind the others is what a spring was pressed to
+WEIGHTS = _set("lb lbs pounds pound kg kgs kilos newtons n lbf ounces oz")
+PRESSED_TO = _set("at @ to when compressed height")
 #: before "by", the figure behind it is a difference: "longer than the old one by 6 mm"
 LESS_OR_MORE = _set(
     "longer shorter taller more less wider bigger smaller thicker thinner higher lower"
