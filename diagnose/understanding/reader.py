@@ -50,6 +50,7 @@ from diagnose.understanding.sights.superseded import (
 from diagnose.understanding.sights.things import parts_and_places
 from diagnose.understanding.sights.together import together
 from diagnose.understanding.values.drained import drained, without_what_it_holds
+from diagnose.understanding.values.grade_wanted import by_the_grades
 from diagnose.understanding.values.measured import measured
 from diagnose.understanding.values.oils import (
     against_the_book,
@@ -129,6 +130,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_wider,
     _alone(without_spoiled),
     _alone(without_opposites),
+    by_the_grades,
     _alone(without_thicker),
     _alone(once_of_pressure),
     _alone(without_cured),

@@ -6,13 +6,13 @@ import re
 from collections.abc import Iterator
 
 from diagnose.understanding.sentences.paragraph import Line, Paragraph
+from diagnose.understanding.values.grade_wanted import THINNER, hot_grade
 from diagnose.understanding.words.facts import Fact, reader
 from diagnose.understanding.words.phrases import Mark
 from knowledge.lexicon.engine.features import BOOK_SAYS, BOOKS
 from knowledge.lexicon.engine.traits import NOT_IN_IT
 from knowledge.lexicon.words.joints import UNTIL
 
-_THINNER = 10  #: least step of the hot grade that counts: 50 to 40
 _SURE = 0.75  #: that the old grade was the right one
 
 
@@ -58,7 +58,7 @@ def thinner_than_before(paragraph: Paragraph) -> Iterator[Fact]:
         return
     grade, line, mark = now
     ((old, where, place),) = stated
-    if _hot(grade) + _THINNER <= _hot(old):
+    if hot_grade(grade) + THINNER <= hot_grade(old):
         spans = dict.fromkeys((*line.span([mark]), *where.span([place])))
         yield Fact(
             "finding", {"what": "oil_grade_too_thin", "state": "present"}, tuple(spans), _SURE
@@ -90,12 +90,12 @@ def against_the_book(paragraph: Paragraph) -> Iterator[Fact]:
     if any(where.tokens[k].value != grade and k != place for k in _grades(where) if k > place):
         return  # "5W-40 or 10W-40"
     book = where.tokens[place].value
-    hot, cold = _hot(grade) - _hot(book), _cold(grade) - _cold(book)
+    hot, cold = hot_grade(grade) - hot_grade(book), _cold(grade) - _cold(book)
     if grade == book:
         what = "oil_grade_as_manual"
-    elif hot >= _THINNER or (hot == 0 and cold >= _THINNER):
+    elif hot >= THINNER or (hot == 0 and cold >= THINNER):
         what = "oil_grade_too_heavy"
-    elif hot <= -_THINNER:
+    elif hot <= -THINNER:
         what = "oil_grade_too_thin"
     else:
         return
@@ -162,11 +162,6 @@ def _before(line: Line, place: int) -> tuple[str, Line, Mark[bool]] | None:
         return None
     usual = line.usual(mark) or instead or line.word(place - 1) == "from"
     return (line.tokens[place].value, line, mark) if usual else None
-
-
-def _hot(grade: str) -> int:
-    """The number of a grade that says how thick it is hot: 50 of 20W-50."""
-    return int(re.findall(r"\d+", grade)[-1])
 
 
 def _is_in_it(line: Line, place: int) -> bool:

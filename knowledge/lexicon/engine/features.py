@@ -219,6 +219,33 @@ BUILD_WORDS: dict[str, tuple[str, ...]] = {
 }
 #: name the grade that an engine is meant to have, and say that they do
 BOOKS = frozenset(["manual", "handbook", "book", "maker", "makers", "spec", "plate", "dealer"])
+#: before a grade of oil: the engine wants it; it was put in
+WANTED = frozenset(
+    [
+        *("wants", "want", "wanted", "needs", "need", "needed", "calls", "called", "call", "takes"),
+        *("supposed", "should", "requires", "require", "required", "specified", "specifies"),
+        *("recommends", "recommended", "meant", "designed", "asks", "prescribes"),
+    ]
+)
+PUT_IN = frozenset(
+    [
+        *(
+            "put",
+            "puts",
+            "putting",
+            "has",
+            "have",
+            "had",
+            "got",
+            "filled",
+            "fill",
+            "running",
+            "runs",
+        ),
+        *("run", "used", "using", "poured", "in", "gave", "with", "runs", "changed", "switched"),
+        *("dumped", "stuck", "tipped"),
+    ]
+)
 #: the least a pressure may be, whoever says so
 LEAST = frozenset(["minimum", "min"])
 #: the least that somebody saw
