@@ -86,6 +86,15 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         Otherwise(then=_WATERS),
     ),
     "level_correct": (
+        # "the oil on the stick is full of bubbles"
+        Otherwise(
+            said=_set("full"),
+            beside=_set(
+                "bubbles bubble froth foam air water coolant fuel petrol diesel metal glitter flakes "
+                "grit dirt sludge muck bits swarf shavings crud gunk carbon"
+            ),
+            unless=_set("no not free"),
+        ),
         # "the tank is empty, the sump is full": the oil is in the wrong place
         Otherwise(said=_set("full"), anywhere=_set("tank"), also=_set("empty drained emptied")),
         # "it comes level again and it is OK"

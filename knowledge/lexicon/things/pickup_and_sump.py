@@ -29,7 +29,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         family="pickup",
         names=(
             f"oil? {_PICKUP} tube|pipe? {_SCREEN}",
-            f"pick up tube|pipe? {_SCREEN}",
+            f"=pick up tube|pipe? {_SCREEN}",
             "oil? strainer",
             "oil? tank strainer|screen|gauze",
             "oil screen|gauze|mesh",
@@ -53,7 +53,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         family="pickup",
         names=(
             "oil? pickup|pick-up tube|pipe|assembly?",
-            "oil? pick up tube|pipe|assembly?",
+            "oil? =pick up tube|pipe|assembly?",
             "suction tube|pipe|stub",
             "oil? pump? inlet|intake tube|pipe|elbow",
         ),
@@ -81,7 +81,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         names=(
             "oil? pickup|pick-up|strainer|suction|intake tube|pipe? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
             "oil? pickup|pick-up|strainer|suction|intake tube|pipe? flange bolts|bolt|nuts|screws",
-            "pick up tube? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
+            "=pick up tube? bolt|bolts|bracket|brace|support|stay|nut|nuts|flange",
         ),
         shows={
             State.LOOSE: ("pickup_fixing_loose",),
@@ -99,7 +99,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         family="pickup",
         names=(
             "oil? pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|seal|gasket",
-            "oil? pick up tube|pipe? o-ring|oring|seal|gasket",
+            "oil? =pick up tube|pipe? o-ring|oring|seal|gasket",
             "oil? pickup|pick-up|suction|up tube|pipe? o ring",
             "o-ring|oring|gasket|seal on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
             "o-ring|oring|gasket|seal between the? oil? pickup|pick-up|suction tube|pipe? and the? oil? pump",

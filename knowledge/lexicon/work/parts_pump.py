@@ -90,10 +90,10 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "oil? pump? pickup|pick-up tube|pipe|screen|strainer?",
             "oil pump screen|strainer|gauze|sieve",
-            "pick up tube|pipe|screen?",
+            "=pick up tube|pipe|screen?",
             "pickup|strainer|screen|gauze",
             "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
-            "pick up",
+            "=pick up",
             "oil|sump|suction? sieve|basket",
             "oil|sump|suction|pump|inlet|intake mesh|sieve|basket|screen",
         ),
@@ -104,7 +104,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "oil? pump? pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal|o-rings",
             "oil? pump? pickup|pick-up|suction|strainer tube|pipe? o ring",
-            "pick up o-ring|oring|gasket|seal",
+            "=pick up o-ring|oring|gasket|seal",
             "pickup o ring",
             "o-ring|oring|seal|gasket between|on|at|of|for|in|to the? oil? pickup|pick-up|suction|strainer tube|pipe?",
             "o ring between|on|at|of|for|in|to the? oil? pickup|pick-up|suction|strainer tube|pipe?",
