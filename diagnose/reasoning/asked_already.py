@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping
 
 from diagnose.case.case import Case
-from knowledge.history.findings import STARTED_UNPRIMED
+from knowledge.history.findings import OIL_JUST_CHANGED, STARTED_UNPRIMED
 from knowledge.model import Finding, Kind, Stage
 from knowledge.pressure.behaviour import NONE_FROM_FIRST_START
+from knowledge.pressure.direct_gauge import TOP_UP_CURES_FOR_A_WHILE
 from knowledge.questions.essentials import GRADE, SINCE
 from knowledge.questions.first_steps import HISTORY, OIL_RECORD
 from knowledge.questions.premises import PREMISES
@@ -16,13 +17,37 @@ from knowledge.stations.delivery.findings_filter_cut import (
     CUT_THE_FILTER_OPEN,
     SORT_WHAT_THE_FILTER_HELD,
 )
+from knowledge.stations.leaks import findings as leaks
+from knowledge.stations.leaks import findings_places as places
+from knowledge.stations.oil.findings import LEVEL_CORRECT
 from knowledge.stations.oil.findings_analysis import LAB_VISCOSITY_HIGH, LAB_VISCOSITY_LOW
+from knowledge.stations.oil.findings_record import OIL_USED_FAST
 from knowledge.stations.pump.findings_priming import DRILL_GIVES_NONE, NO_OIL_WHEN_CRANKED
 from knowledge.work import Inspection
 
 #: no oil has come as far as the filter since it was fitted
 DRY = frozenset({NONE_FROM_FIRST_START, NO_OIL_WHEN_CRANKED, DRILL_GIVES_NONE, STARTED_UNPRIMED})
 FILTER_CUT = frozenset({CUT_THE_FILTER_OPEN, SORT_WHAT_THE_FILTER_HELD})
+#: looks for oil that gets out, and findings that say it does
+FOR_LEAKS = frozenset(
+    {
+        places.FOLLOW_THE_OIL_LINES,
+        places.LOOK_AT_THE_DRAIN,
+        places.LOOK_AT_FILLER_AND_STICK,
+        leaks.SURVEY_FOR_LEAKS,
+    }
+)
+LOST = frozenset(
+    {
+        *leaks.SURVEY_FOR_LEAKS.reveals,
+        *leaks.WATCH_FOR_THE_LEAK_RUNNING.reveals,
+        leaks.OIL_TRAIL_BEHIND,
+        leaks.OIL_LOSS_FAST,
+        leaks.OIL_OVERBOARD,
+        OIL_USED_FAST,
+        TOP_UP_CURES_FOR_A_WHILE,
+    }
+)
 _FEW_WORDS = 6  #: a complaint of so many words is a story
 
 
@@ -43,8 +68,15 @@ def known_of_the_oil(case: Case) -> frozenset[Finding]:
 
 
 def shows_nothing(there: Collection[Finding]) -> frozenset[Inspection]:
-    """Looks that can show nothing: into a filter through which no oil has gone yet."""
-    return FILTER_CUT if DRY.intersection(there) else frozenset()
+    """Looks that can show nothing: into a filter through which no oil has gone yet.
+
+    Nor for an outside leak where the sump is full and no oil was seen outside: a leak takes the
+    pressure only once it has taken the oil.
+    """
+    nothing = set(FILTER_CUT) if DRY.intersection(there) else set()
+    if LEVEL_CORRECT in there and not LOST.intersection(there):
+        nothing |= FOR_LEAKS if OIL_JUST_CHANGED in there else FOR_LEAKS | {places.FEEL_THE_FILTER}
+    return frozenset(nothing)
 
 
 def senseless(

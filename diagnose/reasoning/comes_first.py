@@ -1,7 +1,8 @@
 """The checks that come next for what is known already, whatever else would tell more a minute.
 
 The one that decides where a found fault came from, and a bearing cap off an engine whose bearings
-are almost certainly damaged: it has to come apart, and that look says how far.
+are almost certainly damaged: it has to come apart, and that look says how far. So it is with one
+that knocks, behind the stick and the filter, which say in minutes whether the bearings shed metal.
 """
 
 from __future__ import annotations
@@ -17,9 +18,12 @@ from diagnose.reasoning.seen_on_engine import SETTLED
 from knowledge.access.always_recorded import KEPT
 from knowledge.circuit.conditions import BEARINGS_DAMAGED
 from knowledge.faults import Fault
-from knowledge.model import Finding, Stage
+from knowledge.model import Finding, Stage, State
 from knowledge.stations.bearings.findings_shells import LIFT_ONE_CAP
-from knowledge.work import Access
+from knowledge.stations.bearings.rules import KNOCKS
+from knowledge.stations.delivery.findings_filter_cut import CUT_THE_FILTER_OPEN
+from knowledge.stations.oil.findings import READ_THE_STICK
+from knowledge.work import Access, Inspection
 
 DAMAGED = 0.95  #: probability of damaged bearings from which a cap comes off next (judgement)
 FEWEST = 2  #: findings that decide, of those a check must show to be the one that does
@@ -48,15 +52,27 @@ def bearings_unseen(known: CaseInference) -> bool:
     return not any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
 
 
+def knocks_unseen(known: CaseInference) -> bool:
+    """Whether the bottom end knocks, and nobody has looked at a bearing."""
+    seen = known.facts.observations
+    looked = any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
+    derived = {d.finding for d in known.result.derived if d.state is State.PRESENT}
+    return not looked and any(known.facts.has(k) or k in derived for k in KNOCKS)
+
+
 def what_comes_first(
     choice: Choice, options: Callable[[], Sequence[Option]], known: CaseInference
 ) -> Choice:
-    """The choice, with the check before it that a found fault or certain damage calls for."""
-    option = called_for(options, known)
-    if option is None or option.inspection is choice.inspection:
+    """The choice, with the checks before it that a found fault, damage or a knock calls for."""
+    queue = called_for(options, known)
+    if not queue:
         return choice
+    called = [o.inspection for o in queue]
     others = (choice.option, *choice.runners_up)
-    rest = tuple(o for o in others if o.inspection is not option.inspection)
+    rest = (*queue[1:], *(o for o in others if o.inspection not in called))
+    option = queue[0]
+    if option.inspection is choice.inspection:
+        return replace(choice, runners_up=rest)
     block, minutes = (option.inspection,), option.minutes
     return replace(choice, option=option, block=block, minutes=minutes, runners_up=rest)
 
@@ -74,13 +90,18 @@ def on_the_way(choice: Choice, options: Sequence[Option], precedence: Precedence
     return replace(first, evidence=f"{first.evidence}; then {choice.inspection.says}")
 
 
-def called_for(options: Callable[[], Sequence[Option]], known: CaseInference) -> Option | None:
-    """The check that a found fault or certain damage calls for; None for none."""
+def called_for(options: Callable[[], Sequence[Option]], known: CaseInference) -> tuple[Option, ...]:
+    """The checks, in their order, that a found fault, certain damage or a knock calls for."""
     fault = open_origin(known)
-    called = tuple(_deciding(options(), fault)) if fault else ()
-    if not called and bearings_unseen(known):
-        called = tuple(o for o in options() if o.inspection is LIFT_ONE_CAP)
-    return min(called, key=lambda o: (o.minutes, o.inspection.id), default=None)
+    if fault and (called := tuple(_deciding(options(), fault))):
+        return (min(called, key=lambda o: (o.minutes, o.inspection.id)),)
+    wanted: tuple[Inspection, ...] = ()
+    if bearings_unseen(known):
+        wanted = (LIFT_ONE_CAP,)
+    elif knocks_unseen(known):
+        wanted = (READ_THE_STICK, CUT_THE_FILTER_OPEN, LIFT_ONE_CAP)
+    offered = {o.inspection: o for o in options()} if wanted else {}
+    return tuple(offered[check] for check in wanted if check in offered)
 
 
 def _deciding(options: Iterable[Option], fault: Fault) -> Iterator[Option]:

@@ -278,8 +278,8 @@ def _steered(plan: Plan, choice: Choice, plan_state: PlanState) -> Choice:
     """The plan begins with the next check of the review, and goes on to what is called for."""
     options, known = plan.chooser.options(plan_state), plan.answer.inference
     called = called_for(lambda: options, known)
-    if called is not None:
-        choice = replace(choice, option=called, evidence="")
+    if called:
+        choice = replace(choice, option=called[0], evidence="")
         return on_the_way(choice, options, plan.chooser.precedence)
     first = plan.answer.next_check if plan_state is plan.plan_state else None
     same = next((o for o in options if first and o.inspection is first.inspection), None)

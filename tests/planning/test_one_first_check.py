@@ -160,3 +160,26 @@ def test_nobody_with_a_lamp_is_asked_whether_a_gauge_reads_zero() -> None:
     head = 'schema = 1\n[engine]\nlayout = "overhead_cam_four"\n'
     for text, asked in ((lamp, SAFETY_KNOCK), (low, SAFETY)):
         assert safety_left(Diagnosis(BOOK, from_text(head + text, None, BOOK))) is asked
+
+
+def checks(*findings: str) -> list[str]:
+    """The ids of the checks that a person is shown, in their order."""
+    choice = job("distributor_v8", findings).next_check
+    assert choice is not None
+    return [o.inspection.id for o in (choice.option, *choice.runners_up)]
+
+
+def test_a_knock_is_followed_to_a_bearing() -> None:
+    """Stick, filter, cap: what stops the engine until a cap was off has that cap among its checks."""
+    seen = ("bearing_knock", "gauge_reads_low", "declined_over_months")
+    assert checks(*seen)[:3] == ["read_the_stick", "cut_the_filter_open", "lift_one_cap"]
+    assert checks(*seen, "level_correct", "metal_in_filter")[0] == "lift_one_cap"
+    assert "lift_one_cap" not in checks("gauge_reads_low", "declined_over_months")[:3]
+
+
+def test_nobody_looks_for_a_leak_on_a_full_sump() -> None:
+    """A leak takes the pressure once it has taken the oil; where oil is outside, it is looked for."""
+    seen = ("falls_in_a_manoeuvre", "level_correct")
+    leaks = {"look_at_the_drain", "look_at_filler_and_stick", "survey_for_leaks"}
+    assert not leaks & set(checks(*seen))
+    assert leaks & set(checks("falls_in_a_manoeuvre", "oil_trail_behind"))
