@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from diagnose.output.documents.tell import AccountDocument, MinuteDocument
 from diagnose.output.lines import as_typed, headed, percent, wrapped
-from diagnose.output.text.alarms import alarm_lines
+from diagnose.output.text.alarms import FEW_STOPS, alarm_lines
 
 
 def account_lines(document: AccountDocument) -> list[str]:
@@ -45,13 +45,13 @@ def changed_lines(before: AccountDocument, now: AccountDocument) -> list[str]:
 
 def minute_lines(document: MinuteDocument) -> list[str]:
     """Return stop or run on, where it probably is, what to check in which order, what to do next."""
-    lines = _other_numbers(document.numbers)
-    lines += alarm_lines(document.alarms)
+    lines, name = _other_numbers(document.numbers), as_typed(document.case)
+    more = f"diagnose review {name} --full"
+    lines += alarm_lines(document.alarms, stops=FEW_STOPS, more=more)
     lines += wrapped(document.verdict, 0, 2) if document.verdict else []
     if document.within_limits:
         kept = "; ".join(document.within_limits)
         lines += wrapped(f"Within limits: {kept}. The engine maker's limits come first.", 0, 2)
-    name = as_typed(document.case)
     next_ = f"diagnose {document.next} {name}"
     saved = wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])
     if document.nothing_amiss:
