@@ -85,40 +85,6 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "see|watch .. crank|pulley move|moving",
         "play in|at the? crank|crankshaft pulley?",
     ),
-    "rod_or_crank_bent": (
-        "rod|rods|conrod|crank|crankshaft is|was|are|were|found|slightly|badly? slightly|badly? bent|twisted",
-        "bent|twisted rod|rods|conrod|crank|crankshaft",
-    ),
-    "main_bores_out_of_line": (
-        "mains|main|bores|tunnel bores|tunnel|bearing|line? .. out|off of? line|alignment",
-        "mains|main|bores|tunnel bores|tunnel|bearing|line? .. misaligned|distorted",
-        "block|crankcase .. warped|distorted|twisted",
-        "line boring|bored|honing needed|required|out",
-    ),
-    "crank_broken": (
-        "crank|crankshaft is|was|had|has|broken|snapped|clean|found? =broken|=snapped|=broke|=cracked|=fractured|=sheared in|clean|into?",
-        "broken|snapped|cracked|fractured|broke crank|crankshaft",
-        "broke|snapped the|its|a crank|crankshaft",
-    ),
-    "liner_broken": (
-        "liner|liners|cylinder|bore|sleeve wall|is|was|had|has? =cracked|=broken|=split|=holed",
-        "cracked|broken|split|holed liner|liners|sleeve",
-    ),
-    "block_cracked": (
-        "block|crankcase is|was|had|has|casting|found? =cracked|=crack|=split|=cracks|=porous",
-        "crack|hairline|cracks in|across the? block|crankcase|main",
-        "cracked block|crankcase",
-    ),
-    "rod_broken": (
-        "rod|conrod|con-rod|rods bolt|bolts|cap|is|was|had|has|found? =broken|=snapped|=broke|=failed|=sheared|=fractured",
-        "broken|snapped|failed|broke|bent a|the|conrod? rod|conrod|con-rod bolt|bolts?",
-    ),
-    "bores_or_pistons_scored": (
-        "bore|bores|piston|pistons|cylinder|cylinders|liner|skirt|skirts {_BE}? {_BE}? scored|scuffed|seized|picked-up|scratched|galled|marked".replace(
-            "{_BE}", _BE
-        ),
-        "scored|scuffed|scratched bore|bores|piston|pistons|liner|liners|cylinder",
-    ),
     "clearances_at_limit": (
         "clearances|clearance .. limit|wide-side|loose|upper side|end|at?",
         "clearances|clearance on|at|to the? loose|wide|upper|high side|end|limit",
@@ -242,6 +208,7 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "journal_not_true": (
+        "throws|throw|pin|pins|journal|journals|crankpin|crankpins|mains_of_the_crank|crank + egg|eggy|egged|oval|egg-shaped|barrelled|barreled|tapered|taper|ovality|out_of_true|lobed|pear-shaped|coned|ridge|ridged|ridges|corrugated|rippled|rough|pitted|rusty|ovalled - no|not|without|cam|gudgeon|wrist|piston|bore|dowel|free|zero",
         f"{_JOURNAL} + taper|tapered|oval|sandpaper|rough|out_of_round|egg|ridged|barrelled|out_of_true|out-of-round|bell-mouthed - no|not|smooth|float|cam|lobe|bore|zero|within",
     ),
     "crank_moves_endwise": (
@@ -251,10 +218,6 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
         "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",
         "end_float|endfloat|end_play|endplay|thrust_play + huge|big|excessive|large|lots|too_much|far_too|massive|visible|feels|wide - no|not|within|normal|cam",
-    ),
-    "rod_broken": (
-        "rod|conrod|con-rod|con_rod + broken|snapped|broke|broken_in_two|let_go|parted|sheared - no|not|push|dip|linkage|rod_bolt_ok|bolts_broken|bearing|drive|knock",
-        "threw|thrown|chucked|slung + rod|conrod|con_rod + a|rod|the - belt|knock",
     ),
     "rap_dulled_by_cut_out": (
         "rattle|knock|rap|noise|tap|knocking|rapping & plug|plug_lead|short|shorting|cylinder|injector|lead|cut|coil & quiet|goes|stops|disappears|dulls|softer|changes|fades|vanishes|quieter - no|not|sender|wire|oil_change",
@@ -286,14 +249,29 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",
     ),
     "bearing_clearance_too_tight": (
+        "shell|shells|bearing|bearings|mains|main|rod|rods|big_end|cap|caps|insert|inserts|gap|clearance + smaller|less|under|below|tighter|short_of|not_up_to + minimum|min|book|spec|smallest|least|limit|figure - cam|no|not|none|torque|worn|thickness",
+        "mains|main|rod|rods|shell|shells|big_end|caps|bearing|bearings + pinch|pinches|squeeze|squeezes|grip|grips|nip|nips|binds|bind|drags|clamps|bite + crank|crankshaft|journal|pin|shaft|it - cam|fan|pump|seal|starter|not|no",
+        "torqued|torque|tightened|nipped|bolted|did_up + cap|caps|main|mains|rod & @not_turn|locked|tight|stiff|binds|bind|solid|@not_rotate|@not_move|seized|drags - loose|cam",
+        "no_room|no_space|not_enough_room|too_snug|so_snug|too_little_room|hardly_any_room + oil|bearing|rod|rods|mains|big_end|shell|shells|clearance - spanner|pump|sump|pan|bay",
+        "shimmed|scraped|shim + snug|tight|hard|close|far - pump|relief|spring|valve|tappet",
         "clearance|clearances + main|rod|bearing|bearings|big_end|mains + tight|too_small|too_little|zero|nil|barely|no - not|cam|valve|pickup|over|end",
     ),
     "main_clearance_too_wide": (
+        "main|mains|crank_bearing|crankshaft_bearing|centre_bearing|center_bearing|middle_main|rear_main + play|slack|clearance|gap|loose|slop|thou|plastigauge|plastigage|squash_strip|room|sloppy & over_what|more_than|over_the|past_the|out_of|outside|above|beyond|exceeds|too_much|far_outside|allows|limit|max|tolerance|twice - no|not|rod|rods|big|end_float|within|inside|under|endplay",
+        "cap|caps|middle_one|main & squash_strip|squash|strip|plastigauge|plastigage|plastic_thread + barely|hardly|not|still|scarcely + flattened|squashed|flat|touched|round|spread - rod|rods|big_end|cam",
         "mains|main_bearings|main_clearance|main_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big|past_the_limit - rod|no|not|within",
         "mains|main_bearings|main + thou|@length|plastigauge|plastigaged|plastigage|clearance|clearances + too_much|over_spec|over_the_limit|out_of_spec|excessive|too_wide|over_limit|loose - within|in_spec|no|not|rods",
     ),
     "rod_clearance_too_wide": (
+        "rod|rods|big_end|big_ends|bigend|bigends|big-end|big-ends|rod_bearings + play|slack|clearance|gap|loose|slop|sloppy|thou|plastigauge|plastigaged|plastigage|squash_strip|mic|floppy & over_what|more_than|over_the|past_the|out_of|outside|above|beyond|exceeds|too_much|past_spec|out_past|far_outside|allows|limit|max|most|tolerance|twice|double|permitted - no|not|main|mains|side|within|inside|end_float|just|nearly|near|passes|piston|allowed_and|as_much_as",
         "rods|rod_bearings|big_end|big_ends|rod_clearance|rod_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big + clearance|clearances|rod|rods|big_end|spec - no|not|within",
+    ),
+    "crank_end_float_over": (
+        "crank|crankshaft|shaft|pulley|flywheel|damper + fore_and_aft|endwise|end_to_end|back_and_forth|in_and_out|endplay|end_play|end_float|endfloat|walks|thrust|lengthways|slides & twice|past|over|way_past|more_than|exceeds|outside|limit|too_much|beyond|double|above|a_lot_more|out_of_spec - no|not|within|inside|fine|under|rod|cam",
+        "thrust|thrusts|thrust_washers|thrust_bearing + worn|gone|thin|shot & thou|mm|fore|aft|play|float|movement & limit|spec|book|twice|over|too|double - no|not|within|clutch",
+    ),
+    "clearances_at_limit": (
+        "clearance|clearances|gap|mains|rods|big_ends|big-ends|bearing|bearings|slack|bigends|main|they're|theyre + nearly|just|a_hair|barely|right_at|close_to|right_on|on_the|almost|edge|near|passes|at_the|hair_within|as_much_as + maximum|limit|max|permitted|wear_figure|wear_limit|tolerance|top|allows|allowed|service_limit|just|spec - over|out_of|past|under_minimum|minimum|oil_level|dipstick|valve|cam|exceeds|more_than|cracked|torque",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -317,6 +295,16 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "crank|crankshaft|end_float|pulley + no_end_float|no_float|no_end_play|within_spec|within_limits|@not_move|in_spec|no_movement|no_play - turbo|shaft_play|camshaft|pump",
     ),
     "rod_clearance_too_wide": (
+        "rods|rod_bearings|big_end|big_ends|big-ends|bigends + plastigauge|plastigage|clearance|clearances|measured|gap|play|squash_strip|mic + inside|within|in_limits|in_spec|under_the_limit|to_spec|in_tolerance|spot_on|bang_on|in_book - not|outside|one|but|except|main|never|near|just|barely|nearly|edge|top|hasnt",
         "crank|crankshaft|bearing|bearings + clearances|clearance & mid-spec|within_book|within_spec|within_limits|in_spec|in_limits|to_spec|in_tolerance|within_tolerance|inside_limits - not|no|main|mains|cam|pump|thrust|wide|out|over|top|beyond|just|barely",
+    ),
+    "main_clearance_too_wide": (
+        "main|mains + plastigauge|plastigage|clearance|clearances|measured|gap|play|squash_strip|mic + inside|within|in_limits|in_spec|under_the_limit|to_spec|in_tolerance|inside_the_book|spot_on|bang_on|as_the_book|good|fine|in_book - not|outside|one|but|except|rod|never|near|just|barely|nearly|edge|top|hasnt",
+    ),
+    "bearing_clearance_too_tight": (
+        "none|no|nothing|neither|not_one|nowhere + main|mains|rods|bearing|bearings|big_ends|clearance & under|below|tight|smaller|less_than|tighter + minimum|min|spec|book|limit - pressure|oil_level",
+    ),
+    "crank_end_float_over": (
+        "fore_and_aft|end_float|endfloat|endplay|end_play|endwise|back_and_forth|thrust_clearance & clock|dial|thou|mm|gauge|measured|checked|feeler|indicator|spec & fine|good|within|in_spec|ok|okay|inside|normal|spot_on|acceptable|under_the_limit|in_limits|to_spec|nothing_wrong - not|over|cam|too|out_of|past|rod",
     ),
 }

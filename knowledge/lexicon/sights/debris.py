@@ -169,9 +169,11 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"silicone|rtv|sealant|sealer|gasket_goo|gasket_maker|instant_gasket|bead|beads + {_SUMP}|rail|inside|hanging|dangling + hanging|inside|loose|floating|dangling|bits|strings|worms|crumbs|lumps|blobs|shreds - no|not|resealed|sealed|with_silicone|with_rtv|with_sealant|with_sealer|refitted|glass|blast|shot|{_SCREEN}|leak|squeezed_out_outside",
     ),
     "metal_in_screen": (
+        "strainer|gauze|mesh|net|sieve|screen|pickup|suction_pipe|pick-up|intake_screen|suction_strainer|rose|foot_filter + metal|slivers|swarf|flakes|brass|copper|bronze|whitemetal|white_metal|chips|shavings|shiny|glitter|filings|babbitt|silver_bits|bearing_metal|steel + stuck|on|in|carrying|caught|lying|held|full|picked|had|has|sitting|trapped|with - no|not|nothing|free|clean|without|never|none|nil|sump|filter_paper|magnet|hole|torn|clear|tube_broke|valve|cage",
         f"{_SCREEN} + metal|swarf|filings|flakes|shavings|slivers|glitter|bronze|brass|aluminium|aluminum - no|not|clean|free|hole",
     ),
     "gasket_shreds_found": (
+        "gasket|joint|cork|fibre|fiber|gasket_paper|packing|paper_gasket + chunks|bits|fragments|shreds|pieces|crumbs|scraps|strips|flakes|lumps|torn_bits|strands|ribbons + filter|sump|pan|screen|drain|strainer|pleats|element|pickup|oil|bottom|oilpan|caught - no|not|none|nothing|never|goo|sealant|silicone|rtv|ball|hole|cover_off|cleaned_off|scraped|face",
         f"gasket|paper|fibre|cork + shreds|bits|pieces|scraps|strips|fibres + filter|{_SUMP}|element - pickup|strainer|screen|no|not|goo",
     ),
     "piece_found_inside": (
@@ -179,32 +181,45 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "bolt|nut|=washer|circlip|clip|pin|spring|piece|=bit|bits|chunk|lump|half|roller|needle_roller|valve_guide|tooth + lying|found|sitting|rolling|floating|rattling + sump|pan|oil_pan|crankcase|bottom_of_the_engine|inside|bottom - no|not|drain|plug|oil_pump|relief|pickup|screen|filter|screw_in",
     ),
     "magnetic_metal": (
+        "magnet|magnetic|ferrous + hairy|bristling|bearded|grew_a_beard|came_out|came_up|cling|clings|clung|grabbed|grabs|picks|picked|goes_to|jump|jumped|jump_to|leapt|stick|sticks|stuck|covered|furry|loaded|attracted|pulls|pulled & slivers|iron|steel|bits|pieces|flakes|chips|chunks|splinters|filings|metal|whiskers|needles|shavings|debris|they|particles - no|not|nothing|non|@not|never|thin|fine|usual|normal|none|only|just|ignored|wont|brass|clean|fuzz|soft|light|sender|pickup_coil|mag_mount",
+        "pieces|bits|flakes|slivers|chips|metal|debris|particles|shavings|splinters + iron|ferrous|steel|magnetic - no|not|non|cast|block|liner|head|pump_body|ring|nonmagnetic|plug|gear|@not|aluminium",
         "magnet|magnetic + slivers|beard|hairy|fuzz_of|covered|filings|shavings|chunks|hedgehog|picked_up|picks_up|chips|bristling|furry|splinters|flakes|stuck_to|sticks_to - no|not|nothing|non|@not|fine_fuzz|thin|clean|light|just|fur|normal|none|plunger",
     ),
     "bright_soft_metal": (
+        "bright|silver|silvery|shiny|soft|white|aluminium|aluminum + bits|pieces|flakes|metal|particles|curls|slivers|specks|chips|shavings & bend|bends|squash|squashes|soft|fingernail|nail|mash|foil|crush|fold|tinfoil|butter|smear|paper & magnet|nonmagnetic|non-magnetic|fingers|nail|fingernail|easily|hand - no|grey|gray|dull|hard|copper|gold|brittle",
+        "aluminium|aluminum|nonferrous|non-ferrous|nonmagnetic|non-magnetic|alloy|magnesium + flakes|debris|bits|slivers|metal|particles|pieces|curls|shavings|chips|swarf|dust - no|not|head|block|sump|casting|housing|cover|pan|washer|piston_is|grey|gray|rod",
         "flakes|slivers|bits|metal|shavings|flake & magnet & @not|nothing|none|ignored|ignores|leaves|no_interest - clean",
         "aluminium|aluminum|alloy|bright_soft|soft_bright + flakes|bits|slivers|shavings|specks|glitter|metal - no|not|sump|pan_is|head|block",
     ),
     "copper_flakes": (
+        "reddish|red|yellow|yellowish|orange|pinkish|copper|bronze|brass|brassy|golden|gold|coin|penny|coppery|ginger + specks|bits|pieces|flakes|metal|particles|glitter|flecks|debris|colour|color|coloured|colored|slivers|shavings|dust|glints & metal|copper|brass|bronze|oil|filter|pan|sump|drained|coin|tap|penny|shone|shiny|debris|magnet|paper|screen|particles|strainer|metallic - no|not|rust|rusty|washer|pipe|line|sealer|silicone|rtv|light|lamp|rubber|rubbery|worms|showing|goo|gasket|paint|backing|dipstick|tube|through_to|tape|wire",
         "copper + all_through|all_over|everywhere|lots_of|full_of + sump|pan|oil|filter|strainer - no|not|washer|pipe|line",
         "copper|bronze|brass|coppery|gold|golden|bronze_coloured|brass_coloured + grit|flakes|bits|glitter|specks|specs|slivers|shavings|flecks|particles|sparkle|filings|dust|tinge - no|not|washer|down|pipe|line|showing|backing",
     ),
     "lining_strip": (
+        "ribbon|strip|strips|foil|sheet|sheets|sliver|slivers|peeling|peelings|skin|skins|leaf|layer|ribbons|flat_piece|flat_pieces|tinfoil|wrapper + overlay|babbitt|babbit|bearing|shell|lining|whitemetal|white_metal|insert|half-moon|crank's|bearings|liners|plating & found|lying|sump|strainer|pan|filter|screen|peeled|fished|thin|flat|long|off|from|came|drain|oil|inside|pieces - no|not|none|still|shells_are|sealant|sealer|silicone|plastic|gasket|cam_bearing_tool|timing",
         "bearing|lining|shell|white_metal|whitemetal|babbitt + strips|foil|slivers|sheets|ribbons|strip|flakes|pieces + filter|pan|sump|screen|pump|oil|found - no|not|cam_bearing_tool",
     ),
     "grey_soft_flakes": (
+        "grey|greyish|gray|grayish|dull|babbitt|babbit|whitemetal|lead|leaden|solder|tin|pewter + melted|molten|solder|smeared|mash|soft|squashes|drips|blobs|splashes|run|runny|beads|droplets|squash & bits|scraps|flakes|pieces|crumbs|look|pan|sump|filter|lumps|tin|metal|filter|drops|magnet - no|not|hard|none|journal|shells|bearings_look|plug|terminal|wire|fuzz|never|dust|paste|shiny|relay|even",
         "grey|gray|dull + flakes|soft|blobs|beads + soft|melted|metal|flakes|smear - no|not|dust|even",
     ),
     "metal_throughout": (
+        "debris|metal|brass|swarf|glitter|bronze|copper|bits|shavings|filings|flakes|shrapnel|contaminated|contamination|whitemetal|particles + full_system|whole_system|every_drilling|everywhere|very_last|all_round|right_round|right_through|carried_round|every_oilway|every_gallery|entire|every_passage|all_through|cooler|through_the|galleries|whole_engine|rockers|top_to_bottom|end_to_end|throughout & head|cooler|galleries|rockers|oilway|=drilling|system|engine|motor|last|round|lifters|cam|oilways|every|contaminated|turbo|top|everywhere - no|not|never|only|stayed|none|nowhere|free|clear|clean|nothing|just",
         "metal|debris|bearing_material|swarf|filings|glitter|shrapnel|bits + throughout|everywhere|all_through|all_over|every_oilway|whole_engine|entire|right_through|whole_oiling|through_the_whole - no|not",
     ),
     "crank_trap_full": (
+        "crank|crankshaft|c/shaft|crank's|crankpin|crankpins|shaft|throws|journals + oilways|oilway|drillings|drilling|hole|holes|tube|passages|trap|traps|bore|oil_holes|oil_hole|centrifuge|ways|cross-drillings|sludge + stopped|plugged|blocked|choked|solid|packed|full|couldnt|@not_get_a_wire|bunged|clogged|stuffed|caked|@not_blow|jammed|closed|wouldnt|rammed|furred - no|not_blocked|gallery|feed_seal|bearing|shell|clear|open|seal|sensor|pulley|clean|cam|free|dowel",
         "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|rammed - drain|trap_door|no|not|water",
     ),
     "hard_chips": (
+        "=sand|sandy|casting_sand|glass_beads|shot_blast|blast_beads|drill_shavings|drilling_swarf|machining_swarf|lint|bristle|bristles|blast_media|abrasive|grinding_paste|emery|honing_dust|wire_brush + left|leftover|galleries|gallery|oilways|strainer|screen|pan|sump|passages|engine|block|filter|bearings|caught|found - no|not|none|free|road|beach|sandbank|drain_plug|magnet|carbon_brush|starter|alternator|motor_brush|sand_coloured",
+        "gritty|grit|sand + left|leftover|cleaned|cleaning|machining|casting|blasting|honing|rebuild|scratches|machine_shop & block|engine|galleries|oilways|crank|rebuild|motor - no|not|none|free|road|beach|clean_side",
         "=sand|=grit|casting_sand|glass_beads|bead_blast|bristle|shot_blast|steel_shot + filter|sump|pan|oilway|oilways|pump|screen|galleries|engine|found|passages|inside - no|not|sandwich|bead_of|sealant|silicone|sealer|drip|paper",
     ),
     "fine_dust_only": (
+        "grey|gray|fine|dust|powder|fines|paste|pencil_lead|graphite|silt|talc|flour|sludge_of_dust|haze|film + no_flakes|no_pieces|no_bits|no_shiny|nil_flakes|no_slivers|nothing_else|no_chunks|no_lumps|nothing_bigger|nothing_you_can_feel|only|no_metal|nothing_coarse|nothing_more|nothing_shiny|no_glitter|no_particles|just & filter|paper|pleats|element|cut|can|cartridge|media - plug|magnet|sump|pan|not_just|not_only|past|beyond|more_than|coat_of",
+        "normal_fines|usual_fines|normal_wear_dust|usual_wear_dust|ordinary_fines|normal_fuzz|just_fines|only_fines & filter|cut|paper|element|pleats|nil|no|nothing|can - plug|magnet|more_than|beyond",
         "fine|grey|gray + dust|paste|powder|film|fuzz + only|just|nothing_else|no_flakes|nothing_more|no_chunks|normal",
     ),
     "glitter_in_oil": (
@@ -216,6 +231,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil|stick|dipstick|drain + tinsel|flakes|sparkles|glints|shimmers|specks|silver|metallic - filter|no|not|clean|pan|screen|strainer|pump|copper|gold",
     ),
     "plug_fur_only": (
+        "magnet|magnetic_plug|mag_plug|drain_plug|drain_screw|sump_plug|drain_bolt|magnetic_drain|drain|screw + fuzz|fur|fluff|whisker|whiskers|hair|hairs|paste|fuzzy|furry|powder|bristle|film|grey_stuff|felt|mush|beard_of_fines + only|just|nothing_but|no_chunks|nothing_more|no_slivers|thin|fine|little|soft|slight|usual|normal|expect|no_flakes|light|nothing_else|bit_of|nothing - proper|more_than|heavy|thick|hanging|splinters|covered|big|hairy|spark|not_just|glow|slivers_and",
         "magnetic_plug|drain_plug|sump_plug|magnet|plug + fuzz|fur|hair|paste|fluff + fine|just|only|normal|bit|little|usual|light - flakes|slivers|chunks|no|spark",
     ),
     "debris_seen_before": (
@@ -223,10 +239,27 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "years_ago|year_ago|last_year|months_ago|previous_owner|earlier_service|previous_service & screen|strainer|pickup|gauze|filter & "
         "half_blocked|part_blocked|partly_blocked|blocked|clogged|full_of|debris|crud|coke|sludge|sealant|plastic & then|at_that_time|at_the_time|back_then|cleaned - no|not|clear|now|today",
     ),
+    "metal_in_filter": (
+        "cut|sliced|opened|sawed|sawn|split|slit|chopped|tore|pulled|sectioned|inside|unfolded & can|filter|spin-on|spinon|canister|cartridge|element|screw-on|pleats|paper & sparkle|sparkles|sparkled|sparkly|glitter|glittered|glittery|flakes|shiny|silver|silvery|swarf|metal|slivers|brass|shavings|filings|specks|copper|glinted|bling|disco - no|not|nothing|never|without|none|nil|free|screen|sump|pan|clean|powder|dust|valve",
+        "pleats|paper|element|filter_paper|folds|media|spin-on|spinon|screw-on + sparkle|sparkles|sparkly|glitter|glittery|flakes|shiny_bits|silver_bits|shiny|silvery|swarf|metal|slivers|brass|shavings|filings|specks|copper|glinting|twinkles - no|not|nothing|never|without|none|nil|free|sump|pan|screen|clean|powder|air|fuel|soft",
+    ),
+    "metal_in_pan": (
+        "pan|sump|tub|tray|oil_pan|bottom_of_the_engine|oilpan|basin|bottom + shiny_bits|shiny|silvery|silver|slivers|sliver|metal|metalflake|metal_flake|flakes|swarf|glitter|shavings|filings|sparkle|sparkles|chips|metallic|brass|bearing_metal|curls|shards + in|swirling|lying|full|bottom|spilled|looked|found|had|with|came|came_out|all_over|at - no|not|nothing|never|without|none|nil|filter|free|screen|strainer|pickup|pump|clean|drip|magnet|drain_plug|gasket|silver_paint|sealer|silicone",
+    ),
+    "carbon_flakes": (
+        "black|burnt|burned|charred|coke|carbon|cinders|coal|clinker|coked|charcoal|soot + hard|cracked|crack|crunchy|crunch|brittle|coal|crumbs|cinders|grit|toast|snap|snaps|crumble|granules|gravel|thumbnail & sump|pan|filter|bottom|bits|pieces|flakes|crumbs|chunks|oil|thumbnail|screen|strainer|lumps|break|found|black - packed|solid|caked|coked|choked|no|not|none|barely|rubber|rubbery|soft|plastic|belt|hardly|shells|bearing|seal|valve|spark|piston_crown|smoke|hose|nylon|magnet|sludge",
+    ),
+    "bearing_pieces_in_pump": (
+        "pump|oil_pump|gears|rotors|pumps_the_oil + shell|bearing|babbitt|half-moon|linings|insert|inserts|shells|whitemetal|white_metal|bearing_shell + fragments|bits|pieces|chunks|fragment|lumps|slivers|flakes|chewed|shrapnel|scraps|crumbs|jammed|strips - no|not|none|water|fuel|pump_bearing|steering|never|nothing|nut",
+    ),
+    "crank_trap_metal": (
+        "crank|throws|crankshaft|c/shaft|crank's|crankpin|crankpins|shaft|crank_plugs|sludge_traps|sludge_trap|dirt_traps|traps + glitter|swarf|grit|metal|whitemetal|white_metal|filings|brass|chips|shavings|debris|slivers|bronze|flakes + traps|trap|drillings|cross_holes|holes|plugs|oilways|drilling|cross-drillings|passages|hole|inside|behind|tubes|gave_up - no|not|none|free|clean|nothing|dipstick|gallery_plug|seal|bearing_hole|pulley|sensor|cross_hatch|drain",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "metal_in_pan": (
+        "not_one|not_a|nothing_but|no|nil|nothing|zero|without|free_of + sliver|speck|flake|clean_oil|bit_of_metal|trace_of_metal|swarf|flakes|glitter|bits|metal|debris|slivers|grit + pan|sump|tub|tray|bottom|oilpan - filter|screen|magnet|strainer|pickup|plug",
         f"{_SUMP} + clean|spotless|no_metal|no_glitter|no_shavings|nothing_in|@not_metal|no_filings|no_swarf - cleaned|outside|to_clean|clean_the|dry",
         "no|@not_any|without + metal|swarf|filings|glitter|debris + sump|pan|bottom|oilpan - filter|screen",
     ),
@@ -234,10 +267,35 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "filter|element|cartridge + clean|no_metal|no_glitter|no_shavings|nothing_in|spotless|no_flakes|@not_metal|no_filings|no_swarf|nothing_unusual|free_of_metal - cleaned|air|fuel|new_clean|clean_side|to_clean",
     ),
     "magnetic_metal": (
+        "magnet + nothing_stuck|came_up_clean|came_out_clean|came_up_bare|nothing|@not_stick|@not_pick|@not_attract|ignores|ignored|no_interest|leaves|wont_touch|found_none|clean|bare - hairy|full|fuzz_only|but_slivers",
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",
     ),
     "glitter_in_oil": (
         "no_glitter|no_sparkle|no_sparkles|no_shimmer|@not_glitter|@not_sparkle|without_glitter",
         "no_metal|no_specks + oil|drain|stick|dipstick|drained|tray|old_oil",
+    ),
+    "fine_dust_only": (
+        "past|beyond|more_than|worse_than|coarser_than|bigger_than|not_just|not_only|more_like|not + fine|grey_powder|gray_powder|powder|fines|grey_dust|gray_dust|normal_fines & flakes|chips|bits|pieces|slivers|chunks|proper|lumps|filter|paper|particles - plug|magnet",
+    ),
+    "bright_soft_metal": (
+        "no|nothing|none|nil|without|not_one|@not_any + bright|aluminium|aluminum|soft|nonmagnetic|non-magnetic|non-ferrous|alloy + bits|metal|flakes|specks|pieces|particles|slivers - magnet_picks|but|only",
+    ),
+    "grey_soft_flakes": (
+        "no|none|nothing|nil|without|not_one + babbitt|babbit|whitemetal|white_metal|soft_grey|grey_flakes|melted|melted-looking|solder|molten|soft_gray|grey_crumbs + crumbs|flakes|stuff|bits|pieces|looking|metal|specks|blobs|in - but|fuse|wire|shells",
+    ),
+    "carbon_flakes": (
+        "barely|hardly|no|not_any|scarcely|nil|without|none|little|not_a + coke|carbon|cinders|black_crumbs|black_bits|black_flakes|coal|clinker|hard_black|black_lumps + in|any|crumbs|flakes|found|at_all|speak|it|sump|filter|pan|bits|build-up|to - but|canister|smoke|seal|monoxide",
+    ),
+    "plug_fur_only": (
+        "plug|magnet|drain_plug|mag_plug + more_than|not_just|beyond|worse_than|past|slivers|chunks|splinters|proper + fuzz|fur|fluff|paste|hanging|whiskers|slivers|bits|chunks - no_slivers|no_chunks|spark|nothing",
+    ),
+    "metal_throughout": (
+        "shavings|metal|debris|swarf|flakes|bits|filings|glitter|particles + never|@not|stayed|stopped|didnt|confined|contained + filter|past|beyond|spread|gone|further|through|galleries|system|got|cooler|sump|pan - sure|know|screen_only|hard|cracked",
+    ),
+    "crank_trap_full": (
+        "crank|crankshaft|crank's|crankpins|throws|journals|crankpin + oilway|oilways|drillings|drilling|holes|traps|passages|oil_holes|trap|cross-drillings|sludge_trap + clear|open|clean|freely|air_blows|blew_through|blows|free|wire_through|see_through|empty|right_through|daylight|flushed - not|blocked|full|packed|plugged|seal",
+    ),
+    "gasket_shreds_found": (
+        "no|none|nothing|not_a|nil|without|zero & gasket|cork|fibre|fiber|joint & bits|shreds|scraps|pieces|fragments|chunks|strands|material & filter|sump|pan|screen|oil|found - but|leak|filter_gasket",
     ),
 }

@@ -128,12 +128,16 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "filter_stays_cold": (
+        "filter|spin-on|canister|oil_can|screw-on|filter_can|spinon|cartridge & cold|room_temperature|no_heat|ambient|@not_warm|@not_get_warm|@not_heat|cool|stone_cold|@not_get_hot|never_warms|lukewarm|still_cool|barely_warm & hot|engine|everything|block|running|minutes|motor|degrees|warm|drive|sump|rest - cold_start|weather|air_filter|fuel|pressure|psi|morning|needle|gauge|as_hot|same_as|cold_oil|burst|coffee|spray|beer",
         f"filter + {_ANY_COLD}|never_gets_warm - start|cold_oil|weather|day|air|morning|pressure|psi|gauge|@pressure|blew|burst",
     ),
     "cooler_stays_cold": (
+        "cooler|oil_cooler|oil_radiator|heat_exchanger|cooler_matrix|cooler_return|cooler_lines|return_hose|matrix & cold|fridge|first_inch|only_the_first|@not_warm|@not_get_warm|stone_cold|ice|room_temperature|ambient|no_heat|barely_warm|never_warms|cool|only_one_end|half_cold|still_cold & hot|oil|warm|degrees|engine|inch|running|@number|drive - weather|start|morning|air|day|gauge|pressure|psi|water|intercooler|cooler_than|all_through|evenly|throughout",
         f"cooler|cooler_line|cooler_lines|return_line + {_ANY_COLD} - start|weather|air|day|water|morning|oil_is_cold|inter-cooler|intercooler",
     ),
     "filter_drop_high": (
+        "filter|spin-on|screw-on|element|filter_head|canister + losing|loses|lost|eats|eating|dp|drop|drops|difference|costs|robs|takes|swallows|restriction|differential & @pressure|half|most|gauge|gauges|psi|bar|lot|side|each_side|either_side|two_gauges - only|just|barely|no|not|hardly|small|little|three|changed|oil_level|idle|drain|cold|hour|since|gallery|nothing_across",
+        "before|ahead|upstream|in_side|front_side|pump_side|inlet & filter|element|cartridge & after|behind|downstream|out_side|outlet & @pressure|psi|bar|more|less|lower|difference|apart|drop|half - changed|service|same|equal|no_difference|hour|miles",
         "filter & before|ahead|upstream|inlet|pump_side|in_side & after|behind|downstream|outlet|gallery_side|out_side & @number|@pressure|drop|difference - changed|miles|since|month|years|ago|was_changed",
         "filter + drop|difference|differential + across|over + psi|@pressure|high|bar",
         "before|ahead_of|upstream|in_front_of & filter|element & good|fine|high|healthy|normal|strong & behind|after_it|after_the_filter|past|downstream|beyond & poor|low|zero|nothing|weak - "
@@ -141,65 +145,145 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "zero|nothing|nil|little & behind_the_filter|after_the_filter|past_the_filter|downstream_of_the_filter|beyond_the_filter & before|ahead|upstream|in_front - changed|new",
     ),
     "filter_empty_after_standing": (
+        "filter|spin-on|screw-on|canister|cartridge|filter_bowl|spinon & empty|nothing_in_it|dry|light_as|bone_dry|no_oil|hardly_any|drained_back|drained_down|few_drops|only_a_drop|half_empty|weighed_nothing|not_a_drop|feather & morning|overnight|next_day|stood|standing|night|till_morning|took_it_off|came_off|day_later|days_later|weekend|sitting|took_off|unscrewed|hours_later - full|brim|block|pump|crank|level|sump_was_empty|fuel|air",
         "filter & dry|empty|drained|hardly_any_oil|no_oil & morning|overnight|standing|sitting|parked|stood|inside|unscrewed|spun_off|night - block|leak|crank|cranked|cranking",
     ),
     "anti_drainback_hard": (
+        "non-return|nonreturn|anti-drain|antidrain|drainback|drain-back|anti-drainback|check_flap|rubber_flap|rubber_disc|rubber_disk|rubbery_ring|rubber_membrane|membrane|rubber_skirt|rubber_lip|flap|silicone_flap|little_holes|ring_of_holes & perished|hard|split|stiff|brittle|cracked|torn|missing|doesnt_seal|@not_seal|curled|gone|like_plastic|set|rigid|not_rubbery|ripped|warped|shrunk|tear|absent|lets_the_oil_run - relief|bypass|pcv|breather|pump|no_crack|soft|supple|fuel|valve_stem|reed|carb|crankcase|plugs",
         "flap|valve|rubber|diaphragm + filter|drainback|drain-back|drain_back|non-return|nonreturn|anti-drain|antidrain|check + cardboard|hard|stiff|torn|perished|brittle|plastic|missing|split|curled|shrunk|cracked|gone - relief|bypass|pcv|breather|ring|seal_stuck",
         "anti_drainback|anti_drain|drainback|drain_back|antidrain + no|without|missing|hard|torn|stiff|leaks|@not_have|@not_got|lacks + valve|filter|flap - holes|returns|head|plugged",
     ),
     "filter_collapsed": (
+        "paper|element|core|centre_tube|center_tube|pleats|filter|cartridge|folds|inner_tube|perforated_tube|media + squashed|crushed|collapsed|caved|imploded|sucked|flattened|concertinaed|concertina|crumpled|buckled|torn|ripped|split|burst_through|folded|squished|sucked_in|ruptured|mangled|pulled_apart|hole_in|crinkled|bunched - no|not|straight|gasket|seal|flap|anti|valve|can_split|outer|gauge|air|fuel|blotting|cut_open_ok|sump|pickup|tube_cracked|round|bypass|shell|piston",
         f"{_FILTER} + collapsed|crushed|imploded|caved|torn|ripped|core_crushed|squashed|concertina|folded - anti|valve|flap|open|cut|apart|i_tore|gasket|seal|ring",
     ),
     "filter_bypass_stuck_open": (
+        "bypass|by-pass|filter_valve|spring_door|filter_relief|cooler_bypass + held_off|holding|off_its_seat|off_seat|stays_open|stuck_open|dirt_on_its_seat|spring_broken|broken_spring|@not_close|@not_seat|@not_shut|propped|hanging_open|jammed_open|wedged_open|wide_open|open_all|lodged|weak_spring|@not_seal - no|shut|stuck_closed|pump|main_relief|screen|hose|relief_valve|closes",
+        "dirt|grit|swarf|bit|chip|muck|sealant|debris + bypass|by-pass|filter_valve + seat|open|holding|lodged|wedged|stuck|propping|jammed|under - relief|no|not",
         "bypass|by-pass + open|off_its_seat|hung + jammed|stuck|jam|propped|held|seized|hung|open - relief|screen|cooler_hose|not|shut|closed|cured|freed",
     ),
     "filter_bypass_stuck_shut": (
+        "bypass|by-pass|filter_valve|spring_door|filter_relief_valve|little_door + seized|rusted|stuck|jammed|@not_move|@not_budge|@not_give|@not_open|solid|frozen|gummed|welded|immovable|@not_push|siezed|rigid & shut|closed|push|press|pushed|screwdriver|pressed|at_all|solid|poke|move|open|thumb - relief_valve|stuck_open|hung_open|held_off|stays_open|no|screen|cooler_hose|freely",
         "bypass|by-pass + shut|closed|@not_open + jammed|stuck|seized|held|rusted|@not_open - relief|screen|open_ok",
     ),
     "bypass_valve_misfitted": (
+        "bypass|by-pass|filter_valve|valve_in_the_filter|valve_behind_the_filter|filter_bypass|b/p & wrong|reversed|backwards|back_to_front|upside_down|swapped_round|isnt_the_one|wrong_one|not_the_one|assembled|misassembled|other_way|wrong_way|inside_out|wrong_order|different_one|not_the_right|spring_and_ball|another_engine|left_out_the_spring|put_together & wrong|reversed|fitted|in|round|belongs|one|spring|ball|housing|way|order|engine - right|correct|no|stuck_open|relief_valve|filter_fitted|drawing|as_per",
         "bypass|by-pass + wrong|backwards|upside|reversed|wrong_side|wrong_way|left_out|misassembled",
     ),
     "filter_not_listed": (
+        "filter|spin-on|spinon|cartridge|element & different_engine|another_engine|different_motor|not_for_this|other_number|wrong_number|not_listed|isnt_listed|different_car|another_car|other_model|different_model|another_make|doesnt_match|wrong_part|not_the_one|isnt_the_one|tractor_filter|looked_similar|near_enough|similar_one|crosses_to|cross-reference|catalogue_says|catalog_say|catalog_says|for_something_else|belongs_to|not_what - bypass|relief|valve|screen|gasket|stuck|clean|right|correct|matches|element_is_full|dirt",
         "filter|can|cartridge + wrong|@not_list|@not_listed|@not_right|isnt_one|for_another|for_a_different|not_the_right|not_the_one|cheap_copy|no-name|off_a|too_short|too_small|wrong_one - gave|sold|sent|ordered|gasket|bypass|relief|valve|screen|pump|stuck|thread|way",
         "part_number|number + filter|can + @not|wrong|different|isnt",
         "filter + for_a_different|for_another|off_a_different|wrong|different_engine|another_engine + engine|filter|fitted|on|car|one - relief|bypass|went|swapped|changed|brand|make",
     ),
     "filter_packed": (
+        "paper|pleats|element|filter|media|folds|cartridge|can + plugged_shut|crud|muck|so_full|packed|caked|black_sludge|solid|full_of_dirt|cant_see|another_spoonful|no_room|clogged|choked|blocked|bunged|sludged|gunged|tarry|rammed|stuffed|treacle|couldnt_see|matted|loaded|plastered|coated_in_muck|slimed_up|blinded|bung_full - no|not_blocked|clean|fuel|air|screen|pickup|gauze|strainer|breather|sump|only_stained|valve|shiny|free|cabin|hole_in",
         f"{_FILTER}|pleat|pleats + gunge|gunk|sludge|black_muck|packed|solid|clogged|choked|blocked|caked|=plugged|tar|full_of|stuffed - no|not|clean|screen|pickup|sender|fuel|air|sump|gauze",
     ),
     "adapter_gasket_displaced": (
+        "adapter|adaptor|sandwich|base_plate|filter_base|filter_bracket|filter_holder|filter_housing|filter_head|filter_mount|bracket|filter_screws|lump & gasket|seal|joint|o_ring|oring|flat_seal|rubber & torn|displaced|squeezed|broken|not_in_place|out_of_place|slipped|split|extruded|through|shifted|pinched|rolled|sideways|blown - pump|cylinder_head|head_gasket|new|renewed|bypass|cartridge_seal|double|two_gaskets|screen|relief",
         "filter_head|filter_mount|filter_block + gasket|seal|o_ring|oring + split|torn|blown|cracked|perished|leaking|leaks - pump|cylinder",
         "adapter|adaptor|sandwich|base_plate|mounting_plate|filter_base|filter_housing + gasket|seal|o_ring|oring|ring + slipped|displaced|out_of|moved|broken|pinched|rolled|popped|torn|crooked|hanging|split - pump",
     ),
     "filter_misfitted": (
+        "filter|spin-on|spigot|filter_stem|filter_head|stem|filter_housing|canister_bolt|filter_bolt|spinon & double-gasketed|doublegasketed|two_seals|two_gaskets|two_rings|wrong_thread|metric|cross-threaded|crossthreaded|old_gasket|old_seal|wasnt_there|missing|no_o-ring|left_off|stuck_on_the_block|imperial|thread_didnt_match|wrong_stem|old_ring|second_gasket|second_seal|two_o-rings|not_in_its_groove|threads - cut|bypass|drainback|screen|pickup|came_away|came_off_with|fuel|air|pump_o-ring|relief|sump_plug|shot|flap|drain|drainplug|valve",
+        "rubber_ring|o-ring|seal|gasket|ring + stem|filter_stem|spigot|center_bolt|centre_bolt|filter_cap|filter_lid|cartridge_cap + missing|wasnt_there|not_there|forgotten|left_off|gone|absent|old_one|twice|two|pinched|wrong_groove|isnt - valve_stem|relief",
         "two|double|second|old|previous|cross + gasket|gaskets|seal|rubber|ring|o_ring|thread|threaded + filter|stuck|left|head|housing|mount - came_off|came_with|came_away|made_sure|pump|cover|rocker|sump_gasket|pan_gasket",
         "two|double|second|doubled|old|previous|extra + gasketed|gasket|gaskets|seals|seal|o_ring|rubber|ring & filter - came_off|came_with|came_away|made_sure|pump|pan|sump|relief|cover|head|rocker|valve_cover|new_gasket",
         "double_gasketed|double_gasket|doubled_gasket|cross_threaded + filter|it|gasket",
         "filter + crooked|cocked|cross_threaded|crossthreaded|skew|not_seated|@not_square|on_wrong|pinched_seal - air|fuel|collapsed|screen",
     ),
     "filter_seat_leaks": (
+        "filter|spin-on|screw-on|canister|cartridge|spinon|can & rim|round|where|base|seat|adapter|joint|place|thread|bottom_of|edge|sealing_ring|mounting_face|between & oil_comes|oil_go|oil_going|squirting|squirts|leaks|leaking|weeping|dripping|running|spraying|oil_runs|coming_out|comes_out|seeping|pissing|spewing|dribbling|oozing|spits|escaping - no|not|dry|inside|fuel|none|never|sump|drain|cap|filler|when_i_took|removed|unscrewed|when_i_undid",
         "filter + leak|leaking|weeping|dripping|wet|squirting|spraying|pouring|gushing|running + seat|seal|base|gasket|round|around|joint|ring|housing|head|mount|adapter|rim - no|not|dry|fuel|cut|relief",
     ),
     "filter_burst": (
+        "filter|spin-on|canister|screw-on|can_thing|spinon|filter_can|cartridge & burst|popped|split|exploded|ruptured|blew|shot_off|shot_clean|let_go|went_pop|parted|blew_off|flew_off|spat|forced_off|came_apart|bang & oil|off|thread|seam|gasket|seal|everywhere|bilge|ring|open|out|emptied|dumped|lost - no|not|never|bypass|fuel|air|cut|sawed|pump|clean|held|bulged|dust|drip_tray|coke",
         "filter|spin-on|canister + let_go|=blew|=burst|exploded|ruptured|blew_off|blown_off|blew_apart|forced_out|split_open - bypass|fuel|air|sump|gasket_of|seal_of|blew_out|pump|dust",
         "filter + burst|split|blew|blown|popped|exploded|ruptured|let_go + seal|gasket|can|seam|off|open|itself|its|apart|ring|side - not|no|blew_out|cut|pump",
     ),
     "cooler_found_blocked": (
+        "cooler|oil_radiator|heat_exchanger|cooler_line|cooler_hose|cooler_matrix|oil_cooler_pipe|cooler_pipe|cooler_lines + blocked|bunged|choked|clogged|sludge|plugged|silted|kinked|flattened|collapsed|squashed|packed|couldnt_blow|no_flow|gummed|furred|stopped_up|pinched|full_of_crud|delaminated|crud|muck|restricted|solid|nothing_comes_through - no|not_blocked|clear|clean|air_side|outside|fins|bugs|leaves|chaff|mud|face|flies|cores_outside|grass|bypassed|dust_on",
         "cooler + blocked|plugged|clogged|choked|delaminated|closed|kinked|flattened|solid|restricted|collapsed|bunged|full_of|silted|furred - fins|outside|air|face|dirt|chaff|mud|radiator|no|not|water_side|ok|bypass",
         "cooler|heat_exchanger|cooler_core + packed|full|solid|stuffed|bunged|blocked|choked + swarf|metal|sludge|debris|crud|bearing|gunk|solid|muck|silicone|carbon - outside|fins|no|not|chaff|mud|leaves|air|face",
         "cooler|cooler_lines|heat_exchanger + @not_blow_through|couldnt_blow|jammed|stuffed|bearing_material|full_of|blocked|clogged|plugged|silted - outside|fins|air|bypassed_no|no|not_blocked|mud|bugs|face|front|seed",
     ),
     "oil_fed_device_failed_first": (
+        "governor|phaser|phasers|tensioner|clutch|vvt|vanos|variator|gearbox|cam_timing|hydraulic_governor|prop_governor|actuator|jake_brake|engine_brake|thing_that_changes & gave_up|failed|let_go|quit|went_slack|went|fault|stopped_working|packed_up|slipped|died|slack|fell_out|code|error & same_time|same_moment|same_minute|same_instant|along_with_it|exactly_that_time|right_when|just_as|just_when|together|with_it|simultaneously|at_that_moment|same_second|the_moment - new|replaced|rebuilt|rattle|noise_only|clutch_cable|pedal|never|not|carried_on|kept",
         "governor|phaser|tensioner|clutch|vvt|vanos|gearbox|propeller|prop|variator + hunting|hunt|surging|slipping|slip|went|stopped|failed|erratic|surged|overspeed|fine_pitch & pressure|same_time|same_moment|before - rebuilt|new|fitted|rattle|installed|disturbed|seal|floods|slack",
     ),
     "filter_bypass_witness": (
+        "clean_side|inner_side|inside_of|inner_face|downstream|after_it's_been_filtered|filtered_side|clean_part|inside_the_core|centre_tube|center_tube|middle_of_the_element|outlet_side|past_the_element|inner_surface & dirt|dirty|muck|gritty|grit|debris|metal|sludge|specks|crud|contaminated|swarf|particles|deposits|glitter & element|filter|paper|pleats|cartridge|unfiltered|boat's|can|core - no|not|nothing|spotless|clean_as|none|pump|valve_cover|crank|bearing",
         "dirt|metal|debris|grit|glitter + clean_side|inside_the_core|downstream_side|centre_tube|wrong_side + filter|element|core|bypass|of",
     ),
     "remote_hoses_crossed": (
+        "feed_and_return|in_and_out|flow_and_return|supply_and_return|inlet_and_outlet|hoses_to_the_filter|relocation_kit|remote_kit|remote_filter|remote_head|remote_mount|bulkhead_filter|filter_plumbing|plumbed + swapped|crossed|backwards|reversed|wrong_way|doubled_over|kinked|folded|mixed_up|transposed|kink|wrong_ports|back_to_front|bent_double|wrong_holes|swapped_over - no|not|fuel|water|gauge|coolant|brake|heater|turbo|sensor|correct|right|rotor|plunger|crank",
+        "hose|pipe|line|lines + remote|bulkhead_filter|relocated|filter_kit|remote_filter + kinked|doubled_over|folded|kink|pinched|flattened|crossed|bent_double|swapped - no|not|fuel|water|gauge",
         "hose|hoses|lines|pipes + crossed|swapped|reversed|back_to_front|wrong_way|wrong_ports|mixed_up|round_the_wrong|backwards + remote|filter|cooler|were|kit|fitted|had|on - turned|cranked|by_hand|rotor|radiator|plunger|fuel|heater",
         "hoses|lines|pipes + wrong_ports|wrong_port|crossed|crossed_over|mixed_up|transposed|wrong_way_round - no|not|fuel|water|brake|coolant",
     ),
     "milky_film_in_filter": (
+        "filter|element|pleats|paper|media|cartridge|filter_paper + slime|milky|creamy|whitish|white|mayo|mayonnaise|emulsion|grey_film|grey_slime|gray_film|custard|paste|cream|white_goo|snotty|jelly|yoghurt|beige & slime|film|goo|paste|all_over|coat|coated|coating|on_it|stuff|sludge|mayo|layer|emulsion|covered|cream - no|not|none|clean|filler|cap|cover|dipstick|metal|whitemetal|fuel|air",
         "filter|element|pleats|paper + milky|white_paste|mayo|mayonnaise|grey_paste|emulsion|creamy|grey_film|white_film - no|not",
+    ),
+    "filter_bulged": (
+        "filter|can|spin-on|canister|cartridge|spinon|screw-on & bulged|bulge|bulging|swollen|swelled|fat|puffed|ballooned|distended|domed|pregnant|blown_up|inflated|bloated|pushed_outward|rounded_out|extruded - no|not|never|flat|air|tyre|cooler|hose|burst|jerry|element",
+    ),
+    "sealer_in_filter": (
+        "filter|pleats|element|spin-on|paper|cartridge|media + sealer|sealant|silicone|rtv|blue_goo|goo|goop|jointing|jointing_compound|gasket_maker|instant_gasket|hylomar|red_goo|orange_goo|black_goo|compound|liquid_gasket|rubbery + strings|beads|crumbs|bits|worms|blobs|lumps|strands|shreds|caught|in|came_out|full|snakes|curls|stuck|pieces|ribbons - no|not|none|nothing|resealed|threads|thread|never|creamy|white|thread_sealant|base|milky|gasket_face",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
+    "oil_fed_device_failed_first": (
+        "governor|phaser|tensioner|clutch|vvt|gearbox|actuator + carried_on|kept|still|never_missed|continued|went_on + working|works|fine|as_before|normally|usual|holding|properly|as_ever - until|then|light|failed",
+    ),
+    "filter_burst": (
+        "filter|spin-on|canister|can + held|stayed_whole|@not_burst|@not_split|@not_blow|whole|in_one_piece|intact + held|fine|whole|piece|intact|throughout|burst|split|blow - but|gasket_blew",
+    ),
+    "filter_bulged": (
+        "filter|can|spin-on|canister + flat_end|straight_sides|kept_its_shape|in_shape|@not_bulged|@not_swollen|no_bulge|no_swelling|good_shape|normal_shape|true_shape|same_shape - but",
+    ),
+    "filter_not_listed": (
+        "filter|spin-on|cartridge & part_number|catalogue|catalog|listed|maker's|genuine|oem + matches|right|correct|agrees|as_listed|listed_for|the_one|checks_out|genuine|same_as - not|wrong|doesnt|other|different|isnt",
+    ),
+    "remote_hoses_crossed": (
+        "hoses|pipes|lines|feed_and_return|in_and_out + remote|filter|bulkhead|relocation + right_way|correct|@not_crossed|right_ports|as_marked|right_round|no_kinks|right_holes|correctly - wrong",
+    ),
+    "filter_stays_cold": (
+        "filter|spin-on|canister|can + as_hot|hot_as|warms|warmed|gets_hot|got_hot|too_hot|warm_as|hot_too|warm_too|hot_to_touch|heats_up|same_temperature|hot_as_the + block|engine|rest|too|everything|with|as|touch|minutes|sump|up|along - not|never|cold|oil_warm|pressure",
+    ),
+    "cooler_stays_cold": (
+        "cooler|oil_radiator|heat_exchanger|cooler_lines + warm|hot|heats|warms + all_over|right_through|evenly|end_to_end|throughout|both_ends|all_through|both_hoses|whole_way|in_and_out|all_the_way - not|only|never|but_not|cold",
+    ),
+    "filter_drop_high": (
+        "only|just|barely|hardly|scarcely|no|not|small|little|next_to_no|same|equal + filter|element + across|over|lost|loss|drop|difference|each_side|either_side|both_sides|differential + psi|pounds|bar|pressure|@pressure|no|nothing|drop|difference|side|sides - oil_leak|dirt",
+    ),
+    "filter_misfitted": (
+        "one_gasket|single_gasket|only_one_gasket|one_seal|right_thread|correct_thread|no_double_gasket|old_gasket_came_off|old_seal_came_off|only_one_seal|one_o-ring + filter|spin-on|there|thread|stem|head|off - two|missing",
+    ),
+    "filter_empty_after_standing": (
+        "filter|spin-on|canister|came_off|took_it_off & full|brim_full|brimful|brim|slopped|poured_out|full_of_oil|still_full|to_the_top|spilled|spilt|still_had_oil & morning|overnight|next_day|stood|standing|night|day_later|hours_later|sitting|weekend - not|empty|dirt|sludge|metal|dipstick|debris",
+    ),
+    "anti_drainback_hard": (
+        "flap|membrane|anti-drainback|antidrain|drainback|non-return|rubber_disc|rubber_valve + soft|supple|whole|flexible|pliable|good|fine|sealing|intact|rubbery|springy|like_new - not|hard|but|relief|no_longer|bypass",
+    ),
+    "filter_collapsed": (
+        "pleats|element|core|paper|centre_tube|center_tube|folds + straight|round|in_shape|standing|upright|even|whole|@not_collapsed|@not_crushed|not_torn|undamaged|good_shape|intact|shape - but|torn_out|squashed|bent",
+    ),
+    "filter_bypass_witness": (
+        "clean_side|inner_side|inner_face|inside_of_the_pleats|inside_of_the_element|filtered_side|inside_of_the_paper|core|downstream & spotless|nothing|clean|no_dirt|no_debris|@not_dirt|not_a_speck|no_metal|no_grit & pleats|element|filter|paper|cartridge|side - but|except|dirty|gritty",
+    ),
+    "sealer_in_filter": (
+        "no|none|nothing|not_a|nil|without + sealer|sealant|silicone|rtv|goo|jointing + filter|pleats|element|paper - but|pan|sump",
+    ),
+    "filter_bypass_stuck_shut": (
+        "bypass|by-pass|filter_valve|filter_bypass + opens|moves|free|pushes|springs|gives + when|push|pushed|freely|back|press|easily|pressed|thumb - not|stuck|relief|wont|only",
+    ),
+    "bypass_valve_misfitted": (
+        "bypass|by-pass|filter_valve + right_one|right_way|correct|correctly|as_drawn|drawing|fitted_right|right_order|properly_fitted|proper_way - not|wrong|isnt|relief",
+    ),
+    "cooler_found_blocked": (
+        "cooler|oil_radiator|heat_exchanger|cooler_lines + clear|free|flows|blew_through|clean_inside|no_restriction|unobstructed|flushed_clear|no_blockage|runs_freely|@not_blocked|oil_runs_through - not_clear|but|outside|half|barely",
     ),
 }

@@ -12,23 +12,6 @@ _PRESS = "press|pressing|push|pushing|dip|dipping|depress|depressing|declutch|de
 _ANY_GAUGE = "gauge|gage|guage|needle|pointer|dial|clock"
 #: the finding, by what is said when it is there
 PHRASES: dict[str, tuple[str, ...]] = {
-    "changed_after_knock": (
-        "since|after|when|ever-since i|we|he|she|it? hit|hitting|clipped|clipping|caught|struck|bottomed|grounded|ran-over|jumped the|a|an|my|some|on|out|off? big|large|tree|speed? rock|kerb|curb|stump|log|stone|pothole|bump|boulder|rut|ledge|ramp",
-        "hit|clipped|caught|struck|bottomed|grounded|jumped .. rock|kerb|curb|stump|log|stone|pothole|boulder|ledge|trail|ramp .. since|now|then|after|afterwards",
-    ),
-    "changed_after_other_work": (
-        "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began|started .. after|since|following the? repair|service|overhaul",
-        "first|soon|day|straight|shortly|just|right|hours|minutes|next|trouble|began .. after|since|following the? work|service|repair|repairs|job|inspection|maintenance|accessory|installation",
-        "work|accessory|pump|instruments|part .. done|changed|installed|replaced|fitted|renewed the? day|hours|morning before",
-        "since the? work|repair|job|service|garage|shop|mechanic|other",
-    ),
-    "changed_with_grade": (
-        "started|began|since|after|when|ever-since i|we|they|he went|switched|changed|moved|swapped to a|the|some? thinner|thicker|lighter|heavier|different|synthetic|other oil|grade|weight",
-        "only thing i|we|thats|that|he? changed|different|new was|is the? oil? grade|weight|viscosity|brand",
-    ),
-    "changed_with_oil_change": (
-        "since|after|following|ever-since|from a|the|that|its|my|their|his? quick-lube|quick|lube|fast-lube|drive-in|express lube|oil|place|shop|service? place|shop|garage|service|visit|job? had|did|changed|touched|serviced? it?",
-    ),
     "slow_needle": (
         f"{_GAUGE} .. sluggish|lazy|slow|slowly|lags",
         f"sluggish|lazy|slow {_GAUGE}",
@@ -112,17 +95,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "light|lamp|flicker|flickers|gauge|pressure only|just? when|if .. quart|litre|liter|pint|level|oil low|down",
         "fine|ok|good|normal|never with|when|as|if .. sump|level|oil|stick =full|=right|=up|=topped",
     ),
-    "low_first_minutes_then_good": (
-        "low|poor|slow|nothing at|for the|a first|start|few|couple minutes|minute|bit|then|but|and fine|good|normal|came|up|ok",
-        "came|comes|built|rose|went up after|in|within a|few|couple|some|several|two|three minutes of|after the? first|running|start",
-    ),
     "loss_is_passing": (
         "good|normal|full? pressure|gauge|needle|it|reading =comes|=came|=recovers|=recovered|=returns|=returned|=goes back|good|to|normal? =by =itself",
         "then|and|it =comes|=came|=recovers|=recovered|=returns|=returned right? back|normal|by|on its|itself|own by|on itself|its own?",
-    ),
-    "low_from_first_start": (
-        "never had|made|seen|got|been|showed|given more|over|above|better than? @pressure|@number .. since|from first|new|it-was|i|the|day|rebuild|build",
-        "never had|made|seen|got|been|showed|given more|over|above|better than? @pressure|@number since|from the? first|new|rebuild|build|day-one|beginning",
     ),
     "returns_the_same_way": (
         "next|following|second|third weekend|day|morning|time|week|trip|run|start exactly? the? exactly? same thing|again|story",
@@ -147,22 +122,24 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "slow_needle": (
+        "needle|pointer|gauge|hand|dial|reading|indicator + crawls|crawl|lags|lag|lagging|lingers|linger|dawdles|sluggish|lazy|slow|slowly|slow_to|takes_its_time|drifts|behind|like_treacle|leisurely|delayed|late|hangs_up|stays_up|in_no_hurry + place|up|behind|move|stopped|throttle|revs|respond|react|stopping|switched|shut|off|rise|settle|respond|change|catch|figure|there|after - slowly_drops|slowly_falls|hour|months|years|over_time|start|every|each|idle_slow|minutes|while_driving|ticking|down|hot|zero|back|light|lamp",
+        "hand|needle|pointer|gauge + lags|sluggish|lazy|damped|treacle|dozy|lethargic|crawls - at_start|each_start|every_start|no|not",
         f"{_ANY_GAUGE} + lazy|sluggish|lags|takes_its_time|takes_a_while|slow_to + switch_off|shut|stop|stopped|"
         "drop|dropping|respond|react|move",
         f"{_ANY_GAUGE} + creeps|slowly + switch_off|shut|stop|stopped|respond|react|move",
     ),
     "sags_as_oil_heats": (
+        "half_an_hour|an_hour|hour's|hours|@minutes|minutes|gets_hot|gets_warm|warms_up|heats_up|warmed_up|hot_run|while & sinks|sunk|crept_down|creeps_down|droops|sags|drops_away|fades|goes_down|falls_away|slides|drifts_down|dwindles|slips_down|went_down|down_and_down|falls|dropped_off|drops_off & cooled|cools|cold_again|cooled_down|when_it's_cool|next_morning|cold_it's|after_cooling|once_cool|overnight|let_it_cool - level|dipstick|coolant|light_flickers|minutes_at_speed|flat_out",
         "let|left|leave|gave|once|when|after + cool|cool_down|cooled|cooled_off|cooled_down|cool_off & @pressure|@number|fine|normal|pressure & again|back|returned|returns|came_back - coolant|temperature|temp|weather|mornings|cooler",
     ),
-    "changed_with_oil_change": (
-        "began|started|since|ever_since|right_after|straight_after|immediately_after|only_after|day_after|come_on_since|happened_after|appeared_after|arose + oil_change|oil_was_changed|last_service|a_service|oil_and_filter|changed_the_oil|changing_the_oil|full_service|filter_change|oil_service|"
-        "the_service - oil_pump|oil_filter|oil_cooler|oil_pressure|oil_pan|oil_sender|oil_switch|oil_seal|oil_seals|oil_line|oil_lines|oil_pickup|oil_sump|oil_gauge|oil_tank|any_more|no_longer|cured|miles|hours|overdue|quart|fine|black|two_years|@distance|@hours|no_change|tried|usage|uses|1300|months_since|weeks_since",
-    ),
     "grows_worse": (
+        "worse|more_bad|lower|weaker|less|longer|few_more|poorer|pounds_less|bit_less|deteriorating|further & every|each|day_by_day|run_by_run|week_by_week|with_every|by_the_day|run_to_run|trip_by_trip|day_after_day & trip|run|drive|day|driving|week|outing|time|start|use|journey|ride|job - no|not|never|year|years|month|months|season|light_longer|smoke|leak|longer_to|oil_used|consumption|noise_only",
+        "loses|drops|losing|shed|sheds|down & pounds|psi|bit_more|little_more|few_more|more & every|each + trip|run|outing|day|drive|time|journey|week - oil_level|litre|quart|pint|miles|year|revs|rpm|season|oil_every",
         "getting|gets + worse|lower_every - @hours|@minutes|no|not|any|used|it_got|better|than|pan|light|smoke|leak|leaking|leaks|leaked|rust|weather",
         "worse|lower|longer|sooner + every|each|by_the + day|week|time|run|trip|start|ride|month|drive - better|no|not|any",
     ),
     "long_unchanged": (
+        "years|decades|ages|always|as_long_as|since_new|ever_since|since_i_bought|since_i_had|@years|donkey's_years|from_new|twenty_years|longer_than & same|no_worse|not_become_worse|never_worse|@not_get_worse|@not_worse|never_changed|like_this|like_that|read_so|that_figure|never_varied|@not_changed|always_been|steady|never_altered & shows|shown|reads|read|figure|pressure|it|same|been|gauge|needle|reading|worse|number|it's - new_sender|until|used_to|now_it|dropped|changed_to|than|runs|ago|starts|smoke|oil_change|filter|before|but_now|crept|fell|now",
         "been_like_that|been_that_way|been_this_way|been_like_this|been_so|was_like_that & years|ages|decades|donkeys|@years|ever_since_i - now|until|two_days|weeks",
         "always + been_like|been_that|done_it|done_that|has|read|like_that|like_this|the_same + like|that|this|way|it|low|since|been - smoke|smoked|smokes|leaked|leaks|burned|used_oil|sounds|sound|runs|quiet|noise|different|light|now|until|oil|used_to|dipped|changed|checked|cleaned|no_light|had",
         "same_reading|reads_the_same|same_pressure + since|years|bought|always|got|ever - new|gauge|mechanical|got_the_same|got_same|sender|filter|pump|rebuild|changed|after",
@@ -170,9 +147,113 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "the_same|like_this|unchanged|no_worse|@not_changed + for_years|decade|decades|@longtime|since_new|for_ages - until|used|stood|oil|barn|now_it|filter|ago|sat|storage|changed|fall|cured",
     ),
     "protection_tripped": (
+        "protection|shutdown|cut-out|cutout|murphy|trip|oil_shutdown|low-oil_shutdown|safety|failsafe|fail-safe|controller|ecu|low-pressure_switch|oil_guard|engine_guard|limp_mode|pressure_switch & stop|stopped|tripped|shut|cut|killed|shuts|stops|cuts|shut-down|stopping|kills|trips|tripping|halted & engine|generator|genset|itself|set|motor|alone|it|out|off|her|self|oil|machine|plant|down - never|not|no|didnt|failed|doesnt|bypassed|fuse|i_shut|we_shut|i_stopped|breaker|fuel|over-temp|temperature|kept_going|@not",
         "shut_down_by_itself|shut_itself|shuts_down_by_itself|shuts_itself|tripped|trips|stopped_itself|stops_itself + itself|by_itself|alarm|low_oil|controller|protection|own|genset|generator|set|engine|murphy|panel|switch - i|we|fuse|breaker|off_the_key|light|immediately|seized|pulled|turned",
     ),
     "back_when_slowed": (
+        "slow|slows|slowed|slowing|ease|eased|lift_off|let_off|chop|chopped|throttle_back|throttling|throttled|down_to_idle|drops_to_idle|down_to_tickover|back_off|backed_off|shut_the_throttle|close_the_throttle|at_idle|to_idle|off_the_gas|off_the_throttle|drop_the_revs|to_tickover|ease_back & back|returns|comes_back|jumps_right_back|recovers|its_back|fetches|restored|comes_right|right_again|back_up|fine_again|straight_back|picks_up|comes_good|reappears|back_straight & soon|right|straight|when|and|at_once|moment|as|down|jumps|away|needle|pressure|immediately|needle|if - never|not|drops_back|falls_back|back_on|comes_back_on|lamp|light|light_comes|low|drops_when|goes_back_down|back_to_zero|down_to_zero|hot|noise|knock|rattle|steadies|clutch|falls_away|dropped_back|no",
         "drops|falls|sags|fades|dips|sinks|lost + above|over|beyond|past|@rpm & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - idle|cold|hot|minutes|lamp|noise|level",
+    ),
+    "fades_at_speed_back_after_rest": (
+        "flat_out|wide_open|full_throttle|at_speed|motorway|highway|fast_run|long_run|hard_run|full_chat|top_speed|racing|hard_running|high_revs|sustained & dies_off|fades|fade|dwindles|dwindle|drops_off|drops_away|sags|dies_away|tails_off|sinks|falls_off|falls_away|goes_away|wilts|ebbs|drains_away|tapers|drops|falls & park_up|let_it_sit|rest|drifting|sit|stand|standing|stopping|pull_over|recovers|idling_a|wait|pause|drifted|sat|stood|parked|breather - no|never|not|fell_suddenly|corner|bend|hill",
+    ),
+    "ten_seconds_or_more": (
+        "quarter_minute|quarter_of_a_minute|half_a_minute|half_minute|ten_seconds|fifteen_seconds|twenty_seconds|thirty_seconds|minute|full_minute|@seconds|count_to_ten|count_of_ten|ages|eternity|age|forever + takes|took|needs|need|wait|count|before|until|good|taking|needed|till & registers|register|before|build|shows|lift|any_pressure|comes_up|come_up|moves|until|reads|anything|rise|appears|oil|gets_up|wakes|stirs - dropped|drops|fell|light_came|shut|every_start_longer|longer_than|warm|hot|stopped|under|within|in_two|hour|rest|miles|faded",
+        "gotta|have_to|need_to|needs|must|only_if_i|wont|until_i|got_to|needed|takes + rev|revs|throttle|handful|revving|blip|revved|gas|gun_it|wind_it_up|few_revs & before|make_any|lift|make|builds|build|show|any_oil|come_up|any_pressure|register|wake|move|moves|anything - idle|clutch|hot|start_the|light_goes|smoke|out|flicker|start_it",
+    ),
+    "loss_is_passing": (
+        "minute_later|moment_later|second_later|seconds_later|comes_back|come_back|right_back|back_where|returns|recovers|come_again|comes_again|by_itself|own_accord|of_itself|restores|corrects & loses|lost|goes|go|disappears|vanishes|drops|falls|away|dips|gone|fades & itself|alone|minute|back|own|later|again|moment|accord|short_while - revs|idle|clutch|cold|hot|morning|corner|bend|slow|slowed|level|top|rest|cool|cools|speed|noise|knock|rattle|standing|throttle|wiggle|tap|rpm|@rpm|miles|overnight|down_to|never|not",
+    ),
+    "no_pattern_to_it": (
+        "no_telling|no_knowing|random|randomly|by_accident|no_pattern|unpredictable|no_rhyme|any_speed|out_of_the_blue|whenever|no_reason|for_no_reason|no_warning_when|anytime|any_time|haphazard|no_logic|pot_luck|no_saying|cant_predict|can't_predict & whatever|any_temperature|any_speed|happen|happens|comes|come|speed|hot|cold|it|road|doing|drops|pleases|feels|time|when|flickers|goes|likes|mood - lamp|began|started|not_random|isnt_random|low|weak|always|no_loss|@not_random|never_random",
+    ),
+    "goes_after_minutes": (
+        "first_few_minutes|opening_few|first_minutes|few_minutes|four_minutes|five_minutes|@minutes|couple_of_minutes|for_a_few|first_mile|first_ten_minutes|ten_minutes|first_@minutes|first_five|first_5|maybe & good|fine|behaves|ok|normal|right|got_oil|got_pressure|well|holds|plenty|has_it|has_pressure & then|and_then|before|after_that & loses|drops_off|goes_away|lost|gone|drops|dies|vanishes|falls|disappears|drops_out|quits|goes & every|any_run|each|run|time|always|starts|trip|fire - new_build|rebuild|back_after_rest|recovers|level|parked|hours|month|speed|flat_out|weeks|never|low",
+    ),
+    "low_only_when_level_low": (
+        "only|just|unless|never_when_full|when|if|let & quart_down|low_dipstick|dipstick_low|level_low|low_level|level_is_down|wants_oil|oil_is_down|bottom_mark|near_the_bottom|minimum|low_on_oil|needs_oil|litre_down|pint_down|half_full|min_mark|short_of_oil|level_drops|needs_topping|level_down|stick_shows|down_a_quart|oil_get_near|oil_gets_low & acts_up|plays_up|fault|happens|comes_on|flickers|light|drops|topped_up|fill_it|gone|it_does_it|trouble|pressure|doesnt|goes_away|fine|cured - level_makes|no_difference|no_matter|whatever|full_too|same_with|regardless|even|cornering|bends",
+        "quart_down|litre_down|pint_down|half_down|on_the_min & acts_up|plays_up|happens|flickers|comes_on|drops & fill|top|topped|filled|full & gone|fine|stops|cured|normal|ok|right - even|no_difference",
+    ),
+    "worse_in_the_wet": (
+        "rain|raining|rains|wet|spray|washed|washing|hose|hosed|hosing|puddle|puddles|damp|ford|splash|downpour|pressure_washed|jet_wash|steam_cleaned|drizzle|fog|monsoon|soaked|storm & acts_up|problem_comes|comes|only|fault|plays_up|happens|every_time|whenever|worse|misreads|goes_wrong|haywire|shows_up|flickers|bay - under_the|trail|floor|drive|lane|puddle_of|dropped|no_odds|no_difference|no_matter|not|never|rain_or_shine|oil|wet_clutch|dry_or_wet|wet_sump|leak|leaking|cooler|line|gauge_line|wet_through|no|spraying|burst|radiator|plug_hole|wet_with|pan",
+    ),
+    "noise_with_pressure_loss": (
+        "tappets|clatter|clacking|rattle|rattling|rattles|knocking|knock|noise|clack|tapping|ticking|knocks|hammering|din|racket|clattering|clatters & drops|goes|falls|away|gone|lost|goes_down|dips|dies|vanishes|sinks|light_comes|disappears & return|returns|recovers|comes_back|again|back|comes_up|restored|picks_up & quiet|stops|hush|silent|quietens|ceases|quiets|goes_away|shuts_up|dies_away|clears|disappears|calm|fades|then - clutch|no_noise|never|not|cylinder|plug|minutes|without|revs",
+    ),
+    "general_alarm": (
+        "alarm|buzzer|klaxon|siren|beeper|beeping|horn|bell|master_warning|bleeper|hooter|sounder|chime|caution & no_indication|no_cause|doesnt_say|doesn't_say|nothing_told|doesnt_tell|doesn't_tell|no_reason|not_shown|without_saying|no_message|what_for|@not_say|@not_tell|@not_show|unspecified|general|no_code|no_label|not_which|no_explanation|no_clue|not_shown_which|matter|told_why|which_fault|nothing_on_the_panel|common_alarm|why - flicker|lamp|oil_alarm_shows|oil_pressure_alarm|no_alarm|never_sounded|no_idea_why|car_alarm|burglar|no_reason_to",
+    ),
+    "engine_runs_rough": (
+        "engine|motor|tractor|it|she|boat|car|cylinder|idle|runs|running|thing|van|truck|bike + stumbling|stumbles|popping|misfires|misfire|misfiring|missing_on|dead_hole|hunts|coughs|coughing|spluttering|splutters|rough|lumpy|shaking|judders|judder|on_three|on_two|three_cylinders|cylinder_not_working|dead_cylinder|one_cylinder|lurches|bucking|bucks|chuffing|surging|runs_badly|uneven|hesitates|backfires|stutters|skips|dropping_a_cylinder - smooth|not|no|never|without|rough_road|rough_sea|gauge|needle|pointer|light|lamp|bore|journal|cast|pressure_hunts|hand|dash|weather|surface|rough_idea|screen|crank|pulley|shaft|wire|idler|gear|cam|rocker|hub|worn|marks|roughly|scored|compression|piston|crack|cracked|feels_rough_by_hand|liner|skirt|all",
+    ),
+    "rises_with_clutch": (
+        "clutch|declutching|declutch|left_pedal|coupling_pedal & climbs|climb|rises|rise|adds|add|picks_up|goes_up|up|more|gains|gain|higher|lifts|improves|jumps_up|puts_on|better & needle|pressure|reading|gauge|pounds|psi|down|in|step|pressed|several|press|pushed|hand|number - not|doesnt|no|never|falls|drops|lower|bite|slips|hill|go_down|dips|revs_up|replaced|revs|fitted",
+    ),
+    "slow_after_standing": (
+        "overnight|morning|night|standing|stood|sits|sat|sitting|first_start|parked|cold_start|first_thing|left_it|days|lying|week & count|seconds|@seconds|takes|slow|while|wait|moment|delay|three|four|five|six & come_up|build|builds|rise|register|pressure|reading|lift|get|show|up|shows & fine|normal|rest_of_the_day|then|after_that|afterwards|good|ok - level|minutes|never|longer_than_it|used_to|ten|fifteen|twenty|filter|half_a_minute|not|new_build|rebuild|minute",
+    ),
+    "pressure_lost": (
+        "used_to_have|had_good|was_pressure|had_pressure|before_was|there_was|was_there|once_had|had_plenty|had_oil_pressure|used_to_be & now|gone|no_more|nothing|none|has_not|hasnt|lost|has_none|disappeared|zero & dont_know|cannot_say|did_not_see|not_sure|no_idea|when_it|how_it|couldnt_say|unknown|cant_tell|no_one_knows|didnt_see|somewhere - came_back|comes_back|returns|suddenly|months|slowly",
+    ),
+    "falls_with_clutch": (
+        "clutch|coupling_pedal|left_pedal|declutch|declutching|de-clutch|clutching + lower|dips|drops|drop|falls|goes_down|sags|less|sinks|down|weaker|fall|loses|droops|plunges + pressure|oil|needle|gauge|reading|number|psi|it - rises|rise|climbs|clutch_fluid|no|not|doesnt|never|gearbox|dropped_the_clutch|changed|new_clutch|replaced|adds|picks_up",
+        "clutch|coupling_pedal|left_pedal|declutch|declutching & press|push|pushed|step|pressed|depress|depression|pedal|in|dip|down|each_time|stamp|disengage|pressing|dipping|hold & lower|dips|drops|drop|falls|goes_down|sags|less|sinks|lower|dip|noise_changes|weaker - rises|rise|climbs|no|not|doesnt|never|replaced|new_clutch|adds|picks_up|coast|clutch_drops",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
+    "sags_as_oil_heats": (
+        "no|never|@not|without|doesnt + sag|sags|sink|sinks|creep_down|droop|fall_away|fade + hot|heat|heats|warm|warms|hour|hours|temperature - level|but|revs|corner",
+    ),
+    "fades_at_speed_back_after_rest": (
+        "flat_out|wide_open|full_throttle|at_speed|motorway|full_chat|high_revs|fast + never|no|@not|didnt|without|held_steady|stayed + fade|faded|fades|fall|drop|sag|sink|sagged|fell|dropped|up|fading - until|rest|corner",
+    ),
+    "slow_needle": (
+        "needle|pointer|gauge|hand + jumps|follows|responds|reacts|moves|answers|keeps_up|tracks + right_away|at_once|straight_away|immediately|instantly|no_lag|without_lag|with_the_throttle|promptly|quickly|smartly - between|bumps|zero|lights|wipers|but",
+    ),
+    "ten_seconds_or_more": (
+        "@seconds|two_seconds|one_second|three_seconds|second|couple_of_seconds|few_seconds|instantly|at_once|straight_away|immediately|right_away + builds|pressure|rises|comes_up|registers|is_up|all_there + from_the_key|of_starting|fire_up|pressure's|firing|turning_the_key|from_cold|in|within|of_firing - light|lamp|low|goes|warning|dropped|drops|shut|off|stopped|gone|fell|hot|lost|then|before|until|longer|only|then_gone|drop|slow",
+    ),
+    "loss_is_passing": (
+        "once|when & gone|lost|goes & stays|stayed|never|for_good|doesnt & lost|gone|back|return|comes|recover|away - light|noise|water|coolant|wire",
+    ),
+    "no_pattern_to_it": (
+        "not_random|isnt_random|no_random|never_random|not_at_random|@not_random|follows_the|pattern_to_it|predictable & only|hot|cold|speed|slow|same|every|revs|pattern|always|happens|temperature - un|no_pattern|without|not_predictable|isnt",
+    ),
+    "long_unchanged": (
+        "never|@not|didnt|hasnt & used_to|always|before|new_thing|recent|past + read|like_this|like_that|do_this|did_this|so_low|this_low - years_same|better|worse",
+    ),
+    "grows_worse": (
+        "no|not|never|doesnt|hasnt|isnt + worse|worsening|deteriorating|getting_worse|worsened|declining|lower_each + run|getting|day|week|trip|any|got|gets|become|is|grown|run_to_run|no - years|decades|same|month|always|than",
+    ),
+    "pressure_lost": (
+        "never|@not|hasnt + went_away|gone_away|lost|disappeared|been_lost|left|vanished|go_away & pressure|there|throughout|all_along|always|been - light|lamp|noise|leak|flicker|knock|recovered|back",
+    ),
+    "back_when_slowed": (
+        "slowing|slow|idle|easing|throttling|letting_off|backing_off|lifting_off + doesnt|never|no|not|didnt + bring_it_back|come_back|recover|help|return|comes_back|restore|any_difference|brings - light|lamp",
+    ),
+    "goes_after_minutes": (
+        "same|no_different|unchanged|identical + hour|first_minute|minutes|half_hour|ten_minutes & first_minute|first_minutes|at_the_start|from_the_start|from_cold_start|at_first - years|worse|every_time_same|gone|drop|overnight|not",
+    ),
+    "low_only_when_level_low": (
+        "full|topped_up|brim|max|level + same|no_difference|no_odds|just_the_same|makes_no|either_way|regardless & level|topped|half|full - fresh|gauge_same|fuel|tank|years",
+    ),
+    "worse_in_the_wet": (
+        "rain|wet|spray|washing|damp|weather + no_odds|no_difference|makes_no|or_shine|or_dry|@not_matter|same_in|never_affected|no_effect|@not_affect - worse|sump",
+    ),
+    "noise_with_pressure_loss": (
+        "no|never|without|not_a|silent|quiet + noise|knock|rattle|sound|clatter|tap|engine + with|when|as & drops|goes|loss|falls|lost|low|dip|disappears - until|then_noise|noise_free",
+    ),
+    "protection_tripped": (
+        "protection|shutdown|cut-out|cutout|murphy|trip|safety|oil_guard|pressure_switch|controller|failsafe & never|@not|didnt|failed|no & cut|stopped|stop|trip|tripped|shut|operated|act|operate|work|acted|came|worked|kept_going - until|then|false|nuisance|fitted",
+    ),
+    "general_alarm": (
+        "no|never|without|not_a + general_alarm|master_alarm|master_warning|general_warning|klaxon|siren - reason|cause|indication|saying",
+    ),
+    "falls_with_clutch": (
+        "clutch|left_pedal|declutching + no_difference|no_odds|no_effect|doesnt|never|nothing|@not|no_change + pressure|drop|affect|change|difference|needle|reading|happens|fall|alters|dips|gauge - lift|rise|climb|raise|replaced|cable",
+    ),
+    "rises_with_clutch": (
+        "clutch|declutching|left_pedal|coupling_pedal + doesnt|@not|no|never|nothing|without + lift|rise|raise|climb|go_up|add|up|increase|improve - fall|drop|replaced",
     ),
 }

@@ -16,9 +16,6 @@ _FINE = (
     "healthy|beautifully|nicely|nice|superbly|faultlessly|flawlessly|ok|okay|happily|good"
 )
 _HOW = "and|perfectly|really|absolutely|as|just|otherwise|very|quite|so|seemed|seems|was|is|still|seemingly|nice|all|always|runs|ran"
-_P = "pressure|gauge|needle|psi|reading|it"
-_REVS = "=revs|=rpm|=revved|=rev|=revving|=speed|=throttle|=gas|=accelerate|=faster"
-_NO_MATTER = "however|whatever|regardless|no|irrespective|matter"
 _METER = "temp|temperature|fuel|water|volts|voltmeter|speedo|speedometer|tach|tacho|amps"
 _ANY_LAMP = "light|lamp|bulb|buzzer|alarm|warning"
 _SEEN = "warning|light|lamp|alarm|buzzer"
@@ -114,59 +111,6 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "low and falling|dropping|sinking",
         "slid|sank|sagged|slipped from|down from? @pressure to|from",
     ),
-    "capped_low": (
-        f"{_P} @not =rise|=rises|=climb|=climbs|=increase|=increases|=move|=change|=improve|=respond any|much|far|further|higher|up|at|all|to? with|when|as|if|under|to .. {_REVS}",
-        f"{_P} @not go|goes|come|comes|get|gets any? further|higher|better|more|up with|when|as|if|however|no .. {_REVS}",
-        f"{_P} stops|stopped|quits =rising|=climbing|=increasing",
-        f"{_P} tops|maxes|topped|maxed|peaks|peaked|plateaus|plateaued|levels|levelled|leveled =out|=off =low|=early|=there",
-        "tops|maxes|peaks|plateaus|levels out|off =low|=early",
-        "@not|wont|will go|come|get|rise above|past|over|beyond a|some certain pressure|point|figure|value|level",
-        f"hardly|barely|scarcely =goes|=go|=rises|=rise|=climbs|=any up|higher|higher? when|with|as|if .. {_REVS}",
-        f"{_P} stays|stayed|remains|is|was low|down {_NO_MATTER} .. {_REVS}",
-        f"no|little =rise|=increase|=more in? pressure? with|when|as .. {_REVS}",
-        "wont|doesnt|never|not|refuses-to|will-not go|goes|went|rise|rises|get|gets|climb|climbs|budge a|one|any hair|bit|pound|psi|needle-width over|above|past|more|higher",
-        "stays|stuck|sits|levels|tops|flat out|off? at? @pressure|@number no matter what|how above|after|past|from|beyond that|there|then",
-        "stays|stuck|sits|levels|tops|flat out|off? at? @pressure|@number from|above|after|past|beyond there|that|then on|however|whatever|no|up?",
-        "@not =rise|=rises|=increase|=increases|=climb|=climbs|=change|=changes|=vary|=respond with|to|above|as|when the? engine? speed|revs|rpm|throttle",
-        "no =rise|=increase|=change|=response|=gain with|to|above|off|as speed|revs|rpm|throttle|idle",
-    ),
-    "low_at_all_speeds": (
-        f"{_P} is|was|reads|stays|just? =always low|down",
-        "low|down everywhere|throughout the? range|revs|board?",
-        "low|down at all|any|every speeds|speed|revs|rpm|rpms",
-        f"low|down {_NO_MATTER} .. revs|speed|rpm|temperature",
-        "low =all =the =time",
-        "low =hot =and|=or =cold",
-        "low =cold =and|=or =hot",
-        "low at|from idle and|or|to at? speed|cruise|cruising|highway|revs",
-    ),
-    "never_reaches_setting_cold": (
-        "@not reach|reaches|get|gets|make|makes|hit|hits|see|come to? relief|full|blow-off pressure|setting .. cold",
-        "even|when =cold .. @not reach|reaches|get|gets|make|makes|hit|hits up? to? relief|full|blow-off pressure|setting",
-        "never comes|gets up? to full pressure|relief",
-    ),
-    "climbs_past_setting": (
-        "pressure|gauge|needle keeps|kept|continues going|climbing|rising|to? up? with|as|when .. =revs|=rpm|=revved|=rev|=throttle",
-        "climbs|rises|shoots past|over|above|beyond the? relief setting|pressure|valve?",
-    ),
-    "flickers_only_at_speed": (
-        "flickers|flutters|unsteady|wavers|bounces|shakes|jumps|jumpy|dances only|just above|over|at|when|past .. revs|rpm|speed|@rpm|3000|2000|revved|high",
-        "steady|fine|rock at|up|to|until idle|tickover|about|3000|@rpm but|then|and flickers|flutters|bounces|shakes|jumps|wavers .. =revs|=speed|=above|=over|=that|=revved",
-    ),
-    "flickers_only_at_hot_idle": (
-        "flickers|flutters|unsteady|wavers|bounces|shakes only|just at|on|when hot|warm idle|tickover|idling?",
-        "lamp|light flickers|flickering|flicker|glows|glimmers only|just? at|on|when .. =hot|=warm =idle|=tickover|=idling",
-        "flickers|flicker|glimmers|glows at|on|when hot|warm|warmed idle|tickover|idling up? .. out|off|away|gone|stops|steady|fine|clears .. throttle|revs|rev|gas|speed|off|blip|touch",
-    ),
-    "rises_just_off_idle": (
-        "fine|good|normal|ok|right|up|jumps|comes just|straight|back|right|quickly|immediately? off|above idle|tickover",
-        "comes|jumps|rises|goes|shoots|springs right|straight|up|back|quickly|soon up|as|with|at the? slightest|touch|blip|least|bit|little|smallest|any of|touch|bit? throttle|gas|revs|pedal",
-        "touch|blip|bit|tickle of? the? throttle|gas|revs|pedal .. comes|up|right|back|fine|good|jumps|rises",
-    ),
-    "falls_as_revs_rise": (
-        "drops|falls|loses|sinks|dips|decreases|lower|less|goes pressure|down|off? when|as|with|the i|you|we|it's|is|more|higher|high|it? =revved|=revs|=rev|=rpm|=rpms",
-        "the? =higher|=more|=faster .. revs|rev|rpm|it|i .. the? =lower|=less .. pressure|gauge|it|reads|goes",
-    ),
 }
 #: the finding, by what is said when it is not there
 PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
@@ -210,9 +154,11 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "needle_follows_loads": (
+        "electrical_load|headlights|headlamps|lights|wipers|heater_fan|heater|indicators|blinkers|blower|pothole|potholes|bumps|bump|horn|fan|radio|indicator|brake_lights|switch_on|put_light_on|rear_screen|fridge|bilge_pump|high_beam|winch & needle|hand|gauge|reading|indication|pointer|dial|it_dips|number & alters|shifts|shift|moves|changes|bobs|jumps|dips|twitches|drops|goes_other|kicks|swings|hops|flicks|other_place|bounces|sways|bob|reacts|different|responds - no_notice|not|no|never|ignores|oil_light|warning|at_the_lights|traffic|idle|clutch|fan_belt|engine_speed|brake_fade|hot|revs|temp_gauge|fan_clutch|tap|corner|bend|all_gauges",
         "switch_off|turn_off|switched_off|turned_off|off_the|turning_off|switching_off + lights|headlights|fridge|wipers|heater|blower|radio|inverter|autopilot & normal|back_to_normal|goes_up|go_up|comes_up|come_up|back_up|reads_right|reads_normal|come_right|comes_right|recovers|normal_again - engine|ignition|key|parked|stopped|locked|home",
     ),
     "second_instrument_disagrees": (
+        "two|both|gauges|gauge|dial|clock|light|lamp|one|instruments|dashboard_clock|needle|red_light & same_number|same_figure|one_story|different_stories|agree|says_it_isnt|says_it_isn't|another|different_numbers|contradict|contradicts|match|at_odds|differently|tally|says_otherwise|opposite|argue|conflict|dont_tell|different_things|disagree & light|lamp|two|gauges|other|second|one|both|another|don't|different|instruments - no|agrees|both_agree|tells_the_same|engine_port|ports|tapping|tappings|holes|miles|port|same_to|bank|cylinder|sensors_swapped|filter|cooler|hose|spring",
         f"gauge + zero|0|nothing|low|bottom & {_ANY_LAMP} & out_as|goes_out|went_out|is_out|stays_out|stays_off|off|@not_on|@not_lit|never_came|@not_come - key",
         f"{_SEEN} & @not_light|@not_lit|@not_come|no_light|no_lamp|no_buzzer|no_alarm|no_warning|no_oil_light|out|off|never & gauge|needle & zero|nothing|0|bottom|low - key|ignition|noise|filter|alarmed",
         f"{_SEEN} & on|lit|came|stays & gauge|needle & normal|fine|good|steady|ok|40|50|healthy - key|engine_off|soon|then|and_now|until|before|lights_on|headlight|other|works|back_to|returned",
@@ -224,11 +170,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "gauge & mechanical|test|other|second|light|lamp & @not_agree|dont_agree|disagree|contradict|different|miles_apart - sender_to|new|both|same|also",
     ),
     "other_gauges_also_wrong": (
+        "temp|temperature|fuel|volts|voltmeter|tacho|speedo|ammeter|rev_counter|other_gauges|other_dials|headlights|whole_dash|all_the_dials|whole_cluster|radio|every_dial + dropped_out|lost|died|dead|went|gone|quit|jumped|dimmed|packed_up|failed|haywire|stopped|fell|cut_out|dark|blank|wrong|crazy + with_it|too|simultaneously|same_time|as_well|together|at_once|all|also|same_moment|same_instant|along_with|in_sympathy - ok|fine|no|not|normal|right|still_read|unaffected|level|hot|high_temperature|oil_temperature|fuel_pump|smell|leak|still",
         "=other|=all|=every|=rest|temp_gauge|fuel_gauge|temperature_gauge + =gauges|dials|instruments|clocks|too|also|as_well + dead|died|wrong|haywire|too|also|same_time|at_once|dropped|quit - test|mechanical|fine|normal|read|ok|good|work|working",
         "=gauges|=clocks|=instruments|=dials|every_gauge|fuel_gauge|temp_gauge|temperature_gauge + temp|temperature|fuel|every|all|dash|reading|speedo|volt|voltmeter|amps + haywire|creek|crazy|wrong|dead|died|funny|duff|nuts|quit - fine|ok|normal|steady|works|working|oil_temp_gauge",
         "temp|temperature|fuel|amps|volts|speedo|all_the_gauges|other_gauges|every_gauge + gauge|gauges|needle|needles|as_well + died|dead|zero|stopped|quit|failed|wild|pegged|same_time|at_once|together|too - ok|fine|no|not|normal|work|works|operating|up_to|off_the_peg|the_peg",
     ),
     "engine_runs_normally": (
+        "she|it|engine|motor|tractor|boat|car|thing|truck|van|bike + goes|pulls|runs|sounds|drives|ran|works + as_well_as_ever|just_like_it_always|like_it_always|as_ever|same_as_ever|same_as_always|as_it_always|like_always|as_it_ever|no_differently|sweet_as_ever|as_before|just_as_it_did|as_strong_as|as_good_as_ever|perfectly_happy|like_new|happy_as_larry - not|doesnt|never|until|but_now|used|pump|needle|then|smoke|gauge_reads",
         "engine|motor|sound|note|runs|ran|running|sounded|sounds|drives|drove|pulls|behaves|performs|performed + normal|normally|sweetly|sweet|like_a_watch|"
         "like_a_sewing|perfectly|as_usual|as_always|as_it_should|without_any_complaint|without_complaint|happy|happily|smooth|smoothly|healthy|well|strong|"
         "strongly|its_usual_self|its_old_self|unchanged|as_before|beautifully|as_if_nothing|faultlessly - until|till|before|then|temperature|pressure|gauge|reads|@not|idle_speed|"
@@ -249,6 +197,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "purrs|purring|hums|ticks_over_sweetly|runs_mint|sweet_as|smooth_as|like_a_kitten|like_clockwork + kitten|like|nicely|along|nut|it|engine|silk|perfectly|clockwork - used|until|gauge|lifters|tappets|pump",
     ),
     "needle_steps_at_once": (
+        "snaps|snap|leaps|leap|jumps|jump|flips|flip|springs|spring|flicks|hops|skips|teleports|steps|switches|jerks + figure|number|value|from_number|one_figure|position|@number|reading|mark|from_60 + another|instantly|no_travel|zero_time|nothing_between|in_between|no_time|at_once|instant|back|snap|without_passing|like_a_switch|no_lag|blink - road|bump|bumps|lights|wipers|hot_spring|relief|broken|valve|gear|not|never|no_jump|seat|smoothly|teeth|tap",
+        "needle|pointer|gauge|hand|reading|it + snaps|leaps|jumps|flips|springs|flicks|hops + instantly|no_travel|zero_time|nothing_between|no_time|instant|in_no_time|without_passing|no_between - bumps|road|lights|wipers|not|never|smoothly|tap|throttle|right_away|follow|follows",
         "gauge|needle|reading|jumps|flicks|snaps|switches|leaps|flips|pointer|it + jumps|flicks|snaps|leaps|flips|jumped|flicked|steps|switches + instantly|at_once|full_scale|and_back|one_value|in_an_instant|no_in_between|suddenly_between|back_again|in_one_go - "
         "over|load|bumps|lights|headlights|wipers|plug|throttle|smoothly|dash_switch|electrical",
         "jumps|flicks|snaps|leaps|flips|switches|steps + instantly|at_once|full_scale|from_one_value|from_zero|and_back|in_one_go - over|load|bumps|lights|headlights|wipers|plug|throttle|smoothly|when|dash|warm|revs|tugging|slowly",
@@ -256,6 +206,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "needle|gauge|it|reading|goes|snaps|jumps + full_to_nothing|nothing_to_full|0_and|zero_and|between|full_scale|and_back + blink|snaps|instantly|instant|flash|snap|bang|split_second|jumps - over_bumps|corners|idle|slowly|bounces",
     ),
     "declined_over_months": (
+        "years|months|two_years|ten_years|seasons|winters|over_time|year|@years|@months|season|few_years|decade|since_i_bought|when_i_bought|the_years|summers|@longtime & become_less|less|down_to|step_by_step|lower|crept_down|little_by_little|dwindled|drifted_down|faded|slipped|slowly_dropped|gone_from|gradually|fallen|steadily|sunk|bit_less|dropped_to|declined|eroded|slow_decline & pressure|gauge|now|reading|needle|showed|psi|@number|bar|figure|tractor|it|@pressure|used - hasnt|not|never|no|rebuilt|stood|sat|ago_i_rebuilt|suddenly|overnight|storage|oil_level|dipstick|consumption|changed|sender|same|since_the_rebuild|replaced|years_old|last_week|old_engine",
         "pressure|gauge|reading|psi + season|summers|years|months|winter|winters|year|weeks|week + come_down|lower|dropped|declined|fallen|lost|gone_down|dropping|crept_down|worse|loses|sagged|drifted - was_changed|stood|sat|ago|"
         "since|used|rebuilt|suddenly|overnight|for_years|last_week|this_week|unused|storage|over_winter|renewed|replaced|fitted",
         "lower|less|worse|down|lower_and_lower|a_bit_lower + every|each + year|season|month|summer|winter|service - day|run|trip|start|week|mileage|time|oil|level",
@@ -264,29 +215,26 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "minutes|hours|level|consumption|speed|oil_level|needle_moves",
     ),
     "fell_suddenly": (
+        "suddenly|boom|one_glance|in_a_second|split_second|in_a_flash|blink|like_a_stone|all_of_a_sudden|in_an_instant|without_warning|just_like_that|between_one|snap|in_one_go|from_one_moment|abruptly|out_of_nowhere|off_a_cliff|at_a_stroke|plunged|plummeted|nosedived + pressure|needle|gauge|reading + gone|nothing|zero|dropped|fell|went|lost|vanished - mad|crazy|sprays|smoke|not|no|never|slowly|gradually|noise|up|high|max|jumps|from_zero|back_up|filter|level|starts_again|hand_over|climbed|belt|seal|rose|burst|leak|leaking|heard|knocking|seized|rod|cooler|line|bilge|oil_everywhere|hole|smoke|alarm|code|sender|wire|changes|light_came|lamp|drain|key|off",
+        "between_one_glance|one_glance_and_the_next|in_the_blink|in_a_heartbeat|from_one_second|in_a_second_flat & gone|nothing|zero|lost|pressure|dropped|fell|went - slowly|up",
         "one_minute|one_second|one_moment + next|then|and + zero|nothing|minute|second|gone|@number|moment",
         "all_at_once|out_of_the_blue|out_of_nowhere|without_warning|in_an_instant|from_one_minute + zero|nothing|dropped|gone|pressure|fell|lost|gauge|went|light - seals|knock|noise|locked|scale|max|pegged|high|maxed|next_to|hardly",
     ),
-    "flickers_only_at_speed": (
-        "needle|gauge|light|lamp + shaky|shakes|flickers|flicker|bounces|wavers|vibrates|jumps|unsteady|dances + over|above|past|at_high|at_speed|high_rpm|high_revs + @rpm|@number|revs|rpm|speed - idle|bumps|bumpy|bend|corner|wipers|headlights|lights|brake|road|place|hour|@pressure",
+    "gauge_reads_high": (
+        "needle|pointer|gauge|dial|clock|reading|hand|instrument + beyond_the_green|above_the_green|past_the_green|stratosphere|sky_high|too_high|way_high|a_great_deal_more|far_more|much_more_than|well_above|way_above|through_the_roof|too_much|way_up|excessively_high|higher_than_it_should|higher_than_normal|up_in_the|far_too_high|far_higher|way_over_what|higher_than_spec|more_than_the_handbook|more_than_the_book - not|no|isnt|never|low|pegged|engine_off|key_off|test|mechanical|fuel|temp|temperature|master|trusted|known-good|direct",
     ),
-    "rises_just_off_idle": (
-        "rev|revs|revved|revving|blip|throttle & light|lamp|warning & goes_out|went_out|goes_off|put_out|puts_out - no|not|never|on|stays|comes|alarm|buzzer|drops|clutch",
-        "=out|gone|off + soon_as|as_soon|when|if|moment|instant|second + touch|blip|rev|tickle|crack|dab|breathe - not|no|never|comes|alarm|flies|falls|drops|clutch|brake",
-        "light|lamp|led|buzzer + goes_out|goes_off|out|off + comes_back|back_on|comes_on & idle|idles|idling|tickover|ticks_over - no|not|never|alarm",
-        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|rev_of|a_rev|quick_rev|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|some_gas|some_throttle|some_revs|a_bit_of_gas|a_few_revs|little_gas|little_throttle|touch_the_pedal|touch_the_accelerator|dab_of_throttle|dab_the_throttle|rev_it|revs_it|=revved|speed_it_up|raise_the_revs|bring_the_revs|lift_the_revs|more_than_tickover|as_i_rev|when_i_rev|when_revved|press_the_gas|press_the_pedal|on_the_gas|soon_as_i_accelerate|when_i_accelerate|when_accelerating|pull_away|pulls_away|=pulling_away|moving_again|drive_off|get_going|at_1000|by_1000|above_1000|over_1000|past_1000|at_1200|by_1200|above_1200|over_1200|at_1500|by_1500|above_1500|over_1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - up_to|alarm_goes_off|buzzer_goes_off|alarm_went_off|buzzer_went_off|siren_goes_off|drops|falls|no|not|never|goes_off_scale|brake|wont|pops_up|popped_up|pop_up|firing_up|fire_up|fired_up|start_up|starting_up|warmed_up|warms_up|lights_up|light_up|lit_up|just_above_zero|above_zero|hooked_up|set_up",
+    "gauge_reads_zero": (
+        "nothing|zero|nil|nought|naught|nowt|zilch|not_a_thing|dead_on_the_peg|on_the_bottom_stop|lying_on_the_peg + on_the_clock|on_the_dial|on_the_instrument|whatever_on|needle_lies|pointer_lies|hand_lies|registers|on_the_meter - key|ignition|fuel|temp|goes_back|returns|engine_off|stopped|shut|test|mechanical|trusted",
     ),
-    "falls_as_revs_rise": (
-        "hold|held|keep|rev|revving|sustained|over|above|past & @rpm|4000|4500|5000|5500|6000 & drops|drop|falls|fall|sags|dips|sinks|tails|down_to|fades - stop_light|stop_lights|traffic_lights|traffic_light|stoplight|red_light|"
-        "below|idle|under|cold|off_idle|drops_to_idle|when_i_slow|lift_off|back_off",
-        "pressure|it|gauge|needle|drops|falls + drops|falls|lower|goes_down|fall|drop|sinks|less + revs_go_up|as_revs|as_the_revs|with_rpm|with_revs|revs_rise|revs_climb|rpm_goes_up|higher_you_rev|more_you_rev|harder_you_rev|higher_the_revs|as_you_rev|as_rpm|the_faster - rises|up_with|after|back_to_idle|drops_back",
-        "higher|more|harder|faster & rev|revs|rpm|spin|go & lower|less|drops|falls|worse & pressure|it|gets|lower|needle - no|not|noise|knock",
-        "drops|falls|sags|fades|dips|sinks|fell|dropped + above|over|beyond|past & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - "
-        "idle|cold|hot|minutes|lamp|light|noise|bends|corners|temperature|degrees",
-        "falls|drops|fades|sags|tails|fell|dropped|falling|dropping & off|away|back|to|down & limiter|redline|red_line|at_the_top_end|peak_revs|high_revs - idle|hot|cold|warm|minutes|lamp|light|noise|flickers|bends|corners",
+    "needle_flickers": (
+        "needle|pointer|gauge|hand|light|lamp|dial + keep_still|wont_stay_still|jittery|trembles|trembling|shivers|quivers|quivering|twitchy|twitches|winks|wags|wagging|jiggles|wobbles|nervous|never_still|restless|@not_still|@not_settle|wanders|jumping_about|all_over_the_place|hunts|shakes - bumpy|headlights|indicators|lights|wipers|steady|not|never|no|bent|loose|valve|float|bearing|fuel|temp|temperature|tach|speedo|test|mechanical|trusted|direct|doesnt_even",
     ),
-    "low_even_cold": (
-        "low|lousy|poor|only|=down + even + cold|stone_cold|first_thing|start|startup - hot|idle_hot|not|only_when",
+    "lamp_comes_on": (
+        "light|lamp|light's|symbol|picture|telltale|warning|oil_can|red_light|green_light|idiot_light|teapot|genie_lamp|aladdin + is_on|light's_on|comes_on|shows_up|glows|burns|burn|lights_up|pops_up|stays_lit|shines|stays_on|lit_up|appears|flashes_up|glowing|red_on + engine|running|driving|motor|road|idle|while|when|under_way|idiot|going|oil|work|motoring - bay|cabin|dash_lights|interior|not|never|no|out|key|ignition|off|before|engine_off|switched|turned|goes|headlight|bulb|burnt|smell|turn|until",
+    ),
+    "sank_while_running": (
+        "one_run|single_trip|one_trip|one_journey|one_afternoon's|single_run|the_same_run|course_of_one|in_one_go|one_drive|one_session|single_journey|one_passage|during_one|one_outing|one_flight|an_afternoon's|one_day's|one_outing|one_afternoon|course_of_the_run|during_the_run|whole_trip|over_one & lower_and_lower|creeping_down|ebbed|crept|sank|sinking|decay|gradual|gradually|dwindled|bit_by_bit|little_by_little|slid|went_lower|drooped|steadily|dropping_all|falling_all|fell_and_fell|drifted_down|down_and_down|inch_by_inch|kept_falling|kept_dropping - no|not|never|recovered|level|cooled|months|years|back_up|next_morning|each|every|suddenly",
+        "kept|steadily|gradually|slowly|bit_by_bit|little_by_little|inch_by_inch + creeping_down|sinking|falling|dropping|ebbed|ebbing|slid|dwindled|sank|fell|dropped|going_down|dwindling & no_recovery|stayed_there|@not_recover|@not_come_back|never_came_back|without_coming_back|stayed_down|never_recovered|not_recover - months|years|level|weeks|cooled|hot|each|every",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -296,7 +244,35 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "on_three|on_two|very_noisy|sick - no|not|screen|crank|isnt|road|idle_rough_road|water|journal|weather|sea|gauge|grinding_of|after_grinding|crank_ground|bumpy",
     ),
     "lamp_comes_on": (
+        "light|lamp|symbol|warning|idiot_light|red_light|telltale + goes_out|went_out|out_on_starting|off + never_shows_again|never_comes_back|stays_off|never_again|stays_out|and_stays|not_again|stays_dark - key|wiper|flicker",
         "light|lamp|warning_light|oil_light|warning_lamp|alarm|buzzer|oil_lamp + @not_come|stayed_out|never_lit|@not_lit|@not_light|stayed_dark|never_came|remained_out|remained_off|off_throughout|stayed_off - flickers|key|ignition|bulb|switch|starting|wire|fuse|any_more|until|starter|startup|test|go_out|till",
         "no_warning_light|no_oil_light|no_warning_lamp|no_low_pressure_light|no_oil_lamp|no_warning_lights|no_red_light - key|ignition|fitted|has|have|switch",
+    ),
+    "gauge_reads_high": (
+        "gauge|dial|needle|reading|pointer|dial's|gauge's + not_too_high|not_showing_too_much|@not_too_high|not_too_much|not_above|isnt_high|not_high|@not_over|nowhere_near_too_high|@not_showing_too_much|not_reading_high|@not_read_high - but|test|mechanical",
+    ),
+    "gauge_reads_low": (
+        "gauge|dial|needle|reading|pointer|clock + not_down|isnt_low|not_low|@not_low|what_it_should|what_it_ought|where_it_should|where_it_belongs|right_figure|not_below|as_it_should|not_reading_low - but|once|until|throttle|notch|if|when|test|mechanical|hot|idle|cold",
+    ),
+    "second_instrument_disagrees": (
+        "both|two|gauges|lamp|light|instruments|dial + agree|agrees|same_story|same_thing|tally|match|bear_each_other_out|in_step|of_one_mind + gauge|lamp|light|instruments|gauges|each|other|dial - not|dont|never|disagree|ports|mechanical|test",
+    ),
+    "other_gauges_also_wrong": (
+        "fuel|temperature|temp|volts|other_gauges|other_dials|rest_of_the_dash|tacho|speedo|ammeter|other_instruments + still_read|fine|right|normal|as_they_should|working|unaffected|ok|behave|steady|all_good|correct|healthy + all|still|other|rest|they - then|before|pressure|not|dead|wrong|oil_temperature|smell|pump|except|jumped|starved|filter|oil_temp",
+    ),
+    "needle_steps_at_once": (
+        "needle|pointer|gauge|hand + never|@not|no|always|doesnt + jumps|leap|leaps|snap|steps|smoothly|smooth|gradual|glides|jump - bumps|tap|wipers|lights|road",
+    ),
+    "needle_follows_loads": (
+        "lights|headlights|wipers|potholes|bumps|switches|heater|indicators|fan|horn|blower|load|loads|pothole + no_notice|ignores|no_effect|@not_move|no_difference|doesnt_move|nothing|@not_affect|unmoved|no_odds|never_moves|steady|@not_react|unaffected - warning|oil_light",
+    ),
+    "fell_suddenly": (
+        "never|no|not|without|@not_any|didnt + sudden_plunge|sudden_drop|sudden_fall|plunge|suddenly_fall|fall_suddenly|drop_suddenly|sudden_loss|suddenly_drop|abrupt_drop|sudden_collapse|drop_all_at_once - but|slow|leak|wait",
+    ),
+    "sank_while_running": (
+        "steady|held|same|constant|never|no|not + sank|sink|sinking|ebb|creep_down|slow_fall|steady_decline|dwindle|steady_sinking|sag|gradual_fall + run|trip|journey|drive|one|whole|during - months|years|level",
+    ),
+    "declined_over_months": (
+        "same|no_different|@not_crept|hasnt_crept|@not_dropped|@not_fallen|held_its|never_dropped|steady|unchanged|no_lower & years_ago|year_ago|two_years|years|months_ago|ten_years|over_the_years|last_year|long_as & figure|pressure|reading|as|same|crept|dropped|lower|number|it_was - until|now_low|but|worse|always_low",
     ),
 }

@@ -155,6 +155,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_ANY_WIRE} + water_temp|temp|temperature|wrong_sender|wrong_terminal|wrong_switch|other_sender|wrong_unit|fuel + on|to|onto - burnt|melted|fuse",
     ),
     "no_sender_fitted": (
+        "sender|sensor|switch|sending_unit|oil_sensor|oil_switch|transmitter & isnt_there|not_there|removed|missing|nowhere|pulled|gone|taken_out|absent|isn't_there|none_fitted|no_longer_there|not_fitted|left_out + plug|blanked|closing_screw|pipe_plug|bolt|at_all|tapping|hole|blank|port|empty|only|screw|stopper|bung|blanked_off - wire|gauge_reads|clogged|tested|new_sender|wire_off|replaced|refitted|lead|cable|no_difference|missing_wire|gauge_on|mechanical|oil_came|cranked|plug-in|battery",
+        "no_oil_sender|no_oil_sensor|no_oil_switch|no_pressure_sender|no_pressure_switch|no_pressure_sensor|no_sending_unit|no_sender|without_a_sender|no_sensor + fitted|at_all|anywhere|port|hole|block|installed|engine - fault|wire|continuity|problem|difference|signal|voltage|from|leak|leaks",
         "no_sender|no_sensor|no_switch|no_sending + port|hole|fitted|in|there|block",
         "port|hole|tapping + blanked|plugged_off|bolt_in|bung + sender|switch|gauge|sending",
         "plug|blank|bung|bolt + where_the_sender|sender_should|where_a_sender|instead_of_the_sender - clogged|unplugged",
@@ -169,14 +171,17 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "wiggle|wiggling|wriggle|waggle|jiggle|jiggling|touch|push|press|flex|twist + plug|wire|connector|lead|terminal|sender|switch|loom|harness & light|lamp|needle|gauge|reading|goes|goes_out|moves|jumps|flickers|reads|changes|off - pickup|tube|no_effect|nothing|no_difference|doesnt",
     ),
     "sender_wire_off": (
+        "wire|lead|cable|connector|plug|sender|sending_unit's|sensor|spade|terminal|push-on|switch_lead + dangling|unplugged|laying|come_away|hanging|isnt_plugged|isn't_plugged|adrift|fallen_off|disconnected|come_off|came_off|loose_end|off_the|swinging|hanging_down|come_adrift|not_connected|@not_connected|connected_to_nothing|pulled_off|dropped_off|not_plugged|popped_off|hanging_free|undone + sensor|sender|sending|switch|oil|block|wire|lead|unit|anything|unplugged|it|off|nothing - i_unplugged|when|with|spark|drain|stays|still|gallery|sump|i_pulled|i_disconnected|earthed|grounded|battery|magnetic|light_goes|lamp_goes|tried|oil_feed|pickup|coil|glow|filter|pump|relief|bearing|if|fuel|unplugged_the|and_the_light|light_went|firmly|tight|goes_out|cup|gallery_plug|to_check",
         "plug|wire|lead|terminal|connector|spade|cable + off|unplugged|hanging|disconnected|@not_connected|adrift|fallen|pulled|loose_end|dangling + switch|sender|gauge|sensor|unit|it|sending|transmitter|back_of_the - drain|unplugged_the|disconnected_the|pulled_the|spark|still|with_the|with_wire|light_went|lamp_went|goes_out|stays|tried|i_pulled|"
         "if_i|when_i|pulled_the|gallery|sump|and_the_light|touched|earthed|grounded|magnetic|oil_came|cranked|engine_off|key_off",
         "connector|plug|lead|wire|spade + @not_plugged|@not_plugged_in|unplugged|@not_connected|@not_pushed|off|hanging|dangling + in|sender|switch|sensor|properly|off|connected|there - dizzy|unplugged_the|disconnected_the|pulled_the|spark|drain|stays|still|with_the|i|pulled|took|coil|glow|light_on|light_off|wiggle",
     ),
     "sender_wire_broken": (
+        "wire|lead|cable|sender_lead|switch_lead|loom|insulation|wire's|core + cut_in_two|cut_through|bare_copper|torn|chafed|open_circuit|chewed|melted|burnt|severed|rubbed|frayed|snapped|copper_is_seen|copper_showing|nibbled|gnawed|worn_through|broken|bared|stripped_bare|crushed|fretted|perished|rubbed_through|in_half|parted + switch|sender|sensor|sending|bracket|oil|manifold|copper|through|exhaust|unit|in_two|insulation|gauge|block - not|no|spark|plug_lead|battery|strap|earth|ground|capillary|gauge_line|whole|intact|bearing|shell|overlay|tube|ht|brake|throttle|starter|line",
         "wire|lead|insulation|cable|loom|strand|harness + eaten|chewed|gnawed|burnt|burned|melted|chafed|snapped|frayed|broken|rubbed|cut|severed + sender|sensor|switch|gauge|manifold|exhaust|oil|block|through|lead - plug_wire|spark|starter|battery|strap|earth|ground",
     ),
     "sender_connector_loose": (
+        "plug|connector|terminal|spade|pins|contact|plug's|connection|push-on|lucar|tab|blade|connector's + corroded|wobbly|crusty|green|rust|rusty|loose|not_firm|poor_contact|eaten|salt|furred|verdigris|oxidised|oxidized|dirty|bent_pins|full_of_dirt|slack|sloppy|rotten|manky|rotted|grotty|cruddy|flimsy|black|intermittent|rattly|pushed_back|white_powder|tarnished|falls_off|wiggles + sender|sensor|switch|sending|pins|contact|unit|oil - not_loose|no|bright|battery|gallery|spark|drain|filter|earth|strap|fuse|clean|tight|plugs|magnetic|sump|coil|relief|firm_and|bulb|cup|core|injector|distributor",
         "terminal|spade|connector|contacts|connection|pins + furred|furry|corroded|green|dirty|loose|crusty|rusty|bad|oxidised|oxidized|dodgy - battery|good|gallery|galley|earth|ground|spark|drain|filter|rusty_water|good",
         "green|corroded|corrosion|crusty|dirty|verdigris|furry|loose|oily|crud|rusty + plug|connector|terminal|terminals|contacts|pins|connection|spade + sender|sensor|switch|gauge|sending_unit - filter|oil_filter|drain|relief|earth|ground|battery|filler|sludge",
     ),
@@ -200,5 +205,17 @@ GROUPS: dict[str, tuple[str, ...]] = {
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "wiggle_moves_needle": (
         "wiggle|wiggled|wiggling|waggled|jiggled|jiggling|moved_the|moving_the|tugged|tugging|flexed|shook & wire|wires|wiring|plug|connector|harness|loom|lead|leads|terminal & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_affect|@not_move|no_reaction",
+    ),
+    "no_sender_fitted": (
+        "sender|sensor|switch|sending_unit + in_its_port|is_there|screwed_in|in_place|is_fitted|in_its_hole|fitted_in_the + port|block|there|hole|fitted|place|fine|in - not|no|never|isnt|missing|wire",
+    ),
+    "sender_wire_off": (
+        "lead|wire|connector|plug|cable|spade|terminal + pushed_on|firmly|connected|on_tight|plugged_in|secure|attached|in_place|clicked|well_on|on_properly|home + switch|sender|sensor|sending_unit|oil|unit - not|loose|off|no|spark|drain|never|dirty|gauge",
+    ),
+    "sender_wire_broken": (
+        "wire|lead|cable|loom|wiring + whole|intact|unbroken|no_breaks|no_chafing|undamaged|sound|not_chafed|perfect + length|end_to_end|sender|switch|sensor|throughout|gauge - but|not_intact|bare",
+    ),
+    "sender_connector_loose": (
+        "plug|connector|terminal|spade|pins|contacts + bright|clean|tight|firm|clicks|snug|good|shiny|secure|sound + switch|sender|sensor|sending|pins|unit|oil - not|loose|corroded|green|but|dirty|drain|spark|no|gallery",
     ),
 }

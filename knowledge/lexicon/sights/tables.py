@@ -11,6 +11,7 @@ from __future__ import annotations
 from knowledge.lexicon.sights import (
     assembly,
     bearings,
+    crankcase,
     debris,
     filter,
     galleries,
@@ -34,12 +35,15 @@ from knowledge.lexicon.sights import (
     pump,
     pump_drive,
     relief_valve,
+    running,
     seizure,
     sender,
     shells,
     top_end,
     trusted_gauge,
+    when_it_began,
     wiring,
+    with_speed_and_heat,
 )
 
 Table = dict[str, tuple[str, ...]]
@@ -54,6 +58,7 @@ def _gathered(*tables: Table) -> Table:
 SIGHTS: Table = _gathered(
     assembly.PHRASES,
     bearings.PHRASES,
+    crankcase.PHRASES,
     debris.PHRASES,
     filter.PHRASES,
     galleries.PHRASES,
@@ -81,8 +86,10 @@ SIGHTS: Table = _gathered(
     sender.PHRASES,
     shells.PHRASES,
     trusted_gauge.PHRASES,
+    when_it_began.PHRASES,
     top_end.PHRASES,
     wiring.PHRASES,
+    with_speed_and_heat.PHRASES,
 )
 #: the finding, by what is said when it is not there
 SIGHTS_ABSENT: Table = _gathered(
@@ -113,6 +120,7 @@ SIGHTS_ABSENT: Table = _gathered(
 TOGETHER: Table = _gathered(
     assembly.GROUPS,
     bearings.GROUPS,
+    crankcase.GROUPS,
     debris.GROUPS,
     filter.GROUPS,
     galleries.GROUPS,
@@ -136,17 +144,22 @@ TOGETHER: Table = _gathered(
     pump.GROUPS,
     pump_drive.GROUPS,
     relief_valve.GROUPS,
+    running.GROUPS,
     seizure.GROUPS,
     sender.GROUPS,
     shells.GROUPS,
     trusted_gauge.GROUPS,
+    when_it_began.GROUPS,
     top_end.GROUPS,
     wiring.GROUPS,
+    with_speed_and_heat.GROUPS,
 )
 #: the finding, by words that stand together when it is not there
 TOGETHER_ABSENT: Table = _gathered(
     bearings.GROUPS_ABSENT,
+    crankcase.GROUPS_ABSENT,
     debris.GROUPS_ABSENT,
+    filter.GROUPS_ABSENT,
     galleries.GROUPS_ABSENT,
     gauge.GROUPS_ABSENT,
     gauge_line.GROUPS_ABSENT,
@@ -161,13 +174,17 @@ TOGETHER_ABSENT: Table = _gathered(
     oil_sample.GROUPS_ABSENT,
     oil_use.GROUPS_ABSENT,
     pickup.GROUPS_ABSENT,
+    pressure_course.GROUPS_ABSENT,
     pressure_patterns.GROUPS_ABSENT,
     pump_drive.GROUPS_ABSENT,
     relief_valve.GROUPS_ABSENT,
+    running.GROUPS_ABSENT,
     seizure.GROUPS_ABSENT,
     sender.GROUPS_ABSENT,
     shells.GROUPS_ABSENT,
     trusted_gauge.GROUPS_ABSENT,
+    when_it_began.GROUPS_ABSENT,
     top_end.GROUPS_ABSENT,
     wiring.GROUPS_ABSENT,
+    with_speed_and_heat.GROUPS_ABSENT,
 )

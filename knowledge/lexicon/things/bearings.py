@@ -5,7 +5,7 @@ from __future__ import annotations
 from knowledge.lexicon.things.thing import State, Thing
 
 _S = State
-_BRG = "bearing|bearings|shell|shells|insert|inserts|brasses"
+_BRG = "bearing|bearings|shell|shells|insert|inserts|brasses|slipper|slippers|half-shells"
 _OF = "main|mains|rod|rods|big-end|crank|crankshaft|conrod|con-rod|bottom-end|bottom|engine|crankpin|lower|upper|connecting"
 _CAM_BAD = ("cam_bearing_found_bad",)
 _THRUST = ("thrust_face_ploughed",)
@@ -31,7 +31,8 @@ _SHAFTS = (
     (
         "balance shaft",
         (
-            f"balance|balancer|counterbalance|counter-balance shaft|shafts {_BUSH}?",
+            f"balance|balancer|counterbalance|counter-balance|counterweight|counter-weight|balancing|balancing-weight|silent|lanchester|anti-vibration|vibration shaft|shafts|rod|rods {_BUSH}?",
+            "weight|weights|spinning rods|shafts|shaft that|which stop|stops|cancel|damp|take the? vibration|shake",
             f"balancer unit|assembly|module|{_BUSH}",
             f"{_BUSH} of|on|in|for the? balance|balancer shaft|shafts|unit",
         ),
@@ -40,8 +41,9 @@ _SHAFTS = (
     (
         "auxiliary shaft",
         (
-            f"auxiliary|aux|jack|intermediate shaft {_BUSH}",
-            f"jackshaft {_BUSH}",
+            f"auxiliary|aux|jack|intermediate|side|half-speed|countershaft|pump-drive|distributor-drive shaft {_BUSH}?",
+            "little|small|extra|second|lower|drive shaft that|which|the drives|turns|runs|works the? pump|distributor|oil|dizzy|fuel|timing",
+            f"jackshaft|countershaft|sideshaft|halfshaft {_BUSH}?",
             f"{_BUSH} of|on|in|for the? auxiliary|aux|jack|intermediate shaft",
             f"{_BUSH} of|on|in|for the? jackshaft",
         ),
@@ -53,6 +55,10 @@ _SHAFTS = (
             f"timing? idler gear? {_BUSH}|hub|spindle",
             "timing idler|idlers gear|gears?",
             "idler gear|gears",
+            "idler|idlers in|of the? gear|timing train|case|gears?",
+            "middle|centre|center|intermediate|in-between|between|carrier|compound|lay timing? gear|gears|wheel|cog hub|stub|bush|bushing|spindle|shaft?",
+            "in between timing? gear|cog",
+            "idler hub|stub|spindle|bushing|bush|gear",
             f"timing|intermediate gear {_BUSH}",
             f"{_BUSH} of|on|in|for the? timing? idler gear?",
         ),
@@ -123,7 +129,7 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             family=family,
             names=names,
             shows=dict.fromkeys(_BUSH_BAD, (finding,)),
-            rules_out=dict.fromkeys((_S.FINE, _S.TIGHT), (finding,)),
+            rules_out=dict.fromkeys((_S.FINE, _S.TIGHT, _S.FREE), (finding,)),
         )
         for family, names, finding in _SHAFTS
     ),
@@ -144,6 +150,11 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             "=crank|crankshaft journal|journals|pin|pins|throws?",
             "main|rod|big-end|crank|bearing journal|journals|throw|throws",
             "crankpin|crankpins|journal|journals|crankshaft",
+            "main|rod|big-end|rear|front|centre|center|number|nr|no|@number? @number? throw|throws|crank-pin|crank-pins",
+            "big-end|big-ends|rod|crank|number|nr|no @number? pin|pins @number?",
+            "pin|pins|journal|journals|throw|throws number|nr|no|of|on? the? crank|crankshaft|@number",
+            "shaft|main|bearing it|they|that|the|rod|rods|big-ends? run|runs|turns|sits on|in",
+            "web|fillet|radius|nose|flange|snout|cheek of|on|at the? crank|crankshaft|rear|front|throw|journal|crankpin|pin?",
             "=crank mikes|mics|miked|measures|measured|checks|checked out|up?",
         ),
         shows={
@@ -155,7 +166,12 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
             _S.CRACKED: ("crank_broken",),
             _S.OVAL: ("journal_not_true",),
         },
-        rules_out={_S.FINE: ("crank_scored",), _S.TRUE: ("journal_not_true",)},
+        rules_out={
+            _S.FINE: ("crank_scored",),
+            _S.TRUE: ("journal_not_true",),
+            _S.WHOLE: ("crank_broken",),
+            _S.STRAIGHT: ("rod_or_crank_bent",),
+        },
     ),
     Thing(
         family="crank",

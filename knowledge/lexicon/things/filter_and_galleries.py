@@ -13,6 +13,9 @@ _METAL = {
 }
 _CLEAN = ("metal_in_filter", "filter_packed")
 _GALLERY = "gallery|galley|oilway"
+_PASSAGE = (
+    "tunnel|tunnels|channel|channels|rail|rails|passage|passages|duct|ducts|drilling|drillings"
+)
 _HOLE = "hole|holes|passage|passages|way|ways|drilling|drillings|feed|feeds|channel|port|ports"
 _STOPS = dict.fromkeys(
     (
@@ -35,8 +38,13 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "oil? filter|filters can|canister|cartridge|housing|bowl|element|pleats|paper|media|basket?",
             "oil? filter housing? cap|lid|cover|top|bowl",
             "filter element|cartridge|pleats|paper",
+            "spin-on|screw-on oil? can|canister|filter|cartridge|unit|thing?",
+            "spin|screw on can|canister|filter|cartridge|unit",
+            "metal|filter|oil can looks|has|is|was|thing|body",
+            "paper|pleats|folds|media|core|tube in|inside|from|of|out the? oil? can|filter|element|cartridge",
+            "pleats|filter-paper",
         ),
-        later=("element", "pleats", "cartridge", "can", "canister"),
+        later=("element", "pleats", "cartridge", "can", "canister", "paper", "media"),
         shows={
             State.BLOCKED: ("filter_packed",),
             State.BULGED: ("filter_bulged",),
@@ -74,7 +82,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         family="filter",
         names=(
             "oil? filter gasket|seal|o-ring|oring|ring|seals",
-            "oil? filter mount|base|seat|adapter|adaptor|flange|stand|head|adapter? gasket|seal?",
+            "oil? filter mount|base|seat|adapter|adaptor|flange|stand|head|adapter?",
             "oil? filter housing gasket|seal",
         ),
         shows={
@@ -93,6 +101,34 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
     Thing(
         family="filter",
         names=(
+            "adapter|adaptor|sandwich|base|bracket|holder|mount|mounting|relocation plate? gasket|seal|joint|o-ring|oring",
+            "oil? filter adapter|adaptor|sandwich|base|bracket|holder|mount|mounting|stand|flange|head|block plate? gasket|seal|joint|o-ring|oring",
+            "oil? filter head|base|bracket|housing|holder to|and block|engine|motor joint|gasket|seal?",
+            "flat? paper? gasket|seal|joint|o-ring|ring behind|under|between|of|on|at|for the? oil? filter adapter|adaptor|bracket|holder|base|mount|mounting|housing|head|stand|sandwich plate?",
+        ),
+        shows={
+            State.LEAKING: ("filter_seat_leaks",),
+            **dict.fromkeys(
+                (
+                    *(State.TORN, State.CUT, State.BROKEN, State.CRACKED, State.PUSHED_OUT),
+                    *(State.ABSENT, State.CAME_OFF, State.BENT, State.CRUSHED, State.SHIFTED),
+                ),
+                ("adapter_gasket_displaced",),
+            ),
+        },
+        rules_out={
+            State.DRY: ("filter_seat_leaks",),
+            **dict.fromkeys(
+                (State.FINE, State.WHOLE, State.IN_PLACE), ("adapter_gasket_displaced",)
+            ),
+        },
+    ),
+    Thing(
+        family="filter",
+        names=(
+            "non-return|nonreturn|check|one-way|drain-back|anti-drain membrane|flap|disc|disk|rubber|diaphragm|skirt|valve? in|inside|of? the? filter?",
+            "rubber|rubbery|silicone disc|disk|ring|skirt|lip|membrane|flap behind|over|under|inside|covering the? little|small|inlet|ring? of? holes",
+            "rubber|rubbery|silicone disc|disk|ring|skirt|lip|membrane|flap|valve that|which holds|keeps|stops the? oil in|from|back|draining? the? tractor's|filter?",
             "anti-drainback|anti-drain-back|antidrain|antidrainback|drainback|nonreturn|non-return valve|flap|"
             "diaphragm",
             "anti drain|drainback back? valve|flap|diaphragm?",
@@ -109,12 +145,19 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
     ),
     Thing(
         family="filter",
-        names=("oil? filter? bypass|by-pass valve|spring|ball|plunger?", "filter relief valve?"),
+        names=(
+            "oil? filter? bypass|by-pass valve|spring|ball|plunger?",
+            "filter relief|by-pass|pressure valve?",
+            "filter valve",
+            "bypass|by-pass|valve|ball|door in|inside|of the? oil? filter head|housing|base|mount|adapter?",
+            "little|small? spring|sprung|spring-loaded door|flap|gate|lid|valve that|beside|behind|by|in|which|next? lets|to|oil|round|the? oil|the|round? filter|round? the? filter?",
+        ),
         shows={
             State.STUCK_OPEN: ("filter_bypass_stuck_open",),
             State.BROKEN: ("filter_bypass_stuck_open",),
             State.ABSENT: ("filter_bypass_stuck_open",),
             State.CAME_OFF: ("filter_bypass_stuck_open",),
+            State.CRACKED: ("filter_bypass_stuck_open",),
             State.STUCK_SHUT: ("filter_bypass_stuck_shut",),
             State.REVERSED: ("bypass_valve_misfitted",),
             State.WRONG: ("bypass_valve_misfitted",),
@@ -125,7 +168,12 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
     ),
     Thing(
         family="cooler",
-        names=("oil? cooler core|matrix?",),
+        names=(
+            "oil? cooler core|matrix?",
+            "oil|engine-oil radiator|heat-exchanger|intercooler",
+            "oil heat exchanger",
+            "radiator|cooler for the? oil",
+        ),
         shows={
             State.BLOCKED: ("cooler_found_blocked",),
             State.CRUSHED: ("cooler_found_blocked",),
@@ -211,7 +259,9 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
     Thing(
         family="gallery",
         names=(
-            f"oil? {_GALLERY} plug|plugs|plug's",
+            f"oil? {_GALLERY} plug|plugs|plug's|screw|screws|stopper|stoppers|blank|blanks",
+            f"oil {_PASSAGE} plug|plugs|screw|screws|stopper|stoppers|blank|blanks",
+            f"little|small|closing|blanking|brass? plug|plugs|screw|screws|stopper|stoppers|cup|cups|closers that|which|of|in|at|on|closing|for|sealing|end? close|seal|of|stop|up? the? end? of? the? oil? {_PASSAGE}|{_GALLERY}",
             "oil? passage|hole|feed plug|plugs",
             "oil|pipe plug|plugs",
             "plug|plugs behind|under|beneath the? distributor|dizzy|cam|camshaft|timing|flywheel|intake|manifold gear|cover|plate|chain|sprocket?",
@@ -244,6 +294,9 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             f"main|oil? {_GALLERY} passage|hole?",
             "main|oil? galleries|oilways",
             f"oil|oiling|crank|feed|bearing {_HOLE}",
+            f"main|oil? oil {_PASSAGE}",
+            f"main {_PASSAGE}",
+            f"{_PASSAGE} that|which takes|carries|brings|feeds|lets the? oil through|to|into the? block|engine?",
         ),
         shows={State.BLOCKED: ("gallery_found_blocked",), State.CRACKED: ("gallery_wall_weeps",)},
         rules_out={State.CLEAN: ("gallery_found_blocked",)},
@@ -256,9 +309,16 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "oil feed|transfer|supply tube? o-ring|oring|seal|gasket",
             "feed tube o-ring|oring|seal?",
             "quill seal|o-ring|oring",
+            f"rubber? ring|seal|o-ring|oring|gasket of|on|in|at|from|for the? oil {_PASSAGE}|{_GALLERY}",
+            f"rubber? ring|seal|o-ring|oring|gasket of|on|in|at|from|for the? {_GALLERY}",
+            "rubber? ring|seal|o-ring|oring on|at|of the? pipe|tube that|which takes|carries|feeds|brings oil",
+            "oil? feed|transfer|supply|jumper|cross pipe|tube o-ring|oring|seal|gasket|ring",
         ),
         shows=dict.fromkeys(
-            (State.TORN, State.HARD, State.ABSENT, State.CRUSHED, State.LEAKING),
+            (
+                *(State.TORN, State.HARD, State.ABSENT, State.CRUSHED, State.LEAKING, State.CUT),
+                *(State.CRACKED, State.BROKEN, State.PUSHED_OUT, State.FAULTY, State.RUINED),
+            ),
             ("gallery_seal_found_bad",),
         ),
         rules_out={State.FINE: ("gallery_seal_found_bad",)},
@@ -269,6 +329,10 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
             "crank|crankshaft|crank-end end? oil? feed|quill oil? seal|o-ring",
             "oil? feed seal|o-ring to|for|of|at|on the? crank|crankshaft end?",
             "end feed|fed seal|o-ring",
+            "oil? rubber? seal|o-ring|rubber|ring on|at|in|of|for|to|into the? crank's|crankshaft's|crank|crankshaft tip|nose|snout|end",
+            "crank's|crankshaft's|crank|crankshaft nose|tip|snout|end|end-feed oil? feed? seal|o-ring|rubber|ring , through|which|where|that",
+            "crank|crankshaft|crank's|crankshaft's nose|tip|snout|end oil? feed seal|o-ring|rubber|ring",
+            "rubber|seal|ring|o-ring in|on the? timing|side|end? cover|case where|through|which|that the|feeds|passes|which? oil goes|enters|gets|passes|into in|into|to? the? crank|crankshaft",
             "crank|crankshaft end oil? seal lip?",
             "oil? seal in the? timing cover that|which feeds|feeding? the? crank|crankshaft end?",
             "timing cover oil? seal that|which feeds the? crank|crankshaft end?",

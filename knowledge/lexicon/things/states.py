@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.shows.in_order import IN_PLACE, NOTHING_WRONG, PAST_USE, WELL
+from knowledge.lexicon.shows.in_order import NOTHING_WRONG, PAST_USE, WELL
+from knowledge.lexicon.things.states_of_place import STATES_OF_PLACE
 from knowledge.lexicon.things.thing import State
-
-_NOT = "not|wasnt|isnt|werent|hadnt|hasnt|never"
 
 #: a part in one of these is as it should be
 WELL_STATES = frozenset(
-    {State.FINE, State.CLEAN, State.FREE, State.TIGHT, State.TRUE, State.IN_PLACE}
+    {
+        *(State.FINE, State.CLEAN, State.FREE, State.TIGHT, State.TRUE, State.IN_PLACE),
+        *(State.WHOLE, State.STRAIGHT, State.IN_LINE),
+    }
 )
 #: the state, by the words for it
 STATES: dict[State, tuple[str, ...]] = {
+    **STATES_OF_PLACE,
     State.WIPED: (
         "wiped|smeared|melted|burnt|burned|blued|fried|cooked|overheated|blackened",
         "turned|gone|went blue",
@@ -34,19 +37,34 @@ STATES: dict[State, tuple[str, ...]] = {
         "had it",
         "chewed|eaten|beaten|torn|beat up",
         "in bits|pieces|shreds|tatters|strips|ribbons",
+        "shagged|kaput|munched|mullered|hosed|smoked|clapped|chewed|pooched|ratted|banjaxed|bust|busted|nackered out|up?",
+        "gone|went west|south|bad|pop|phut|bang",
+        "given|gave up|out the? ghost?",
+        "past it|saving|use|redemption|their|its best?",
+        "dead|fit for the scrap|bin",
         "=bad|=failed|=failure",
         "on its|their way|last out|legs?",
     ),
-    State.IN_PLACE: (*IN_PLACE,),
+    State.WHOLE: (
+        "in one|a single? piece",
+        "whole|intact|unbroken|uncracked|complete|undamaged|entire",
+        "not|no|nothing|none =cracked|=broken|=split|crack|cracks|fractures|fracture",
+    ),
+    State.STRAIGHT: (
+        "=straight|true",
+        "not bent|twisted|bowed|kinked",
+    ),
     State.SPUN: (
-        "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
+        "=spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
         "gone|went|going|turned|spinning|=come|=came|=walked round|around with|in|and?",
         "sliding|slides|slid|slipping|slips on|along|off? its|the? shaft?",
         "spins|turns|turning|spinning free|freely|loose? on the|its =shaft",
         "turned|turning|moving|slipped|slipping|spinning in|on|out of? its|the|their bore|housing|block|shaft|seat|bores",
     ),
     State.OVAL: (
-        "oval|ovalled|egg-shaped|tapered|taper|=ridged",
+        "oval|ovalled|ovality|egg-shaped|egged|eggy|tapered|taper|=ridged|barrelled|barreled|barrel-shaped|bell-mouthed|lobed|waisted|hourglassed|coned|out-of-round|out-of-true|bellmouthed",
+        "egg|barrel|cone shaped",
+        "out of true",
         "out of|off round",
         "worn oval",
     ),
@@ -55,7 +73,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "and|,? round|true|parallel",
         "no|zero|without measurable? taper|ovality|out-of-round|ridge",
         "on size",
-        "=round|parallel",
+        "are|is|was|were|perfectly|nicely|dead|still|measure|measures|all|and|, =round|=parallel",
     ),
     State.FLAT: (
         "wiped|=flat|flattened|worn|gone flat|out?",
@@ -85,11 +103,6 @@ STATES: dict[State, tuple[str, ...]] = {
     State.DIRTY: (
         "dirty|corroded|green|crusty|rusty|rusted|oily|oxidised|oxidized|grubby|poor|burnt",
     ),
-    State.UNPLUGGED: (
-        "unconnected|=hanging|=dangling|adrift",
-        "left|was|is|were|found =off|unplugged|disconnected|unhooked",
-        "@not connected|attached|hooked|plugged up|in?",
-    ),
     State.SHORTED: (
         "=open|=shorted|shorting|open-circuit|earthed|grounded|grounding to|circuit? ground|earth|block|chassis?",
         "open|short circuit|circuited",
@@ -102,6 +115,8 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.BLOCKED: (
         "=solid with|of carbon|coke|sludge|muck|crud|gunk|dirt|black|tar|swarf|gum",
+        "=closed|shut|stopped|blanked|filled|silted|gummed|furred|stuffed by|with|off|up",
+        "so|absolutely|completely full of",
         "choked|clogged|blocked|plugged|bunged|packed|caked|coked solid|up|with|full|over|shut",
         "two-thirds|half|mostly|nearly|almost|completely|totally|three-quarters|third covered|blocked|full|gone|choked|shut",
         "partly|partially|half|completely|totally|nearly|almost? "
@@ -132,15 +147,20 @@ STATES: dict[State, tuple[str, ...]] = {
     State.STUCK_OPEN: (
         "stuck|sticking|jammed|hung|held|hanging|stayed|seized|wedged partly|partially|slightly|half|wide? =open",
         "@not close|closing|seat|seating|seal|sealing fully|properly?",
+        "held|sitting|propped|stuck|hanging|kept|being? off its|the? seat",
         "off its|the seat",
+        "stays|stay|stayed|remains|propped|wedged|jammed =open",
         "half|part|partly|partially|slightly|halfway|part-way way? =open",
         "=open all the time",
     ),
     State.STUCK_SHUT: (
-        "stuck|sticking|jammed|hung|held|seized|frozen shut|closed",
+        "stuck|sticking|jammed|hung|held|seized|frozen|rusted|stays|gummed|welded shut|closed",
+        "@not move|budge|give|shift at|all|any|one|bit? when|if|as you|i|we push|press|pushed|pressed|poke|lean",
+        "@not give|move|budge when|if|however|under",
         "@not open|opening|lift|lifting",
     ),
     State.FREE: (
+        "turns|spins|rotates|runs|turn|spin|rotate|run =sweet|=sweetly|=true|=nice|=lovely",
         "=free|freely",
         "like silk|butter|glass|new",
         "turns|spins|rotates|rotated itself? sweetly|smoothly|nicely|easily|free|freely|by-hand",
@@ -159,12 +179,21 @@ STATES: dict[State, tuple[str, ...]] = {
         "excessive|too|lots|lot|bit|some|much|a much|of? wear|play|slop",
         "has|had|have lots|lot|some|a|bit|too|excessive|much|of? of|much? play|slop|wear",
         "wear|slop|sloppy|knackered|shot|clapped",
+        "wallowed|wallered|egged|hogged|ovalled|elongated|bored|hammered out?",
+        "great deal|ton|tons|loads|load|heaps|plenty|oodles|bags|miles|acres of? slop|play|wear|slack|movement|shake",
+        "well|badly|visibly|clearly? past their|its best|limit",
+        "see|seen|feel|felt|measure the? wear|play|slop",
+        "eaten|ground|whittled|thinned|beaten away|out|thin|down",
     ),
     State.PITTED: (
         "pitted|pitting|pits|pit",
         "rust? pits|pit|pitting",
     ),
     State.SCORED: (
+        "lines|line|tramlines|channels|channel|tracks|furrows|gouges cut|worn|scratched|gouged|scored|running in|into|on|along|down?",
+        "deep|long|vertical|bad|heavy lines|scratches|grooves|tramlines|gouges|furrows",
+        "=scratch|=scored|scarred|scraped|ploughed|plowed|=lined|rucked|striped",
+        "picked|torn up",
         "scored|scoring|scratched|scratches|grooved|grooves|galled|galling|gouged|pitted|burred|scuffed|burr|"
         "corroded|rusty",
         "flat spot",
@@ -174,63 +203,28 @@ STATES: dict[State, tuple[str, ...]] = {
         "tooth|teeth|witness|score|chatter|wear marks",
     ),
     State.BROKEN: (
-        "broken|broke|snapped|sheared|fractured|failed|shattered|=parted|disintegrated",
+        "broken|broke|snapped|sheared|fractured|failed|shattered|=parted|disintegrated|fracture|bust|busted|smashed",
+        "lump|lumps|piece|pieces|chunk|chunks|bit|corner missing|gone|knocked|broken|out|off|from out|off|of|from?",
+        "piece|chunk|corner|bit|lump|half missing|gone",
         "in|into two|half|pieces|bits",
         "=came|=fell|=come|=fallen =apart",
         "=let =go",
         "smashed|exploded|wrecked|burst",
     ),
     State.CRACKED: (
-        "cracked|crack|cracks|pinhole|pinholes|split|splits",
+        "cracked|crack|cracks|pinhole|pinholes|split|splits|fracture|fractures|fractured|crazed",
         "hairline crack",
     ),
     State.HOLED: (
-        "hole|holed|holes|punctured|puncture|perforated",
+        "hole|holed|holes|punctured|puncture|perforated|pin-holed|pinholed|windowed|ventilated|pierced",
+        "window|daylight in|through|visible",
         "rusted|rotted|chafed|rubbed through|out",
         "worn through",
     ),
-    State.LOOSE: (
-        "finger? loose|slack|rocking|wobbly|undone",
-        "finger|=only|=just|=barely =hand? tight",
-        "half|under|below|low|short the|its|specified|of|in? torque|torqued",
-        "=only|=just|=barely|=hardly =nipped|=pinched|=snug|=tight|=finger-tight|=hand-tight up?",
-        "=backed|=worked|=backing|=working|=has|=had|=been|=itself out|loose|=loosened|off|itself|free|up",
-        "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|secure|secured|latched up|properly|"
-        "home|down|fully?",
-        "came|coming|come|vibrated|shaken loose|undone",
-        "could|can|i be? wiggle|wiggled|turned|undone|moved|rocked|rock by|it|with? hand|finger|fingers",
-        "wobbles|flopping",
-        "sloppy|loose|slop|play in|inside its|the bore|hole|housing",
-        "rattles|rattling|wobbles|rocks|flops|rattled|rocked in|on its|the? bush|bushing|bore|body|housing|hole",
-        f"{_NOT} been? pushed|pressed|driven|tapped|knocked|pulled all|right|fully|quite? the? way? in|home|up|on",
-        f"{_NOT} been? fully|properly|quite|right home|engaged|pushed|pressed|seated in|home?",
-    ),
-    State.TIGHT: (
-        "=tight",
-        "secure",
-        "=torqued correctly|properly|down|up?",
-        "not loose",
-    ),
-    State.ABSENT: (
-        "not in it|there|one at? all?",
-        "missing|absent|gone|forgotten|omitted",
-        "left off|out",
-        "not|never|wasnt|isnt|werent been? fitted|installed|there|refitted|replaced|present",
-        "fell|fallen|fallen|dropped|popped out",
-        "forgot|forgotten to fit|put|install|refit",
-        "never|not went|put|gone|go back? in|on|back",
-        "@not in place",
-        "@not been? fitted|installed|refitted|put|there|present back|in|on?",
-        "nowhere to be found|seen",
-        "=left =out|=off",
-    ),
-    State.CAME_OFF: (
-        "fell|fallen|came|come|=dropped|popped|slipped|pulled|worked|spun|vibrated|hanging off|free|adrift",
-        "detached|disconnected|adrift",
-        "lying|laying|lay|loose in the? bottom|sump|pan of? the? sump|pan?",
-    ),
     State.BENT: (
         "bent|twisted|distorted|deformed|pushed over",
+        "tweaked|bowed|warped|buckled|crooked|wavy|banana-shaped|curved|s-shaped|kink|kinked|skewed",
+        "like a banana|dog's-leg|dogleg|pretzel",
         "out of shape",
     ),
     State.CRUSHED: (
@@ -264,19 +258,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "chafed|frayed|severed|melted|bared|cut|nicked|pinched|rolled|twisted",
     ),
     State.HARD: (
-        "hard|hardened|brittle|perished|shrunk|shrunken|flat|stiff|old|aged|rotten",
+        "hard|stiff|brittle|set as|like wood|stone|a|plastic|bakelite|concrete|bone|glass|rock",
+        "hard|hardened|brittle|fossilised|fossilized|petrified|cooked|baked|flattened|crumbly|cracked|perished|shrunk|shrunken|flat|stiff|old|aged|rotten",
         "gone hard|stiff",
-    ),
-    State.REVERSED: (
-        "backwards|reversed|backward|crossed",
-        "wrong way|hole|place|position|side round|around|up?",
-        "upside down",
-        "in? back to front",
-        "faces|facing|faced|went|put|is|was the wrong|other way|side? up|out|in?",
-        "faces|facing|faced in|inwards|inward",
-        "faces|facing|faced|went|put|is|was inwards|backwards",
-        "in|fitted|installed backwards",
-        "swapped over|around|round",
     ),
     State.WRONG: (
         "=wrong|incorrect|unsuitable|mismatched",
@@ -310,6 +294,12 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.COLD: (
         "stays|stayed|still|stone|never? cold|cool",
+        "ice|stone|dead|still|room|ambient cold|temperature|temp",
+        "no heat in|at|there|whatsoever?",
+        "=ambient|unheated|lukewarm|tepid|icy",
+        "like|from|out of? the? fridge|ice|freezer",
+        "@not warm|heat|hot up|through?",
+        "never warms|heats up|through?",
         "@not get|getting|gets warm|hot",
     ),
     State.BURST: (
@@ -317,7 +307,12 @@ STATES: dict[State, tuple[str, ...]] = {
         "split|splits open|along|at|itself?",
         "blew|blown|blows|burst|bursts|popped apart|up|off|out|itself|its|gasket|seal|seam?",
     ),
-    State.BULGED: ("bulged|bulging|swollen|swelled|ballooned|bloated|expanded",),
+    State.BULGED: (
+        "bulged|bulging|swollen|swelled|ballooned|bloated|expanded|distended|inflated|domed|bellied|barrelled|pregnant",
+        "puffed|blown|swelled|swollen|fat|pushed|bellied up|out|now",
+        "like a balloon|football|barrel",
+        "out of shape",
+    ),
     State.EMPTY: (
         "completely|almost|nearly|half? empty",
         "drained back|down|out",
@@ -326,10 +321,6 @@ STATES: dict[State, tuple[str, ...]] = {
     State.SHORT: (
         "too? weak|weakened|tired|soft|sagged|compressed|collapsed|short|shorter",
         "lost its tension|temper",
-    ),
-    State.PUSHED_OUT: (
-        "pushed|popped|blown|blew|blowing|pops|walked|squeezed|came|come|spat|displaced|dislodged out of? place?",
-        "displaced|dislodged|unseated",
     ),
     State.SHUT: (
         "shut|=closed",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from knowledge.lexicon.things.bearings import THINGS_BEARINGS
+from knowledge.lexicon.things.crankcase import THINGS_CRANKCASE
 from knowledge.lexicon.things.filter_and_galleries import THINGS_DELIVERY
 from knowledge.lexicon.things.gauge_and_sender import THINGS_INSTRUMENT
 from knowledge.lexicon.things.leaks import THINGS_LEAKS
@@ -17,8 +18,8 @@ from knowledge.lexicon.things.top_end import THINGS_TOPEND
 OTHER = Thing(
     family="other",
     names=(
-        "valve|valves|ring|rings|piston|pistons|cylinder|cylinders|carb|carburettor|carburetor|thermostat|starter|"
-        "throttle|brake|brakes|injector|injectors|plugs|points|coil|battery|fuse|fuses|relay|belt|pulley|rod|rods|"
+        "valve|valves|ring|rings|carb|carburettor|carburetor|thermostat|starter|"
+        "throttle|brake|brakes|injector|injectors|plugs|points|coil|battery|fuse|fuses|relay|belt|pulley|"
         "head|heads|manifold|gearbox|transmission|door|bolt|bolts|nut|washer|spring|bearing|tank|switch",
         "water|injection|hydraulic|fuel|lift|feed|vacuum|bilge|steering|air|coolant|hand|foot|raw|sea|primer|grease pump",
         "air|fuel filter",
@@ -38,6 +39,7 @@ OTHER = Thing(
 #: one table for each station
 THINGS: tuple[Thing, ...] = (
     *THINGS_BEARINGS,
+    *THINGS_CRANKCASE,
     *THINGS_DELIVERY,
     *THINGS_INSTRUMENT,
     *THINGS_LEAKS,

@@ -58,6 +58,11 @@ class State(StrEnum):
     SHORTED = "open or shorted"
     OVER = "out of limits"
     IN_PLACE = "where it belongs"
+    WHOLE = "whole"
+    STRAIGHT = "straight"
+    OUT_OF_LINE = "out of line"
+    IN_LINE = "in line"
+    SHIFTED = "shifted"
 
 
 class Substance(StrEnum):

@@ -71,6 +71,19 @@ TYPED = {
     "presure": "pressure",
     "preasure": "pressure",
     "enging": "engine",
+    "b/e": "bigend",
+    "b/es": "bigends",
+    "m/b": "main",
+    "c/shaft": "crankshaft",
+    "c/case": "crankcase",
+    "b/p": "bypass",
+    "w/l": "lamp",
+    "alu": "aluminium",
+    "ali": "aluminium",
+    "nonmag": "nonmagnetic",
+    "null": "zero",
+    "bung": "plug",
+    "bungs": "plugs",
 }
 #: two words that the lexicon has as one
 JOINED = {
