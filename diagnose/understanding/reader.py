@@ -25,6 +25,7 @@ from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.shows.behaviours import behaviours
 from diagnose.understanding.shows.came_back import came_back
+from diagnose.understanding.shows.came_slowly import came_slowly
 from diagnose.understanding.shows.warned import silent_alarms
 from diagnose.understanding.sights.checked import checked_parts
 from diagnose.understanding.sights.engine import cylinders, engine_kind, main_bearings
@@ -145,6 +146,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     agreed_on_high,
     on_the_test_gauge,
     came_back,
+    came_slowly,
     _alone(without_what_helped),
     began_with_work,
     at_its_speed,

@@ -53,3 +53,22 @@ def test_next_to_nothing(words: str, wanted: tuple[str, ...], unwanted: tuple[st
     found = {fact.short for fact in read(words, the_book()).facts}
     assert set(wanted) <= found, found
     assert not set(unwanted) & found
+
+
+@pytest.mark.parametrize(
+    ("words", "slow"),
+    [
+        ("My engine has 0 psi at start after an oil change and then gradually rises", True),
+        ("no pressure on the gauge at startup then it slowly comes up to 40", True),
+        ("zero at startup. It eventually builds to 50.", True),
+        ("no oil pressure on cold start, takes a while to come up", True),
+        ("no pressure at start but comes up when I rev it", False),
+        ("no pressure at start and it never comes up", False),
+        ("no pressure at start, would it come up later?", False),
+    ],
+)
+def test_missing_at_the_start_and_then_there(words: str, slow: bool) -> None:
+    """It is slow to build, and no reading of nothing; with revs, or never, it is not."""
+    shows = {f.fields.get("shows") for f in read(words, the_book()).facts}
+    assert ("slow to build" in shows) is slow
+    assert ("none" in shows) is not slow

@@ -153,7 +153,7 @@ READ = {
     ],
     "oil pressure 0.25": [],
     "relief spring 41mm long 12 lbs": ["finding relief_spring_length 41 mm"],
-    "relief spring 12 lbs at 1.4 in": ["finding relief_spring_length 1.4 in"],
+    "relief spring 12 lbs at 1.4 in": [],  # its load at a height, no free length
     "relief spring 41 mm, 20 lb at idle": [
         "finding relief_spring_length 41 mm",
         "reading 20 psi idle",

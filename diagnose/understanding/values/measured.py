@@ -99,6 +99,10 @@ class _Found:
             "finding main_clearance 2 thou",
             "finding rod_clearance 2 thou",
         ],
+        "Clearances were 2.5 thou on mains and rods": [
+            "finding main_clearance 2.5 thou",
+            "finding rod_clearance 2.5 thou",
+        ],
         "cam bearings 3 thou": ["finding cam_bearing_clearance 3 thou"],
         "bearings 10 thou undersize": [],
         "mains 2.5 thou and rods about 2": [
@@ -237,7 +241,11 @@ def _values(line: Line, amount: Amount, every: list[Amount], names: list[Name]) 
         return
     of = [best]
     for name in (n for n in names if n is not best):
-        joined = _joined(line, name.mark, best.mark) and _is_nearest(line, name, amount, every)
+        again = [
+            n for n in names if n.quantity is best.quantity
+        ]  # "clearances 2 on mains and rods"
+        joined = any(_joined(line, name.mark, n.mark) for n in again)
+        joined = joined and _is_nearest(line, name, amount, every)
         if name.mark == best.mark or joined:
             of.append(name)
     for name in of:

@@ -43,6 +43,7 @@ def oil_in_use(paragraph: Paragraph) -> Iterator[Fact]:
             "finding oil_grade_too_thin present"
         ],
         "switched from 20w50 to 5w30": ["finding oil_grade_too_thin present"],
+        "it has 5w20 in it. Old oil was 10w40.": ["finding oil_grade_too_thin present"],
         "went from 10w30 to 20w50": [],
         "put 15w40 in, 10w40 before": [],
         "switched to 5w30, my brother runs 20w50": [],
@@ -160,7 +161,9 @@ def _before(line: Line, place: int) -> tuple[str, Line, Mark[bool]] | None:
     instead = "instead" in line.words(0, place) and bool(lead & {"usual", "of"})
     if not (line.is_stated(mark) or instead):
         return None
-    usual = line.usual(mark) or instead or line.word(place - 1) == "from"
+    old = line.word(place - 1) in ("was", ":") and bool(lead & {"oil", "grade", "before"})
+    old = old and bool(line.words(line.clause(place).first, place) & {"old", "previous", "last"})
+    usual = line.usual(mark) or instead or old or line.word(place - 1) == "from"
     return (line.tokens[place].value, line, mark) if usual else None
 
 

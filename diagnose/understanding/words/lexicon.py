@@ -69,6 +69,7 @@ class Lexicon:
         self.shows: Phrases[Shows] = Phrases(shows.SHOWS)
         self.bare: Phrases[Shows] = Phrases(shows.BARE)
         self.of_the_gauge: Phrases[Shows] = Phrases(shows.OF_THE_GAUGE)
+        self.comes_slowly = _any_of(beside_pressure.COMES_SLOWLY)
         self.came_back = _any_of(beside_pressure.CAME_BACK)
         self.hearsay = _any_of(stance_words.HEARSAY)
         self.figures_of_speech = _any_of(figures_of_speech.FIGURES_OF_SPEECH)

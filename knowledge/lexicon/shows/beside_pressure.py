@@ -134,6 +134,13 @@ OTHERWISE = (
     f"{_FINE} at|on lower|slower revs|rpm|speeds",
 )
 #: it is there again, whatever was said of it before
+#: after no pressure at the start: it comes, by and by
+COMES_SLOWLY = (
+    "gradually|slowly|eventually|finally|then|but|soon =rises|=rise|=rose|=comes|=came|=climbs|=climbed|=builds|=built|=creeps|=crept|=picks|=goes =up|=back?",
+    "then|but|and it|pressure|gauge|needle gradually|slowly|eventually|finally|then? =rises|=rose|=comes|=came|=climbs|=climbed|=builds|=built|=creeps|=crept|=goes =up?",
+    "=rises|=rose|=comes|=climbs|=builds|=creeps|=picks =up? gradually|slowly|eventually|by-and-by",
+    "takes|took|needs a|some? while|time to come|build|rise|climb|show",
+)
 CAME_BACK = (
     "pressure|gauge|needle|psi|reading =came|=comes|=went|=shot|=jumped|=climbed|=rose right|straight|slowly? =back|=up again? up?",
     "pressure|gauge|needle|psi|reading =was|=is|=had fine|right|good|normal|all? =back|=returned|=again",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+#: what an engine is called by its size
+_CUBIC_INCHES = "225|250|283|289|292|300|302|305|318|327|340|350|351|360|383|390|400|427|428|429|440|454|455|460"
 _ENGINE = "engine|motor|it|lump|v8|six|four|flathead|twin|diesel"
 _SHOP = "machine|engine? shop|machinist|machinists|machinist's|grinders|reconditioners|engineers"
 #: where an engine comes from that another car had
@@ -19,6 +21,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     "whole_engine": (
         "=rebuilt|=overhauled|=reconditioned @volume|@number|two|three|four|five|one litre|liter",
         "=rebuilt|=overhauled|=reconditioned two-litre|@volume",
+        f"=rebuilt|=overhauled|=reconditioned {_CUBIC_INCHES}|v8|v6|six|straight|inline|small|big|sbc|bbc|flathead|diesel|lump",
         "fresh|freshly|newly stroked|bored|stroker|rebuilt|built? small|big block",
         "fresh v8|six|four|short-block|long-block|smallblock|bigblock",
         "put|bolted|assembled|built together? on|in|at the|my? kitchen|garage|bench|dining|shed|basement table|bench|floor",
@@ -197,6 +200,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "filter change",
         "changed|replaced filter|filters",
         "new filter",
+        "switched|swapped|went|moved|changed =to|over a|another|some|the .. =filter|=filters",
     ),
     "storage": (
         "=recommissioned|=re-commissioned|=recommissioning",
