@@ -19,8 +19,8 @@ from knowledge.access.always_recorded import KEPT
 from knowledge.circuit.conditions import BEARINGS_DAMAGED
 from knowledge.faults import Fault
 from knowledge.model import Finding, Stage, State
+from knowledge.stations.bearings.findings import KNOCKS
 from knowledge.stations.bearings.findings_shells import LIFT_ONE_CAP
-from knowledge.stations.bearings.rules import KNOCKS
 from knowledge.stations.delivery.findings_filter_cut import CUT_THE_FILTER_OPEN
 from knowledge.stations.oil.findings import READ_THE_STICK
 from knowledge.work import Access, Inspection

@@ -199,6 +199,8 @@ RAP_DULLED_BY_CUT_OUT = Finding(
     background=VERY_RARE,
     also=("rod knock", "big end rattle", "rapping at 2500", "knock goes when plug lead pulled"),
 )
+#: noises of the bottom end
+KNOCKS = (BEARING_KNOCK, DEEP_KNOCK_UNDER_LOAD, RAP_DULLED_BY_CUT_OUT)
 CUT_OUT_ONE_CYLINDER = Inspection(
     id="cut_out_one_cylinder",
     station=Station.BEARINGS,

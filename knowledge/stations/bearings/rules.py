@@ -36,7 +36,6 @@ def hard_work_tells_on_the_shells(known: Known) -> Conclusions:
         yield more_common(causes_geometry.OVERLOAD_LUGGING)
 
 
-KNOCKS = (findings.BEARING_KNOCK, findings.DEEP_KNOCK_UNDER_LOAD, findings.RAP_DULLED_BY_CUT_OUT)
 LOW_OR_WANDERING = (
     patterns.GAUGE_READS_LOW,
     patterns.GAUGE_READS_ZERO,
@@ -170,7 +169,7 @@ def knocking_is_not_as_always(known: Known) -> Conclusions:
 )
 def knock_with_low_or_wandering_pressure(known: Known) -> Conclusions:
     """A knock with low or wandering pressure: shut down at once."""
-    knocks = any(known.has(one) for one in KNOCKS)
+    knocks = any(known.has(one) for one in findings.KNOCKS)
     low = any(known.has(one) for one in LOW_OR_WANDERING)
     if knocks and low:
         yield Alarm(
@@ -187,7 +186,7 @@ def knock_with_low_or_wandering_pressure(known: Known) -> Conclusions:
 )
 def knock_from_the_bottom_end(known: Known) -> Conclusions:
     """A knock from the bottom end: do not run it further, whatever the gauge says."""
-    if any(known.has(one) for one in KNOCKS):
+    if any(known.has(one) for one in findings.KNOCKS):
         yield Alarm(
             Severity.DO_NOT_RUN,
             "Bottom end knocks; no knock is within limits, a good gauge does not excuse it: do not "
