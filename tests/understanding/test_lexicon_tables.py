@@ -9,7 +9,10 @@ import pytest
 
 from diagnose.understanding.reader import read
 from knowledge.book import the_book
+from knowledge.lexicon import described as described_package
 from knowledge.lexicon import sights as package
+from knowledge.lexicon.described import tables as described
+from knowledge.lexicon.described.beside import BESIDE
 from knowledge.lexicon.meant.must_name import NEEDS, OF_THE_PRESSURE
 from knowledge.lexicon.sights import tables
 
@@ -52,6 +55,20 @@ def test_each_finding_stands_in_one_file_of_sights() -> None:
     ):
         ids = [finding for module in modules for finding in getattr(module, name, ())]
         assert sorted(ids) == sorted(gathered)
+
+
+def test_each_described_finding_stands_in_one_file() -> None:
+    """Nor do groups of described parts hide each other; each is a finding of the book."""
+    modules = [
+        import_module(f"{described_package.__name__}.{module.name}")
+        for module in iter_modules(described_package.__path__)
+    ]
+    for name, gathered in (("THERE", described.DESCRIBED), ("ABSENT", described.DESCRIBED_ABSENT)):
+        ids = [finding for module in modules for finding in getattr(module, name, ())]
+        assert sorted(ids) == sorted(gathered)
+        assert set(ids) <= the_book().findings.keys()
+    beside = {f.removeprefix("-") for f in BESIDE} | {f for those in BESIDE.values() for f in those}
+    assert beside <= the_book().findings.keys()
 
 
 @pytest.mark.parametrize("text", SAID)

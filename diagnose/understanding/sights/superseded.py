@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from diagnose.understanding.sentences.paragraph import Paragraph
 from diagnose.understanding.values.springs_compared import SAID_BY_SPRINGS
 from diagnose.understanding.words.facts import Fact
+from knowledge.lexicon.described.beside import BESIDE
 from knowledge.lexicon.meant.narrower import NARROWER
 from knowledge.lexicon.shows.beside_pressure import FINDING_OF
 from knowledge.lexicon.sights.of_several import OF_SEVERAL, SOUND_ALL
@@ -59,7 +60,8 @@ def without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
     for fact in facts:
         if fact.table == "finding" and "state" in fact.fields:
             absent = "-" if fact.is_absent else ""
-            names = NARROWER.get(f"{absent}{fact.fields['what']}", ())
+            key = f"{absent}{fact.fields['what']}"
+            names = (*NARROWER.get(key, ()), *BESIDE.get(key, ()))
             wider.setdefault(bisect_left(ends, fact.spans[0][1]), set()).update(names)
     return [
         f

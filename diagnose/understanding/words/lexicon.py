@@ -13,6 +13,7 @@ from diagnose.understanding.words.phrases import Phrases
 from diagnose.understanding.words.spelling import LexiconSpelling
 from diagnose.understanding.words.text import stemmed
 from knowledge.book import Book
+from knowledge.lexicon.described import tables as described
 from knowledge.lexicon.engine import features as engine_features
 from knowledge.lexicon.engine import traits
 from knowledge.lexicon.engine.traits import Trait
@@ -115,7 +116,7 @@ class Lexicon:
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
         self.sights_nothing = _any_of(NO_FINDING)
-        self.groups = Groups(sights.TOGETHER, sights.TOGETHER_ABSENT)
+        self.groups = Groups(described.TOGETHER, described.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
         self.all_fine = _any_of(looked_at.ALL_FINE)
@@ -167,8 +168,8 @@ class Lexicon:
         for table in (
             sights.SIGHTS,
             sights.SIGHTS_ABSENT,
-            sights.TOGETHER,
-            sights.TOGETHER_ABSENT,
+            described.TOGETHER,
+            described.TOGETHER_ABSENT,
         ):
             for id_, texts in table.items():
                 words = (re.findall(r"[^\W_]+", text.partition(" - ")[0]) for text in texts)

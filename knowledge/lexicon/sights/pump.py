@@ -248,7 +248,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "cavitation_marks": (f"{_GEARS}|pump + {_WORN_AWAY} - shell|bearing|relief|journal|cylinder",),
     "rotor_wrong_way_round": (
-        "rotor|gerotor|outer_ring|annulus + upside|wrong_way|backwards|reversed|wrong_side|marks|chamfer|flipped|dots - arm|cap|distributor|bearing",
+        "rotor|gerotor|outer_ring|annulus + upside|wrong_way|backwards|reversed|wrong_side|marks|chamfer|flipped|dots - arm|cap|distributor|bearing|line_up|the_way_the_book|right_way",
     ),
     "gear_slips_on_shaft": (
         f"gear|pinion|skew|sprocket + loose|slipping|slips|spinning|spins|turning|moved|turns|slipped|spun + {_SHAFT}|camshaft - bearing|play|governor|gear_pump|turned_off|turned_by|turned_from|driven|still_turns",

@@ -34,6 +34,8 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "oil? tank strainer|screen|gauze",
             "oil screen|gauze|mesh",
             "gauze strainer|filter?",
+            "oil|wire|suction|sump|pump net",
+            "net|screen|gauze|mesh|strainer|wire-mesh|basket in|on|of|at the? sump|pickup|pick-up|suction|pan|oil-pan|pump tube|pipe?",
             "screen",
         ),
         later=("gauze", "mesh"),
@@ -54,7 +56,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         names=(
             "oil? pickup|pick-up tube|pipe|assembly?",
             "oil? =pick up tube|pipe|assembly?",
-            "suction tube|pipe|stub",
+            "suction|sucking|intake|strainer tube|pipe|stub",
+            "pipe|tube with|to|of|for the? strainer|screen|net|pickup|gauze",
+            "pipe|tube that|which? goes? to the? pickup|strainer",
             "oil? pump? inlet|intake tube|pipe|elbow",
         ),
         later=("tube", "pipe"),
@@ -194,6 +198,7 @@ THINGS_SUCTION: tuple[Thing, ...] = (
         family="sump",
         names=(
             "sump|pan? baffle|baffles plate?",
+            "surge|anti-surge|slosh|anti-slosh|dividing plate|plates|sheet|baffle|baffles|gates|flaps",
             "trap door|doors",
             "oil? sump|pan? trapdoor|trapdoors",
         ),
@@ -214,7 +219,11 @@ THINGS_SUCTION: tuple[Thing, ...] = (
     ),
     Thing(
         family="sump",
-        names=("windage tray|pan", "crank scraper"),
+        names=(
+            "windage tray|pan|plate",
+            "crank scraper",
+            "tin? tray|plate|sheet|shield|baffle under|below|beneath the? crank|crankshaft",
+        ),
         shows={
             State.CRACKED: ("tray_broken_or_missing",),
             State.BROKEN: ("tray_broken_or_missing",),

@@ -5,7 +5,10 @@ from __future__ import annotations
 from knowledge.lexicon.things.thing import State, Substance, Thing
 
 _S = State
-_SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
+_SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill|axle|stem|bar"
+_TURNS = (
+    "turns|turn|turning|drives|drive|driving|works|working|spins|spinning|moves|operates|powers"
+)
 _SHEARED = ("drive_coupling_sheared",)
 _PIECE = dict.fromkeys(
     (Substance.DEBRIS, Substance.GASKET, Substance.PLASTIC, Substance.SEALER), ("piece_in_pump",)
@@ -52,7 +55,9 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "oil? pump gears|gear|rotors|rotor|gerotor|gerotors|vanes|internals|teeth|impeller|impellers",
             "inner|outer|pump rotor|rotors|gerotor",
             "gerotor|gerotors",
-            "gears|rotors in|inside|of the? oil? pump",
+            "gears|rotors|wheels|wheel|lobes|vanes|innards|insides|guts|internals|works in|inside|of my|the? oil? pump",
+            "oil? pump wheels|wheel|innards|insides|guts|lobes|star|elements|works",
+            "inner|outer|inside|outside|driven rotor|ring|annulus|element of|in the? oil? pump",
             "dot|dots|mark|marks|chamfer on|of the? inner|outer? rotor|rotors",
         ),
         later=("gears", "rotors", "rotor"),
@@ -98,12 +103,12 @@ THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
         family="pump",
         names=(
-            "oil? pump cover|end-plate|endplate|plate|backplate|lid plate?",
+            "oil? pump cover|end-plate|endplate|plate|backplate|lid|back-plate|baseplate|base-plate|wearplate|wear-plate|faceplate|end-cover plate?",
             "oil? pump end|back|bottom|top|cover plate|cover",
             "cover plate",
-            "cover|plate of|on the? oil? pump",
+            "cover|plate|lid|backplate|end-plate|endplate of|on|for|from my|the? oil? pump",
         ),
-        later=("cover", "plate", "backplate"),
+        later=("cover", "plate", "backplate", "lid"),
         shows={
             _S.SCORED: ("cover_grooved",),
             _S.WORN: ("cover_grooved",),
@@ -117,7 +122,10 @@ THINGS_PUMP: tuple[Thing, ...] = (
     ),
     Thing(
         family="pump",
-        names=("oil? pump body|housing|casting|bore|case|cavity|walls",),
+        names=(
+            "oil? pump body|housing|casting|bore|case|casing|cavity|walls|shell|barrel|chamber",
+            "body|housing|casting|casing|case|shell|walls|barrel of my|the? oil? pump",
+        ),
         shows={
             _S.SCORED: ("pump_scored_seen",),
             _S.WORN: ("pump_scored_seen",),
@@ -134,6 +142,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "oil? pump driveshaft|drive|quill",
             f"intermediate|jack|drive {_SHAFT}",
             f"{_SHAFT} to|of|for|driving|between .. pump",
+            f"{_SHAFT} that|which|to|what? {_TURNS} the|my? oil? pump",
             "jackshaft|quillshaft",
         ),
         shows={
@@ -155,7 +164,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             f"oil? pump|drive|{_SHAFT} drive? hex|tang|slot|dog|flats|tongue|spline|splines|end",
             "hex|tang|tongue|splines",
             "hex|pump|drive|little|oil-pump hex? shaft|rod corners|edges|flats",
-            f"hex|tang|slot|dog on|of|at the? pump|drive|{_SHAFT} {_SHAFT}?",
+            f"hex|tang|slot|dog|flats|corners|corner|edges|tongue on|of|at the? oil? pump|drive|{_SHAFT} {_SHAFT}?",
         ),
         shows={
             _S.ROUNDED: ("drive_shaft_rounded",),
@@ -183,6 +192,9 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "oil? pump drive|driving|driven gear|gears|pinion|sprocket teeth?",
             "oil? pump pinion|cog|gearwheel",
             "teeth on|of the? distributor|skew|pump|drive drive? gear|gears?",
+            f"gear|gears|wheel|pinion|worm|teeth that|which|what? {_TURNS} the|my? oil? pump",
+            f"teeth on|of|off the? gear|wheel|pinion that|which? {_TURNS} the|my? oil? pump",
+            "spiral|skew|helical wheel",
         ),
         shows={
             _S.STRIPPED: ("drive_gear_stripped",),
@@ -199,7 +211,8 @@ THINGS_PUMP: tuple[Thing, ...] = (
         family="drive",
         names=(
             "oil? pump drive? chain|sprocket",
-            "chain|sprocket to|driving|that|which|on|for drives? the? oil? pump",
+            "chain|sprocket to|driving|that|which|on|for|of drives|turns|works|runs? the? oil? pump",
+            "little|small chain to|for the? pump",
             "balance|balancer shaft? chain",
         ),
         shows=dict.fromkeys((_S.BROKEN, _S.CAME_OFF, _S.ABSENT), ("pump_chain_broken",)),
@@ -221,7 +234,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         family="pump",
         names=(
             "oil? pump mounting|mount|retaining|fixing|hold-down? bolt|bolts|stud|studs|nut|nuts",
-            "bolt|bolts|nuts|studs holding|of|on|that|securing hold|held? the? oil? pump",
+            "bolt|bolts|nuts|nut|studs|stud|screws|setscrews|fixings|fastenings holding|of|on|that|for|securing|fixing|retaining hold|held? the? oil? pump",
         ),
         shows=dict.fromkeys((_S.LOOSE, _S.ABSENT, _S.CAME_OFF, _S.BROKEN), ("pump_bolts_loose",)),
         rules_out={_S.TIGHT: ("pump_bolts_loose",), _S.FINE: ("pump_bolts_loose",)},
@@ -229,8 +242,8 @@ THINGS_PUMP: tuple[Thing, ...] = (
     Thing(
         family="pump",
         names=(
-            "oil? pump cover screws|bolts|screw|bolt",
-            "cover screws|bolts of|on the? pump",
+            "oil? pump cover|lid|plate|backplate|end-plate screws|bolts|screw|bolt|setscrews|fixings|nuts",
+            "cover|lid|plate? screws|bolts|screw|setscrews of|on|in|behind the? oil? pump cover|lid|plate|backplate?",
         ),
         shows=dict.fromkeys((_S.LOOSE, _S.ABSENT, _S.CAME_OFF), ("cover_screws_loose",)),
         rules_out={_S.TIGHT: ("cover_screws_loose",)},
@@ -239,7 +252,8 @@ THINGS_PUMP: tuple[Thing, ...] = (
         family="pump",
         names=(
             f"oil? pump mounting|mount|base|flange|body|to|outlet? block? {_GASKET}",
-            f"{_GASKET} between|under|behind|on|of|at|for the? oil? pump and? the? block?",
+            f"{_GASKET}|paper between|under|behind|on|of|at|for the? oil? pump and|to? the? block|crankcase|engine|case?",
+            f"oil? pump {_GASKET}|paper",
         ),
         shows={
             **dict.fromkeys(
@@ -257,7 +271,11 @@ THINGS_PUMP: tuple[Thing, ...] = (
             ),
             _S.ABSENT: ("mount_gasket_missing",),
         },
-        rules_out={_S.FINE: ("mount_gasket_blown",)},
+        rules_out={
+            _S.FINE: ("mount_gasket_blown",),
+            _S.WHOLE: ("mount_gasket_blown",),
+            _S.IN_PLACE: ("mount_gasket_missing",),
+        },
     ),
     Thing(
         family="scavenge",

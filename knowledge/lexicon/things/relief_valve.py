@@ -24,7 +24,7 @@ _HOLDS = dict.fromkeys(
     ),
     _IN_IT,
 )
-_NAME = "relief|release|regulating|limiting|dump"
+_NAME = "relief|release|regulating|limiting|dump|let-off|blow-off|blowoff|safety|spill"
 THINGS_RELIEF: tuple[Thing, ...] = (
     Thing(
         family="relief",
@@ -36,9 +36,11 @@ THINGS_RELIEF: tuple[Thing, ...] = (
             "=regulator|pressure-regulator",
             "oprv|prv",
             "=relief",
-            "blow off valve",
+            "blow|let off valve|piston|plunger",
+            "oil? pressure|pressure-control valve|piston|plunger|slug",
+            "valve|piston|plunger|slug that|which? regulating|regulates|controls|controlling|limits|limiting the? oil? pressure",
         ),
-        later=("plunger", "piston", "ball", "poppet", "valve", "regulator"),
+        later=("plunger", "piston", "ball", "poppet", "valve", "regulator", "slug", "bullet"),
         shows={
             State.STUCK: ("relief_found_stuck",),
             State.STUCK_OPEN: ("relief_valve_stayed_open",),
@@ -63,7 +65,8 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         names=(
             f"oil? pressure? {_NAME} valve? springs|spring",
             "regulator|pressure valve? spring",
-            "oil? piston spring|springs",
+            "oil? piston|plunger|pressure spring|springs",
+            "spring of|from|in|for the? oil? pressure|relief|release|regulating valve|regulator",
         ),
         later=("spring", "springs"),
         shows={
@@ -101,6 +104,9 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         names=(
             f"oil? pressure? {_NAME} valve? cap|plug|nut|cover|bolt",
             "regulator cap|plug|nut",
+            "oil? pressure valve cap|plug|nut|bolt",
+            "dome|domed|cap|hex|big|acorn nut|plug|cap on|of|over|above|for the? relief|release|regulator|pressure|let-off valve|spring?",
+            "cap|plug|nut|dome|bolt on|of|over|for|holding the? relief|release|regulator|pressure|let-off valve|spring?",
         ),
         shows={
             State.LOOSE: ("relief_cap_loose_or_leaking",),

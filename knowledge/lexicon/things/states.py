@@ -110,6 +110,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "shorting|shorted|rubbing out|on|against|to",
     ),
     State.OVER: (
+        "down on size|diameter",
+        "undersize|undersized|under-size",
+        "over|exceeds|exceeding|beyond|past the|its? max|maximum|book-figure|figure",
         "out of|outside|beyond|over|past|exceeds|exceeding|exceeded its|the|wear|maker's? limit|limits|spec|specification|tolerance",
         "out-of-spec|out-of-limits|out-of-tolerance|oversize",
     ),

@@ -24,7 +24,11 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     ),
     Thing(
         family="cam",
-        names=("cam|camshaft? lobe|lobes", "lobes|lobe on|of the? cam|camshaft"),
+        names=(
+            "cam|camshaft? lobe|lobes",
+            "cam|camshaft nose|noses|peaks|peak",
+            "lobes|lobe|nose|noses on|of the? cam|camshaft",
+        ),
         shows=dict.fromkeys(
             (_S.FLAT, _S.WORN, _S.SCORED, _S.RUINED, _S.WIPED, _S.ROUNDED, _S.FAULTY),
             ("cam_lobes_wiped",),
@@ -33,7 +37,10 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     ),
     Thing(
         family="cam",
-        names=("cam|camshaft journal|journals|carrier|carriers|caps|towers",),
+        names=(
+            "cam|camshaft journal|journals|carrier|carriers|caps|towers",
+            "journals|journal of|on the? cam|camshaft",
+        ),
         shows={
             _S.SCORED: ("cam_journals_worn",),
             _S.WORN: ("cam_journals_worn",),
@@ -96,7 +103,9 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     Thing(
         family="pushrod",
         names=("pushrod|pushrods|push-rod|push-rods", "push rod|rods"),
-        shows=dict.fromkeys((_S.BENT, _S.LOOSE, _S.CAME_OFF), ("pushrod_off_or_bent",)),
+        shows=dict.fromkeys(
+            (_S.BENT, _S.LOOSE, _S.CAME_OFF, _S.BROKEN, _S.PUSHED_OUT), ("pushrod_off_or_bent",)
+        ),
         rules_out={_S.FINE: ("pushrod_off_or_bent",)},
     ),
     Thing(
@@ -111,7 +120,8 @@ THINGS_TOPEND: tuple[Thing, ...] = (
         family="tensioner",
         names=(
             "chain? tensioner|tensioners gasket|seal|o-ring|oring|plug|bolt",
-            "gasket|seal|plug of|on|behind|for the? chain? tensioner",
+            "chain? tensioner|tensioners paper? joint|washer",
+            "gasket|seal|plug|joint|o-ring|oring|washer of|on|behind|for the? chain? tensioner",
         ),
         shows=dict.fromkeys(
             (_S.ABSENT, _S.TORN, _S.CUT, _S.LOOSE, _S.CAME_OFF, _S.LEAKING),
@@ -149,7 +159,10 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     ),
     Thing(
         family="turbo",
-        names=(f"{_TURBO} shaft|wheel|impeller|bearing|bearings|rotor",),
+        names=(
+            f"{_TURBO} shaft|wheel|impeller|bearing|bearings|rotor|spindle|fan|compressor|turbine|blades wheel?",
+            f"shaft|wheel|impeller|spindle|fan|rotor of|in|inside the? {_TURBO}",
+        ),
         shows={
             _S.LOOSE: ("turbo_shaft_loose",),
             _S.WORN: ("turbo_shaft_loose",),
@@ -190,7 +203,11 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     ),
     Thing(
         family="phaser",
-        names=("cam? phaser|phasers", "vvt|vanos|vvti unit|actuator|gear|pulley?"),
+        names=(
+            "cam? phaser|phasers",
+            "cam|camshaft adjuster|adjusters|variator|variators",
+            "vvt|vanos|vvti unit|actuator|gear|pulley?",
+        ),
         shows=dict.fromkeys((_S.LEAKING, _S.WORN, _S.LOOSE, _S.BROKEN), ("phaser_leaks",)),
     ),
 )

@@ -84,6 +84,13 @@ TYPED = {
     "null": "zero",
     "bung": "plug",
     "bungs": "plugs",
+    "sieve": "strainer",
+    "sieves": "strainers",
+    "cog": "gear",
+    "cogs": "gears",
+    "cogwheel": "gear",
+    "cogwheels": "gears",
+    "tooths": "teeth",
 }
 #: two words that the lexicon has as one
 JOINED = {

@@ -1,0 +1,27 @@
+"""How the trouble began and went on, put without its usual words."""
+
+from __future__ import annotations
+
+_GOOD = "good|healthy|fine|normal|plenty|right|perfect|ok|strong|full_pressure|spot_on"
+_NIL = "nothing|nil|none|zero|no|dead|not_a_thing|no_pressure|flat|nought"
+_STOPPED = "stop|stopped|shutdown|shut_down|switched_off|parked|turned_off|shut_off|stop_motor|stopped_the_engine|killed"
+_AGAIN = "start_again|next_start|subsequent|restart|restarted|started_again|crank-up|next_time|start_up_again|next_morning|fired_up_again|came_back_to_it|started_up_again"
+_BAD = "pressure|gauge|lamp|light|needle"
+#: the finding, by words that stand together when it is there
+THERE: dict[str, tuple[str, ...]] = {
+    "gone_at_the_next_start": (
+        f"{_GOOD} & {_STOPPED} & {_AGAIN}|next|subsequent & {_NIL} - not_lost|leak|fuel|still_good|noise|starts|start_at_all|no_change|no_work",
+    ),
+    "began_after_revving_hard": (
+        f"over-speed|overspeed|over_speed|over-revved|overrev|overrevved|ran_away|runaway|red_zone|redline|red_line|wide_open|limiter|flat_out|screamed|revved_the|thrashed|revved_it|full_throttle|floored|held_it_wide & {_BAD}|onset & from_then|right_after|after_this|since|immediately_following|straight_after|ever_since|after_that|from_that|following|then & bad|low|came_on|never_came|gone|dropped|on|onset|down|fell|zero - no|not|fine|nobody|when_revved|without|normal|good",
+    ),
+    "stepped_down_and_stayed": (
+        "fell|dropped|went_down|stepped|settled|single_drop|step_down|drop|notch_lower|down_a & one_go|once|single|wobble|twitch|sudden|suddenly|all_at_once|in_one|one_little|flick|jerk|wiggle & remained|stayed|held|steady|ever_since|stayed_there|since|holds|stuck_there - came_back|recovered|then_rose|zero|gradually|slowly|over_months|no|not",
+    ),
+}
+#: the finding, by words that stand together when it is not there
+ABSENT: dict[str, tuple[str, ...]] = {
+    "began_after_revving_hard": (
+        "nobody|never|not|no & thrashing|thrashed|revved|over-revved|red_line|redline|flat_out & pottering|low_speed|idling|gently|slow|started|began|slow_running|cruising - then|after_that",
+    ),
+}
