@@ -45,10 +45,10 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_PUMP} + housing|body|box|casing|side|case|shell + shattered|fractured|blew|blown|burst|section_missing|exploded|broken_up|smashed|split_open|chunk_out|blown_out|broke_up|cold_oil - {_ELSE}|crack|hairline|gasket|not|seal|one_piece|screen|gear|cover",
     ),
     "pump_bolts_loose": (
-        f"bolts|bolt|nuts|studs|screws|setscrews + {_PUMP} + lying|loose|fallen|fell|dropped|backed|slack|undone|missing|only_one|finger|unscrewed|stripped|bottomed|bottoming - {_ELSE}|lid|cover|plate|chain|sprocket|pickup|pipe|strainer|screen|sieve|suction|tight|not|removed|took_out|relief|cap|gasket|i_undid|undid",
+        f"bolts|bolt|nuts|studs|screws|setscrews + {_PUMP} + lying|rolling|rolling_around|in_the_pan|in_the_sump|loose|fallen|fell|dropped|backed|slack|undone|missing|gone|sheared|snapped|only_one|finger|unscrewed|stripped|bottomed|bottoming - {_ELSE}|lid|cover|plate|chain|sprocket|pickup|pipe|strainer|screen|sieve|suction|tight|not|removed|took_out|relief|cap|gasket|i_undid|undid",
     ),
     "pump_seen_standing": (
-        f"{_PUMP}|{_ROD} & cranked|crank|cranking|bumping|turned_her|turn_her|turned_over|turning_the_engine|turned_the_engine|rolled|barring|spun_the_engine|starter & never_moved|dead_still|did_not_stir|@not_move|@not_turn|@not_spin|does_not|stood_still|sat_still|stays_put|didnt_budge|motionless|@not_budge|@not_stir|stock_still - {_ELSE}|by_hand|gauge|needle|pressure|rotor_arm|pump_by|moved_freely",
+        f"{_PUMP}|{_ROD} & cranked|crank|cranking|bumping|turned_her|turn_her|turned_over|turning_the_engine|turned_the_engine|rolled|barring|spun_the_engine|starter|hit_the_key|bumped|bumped_it|turned_the_key|rotated_the_engine & never_moved|dead_still|did_not_stir|@not_move|@not_turn|@not_spin|does_not|stood_still|sat_still|stays_put|didnt_budge|motionless|just_sat|sat_there|stood_there|isnt_turning|not_going_round|@not_go_round|@not_rotate|no_movement|@not_budge|@not_stir|stock_still - {_ELSE}|by_hand|gauge|needle|pressure|rotor_arm|pump_by|moved_freely",
         "crank|engine + turns|turn|spins + pump + does_not|doesnt|stays|not|still - water|fuel|pressure|oil_pump_and|easily|over",
     ),
     "pump_chain_broken": (

@@ -71,6 +71,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_NET}|sucking_mouth & hardly_room|no_room|so_near|too_near|too_close|cant_get_under|sixteenth_off & {_FLOOR} - {_ELSE}|not|correct|level",
     ),
     "pickup_gap_too_large": (
+        f"{_NET} + {_FLOOR} + inch|inches|over_an_inch|finger_widths|two_fingers|hand_width|big_gap|huge_gap|gap + between|too|over|above|off|clear|from - not|correct|spec|quarter|half_an|3/8|three_eighths|right|no|small|tiny|little|touching|fell|mark|blocked|dent|dented|thou|mm|hardly|barely|no_gap|debris|oil_level|stick|level|pieces|bits|torn|hole",
         f"{_NET} + {_FLOOR} + too_high|way_too_high|well_short|stops_short|far_above|too_far|miles_off|high_up|short_of|hangs_high|inches_above|way_up|sucks_before|three_quarters|too_short - {_ELSE}|not|correct|level|short_of_oil|oil_too",
         f"pickup|pick-up|strainer & clay|plasticine|putty|feeler & too_high|too_far|way_too|high_in|inch|three_quarters & {_FLOOR} - not|correct|spot|right|perfect|3/8|quarter_inch",
     ),
@@ -133,10 +134,10 @@ THERE: dict[str, tuple[str, ...]] = {
         "pipe|hose|nut|union|clamp|clip|line|connection|fitting + tank|before_pump|to_the_pump|joins_the_pump|suction|pump_inlet|bringing_oil|feeding_the_pump|feed_side|inlet|oil_to_the_pump + slipped|loose|off|not_tight|turn|undone|slack|open|came|fell|popped|finger|adrift|unscrewed|wiggle|detached - fuel|gauge|turbo|no|@not_loose|tight_and|sound|cooler|scavenge|return|shut|tap|valve|oil_came|water",
     ),
     "tank_still_full": (
-        f"{_TANK} & pressure|gauge|clock & full|@not_dropped|hasnt_dropped|not_gone_down|up_to_the_neck|same_as_ever|brimming|to_the_brim|still_up|topped|untouched|hasnt_gone_down|@not_gone_down|no_lower|same_level|hasnt_moved|full_as_ever & gone|zero|none|no|nought|lost|nothing|dropped|lamp - fuel|petrol|header|radiator|empty|nearly_empty|water|filled|went_down",
+        f"{_TANK} & pressure|gauge|clock & full|@not_dropped|hasnt_dropped|not_gone_down|up_to_the_neck|same_as_ever|brimming|to_the_brim|still_up|topped|untouched|hasnt_gone_down|@not_gone_down|no_lower|same_level|hasnt_moved|full_as_ever|up_to_the_mark|at_the_mark|full_mark|right_up|plenty_in|still_holds|chock_full & gone|zero|none|no|nought|lost|nothing|dropped|lamp - fuel|petrol|header|radiator|empty|nearly_empty|water|filled|went_down",
     ),
     "oil_slow_to_return": (
-        "straight_off|straight_after|right_after|immediately|just_after|after_running|off_the_motorway|after_a_fast|after_hard|as_soon_as & stick|dipstick|level|dip & low|barely_wet|little|empty|hardly|down|short|below & later|cup_of_tea|half_an_hour|minutes|standing|hour_on|hour_later|recovers|wait|next_morning|coffee|overnight|lunch & full|climbed|recovers|normal|up|reads_full|right|rises|back|fine - burning|leak|topped|added|fuel|never_recovers",
+        "straight_off|straight_after|right_after|immediately|just_after|after_running|off_the_motorway|after_a_fast|after_hard|as_soon_as & stick|dipstick|level|dip & low|lower|barely_wet|little|empty|hardly|down|short|below|below_min|under_min|minimum|nothing_on|dry & later|cup_of_tea|half_an_hour|minutes|standing|hour_on|hour_later|recovers|wait|next_morning|coffee|overnight|lunch & full|climbed|max|at_full|recovers|normal|up|reads_full|right|rises|back|fine - burning|leak|topped|added|fuel|never_recovers",
     ),
     "pressure_back_after_thaw": (
         "frozen|icy|frost|sub-zero|thawed|thaw|freezing|below_zero|minus|ice & warmed|heater|fan_heater|sun|thawed|thaw|warm_shed|blanket|hot_water|heat|indoors|warmed_through|melted|warmed_up & restored|normal|rose|back|returned|came_up|fine|right|good|pressure_again - not|still_gone|no|never|still|made_no|coolant|without",
@@ -145,7 +146,7 @@ THERE: dict[str, tuple[str, ...]] = {
         "last_service|previous_service|earlier|already|a_while_back|last_year|before_this|at_a_service|last_oil_change|prior_service|months_ago|some_time_ago|previous_oil_change|back_in_the_spring|service_before & junk|pieces|bits|scraps|fibres|strange|debris|rubbish|crumbs|foreign|shreds|lumps|stuff_in & strainer|filter|screen|gauze|mesh|sump_screen - no|not|clean|never|nothing|fuel|replaced|air",
     ),
     "something_missed_after_work": (
-        "plug|rag|cap|washer|cover|nut|bolt|circlip|towel|cloth|bung|blanking_plug|small_cover|clip|screw + not_accounted|short|fewer|lost|@not_find|nobody_find|missing|one_short|never_turned_up|couldnt_find|never_found|unaccounted|gone_astray|vanished|disappeared + job|tidying|assembly|repair|after|tray|work|finished|done|afterwards|rebuild|started - spark|drain_plug|filler|gallery|welsh|bearing|rocker|fell_off|oil_cap|pressure|relief|screws_loose",
+        "plug|rag|cap|washer|cover|nut|bolt|circlip|towel|cloth|bung|blanking_plug|small_cover|clip|screw + not_accounted|short|fewer|lost|@not_find|nobody_find|missing|one_short|cant_account|never_turned_up|couldnt_find|never_found|unaccounted|gone_astray|vanished|disappeared + job|tidying|assembly|repair|after|tray|work|finished|done|afterwards|rebuild|started - spark|drain_plug|filler|gallery|welsh|bearing|rocker|fell_off|oil_cap|pressure|relief|screws_loose",
         "one|a|plug|washer|rag|nut|bolt|circlip + fewer|short|missing|lost & tidying_up|job_was_done|after_repair|after_assembly|counted|packing_up|putting_the_tools|cleaning_up|when_i_finished - pressure|spark|oil_short|level",
     ),
 }

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 _GOOD = "good|healthy|fine|normal|plenty|right|perfect|ok|strong|full_pressure|spot_on"
-_NIL = "nothing|nil|none|zero|no|dead|not_a_thing|no_pressure|flat|nought"
+_NIL = "had_none|nothing|nil|none|zero|no|dead|not_a_thing|no_pressure|flat|nought"
 _STOPPED = "stop|stopped|shutdown|shut_down|switched_off|parked|turned_off|shut_off|stop_motor|stopped_the_engine|killed"
-_AGAIN = "start_again|next_start|subsequent|restart|restarted|started_again|crank-up|next_time|start_up_again|next_morning|fired_up_again|came_back_to_it|started_up_again"
+_AGAIN = "start_again|next_start|subsequent|restart|restarted|started_again|crank-up|next_time|start_up_again|next_morning|fired_up_again|came_back_to_it|came_back_an_hour|came_back_later|hour_later|went_to_leave|fired_it_up|next_day|cranked_it_again|after_lunch|went_to_start|started_up_again"
 _BAD = "pressure|gauge|lamp|light|needle"
 #: the finding, by words that stand together when it is there
 THERE: dict[str, tuple[str, ...]] = {

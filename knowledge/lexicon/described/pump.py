@@ -33,6 +33,7 @@ THERE: dict[str, tuple[str, ...]] = {
     ),
     "gear_backlash_wide": (
         f"slop|backlash|lash|slack|play|space|room|gap|free_play|empty_space|clearance + teeth|tooth|mesh|meshing|meet|each_other|one_another|two_gears|both_gears + {_PUMP}|gears|wheels & {TOO_MUCH}|much|sloppy|lot - {_ELSE}|{_NOT_WIDE}|lid|cover|wall|body|tip",
+        f"backlash|lash + {_WHEELS} + {TOO_MUCH}|plenty|much|thou - {_ELSE}|{_NOT_WIDE}|drive|skew|crank|cam",
         f"{_WHEELS} + {_PUMP} + knock|rock|clack|rattle|chatter|loose + back_and_forth|each_other|one_another|to_and_fro|between_teeth|in_mesh - {_ELSE}|noise",
         f"{_PUMP} + wheel|gear & other|second & turned|moved|rotated|rocks|turns|moves & before|until|till & tooth|teeth|touching|meets|bites - {_ELSE}|stops",
     ),
@@ -55,7 +56,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_PUMP} + {SCORED}|sand|lines|rutted|scraped|torn_up + inside|walls|wall|body|housing|bore|insides|internals|gears|rotors|everywhere|looked|chamber|grit - {_ELSE}|{_LID}|no|not|mounting|face|joint|flange|block|relief|piston|plunger|crank",
     ),
     "pump_gear_broken": (
-        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket",
+        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|bit_of|piece_of|wedged|circlip|washer|lodged|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket",
     ),
     "cavitation_marks": (
         f"{_PUMP} + craters|pits|pitted|pitting|eroded|erosion|moth_eaten|moth-eaten|frosted|holes|eaten|honeycomb|honeycombed|sponge|pock|pocked|pockmarked|cavitation|worm_holes|spongy + teeth|tooth|flank|flanks|back|backs|behind|inlet|suction|trailing|rear - {_ELSE}|{_LID}|no|not|bolt|screw",
@@ -88,6 +89,7 @@ THERE: dict[str, tuple[str, ...]] = {
         "turned|turns|spins|rotates|spun|rotated & easily|free|freely|smoothly|smooth & one_place|one_spot|same_place|same_spot|one_point|a_spot & stuck|tight|binds|catches|stiff|sticks|stops|jams|hard - crank|engine|crankshaft|cam|wheel_nut|turbo|alternator",
     ),
     "wrong_pump_fitted": (
+        f"{_PUMP} + for_the|off_a|from_a|from_the|meant_for|made_for|belongs_to|off_the|out_of_a + later|earlier|other|bigger|smaller|different|previous|newer|older|petrol_version|diesel_version|six + engine|model|type|version|one|series|motor - {OTHER_PUMPS}|not|same|shaft|rod|gasket|gear|chain|until",
         f"{_PUMP} + number|numbers|part_number|casting_number|stamp + @not_match|doesnt_match|different|wrong|another|other|not_ours|not_listed|belongs - {OTHER_PUMPS}|serial",
         f"{_PUMP} & opposite_rotation|wrong_rotation|left_hand_rotation|reverse_rotation|another_sump|different_sump|other_engine|different_engine|shallower|smaller_model|for_the_six|for_another|lower_capacity|other_sump|wrong_height|wrong_capacity|wrong_ratio - {OTHER_PUMPS}|not|to_fit|shaft|rod",
     ),

@@ -9,7 +9,7 @@ _VALVE = (
     "oil_valve|valve_regulating|lets_off|pressure_piston|oil_release|blow-off|blow_off|prv|regulating_valve|pressure_control_valve|relief_plunger"
 )
 _SLUG = "plunger|piston|slug|ball|poppet|bullet|pressure_piston|valve_piston|little_piston"
-_ELSE = "cylinder|crown|ring|rings|engine|injector|injection|brake|clutch|thermostat|exhaust|filter|bypass|cooling|squirter|jet|jets|tensioner|lifter|lifters|fuel|hydraulic"
+_ELSE = "compressor|boiler|cylinder|crown|ring|rings|engine|injector|injection|brake|clutch|thermostat|exhaust|filter|bypass|cooling|squirter|jet|jets|tensioner|lifter|lifters|fuel|hydraulic"
 _BENCH = "bench|rig|rigged|tester|test_bench|off_the_engine|under_test|on_air|out_of_the_engine|test_rig|hand_pump|bench_tested|test"
 #: the finding, by words that stand together when it is there
 THERE: dict[str, tuple[str, ...]] = {
@@ -46,10 +46,10 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_VALVE}|{_SLUG}|valve_seat + {SCORED}|eaten|oval|pitted|ring_worn|hammered|worn_oval|lip|nicked|wear_step + piston|hole|seat|bore|plunger|ball|nail|feel|controls|slides - cylinder|crown|rings|engine|injector|brake|clutch|exhaust|not|no|smooth|bright|bearing|crank|pump_body|valve_stem|cam|compression|liner",
     ),
     "relief_return_blocked": (
-        f"relief|release_valve|release|relief_valve|spill|regulator|let-off|pressure_valve + spill|return|dumps|dump|return_passage|spill_passage|drain|outlet|spills|hole_where + {BLOCKED}|sealant|sealer|gasket - {_ELSE}|no|not|clear|open|tank|scavenge",
+        f"relief|release_valve|release|relief_valve|spill|regulator|let-off|pressure_valve + spill|bleed-off|bleed_off|bleed|bypass_hole|return|dumps|dump|return_passage|spill_passage|drain|outlet|spills|hole_where + {BLOCKED}|sealant|sealer|gasket - {_ELSE}|no|not|clear|open|tank|scavenge",
     ),
     "relief_spring_short_or_broken": (
-        f"spring + {_VALVE}|pressure + shorter|short|sacked|sagged|no_tension|weak|tired|broken|snapped|soft|bent|collapsed|settled|lost_its|pieces|coil|cracked|limp|worn_out|shrunk|fatigued|rusted_through - {_ELSE}|valve_springs|longer|not|no_shorter|new_spring|fitted_a|dripping|holds",
+        f"spring + {_VALVE}|pressure + less_than_a|less_than_new|under_length|below_length|well_under|below_its|less_than_the_book|shrunken|stubby|no_spring_left|lost_tension|lost_temper|compressed|in_two|two_bits|two_parts|coils_missing|lazy|saggy|slumped|easily_squashed|rusty|corroded|distorted|kinked|shorter|short|sacked|sagged|no_tension|weak|tired|broken|snapped|soft|bent|collapsed|settled|lost_its|pieces|coil|cracked|limp|worn_out|shrunk|fatigued|rusted_through - {_ELSE}|valve_springs|longer|not|no_shorter|new_spring|fitted_a|dripping|holds",
     ),
     "relief_cap_loose_or_leaking": (
         f"cap|plug|nut|dome|dome_nut|big_nut|bolt|hat + {_VALVE}|pressure_spring|relief_spring|holds_the_spring|spring_in|over_the_spring + slackened|weeping|dripping|backed|leaking|loose|oil_all_around|wet|lost|undone|unscrewed|missing|not_wired|unwired|no_pin|oil_round|finger|weeps|leaks|drips|seeping|worked - {_ELSE}|no|not|tight|dry|took|removed|undid|pulled",

@@ -32,10 +32,13 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_DIST} & {HEAVY} & {PRIMING}|bore|housing|body|stem - no|not|hardly|only|weeps|drips|removed|pulled|outside|cap",
     ),
     "lifters_quiet": (
-        f"hot|warm|hot_idle|low|reads_low|bottom|nothing & {_LIFTER}|{_TOP}|top_end|upstairs|top & nothing_clicks|without_a_tap|@not_make_a_peep|no_peep|not_a_click|silent|quiet|no_ticking|no_clatter|not_a_tap|dont_make_a_peep|not_a_tick|hush|without_a_sound - but_noisy|gets_noisy|was_quiet|until|then",
+        f"hot|warm|hot_idle|low|reads_low|bottom|nothing & {_LIFTER}|{_TOP}|top_end|upstairs|top & nothing_clicks|without_a_tap|@not_make_a_peep|no_peep|not_a_click|silent|quiet|@not_make_a_sound|not_a_sound|@not_make_any_noise|make_no_noise|no_noise|no_racket|@not_tick|@not_clatter|@not_rattle|no_ticking|no_clatter|not_a_tap|dont_make_a_peep|not_a_tick|hush|without_a_sound - but_noisy|gets_noisy|was_quiet|until|then",
+    ),
+    "lifters_clatter": (
+        f"{_LIFTER}|valve_gear|valvetrain|rockers & {_NOISE} & hot|warm|warmed_up|warmed|up_to_temperature|operating_temperature & idle|idling|idles|tickover|tick_over|ticking_over|standing_still|lights - quiet|silent|no|not|never|only|high_revs|stop|stopped|stops|cold",
     ),
     "clatters_only_at_high_revs": (
-        f"{_NOISE} & {_LIFTER}|valve_gear|valvetrain|top_end|quiet_at_idle|silent_at_idle|silently|fine_at_idle & high_revs|top_end_of_the_tach|after_a_thrash|flat_out|hard_run|redline|over_4000|at_speed|revved|revs|high_rpm|rpm|thrash|upper_revs & quiet_at_idle|idle|tick_over|tickover|only|silent|silently|not_at_idle|below|slow - cold|knock|noisy_at_idle|at_idle_too|chain|turbo|always",
+        f"{_NOISE} & {_LIFTER}|valve_gear|valvetrain|top_end|quiet_at_idle|silent_at_idle|silently|fine_at_idle & high_revs|above|top_end_of_the_tach|after_a_thrash|flat_out|hard_run|redline|over_4000|at_speed|revved|revs|high_rpm|rpm|thrash|upper_revs & quiet_at_idle|idle|tick_over|tickover|only|silent|silently|not_at_idle|below|slow - cold|knock|noisy_at_idle|at_idle_too|chain|turbo|always",
     ),
     "timing_cover_rattles": (
         f"chain_in_a_bucket|timing_cover|front_cover|chain_case|front_end|front_of_the_engine|timing_case + {_NOISE}|grumble|slap + first|start|start-up|startup|seconds|moments|idle|when|cold|up|fire|starting|chain - no|not|suspension|bearing|quiet|axle",

@@ -171,8 +171,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_SCREEN} + crushed|flattened|squashed|sucked_flat|caved|imploded|collapsed - oring|gasket|seal|o_ring|pipe_seal",
     ),
     "cloth_on_screen": (
-        f"{_SCREEN}|suction|inlet + rag|cloth|towel|paper|tissue|sock|lint - no|not|lost|gasket_paper|filter_paper",
-        "rag|cloth|towel|paper_towel|blue_roll|tissue|sock|glove|lint|shop_towel & pickup|screen|strainer|gauze|inlet|pick-up & wrapped|round|around|over|sucked|against|on|in|stuck|covered|blocking - no|cleaned_with|wiped",
+        f"{_SCREEN}|suction|inlet + rag|cloth|towel|paper|tissue|sock|lint - no|not|lost|with_a_rag|with_rags|with_a_cloth|with_a_towel|gasket_paper|filter_paper",
+        "rag|cloth|towel|paper_towel|blue_roll|tissue|sock|glove|lint|shop_towel & pickup|screen|strainer|gauze|inlet|pick-up & wrapped|round|around|over|sucked|against|on|in|stuck|covered|blocking - no|with_a_rag|with_rags|with_a_cloth|with_a_towel|cleaned_with|wiped",
     ),
     "plastic_on_screen": (
         f"{_SCREEN}|{_SUMP} + plastic|nylon|timing_gear_teeth|guide|fibre_teeth|cam_gear - hard|brittle|no|not|bag|plastic_pan|plastic_sump|oil_line",

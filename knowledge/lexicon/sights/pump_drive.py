@@ -75,7 +75,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|drive-pin|tongue|key-way .. sheared|lost|missing|gone|broken|snapped|fallen",
         "sheared|broken|snapped|lost|missing the|a|its|drive|pump|roll|of? drive|pump|roll|shear? coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|tongue",
     ),
-    "drive_gear_worn": (f"{_DRIVE}|skew|worm drive? gear|gears|teeth .. worn",),
+    "drive_gear_worn": (
+        "drive|intermediate|jackshaft|distributor|skew|worm drive? gear|gears|teeth .. worn",
+    ),
     "no_drive_end_float": (
         "pump|drive|shaft binds|bound|bind .. bolted|tightened|torqued",
         "no end play|float .. drive|shaft|pump|distributor",

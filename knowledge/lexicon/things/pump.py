@@ -190,7 +190,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
         names=(
             "distributor|dizzy|skew|worm|idler|helical drive? gear|gears|pinion|pinions teeth?",
             "oil? pump drive|driving|driven gear|gears|pinion|sprocket teeth?",
-            "oil? pump pinion|cog|gearwheel",
+            "oil? pump pinion",
             "teeth on|of the? distributor|skew|pump|drive drive? gear|gears?",
             f"gear|gears|wheel|pinion|worm|teeth that|which|what? {_TURNS} the|my? oil? pump",
             f"teeth on|of|off the? gear|wheel|pinion that|which? {_TURNS} the|my? oil? pump",
