@@ -37,6 +37,7 @@ from diagnose.understanding.sights.mended import without_cured, without_mended
 from diagnose.understanding.sights.needs_words import without_unnamed
 from diagnose.understanding.sights.of_parts import without_words_of_parts
 from diagnose.understanding.sights.old_oil import without_old_oil
+from diagnose.understanding.sights.said_by_behaviour import without_what_shows_says
 from diagnose.understanding.sights.sights import sights
 from diagnose.understanding.sights.superseded import (
     each_once,
@@ -149,6 +150,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     came_slowly,
     _alone(without_what_helped),
     began_with_work,
+    _alone(without_what_shows_says),
     at_its_speed,
 )
 _LONGEST_NAME = 4  #: words and numbers of an engine's name

@@ -208,6 +208,7 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "journal_not_true": (
+        "crank|journals|journal|crankpins|pins|shaft|throws|crankshaft + lumpy|@not_round|not_round|egg|ovality|out_of_shape|no_longer_round|ridged|ridges|pitted|worn_oval|uneven|wavy|worn_unevenly|barrel|lobes|not_parallel - pump|cam|no|gear|seal|bore",
         "throws|throw|pin|pins|journal|journals|crankpin|crankpins|mains_of_the_crank|crank + egg|eggy|egged|oval|egg-shaped|barrelled|barreled|tapered|taper|ovality|out_of_true|lobed|pear-shaped|coned|ridge|ridged|ridges|corrugated|rippled|rough|pitted|rusty|ovalled - no|not|without|cam|gudgeon|wrist|piston|bore|dowel|free|zero",
         f"{_JOURNAL} + taper|tapered|oval|sandpaper|rough|out_of_round|egg|ridged|barrelled|out_of_true|out-of-round|bell-mouthed - no|not|smooth|float|cam|lobe|bore|zero|within",
     ),
@@ -249,6 +250,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",
     ),
     "bearing_clearance_too_tight": (
+        "mains|rods|bearings|shells|big_ends|bearing|main + tight|tight_as|too_close|too_snug|gripping|grip|no_clearance|no_oil_gap|hard_to_turn|zero_clearance|nil_clearance + drum|plastigage|plastigauge|chart|turn|hand|clearance|book|spec|minimum|min|crank|shaft|gap - bolts|bolt|torque|torqued|not|no_play|cap_bolts|right|nuts|good",
+        "clearance|gap + min|minimum + under|below|less|short|tighter|smaller|0.0|@length - oil_level|pressure|cam|valve|tappet|end|within",
         "shell|shells|bearing|bearings|mains|main|rod|rods|big_end|cap|caps|insert|inserts|gap|clearance + smaller|less|under|below|tighter|short_of|not_up_to + minimum|min|book|spec|smallest|least|limit|figure - cam|no|not|none|torque|worn|thickness",
         "mains|main|rod|rods|shell|shells|big_end|caps|bearing|bearings + pinch|pinches|squeeze|squeezes|grip|grips|nip|nips|binds|bind|drags|clamps|bite + crank|crankshaft|journal|pin|shaft|it - cam|fan|pump|seal|starter|not|no",
         "torqued|torque|tightened|nipped|bolted|did_up + cap|caps|main|mains|rod & @not_turn|locked|tight|stiff|binds|bind|solid|@not_rotate|@not_move|seized|drags - loose|cam",
@@ -257,21 +260,34 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "clearance|clearances + main|rod|bearing|bearings|big_end|mains + tight|too_small|too_little|zero|nil|barely|no - not|cam|valve|pickup|over|end",
     ),
     "main_clearance_too_wide": (
+        "mains|main|main_bearings|centre_main|rear_main|front_main + sloppy|loose|slack|wide|floppy|big + spec|limit|book|over|permitted|allowed|tolerance - no|not|rod|rods|end|seal|within|in_spec|tight|cap|bolt|bolts",
         "main|mains|crank_bearing|crankshaft_bearing|centre_bearing|center_bearing|middle_main|rear_main + play|slack|clearance|gap|loose|slop|thou|plastigauge|plastigage|squash_strip|room|sloppy & over_what|more_than|over_the|past_the|out_of|outside|above|beyond|exceeds|too_much|far_outside|allows|limit|max|tolerance|twice - no|not|rod|rods|big|end_float|within|inside|under|endplay",
         "cap|caps|middle_one|main & squash_strip|squash|strip|plastigauge|plastigage|plastic_thread + barely|hardly|not|still|scarcely + flattened|squashed|flat|touched|round|spread - rod|rods|big_end|cam",
         "mains|main_bearings|main_clearance|main_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big|past_the_limit - rod|no|not|within",
         "mains|main_bearings|main + thou|@length|plastigauge|plastigaged|plastigage|clearance|clearances + too_much|over_spec|over_the_limit|out_of_spec|excessive|too_wide|over_limit|loose - within|in_spec|no|not|rods",
     ),
     "rod_clearance_too_wide": (
+        "rod|rods|big_end|big_ends|bigend|bigends|rod_bearing|rod_bearings + gap|space|room|clearance|play|slack + bigger|more|larger|wider|greater|too_much|too_big|over|above|beyond + manual|book|allowed|allows|lets|spec|permitted|limit|should|max|maximum|makers - no|not|main|mains|side|end_float|within|just",
         "rod|rods|big_end|big_ends|bigend|bigends|big-end|big-ends|rod_bearings + play|slack|clearance|gap|loose|slop|sloppy|thou|plastigauge|plastigaged|plastigage|squash_strip|mic|floppy & over_what|more_than|over_the|past_the|out_of|outside|above|beyond|exceeds|too_much|past_spec|out_past|far_outside|allows|limit|max|most|tolerance|twice|double|permitted - no|not|main|mains|side|within|inside|end_float|just|nearly|near|passes|piston|allowed_and|as_much_as",
         "rods|rod_bearings|big_end|big_ends|rod_clearance|rod_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big + clearance|clearances|rod|rods|big_end|spec - no|not|within",
     ),
     "crank_end_float_over": (
+        "crank|crankshaft|pulley|flywheel + forward|back|fore|in_and_out|float|endwise|shifts|end + too_much|limit|beyond|excessive|over|twice|far|out_of_spec|past|more_than|double - no|not|within|clock_in|fine|wobble",
         "crank|crankshaft|shaft|pulley|flywheel|damper + fore_and_aft|endwise|end_to_end|back_and_forth|in_and_out|endplay|end_play|end_float|endfloat|walks|thrust|lengthways|slides & twice|past|over|way_past|more_than|exceeds|outside|limit|too_much|beyond|double|above|a_lot_more|out_of_spec - no|not|within|inside|fine|under|rod|cam",
         "thrust|thrusts|thrust_washers|thrust_bearing + worn|gone|thin|shot & thou|mm|fore|aft|play|float|movement & limit|spec|book|twice|over|too|double - no|not|within|clutch",
     ),
     "clearances_at_limit": (
+        "bearings|clearances|clearance|rods|mains|big_ends|rod_clearances + loose|slack|wide|top|edge|limit|range|borderline|marginal|worn + just_inside|only_just|right_at|right_on|edge|top_of_the|barely_inside|still_inside|borderline|marginal|just_within|hanging_on|inside_what - over|past|out_of|beyond|exceed|valve|cam|tight",
         "clearance|clearances|gap|mains|rods|big_ends|big-ends|bearing|bearings|slack|bigends|main|they're|theyre + nearly|just|a_hair|barely|right_at|close_to|right_on|on_the|almost|edge|near|passes|at_the|hair_within|as_much_as + maximum|limit|max|permitted|wear_figure|wear_limit|tolerance|top|allows|allowed|service_limit|just|spec - over|out_of|past|under_minimum|minimum|oil_level|dipstick|valve|cam|exceeds|more_than|cracked|torque",
+    ),
+    "auxiliary_shaft_bearings_worn": (
+        "jackshaft|jack_shaft|auxiliary|aux_shaft|side_shaft|intermediate_shaft|countershaft|half-speed|help_shaft|little_shaft|extra_shaft|second_shaft|secondary_shaft|distributor_shaft_bushes|extra_little_shaft + bush|bushes|bearing|bearings|sleeves|bushing|bushings + worn|turned|gone|slop|wobbly|shot|finished|loose|play|chewed|knackered|scored|spun|wiped|ruined|flops|sloppy|oval|rattles|had_it - no|not|sound|fine|gearbox|propshaft|transmission|good|driveshaft|clutch",
+    ),
+    "balance_shaft_bearings_worn": (
+        "balance_shaft|balancer_shaft|balance_shafts|balancer_shafts|balancer|balancers|counterweight_shaft|silent_shaft|counterbalance + bush|bushes|bearing|bearings|sleeves|bushings|shaft|shafts|holes + worn|turned|gone|slop|wobbly|wobble|shot|finished|loose|play|chewed|knackered|scored|spun|wiped|ruined|flops|sloppy|rattles|rattle|had_it|shake - no|not|sound|fine|harmonic|good|chain|timed|belt|spins_free",
+    ),
+    "idler_gear_bush_worn": (
+        "idler|idler_gear|timing_idler|middle_gear|in-between_gear|intermediate_gear|middle_timing_gear|idler_hub|centre_gear + rock|rocks|rocked|wobbles|wobble|tilt|tilts|play|slop|shake|shakes|sloppy|loose|worn|wallowed|oval|flops|shot|gone|knackered|worn_out - no|not|belt|fan|sound|fine|tensioner|pulley|teeth|like_new|fuel|alternator",
     ),
 }
 #: the finding, by words that stand together when it is not there

@@ -173,6 +173,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_SCREEN} + metal|swarf|filings|flakes|shavings|slivers|glitter|bronze|brass|aluminium|aluminum - no|not|clean|free|hole",
     ),
     "gasket_shreds_found": (
+        "strainer|sump|pan|filter|screen|oil + shreds|bits|pieces|scraps|fragments + gasket|paper_seal|joint|cork|fibre|fiber|seal|packing - no|not|none|nothing|goo|maker",
         "gasket|joint|cork|fibre|fiber|gasket_paper|packing|paper_gasket + chunks|bits|fragments|shreds|pieces|crumbs|scraps|strips|flakes|lumps|torn_bits|strands|ribbons + filter|sump|pan|screen|drain|strainer|pleats|element|pickup|oil|bottom|oilpan|caught - no|not|none|nothing|never|goo|sealant|silicone|rtv|ball|hole|cover_off|cleaned_off|scraped|face",
         f"gasket|paper|fibre|cork + shreds|bits|pieces|scraps|strips|fibres + filter|{_SUMP}|element - pickup|strainer|screen|no|not|goo",
     ),
@@ -181,30 +182,37 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "bolt|nut|=washer|circlip|clip|pin|spring|piece|=bit|bits|chunk|lump|half|roller|needle_roller|valve_guide|tooth + lying|found|sitting|rolling|floating|rattling + sump|pan|oil_pan|crankcase|bottom_of_the_engine|inside|bottom - no|not|drain|plug|oil_pump|relief|pickup|screen|filter|screw_in",
     ),
     "magnetic_metal": (
+        "fragments|slivers|bits|pieces|flakes|particles|debris|chips|metal + answered_to_a_magnet|answer_to_a_magnet|magnet|magnetic|fridge_magnet + jump|jumped|stuck|stick|sticks|clung|cling|answered|picked|pick|drawn|attracted|pulled|leapt|love - not|no|never|wont|@not|ignore|ignores|unmoved|non",
         "magnet|magnetic|ferrous + hairy|bristling|bearded|grew_a_beard|came_out|came_up|cling|clings|clung|grabbed|grabs|picks|picked|goes_to|jump|jumped|jump_to|leapt|stick|sticks|stuck|covered|furry|loaded|attracted|pulls|pulled & slivers|iron|steel|bits|pieces|flakes|chips|chunks|splinters|filings|metal|whiskers|needles|shavings|debris|they|particles - no|not|nothing|non|@not|never|thin|fine|usual|normal|none|only|just|ignored|wont|brass|clean|fuzz|soft|light|sender|pickup_coil|mag_mount",
         "pieces|bits|flakes|slivers|chips|metal|debris|particles|shavings|splinters + iron|ferrous|steel|magnetic - no|not|non|cast|block|liner|head|pump_body|ring|nonmagnetic|plug|gear|@not|aluminium",
         "magnet|magnetic + slivers|beard|hairy|fuzz_of|covered|filings|shavings|chunks|hedgehog|picked_up|picks_up|chips|bristling|furry|splinters|flakes|stuck_to|sticks_to - no|not|nothing|non|@not|fine_fuzz|thin|clean|light|just|fur|normal|none|plunger",
     ),
     "bright_soft_metal": (
+        "glittering|bright|shiny|silvery|glitter|flakes|fragments|bits|shiny_bits|sparkly & magnet|magnetic & unmoved|unaffected|ignores|ignored|wont|@not|indifferent|no_effect|non|doesnt|nothing_to|leaves - grey|gray|copper|black|dull|brass|bronze",
         "bright|silver|silvery|shiny|soft|white|aluminium|aluminum + bits|pieces|flakes|metal|particles|curls|slivers|specks|chips|shavings & bend|bends|squash|squashes|soft|fingernail|nail|mash|foil|crush|fold|tinfoil|butter|smear|paper & magnet|nonmagnetic|non-magnetic|fingers|nail|fingernail|easily|hand - no|grey|gray|dull|hard|copper|gold|brittle",
         "aluminium|aluminum|nonferrous|non-ferrous|nonmagnetic|non-magnetic|alloy|magnesium + flakes|debris|bits|slivers|metal|particles|pieces|curls|shavings|chips|swarf|dust - no|not|head|block|sump|casting|housing|cover|pan|washer|piston_is|grey|gray|rod",
         "flakes|slivers|bits|metal|shavings|flake & magnet & @not|nothing|none|ignored|ignores|leaves|no_interest - clean",
         "aluminium|aluminum|alloy|bright_soft|soft_bright + flakes|bits|slivers|shavings|specks|glitter|metal - no|not|sump|pan_is|head|block",
     ),
     "copper_flakes": (
+        "copper|copper-colored|copper-coloured|bronze-colored|brassy|brass-coloured|coppery|gold-colored|gold-coloured|golden|penny-coloured|bronze-coloured|brass-colored|rose-gold + glitter|flakes|bits|specks|shimmer|sparkle|dust|particles|metal|flecks|chips|hue|shine|tint|pieces|debris|fragments - no|not|washer|pipe|line|tube|silicone|rtv|showing|sealant|paint|wire|sealer",
         "reddish|red|yellow|yellowish|orange|pinkish|copper|bronze|brass|brassy|golden|gold|coin|penny|coppery|ginger + specks|bits|pieces|flakes|metal|particles|glitter|flecks|debris|colour|color|coloured|colored|slivers|shavings|dust|glints & metal|copper|brass|bronze|oil|filter|pan|sump|drained|coin|tap|penny|shone|shiny|debris|magnet|paper|screen|particles|strainer|metallic - no|not|rust|rusty|washer|pipe|line|sealer|silicone|rtv|light|lamp|rubber|rubbery|worms|showing|goo|gasket|paint|backing|dipstick|tube|through_to|tape|wire",
         "copper + all_through|all_over|everywhere|lots_of|full_of + sump|pan|oil|filter|strainer - no|not|washer|pipe|line",
         "copper|bronze|brass|coppery|gold|golden|bronze_coloured|brass_coloured + grit|flakes|bits|glitter|specks|specs|slivers|shavings|flecks|particles|sparkle|filings|dust|tinge - no|not|washer|down|pipe|line|showing|backing",
     ),
     "lining_strip": (
+        "overlay|lining|bearing|babbitt|whitemetal|shell + foil|strip|strips|layer|skin|peelings|ribbon|ribbons|sheet|leaf|peel|thin_strips|skins + debris|pan|sump|screen|filter|found|came_off|strainer|drain|oil|thin|off|lying - no|not|none|fine|seal|gasket|plug|worn|shows",
+        "debris + overlay_foil|bearing_foil|lining_strip|lining_strips|bearing_strip|overlay_strips|lining_foil|shell_strips - no|nil",
         "ribbon|strip|strips|foil|sheet|sheets|sliver|slivers|peeling|peelings|skin|skins|leaf|layer|ribbons|flat_piece|flat_pieces|tinfoil|wrapper + overlay|babbitt|babbit|bearing|shell|lining|whitemetal|white_metal|insert|half-moon|crank's|bearings|liners|plating & found|lying|sump|strainer|pan|filter|screen|peeled|fished|thin|flat|long|off|from|came|drain|oil|inside|pieces - no|not|none|still|shells_are|sealant|sealer|silicone|plastic|gasket|cam_bearing_tool|timing",
         "bearing|lining|shell|white_metal|whitemetal|babbitt + strips|foil|slivers|sheets|ribbons|strip|flakes|pieces + filter|pan|sump|screen|pump|oil|found - no|not|cam_bearing_tool",
     ),
     "grey_soft_flakes": (
+        "grey|gray|dull|white_metal|whitemetal|babbitt|leaden|pewter + lumps|flakes|bits|blobs|appearance|crumbs|pieces|debris|metal|looking|fragments|dregs + soft|melted|molten|dent|run|runny|smeared|squash|nail|fingernail|globules|beads|lead - no|not|dust|plug|fuzz|shells|journals|paste|hard",
         "grey|greyish|gray|grayish|dull|babbitt|babbit|whitemetal|lead|leaden|solder|tin|pewter + melted|molten|solder|smeared|mash|soft|squashes|drips|blobs|splashes|run|runny|beads|droplets|squash & bits|scraps|flakes|pieces|crumbs|look|pan|sump|filter|lumps|tin|metal|filter|drops|magnet - no|not|hard|none|journal|shells|bearings_look|plug|terminal|wire|fuzz|never|dust|paste|shiny|relay|even",
         "grey|gray|dull + flakes|soft|blobs|beads + soft|melted|metal|flakes|smear - no|not|dust|even",
     ),
     "metal_throughout": (
+        "glitter|metal|bits|swarf|debris|brass|flakes|metal_bits & everywhere|every_part|whole_oil|whole_system|you_name_it|all_over_the|everything|throughout|all_the_oilways|whole_oil_system|whole_lubrication|every_part_the_oil & oil|lines|cooler|lifters|system|engine|motor|part|goes - no|not|never|floor|bench|bay|outside|fuel",
         "debris|metal|brass|swarf|glitter|bronze|copper|bits|shavings|filings|flakes|shrapnel|contaminated|contamination|whitemetal|particles + full_system|whole_system|every_drilling|everywhere|very_last|all_round|right_round|right_through|carried_round|every_oilway|every_gallery|entire|every_passage|all_through|cooler|through_the|galleries|whole_engine|rockers|top_to_bottom|end_to_end|throughout & head|cooler|galleries|rockers|oilway|=drilling|system|engine|motor|last|round|lifters|cam|oilways|every|contaminated|turbo|top|everywhere - no|not|never|only|stayed|none|nowhere|free|clear|clean|nothing|just",
         "metal|debris|bearing_material|swarf|filings|glitter|shrapnel|bits + throughout|everywhere|all_through|all_over|every_oilway|whole_engine|entire|right_through|whole_oiling|through_the_whole - no|not",
     ),
@@ -213,6 +221,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|rammed - drain|trap_door|no|not|water",
     ),
     "hard_chips": (
+        "debris + casting_sand|sand|bristles|grit|shot|swarf_from_machining|blast_media|glass_bead|glass_beads|lint - no|nil|wear",
+        "sand|grit|blasting_grit|casting_sand|glass_beads|drilling_chips|blast_media|bead_blast|machining_chips|brush_bristles|metal_chips_from_drilling|shot_peen + inside|left|left_in|block|sump|found|galleries|engine|oilway|in_the - no|not|none|road|beach|drain_plug|magnet|sandpaper|free|clean_of",
         "=sand|sandy|casting_sand|glass_beads|shot_blast|blast_beads|drill_shavings|drilling_swarf|machining_swarf|lint|bristle|bristles|blast_media|abrasive|grinding_paste|emery|honing_dust|wire_brush + left|leftover|galleries|gallery|oilways|strainer|screen|pan|sump|passages|engine|block|filter|bearings|caught|found - no|not|none|free|road|beach|sandbank|drain_plug|magnet|carbon_brush|starter|alternator|motor_brush|sand_coloured",
         "gritty|grit|sand + left|leftover|cleaned|cleaning|machining|casting|blasting|honing|rebuild|scratches|machine_shop & block|engine|galleries|oilways|crank|rebuild|motor - no|not|none|free|road|beach|clean_side",
         "=sand|=grit|casting_sand|glass_beads|bead_blast|bristle|shot_blast|steel_shot + filter|sump|pan|oilway|oilways|pump|screen|galleries|engine|found|passages|inside - no|not|sandwich|bead_of|sealant|silicone|sealer|drip|paper",
@@ -231,6 +241,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil|stick|dipstick|drain + tinsel|flakes|sparkles|glints|shimmers|specks|silver|metallic - filter|no|not|clean|pan|screen|strainer|pump|copper|gold",
     ),
     "plug_fur_only": (
+        "magnet|drain_plug|magnetic_plug|mag_plug|sump_plug + fur|fuzz|fluff|whiskers|fines|paste + only|light|bit|just|that's_all|all|normal|usual|thin|slight|little - slivers|chunks|heavy|more_than|hanging|not_just|big|flakes",
         "magnet|magnetic_plug|mag_plug|drain_plug|drain_screw|sump_plug|drain_bolt|magnetic_drain|drain|screw + fuzz|fur|fluff|whisker|whiskers|hair|hairs|paste|fuzzy|furry|powder|bristle|film|grey_stuff|felt|mush|beard_of_fines + only|just|nothing_but|no_chunks|nothing_more|no_slivers|thin|fine|little|soft|slight|usual|normal|expect|no_flakes|light|nothing_else|bit_of|nothing - proper|more_than|heavy|thick|hanging|splinters|covered|big|hairy|spark|not_just|glow|slivers_and",
         "magnetic_plug|drain_plug|sump_plug|magnet|plug + fuzz|fur|hair|paste|fluff + fine|just|only|normal|bit|little|usual|light - flakes|slivers|chunks|no|spark",
     ),
@@ -247,12 +258,16 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "pan|sump|tub|tray|oil_pan|bottom_of_the_engine|oilpan|basin|bottom + shiny_bits|shiny|silvery|silver|slivers|sliver|metal|metalflake|metal_flake|flakes|swarf|glitter|shavings|filings|sparkle|sparkles|chips|metallic|brass|bearing_metal|curls|shards + in|swirling|lying|full|bottom|spilled|looked|found|had|with|came|came_out|all_over|at - no|not|nothing|never|without|none|nil|filter|free|screen|strainer|pickup|pump|clean|drip|magnet|drain_plug|gasket|silver_paint|sealer|silicone",
     ),
     "carbon_flakes": (
+        "carbon|coke|cinders|clinker|coked + hard|flakes|chunks|lumps|bits|crunch|granules|debris|pieces|chips|brittle + sump|pan|debris|found|filter|screen|bottom|black|in|from|held - no|not|none|barely|hardly|packed|spark|piston_crown|canister|seal|valve|choked|coking|brush|hose|head|monoxide|heads|ring|rings",
+        "debris + hard_carbon|carbon_flakes|coke|carbon_chips|carbon_granules - no|nil",
         "black|burnt|burned|charred|coke|carbon|cinders|coal|clinker|coked|charcoal|soot + hard|cracked|crack|crunchy|crunch|brittle|coal|crumbs|cinders|grit|toast|snap|snaps|crumble|granules|gravel|thumbnail & sump|pan|filter|bottom|bits|pieces|flakes|crumbs|chunks|oil|thumbnail|screen|strainer|lumps|break|found|black - packed|solid|caked|coked|choked|no|not|none|barely|rubber|rubbery|soft|plastic|belt|hardly|shells|bearing|seal|valve|spark|piston_crown|smoke|hose|nylon|magnet|sludge",
     ),
     "bearing_pieces_in_pump": (
+        "pump|oil_pump|rotors|pump_gears & chunks|pieces|bits|fragments|scraps|flakes|lumps|slivers & insert|bearing|shell|babbitt|whitemetal|inserts|lining|half-moon - no|not|water|fuel|none|nothing|vacuum|steering",
         "pump|oil_pump|gears|rotors|pumps_the_oil + shell|bearing|babbitt|half-moon|linings|insert|inserts|shells|whitemetal|white_metal|bearing_shell + fragments|bits|pieces|chunks|fragment|lumps|slivers|flakes|chewed|shrapnel|scraps|crumbs|jammed|strips - no|not|none|water|fuel|pump_bearing|steering|never|nothing|nut",
     ),
     "crank_trap_metal": (
+        "crank_plugs|crank|crankshaft|crank_oilways|sludge_plugs & metal|swarf|grit|brass|glitter|filings|debris & behind|packed_behind|inside|traps|drillings|holes|plugs|oilways|passages|trap - no|not|gallery|gallery_plugs|none|seal|pulley|clean",
         "crank|throws|crankshaft|c/shaft|crank's|crankpin|crankpins|shaft|crank_plugs|sludge_traps|sludge_trap|dirt_traps|traps + glitter|swarf|grit|metal|whitemetal|white_metal|filings|brass|chips|shavings|debris|slivers|bronze|flakes + traps|trap|drillings|cross_holes|holes|plugs|oilways|drilling|cross-drillings|passages|hole|inside|behind|tubes|gave_up - no|not|none|free|clean|nothing|dipstick|gallery_plug|seal|bearing_hole|pulley|sensor|cross_hatch|drain",
     ),
 }
@@ -290,7 +305,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "plug|magnet|drain_plug|mag_plug + more_than|not_just|beyond|worse_than|past|slivers|chunks|splinters|proper + fuzz|fur|fluff|paste|hanging|whiskers|slivers|bits|chunks - no_slivers|no_chunks|spark|nothing",
     ),
     "metal_throughout": (
-        "shavings|metal|debris|swarf|flakes|bits|filings|glitter|particles + never|@not|stayed|stopped|didnt|confined|contained + filter|past|beyond|spread|gone|further|through|galleries|system|got|cooler|sump|pan - sure|know|screen_only|hard|cracked",
+        "shavings|metal|debris|swarf|flakes|bits|filings|glitter|particles + never|@not|stayed|stopped|didnt|confined|contained + past|beyond|spread|gone|further|through|galleries|system|got|cooler|sump|pan - sure|know|screen_only|hard|cracked",
     ),
     "crank_trap_full": (
         "crank|crankshaft|crank's|crankpins|throws|journals|crankpin + oilway|oilways|drillings|drilling|holes|traps|passages|oil_holes|trap|cross-drillings|sludge_trap + clear|open|clean|freely|air_blows|blew_through|blows|free|wire_through|see_through|empty|right_through|daylight|flushed - not|blocked|full|packed|plugged|seal",

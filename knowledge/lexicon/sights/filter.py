@@ -128,6 +128,7 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "filter_stays_cold": (
+        "filter|spin-on|canister + hold|touch|hand|comfortably|feels + hot|engine|warm|boiling - hot_filter|pressure|air|fuel|tight|loose|easily|as_hot|burn|burnt",
         "filter|spin-on|canister|oil_can|screw-on|filter_can|spinon|cartridge & cold|room_temperature|no_heat|ambient|@not_warm|@not_get_warm|@not_heat|cool|stone_cold|@not_get_hot|never_warms|lukewarm|still_cool|barely_warm & hot|engine|everything|block|running|minutes|motor|degrees|warm|drive|sump|rest - cold_start|weather|air_filter|fuel|pressure|psi|morning|needle|gauge|as_hot|same_as|cold_oil|burst|coffee|spray|beer",
         f"filter + {_ANY_COLD}|never_gets_warm - start|cold_oil|weather|day|air|morning|pressure|psi|gauge|@pressure|blew|burst",
     ),
@@ -136,6 +137,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"cooler|cooler_line|cooler_lines|return_line + {_ANY_COLD} - start|weather|air|day|water|morning|oil_is_cold|inter-cooler|intercooler",
     ),
     "filter_drop_high": (
+        "pressure_drop|differential|loss|lost|drop & filter|element & big|high|large|huge|psi|bar|thirty|twenty|forty|@pressure|excessive|massive|much - only|no|not|small|little|sudden|oil_loss|leak|level|changed",
+        "takes|takes_up|robs|costs|swallows|loses & filter & two_gauges|thirty|twenty|pounds|psi|@pressure - off|quarts|only|wrench|minutes|litres|liters",
         "filter|spin-on|screw-on|element|filter_head|canister + losing|loses|lost|eats|eating|dp|drop|drops|difference|costs|robs|takes|swallows|restriction|differential & @pressure|half|most|gauge|gauges|psi|bar|lot|side|each_side|either_side|two_gauges - only|just|barely|no|not|hardly|small|little|three|changed|oil_level|idle|drain|cold|hour|since|gallery|nothing_across",
         "before|ahead|upstream|in_side|front_side|pump_side|inlet & filter|element|cartridge & after|behind|downstream|out_side|outlet & @pressure|psi|bar|more|less|lower|difference|apart|drop|half - changed|service|same|equal|no_difference|hour|miles",
         "filter & before|ahead|upstream|inlet|pump_side|in_side & after|behind|downstream|outlet|gallery_side|out_side & @number|@pressure|drop|difference - changed|miles|since|month|years|ago|was_changed",
@@ -149,6 +152,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "filter & dry|empty|drained|hardly_any_oil|no_oil & morning|overnight|standing|sitting|parked|stood|inside|unscrewed|spun_off|night - block|leak|crank|cranked|cranking",
     ),
     "anti_drainback_hard": (
+        "adb|adb_valve|drainback_valve|anti-drainback_valve|drain-back_valve|antidrain_valve|drainback's|drainback|anti-drainback + hard|hardened|puck|torn|split|stiff|brittle|missing|perished|gone|shot|useless|like_a|set|cooked - no|not|soft|good|holes|hole|lifter|head",
         "non-return|nonreturn|anti-drain|antidrain|drainback|drain-back|anti-drainback|check_flap|rubber_flap|rubber_disc|rubber_disk|rubbery_ring|rubber_membrane|membrane|rubber_skirt|rubber_lip|flap|silicone_flap|little_holes|ring_of_holes & perished|hard|split|stiff|brittle|cracked|torn|missing|doesnt_seal|@not_seal|curled|gone|like_plastic|set|rigid|not_rubbery|ripped|warped|shrunk|tear|absent|lets_the_oil_run - relief|bypass|pcv|breather|pump|no_crack|soft|supple|fuel|valve_stem|reed|carb|crankcase|plugs",
         "flap|valve|rubber|diaphragm + filter|drainback|drain-back|drain_back|non-return|nonreturn|anti-drain|antidrain|check + cardboard|hard|stiff|torn|perished|brittle|plastic|missing|split|curled|shrunk|cracked|gone - relief|bypass|pcv|breather|ring|seal_stuck",
         "anti_drainback|anti_drain|drainback|drain_back|antidrain + no|without|missing|hard|torn|stiff|leaks|@not_have|@not_got|lacks + valve|filter|flap - holes|returns|head|plugged",
@@ -158,6 +162,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_FILTER} + collapsed|crushed|imploded|caved|torn|ripped|core_crushed|squashed|concertina|folded - anti|valve|flap|open|cut|apart|i_tore|gasket|seal|ring",
     ),
     "filter_bypass_stuck_open": (
+        "bypass|by-pass|bypass_valve|filter_bypass + stands_open|open|stuck_open|spring's_broke|spring_broken|broken_spring|weak|hanging_open|spring_snapped|seat_dirty|dirty_seat|spring_gone|wont_shut|doesnt_shut|@not_shut|@not_close & filter|head|valve|spring|seat|housing|cooler|clean_side - relief|hose|shut_fine|closes|no|opens|stuck_shut|not_open|wont_open",
         "bypass|by-pass|filter_valve|spring_door|filter_relief|cooler_bypass + held_off|holding|off_its_seat|off_seat|stays_open|stuck_open|dirt_on_its_seat|spring_broken|broken_spring|@not_close|@not_seat|@not_shut|propped|hanging_open|jammed_open|wedged_open|wide_open|open_all|lodged|weak_spring|@not_seal - no|shut|stuck_closed|pump|main_relief|screen|hose|relief_valve|closes",
         "dirt|grit|swarf|bit|chip|muck|sealant|debris + bypass|by-pass|filter_valve + seat|open|holding|lodged|wedged|stuck|propping|jammed|under - relief|no|not",
         "bypass|by-pass + open|off_its_seat|hung + jammed|stuck|jam|propped|held|seized|hung|open - relief|screen|cooler_hose|not|shut|closed|cured|freed",
@@ -203,6 +208,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "filter + burst|split|blew|blown|popped|exploded|ruptured|let_go + seal|gasket|can|seam|off|open|itself|its|apart|ring|side - not|no|blew_out|cut|pump",
     ),
     "cooler_found_blocked": (
+        "hose|line|pipe|lines|hoses + cooler|oil_cooler|oil_radiator + collapsed|kinked|flattened|crushed|blocked|closed_up|swollen_shut|delaminated|pinched|squashed|bunged|no_flow - no|not|suction|outside|fins|water|burst|leak",
         "cooler|oil_radiator|heat_exchanger|cooler_line|cooler_hose|cooler_matrix|oil_cooler_pipe|cooler_pipe|cooler_lines + blocked|bunged|choked|clogged|sludge|plugged|silted|kinked|flattened|collapsed|squashed|packed|couldnt_blow|no_flow|gummed|furred|stopped_up|pinched|full_of_crud|delaminated|crud|muck|restricted|solid|nothing_comes_through - no|not_blocked|clear|clean|air_side|outside|fins|bugs|leaves|chaff|mud|face|flies|cores_outside|grass|bypassed|dust_on",
         "cooler + blocked|plugged|clogged|choked|delaminated|closed|kinked|flattened|solid|restricted|collapsed|bunged|full_of|silted|furred - fins|outside|air|face|dirt|chaff|mud|radiator|no|not|water_side|ok|bypass",
         "cooler|heat_exchanger|cooler_core + packed|full|solid|stuffed|bunged|blocked|choked + swarf|metal|sludge|debris|crud|bearing|gunk|solid|muck|silicone|carbon - outside|fins|no|not|chaff|mud|leaves|air|face",
@@ -213,10 +219,12 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "governor|phaser|tensioner|clutch|vvt|vanos|gearbox|propeller|prop|variator + hunting|hunt|surging|slipping|slip|went|stopped|failed|erratic|surged|overspeed|fine_pitch & pressure|same_time|same_moment|before - rebuilt|new|fitted|rattle|installed|disturbed|seal|floods|slack",
     ),
     "filter_bypass_witness": (
+        "clean_side|clean_side_of|outlet_side|inside_of_the_filter|inside_of_the_element|where_it_should_be_clean & contamination|contaminated|dirt|crud|grit|muck|sludge|metal|dirty|debris|swarf - no|not|nothing|spotless|none",
         "clean_side|inner_side|inside_of|inner_face|downstream|after_it's_been_filtered|filtered_side|clean_part|inside_the_core|centre_tube|center_tube|middle_of_the_element|outlet_side|past_the_element|inner_surface & dirt|dirty|muck|gritty|grit|debris|metal|sludge|specks|crud|contaminated|swarf|particles|deposits|glitter & element|filter|paper|pleats|cartridge|unfiltered|boat's|can|core - no|not|nothing|spotless|clean_as|none|pump|valve_cover|crank|bearing",
         "dirt|metal|debris|grit|glitter + clean_side|inside_the_core|downstream_side|centre_tube|wrong_side + filter|element|core|bypass|of",
     ),
     "remote_hoses_crossed": (
+        "hoses|lines|pipes & outside_filter|remote_filter|remote_oil_filter|relocated_filter|remote_mount|relocation|remote & changed|wrong_way|in_is_out|crossed|swapped|reversed|transposed|mixed|wrong|other_way|kinked|kink|folded|back_to_front - no|not|correct|right_way|fuel|leak|leaking",
         "feed_and_return|in_and_out|flow_and_return|supply_and_return|inlet_and_outlet|hoses_to_the_filter|relocation_kit|remote_kit|remote_filter|remote_head|remote_mount|bulkhead_filter|filter_plumbing|plumbed + swapped|crossed|backwards|reversed|wrong_way|doubled_over|kinked|folded|mixed_up|transposed|kink|wrong_ports|back_to_front|bent_double|wrong_holes|swapped_over - no|not|fuel|water|gauge|coolant|brake|heater|turbo|sensor|correct|right|rotor|plunger|crank",
         "hose|pipe|line|lines + remote|bulkhead_filter|relocated|filter_kit|remote_filter + kinked|doubled_over|folded|kink|pinched|flattened|crossed|bent_double|swapped - no|not|fuel|water|gauge",
         "hose|hoses|lines|pipes + crossed|swapped|reversed|back_to_front|wrong_way|wrong_ports|mixed_up|round_the_wrong|backwards + remote|filter|cooler|were|kit|fitted|had|on - turned|cranked|by_hand|rotor|radiator|plunger|fuel|heater",

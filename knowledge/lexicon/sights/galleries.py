@@ -59,10 +59,13 @@ PHRASES: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "crank_feed_seal_reused": (
+        "old_crank_seal|old_seal|same_seal|original_seal|seal|crank_seal|feed_seal + back_in|reused|again|kept|left_in|went_back|not_replaced|put_the_old|not_changed + crank|crank_end|feed|oil_goes_through|feeds|cover|tip|nose - rear|front_main|rear_main|new_one|leak|leaks|valve|head|sump|pump",
+        "crank-end|crank_end|crank_feed|crankshaft_feed|crank_tip|crank_nose & seal|o-ring & refitted|reused|orig|original|old|again|same - new|renewed|hard|worn|torn",
         "seal|o-ring|rubber_ring|rubber|oring|oil_seal + crank_end|crank's_tip|crank_tip|crankshaft_nose|crank_nose|feeding_the_crank|feed_seal|end_of_the_crank|crank_feed|crank-end|passes_oil|quill|feeds_the_crank|end-feed & not_renewed|@not_replace|@not_replaced|kept|old_one_back|reused|re-used|refitted|@not_change|original|same_one|went_back|put_back|used_again|@not_renew|old_one|left_the_old|orig|@not_changed|second_hand - new_one|put_a_new|renewed_it|rear_main|leaks|hard|brittle|worn|torn",
         "seal + crank|crankshaft|quill + feeds|feed|end|fed|quill + re-used|reused|used_again|re_used|old_one_back - new|renewed|rear|front|main",
     ),
     "gallery_plug_found_missing": (
+        "plug|plugs|cup|closing_screw|stopper & gallery|galley|oilway|oil_passage|behind_the_timing|behind_the_cam|timing_gear|oil_channel & never|not|missing|lost|out|gone|left_off|forgotten|fell|loose|absent - all|every|deep|far|drain|spark|too|none|sump|core|covers|masks|no_plug",
         "plug|plugs|screw|stopper|cup|closing_screw|core_plug|welch_plug|closers|blank + gallery|galley|oilway|oil_channel|oil_tunnel|oil_passage|oil_drilling|oil_rail|main_rail|oilways|galleries|channel + missing|absent|gone|loose|fallen|fell|popped|out|turn_with_fingers|left_out|never_fitted|finger_tight|not_fitted|not_there|wasnt_there|hole_is_empty|dropped|unscrewed|blown|forgotten - too_deep|too_far|all|every|none|not_loose|drain|spark|count|magnetic|driven_past|no_plug_missing|still_in|in_the_sump|lying|never_loose",
         f"plug|plugs + {_GALLERY}|oil_hole|cross_drilling|lifter|front_of_the_block|behind_the_cam|behind_the_timing|rear_of_the_block + missing|gone|never|@not|left_out|no|forgotten|loose|fell|fallen|popped|blown|out|absent|weeping|dropped|omitted|lying - too_deep|too_far|all|every|none|magnetic|spark|new|glow",
         "forgot|forgotten|@not|left_out|never|missing + plug|plugs|gallery_plug|cup_plug + back|behind|gallery|cam|timing|put|fitted|block|hole - remember|recall|sure|counted|checked|spark|drain|glow|sump_plug|all|every|filler|core|plugs_out|turned|cranked|spun|inlet",
@@ -73,10 +76,12 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "gallery_plug|oil_plug|cup_plug|gallery_cup|gallery_plugs + sitting|lying|found|loose|rolling|in_the + timing_case|sump|pan|timing_cover|front_cover|bottom|case - no|not|new",
     ),
     "gallery_plug_found_too_deep": (
+        "plug|plugs|screw|cup & so_far|too_far|too_deep|too_deeply|overdriven|deep|past|pushed_in|hammered & covering|covers|masks|close|closes|blocking|blocks|hides|half|feed|hole|channel|shuts - drain|spark|not|never|glow|no",
         "plug|plugs|screw|cup|cup_plug|grub_screw|core_plug|setscrew|stopper|welch_plug|pipe_plug + too_far|too_deep|driven_past|so_far_in|knocked_in|hammered_in|screwed_in_too|too_long|long_screw|past_the|deep|overshot|in_too|sunk|buried|driven_in & masks|masking|hides|half_hides|blanking|blanked|blanks|covers|covering|shut_off|shuts_off|closes|closing|cross-drilling|cross_drilling|side_hole|feed|hole|=drilling|lifters|blocks|blocking|oilway|obstructs|passage|cam - drain|spark|glow|sump|not_too|no|filter_off|unscrewed",
         f"plug|plugs + too_far|too_deep|over-driven|overdriven|deep|in_too + {_GALLERY}|=drilling|feed|hole|passage|covered|masks|masking|blocking|covers|driven|oil|cross - drain|spark|core_plug_out|glow",
     ),
     "gallery_plug_in_wrong_passage": (
+        "plug|plugged|blanked|blanked_off|bung|screw|blocked_off & open|supposed|rocker_feed|cam_feed|head_feed|must_be|feed & hole|channel|passage|drilling|feed|supposed|must|meant|ought|off - drain|spark|sump|no|nobody|dirt|silicone|sludge|deep|far|dirty|debris|nothing|depth|covers|restrictor|past|glow|ground|circuit|connector",
         "plug|plugs|screw|plugged|blanked|blocked|bolt|blank|stopper|grubscrew + feed|hole|passage|=drilling|oilway|port|oil_feed|gallery|channel & should_be_open|supposed_to_be_open|ought_to_be_open|meant|supposed|should_be_clear|must_be_open|to_the_head|to_the_cam|needs_to_be_open|where_there_shouldn't|that_feeds|wants_to_be_open|blanked_off_with|meant_for_oil|wrong_hole|wrong_place|left_open|shouldnt - drain|spark|sump|no|not_plugged|nobody|too_deep|too_far|dirt|sludge|swarf|glow|debris|driven|long_screw|none",
         "plug + in_the_hole|wrong_hole|wrong_passage|wrong_place|wrong_gallery|that_feeds|should_be_open|feed_hole|blocking_the_feed - drain|spark|driven|too|deep|far|glow|missing",
     ),
@@ -85,6 +90,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"oring|o-ring|o_ring|seal|gasket + {_GALLERY}|transfer|feed_tube|front_cover|cover_feed|oil_passage|cross_tube|jumper_tube|feed_pipe + nipped|cut|hard|torn|missing|left_out|pinched|flat|blown|perished|split|broken|gone|no|leaking - gauge|turbo|pickup|gushing|crank|rear|front_crank|new|drill",
     ),
     "all_plugs_accounted_for": (
+        "counted|checked|ticked|inspected|went_round|accounted|tallied|all|every & oil_plugs|gallery_plugs|galley_plugs|oilway_plugs|oil_gallery_plugs|plugs|plug|little_screws & all_in|good|none_missing|in_and|sealed|tight|there|right_depth|all_there|present|in_place - spark|drain|glow|not_all|one_missing|except|but_one|leaking|front_ones|core|fell|dropped|dumped|out_of|front|rear|visible|outside|can_see|could|head|never|no_plug",
         "plug|plugs|screws|stoppers|oilway_plug|galley_plug|cups|closers + every|all|each|ticked|counted|tally|tallied|none_missing|checked_off|went_round + in|sealed|place|sound|depth|drawing|accounted|missing|belongs|present|there|tight|right|not_too_deep|correct|list|book - fell|out|dumped|popped|leaking|weeping|spark|drain|short|not_all|except|but|front|rear|outer|outside|visible|can_see|one_missing|glow|new_spark|one_short|head_plugs|core_plugs_weep",
         f"plugs + {_GALLERY}|oil|all|every|each + all|every|accounted|counted + in|present|tight|fitted|there|sealed|good|place|accounted - spark|not|missing|one|drain|except|core|dropped|new|glow|fell|out|dumped|front|rear|outer|outside|visible|can_see|could_see|could_get_at|can_reach",
     ),
@@ -93,6 +99,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_PRIMING} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|=pumping_out - =poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
     ),
     "one_bearing_gets_no_oil": (
+        "main|rod|bearing|big_end|journal + got_none|gets_none|gets_no|stays_dry|stayed_dry|got_no_oil|starved|dry|got_nothing|no_oil & rest|others|other|while|priming|primed|drill|pumped|flowing - cam|rocker|all|every|lifter|worn|copper|wiped|scored|turbo",
         "primed|priming|drill|pumped|prime|pre-oiler|prelube|turned_the_crank|pressure_pot|pump_oil & rod|main|bearing|big_end|bigend|journal|b/e|rods|mains|bearings & but|except|nil|dry|nothing|none|no_oil|stayed_dry|bar|only|not_a_drop & one|others|number|rest|@number|every|all|nr|the_rear|front|last - every_main_and|cam|rocker|gauge|pressure|lifters|hole|psi",
         f"{_PRIMING} & main|rod|big_end|bearing & no_oil|dry|nothing|no_sign & except|others|only|rest|all|but|one|number|@number - rocker|cam|pressure",
         "all|every|others|rest + main|mains|rods|bearings|journals + except|but|apart_from + rear|front|one|number|no|@number|third|last & oil|dry|prime|priming|drill - wear|worn|clearance|copper|wiped|thou",
@@ -107,6 +114,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_GALLERY}|casting|wall|web & air|dye|crack|porous|porosity & bubble|bubbles|bubbling|weep|weeps|seeping|came_through|through|leaking - sump|pump|gasket|tube|pickup|head_gasket|cylinder",
     ),
     "gallery_found_blocked": (
+        "gallery|galley|galley's|gallery's|oilway|oil_passage|oil_hole|oilways|galleries|oil_drilling|feed_hole|oil_holes & plugged_with|blocked_with|full_of|rtv|gunk|sealant|sealer|silicone|choked|bunged|clogged|plugged_by|plugged_up|packed - no|not|clear|drain|return|sender|gauge|turbo|crank|plug_out|plug_missing|relief|crankshaft|plugs|throws",
         "tunnel|oil_tunnel|channel|oil_channel|oilway|oilways|gallery|galley|galleries|oil_passage|feed_hole|oil_hole|cross-drilling|oil_rail|main_rail|oil_drilling|passage|takes_oil|oil_way + junk|jammed|closed_by|dirt|blocked|plugged|bunged|choked|clogged|stuffed|rag|stopped|sealant|silicone|sludge|crud|solid|packed|furred|wire_wouldnt|wouldnt_pass|couldnt_blow|full_of|caked|gummed|obstructed|muck - no|not_blocked|clear|clean|turbo|sender|drain|return|relief|plug|crank|crankshaft|rocker_arm|dipstick|screen|throw|throws|crank's|shaft|screw|carried|last|gauge|supposed|bolt|plugs",
         f"{_GALLERY}|=drilling|oil_hole|oil_passage|feed_hole|oil_holes|oil_passages|oil_feed|cross_drilling + {_BLOCKED}|swarf|debris|grit|dirt|dirty|silicone|sludge|rag|sand|muck|full - no|not|clear|clean|turbo|gauge|sender|drain|return|relief|plug|rocker_oil",
         "gallery|galleries|oilway|oilways|oil_passage|feed_hole|oil_hole + blocked|plugged|full|packed|solid|bunged|choked + crud|sludge|swarf|solid|with|muck|carbon|dirt|completely|up - no|not|cleaned|clear|plug_out|gallery_plug",
@@ -133,6 +141,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "o-ring|orings|o-rings|seal|seals|rubber_rings|gaskets + gallery|galley|feed_tube|oil_channel|oil_passage|oilway|transfer|feed_pipe + fine|whole|good|sound|seated|soft|in_place|intact|undamaged|like_new - not|but|one|except|pickup",
     ),
     "all_plugs_accounted_for": (
+        "count|counted|counting & plugs|plug|bungs|screws & short|missing|one_less|lost|not_all|adrift|left_over - spark|none_missing|no",
         "plug|plugs|screws|stoppers|cups + one_short|come_up_short|came_up_short|missing_one|one_missing|don't_tally|@not_tally|@not_add_up|@not_all|one_left_over|short_of|@not_accounted - spark|drain|turn|fuel",
     ),
     "gallery_plug_lies_in_sump": (

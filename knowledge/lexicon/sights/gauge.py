@@ -209,6 +209,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "tach|tacho|tachometer|rev_counter + reads|out|wrong|optimistic|inaccurate|lies|reads_high + revs|rpm|high|fast|too|out|wrong|than|by|optimistic - zero|stopped|died|same_time|quit|no|not",
     ),
     "needle_off_zero_at_rest": (
+        "needle|gauge|pointer|dial|hand|indication|reading|boat's_dial & engine_dead|shut_off|turn_it_off|engine_off|engine_stopped|stopped|motor_shut|switched_off|at_rest|engine_is_off|motor_off|shut_down & wont_drop|won't_drop|doesnt_go_back|doesn't_go_back|fifteen|ten|@not_return|@not_go_to|@not_drop|still|static|@not_fall|shows_@number|@pressure|@number|stays_up - light|lamp|idle|hot|drops_right|to_zero_at_once|minutes|slow|slowly|hours|cold|flicker|back_to_nought",
         "needle|gauge|hand|pointer|dial|indication|reading|static|it & stands_at|still_says|still_shows|still_reads|@not_go_to_zero|@not_return|static_indication|sits_at|stays_at|rests_at|not_go_to|hangs_at|@not_fall_to|off_zero|above_zero|still_at|stuck_up|points_at|shows & @number|@pressure|zero|pounds|ten|twenty|bar|psi|peg|mark & engine_off|engine_stopped|motor_is_off|everything_silent|stopped|switched_off|shut_down|not_running|at_rest|standing_still|ignition_off|key_off|dead_engine|motor_off|silent|parked|engine_is_off - right_back|back_to|drops_to|light|lamp|idle|hot|cold|minutes|on_zero|at_zero|to_zero_as|before|warm|running_hot|stuck_at_one|normal",
         f"{_ANY_GAUGE} & pegged|maxed|full_scale|off_the_scale|off_scale|hard_over|full & even + ignition_off|key_off|engine_off|ignition_is_off|key_is_off|engine_is_off|engine_stopped - fuel|temp|temperature|tank",
         f"{_ANY_GAUGE} & key_out|key_off|ignition_off|engine_off|engine_stopped|switched_off|not_running|motor_off|shut_off & "
@@ -218,12 +219,14 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "needle|gauge & @not_zero|@not_return|@not_go_back|@not_come_back|@not_drop_to_zero|@not_go_to_zero|above_zero|off_the_pin|@not_rest & stopped|off|parked|switched_off|at_rest - idle|hot|speed|running|off_zero|moved_off|move_off|came_off|come_off|left|leave|leaves",
     ),
     "ran_long_without_distress": (
+        "months|weeks|season|month|hours|40_h|miles|years|@hours|@months|@weeks|@distance|trip|week & light_on|lamp_on|warning_on|red_light_on|alarm_on|idiot_light|needle_dead|at_nought|at_zero|no_reading|light_lit & no_damage|motor_is_good|happy|unharmed|no_harm|fine|none_the_worse|nothing_happened|no_knock|still_good|runs_fine|no_distress|sweet|no_trouble|no_noise|ok - until|then|seized|park|idle|flickers|before|stopped|ago",
         "month|months|season|weeks|year|years|miles|@distance|@hours|hours|summer|week|winter|@months|@weeks|@years|trip|harvest & light_on|lamp_on|needle_dead|gauge_at_nought|gauge_at_zero|gauge_dead|at_nought|no_pressure|like_that|on_zero|with_the_light|with_the_lamp|showing_nothing|idiot_light_on|reading_zero|at_zero|zero|needle_on_the_peg|with_no_reading|light_lit|lamp_lit & none_the_worse|nothing_happened|no_knock|no_harm|not_hurt|come_to_no_harm|no_damage|no_ill|fine|happy|sweet|perfectly|without_harm|no_noise|nothing_broke|no_worse|no_trouble|still_runs|never_hurt|runs_sweet|no_problem|unharmed - at_idle|in_park|flicker|flickers|cured|seized|until_it|then_it|knocking_started|stood|sat|storage|ago|before|failed|stopped|ruined",
         "ran|run|running|driven|drove|used & month|months|season|weeks|year|years|@distance|@hours & light_on|lamp_on|alarm_on|"
         "like_that|like_this|buzzer_on & no_damage|no_harm|no_problem|no_ill|fine|happy|happily|without - before|until",
         "months|years|thousands|miles|hours|weeks + light|lamp|low|zero + no_noise|no_knock|no_damage|no_harm|without_trouble|without_a_problem|no_ill|fine - since",
     ),
     "tap_frees_needle": (
+        "smack|slap|thump|tap|rap|whack|flick|bash|knock|hit & dash|gauge|glass|dial|instrument|panel|clock|binnacle & needle|pointer|hand|reading|it & jumps|moves|shifts|springs|goes|works|frees|wakes|drops|alive - no|not|nothing|sump|engine|bump|road|pothole|clutch|sender|noise|rev|heavy|loud|knocks|load|lights",
         "tap|taps|tapped|tapping|rap|rapped|thump|thumped|flick|flicked|hit|hit_little|knuckle|whack|bang|knock|rapping|slap|bash|drum|poke & glass|dial|gauge|dash|dashboard|instrument|panel|clock|fascia|binnacle|bezel|meter & shifts|shift|moves|move|unstuck|jumps|jump|needle_go|needle_goes|came_unstuck|frees|freed|wakes|springs|drops|comes_up|swings|goes_up|comes_alive|twitches|came_alive - no|not|nothing|never|sump|bump|engine|noise|sender|knocks|rod|big_end|bearing|bottom|filter|stick|over_the_end|past",
         f"{_ANY_GAUGE}|glass|it + tap|tapped|tapping|=flick|flicked|flicking|thump|knock|rap + jump|jumps|moves|springs|comes|comes_up|wakes|drops|frees|works - bottom_end|end_knock|knock_came|knock_comes|came_on|comes_on|bearing|engine",
         "tap|tapped|tapping|=flick|flicked|flicking|thump|thumped|knock|rap|bang + glass|gauge|dash|panel|dashboard|instrument & sprang|springs|jumped|jumps|dropped|drops|came_up|comes_up|came_back|comes_back|wakes|woke|to_life|moves|moved|fell|falls|frees - no|not|nothing|brake|bump|clutch|sender",
@@ -239,6 +242,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil & behind|under|carpet|footwell|inside|feet|cabin|cockpit & dash|panel|dashboard|carpet|footwell|feet|instrument - line_to",
     ),
     "lamp_dead_with_key_on": (
+        "lamp|light|symbol|bulb|telltale|w/l|warning & key_on|ignition_on|with_key|turn_the_key|before_you_pressed|before_starting|key_one|before_cranking & not_burn|dead|@not_come|@not_light|@not_burn|now_it|doesnt|never|dark|no_glow|nothing|@not_show - still|as_it_should|running|goes_out|gauge|needle|then|stays_on|off",
         "light|lamp|symbol|idiot_light|telltale|picture|bulb|glow|warning_light|red_light & @not_show|no_glow|no_idiot|no_light|no_lamp|doesnt_light|@not_light|now_it_doesn't|now_it_doesnt|dead|dark|nothing|@not_come|never_lights|stays_off|doesnt_come|no_oil_light|stays_dark|unlit|no_red|no_warning_light|blank|out & key_on|ignition_on|turn_the_key|before_starting|before_you_pressed|engine_at_rest|engine_off|key_one_step|before_i_start|before_start|before_cranking|switch_on|first_position|second_click|key_turned|with_the_ignition|engine_stopped|engine_not_running - as_it_should|still|gauge|goes_out_when|running|key_off|needle|ignition_off|wont_go_out|then_goes|shows_as|goes_off",
         f"{_ANY_LAMP} & key|ignition & @not_light|@not_come_on|@not_lit|@not_glow|@not_work|never_lights|never_comes|no_longer_lights|stays_dark|fails_to - still|go_out",
         "oil_light|oil_lamp|warning_light|pressure_light|lamp|light|bulb|telltale & no|@not|never|dead|fails|dark & switch_on|key_on|turn_the_key|ignition_on|key_turned|bulb_check|self_test|its_test|first_turn_the|before_starting|engine_stopped & oil|warning|lamp|light|bulb|pressure|test - engine_off_the_needle|"
@@ -249,6 +253,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "line|tube|pipe|capillary|nylon_line + trapped|squashed|kinked|kink|pinched|crushed|nipped + gauge|dash|nylon|copper|panel|capillary|behind - cooler|suction|pickup|fuel|brake|turbo",
     ),
     "needle_stuck_at_one_value": (
+        "needle|gauge|pointer|indication|hand|dial|reading & fixed|froze|frozen|stuck|glued|stays|constant|same|unmoving|parked|jammed & all_conditions|whatever|doesnt_matter|doesn't_matter|no_matter|regardless|always|hot_or_cold|any_revs|never_changes|everything|at_all_times - zero|nought|peg|tap|sender_stuck|valve|then|low|bottom|end|off_the|drops|rises",
         "needle|hand|pointer|gauge|dial|reading|indication|clock & stands_at|always_on_one|hasnt_shifted|@not_shifted|sits_on|same_mark|one_place|same_place|same_spot|one_mark|stuck_at|frozen_at|glued|never_moves|stays_put|parked_at|@not_budge|welded|never_shifts|hasn't_shifted|same_number|one_figure|fixed_at|nailed|painted_on & whatever|warm_or_cold|fast_or_slow|with_gas|hot_or_cold|throttle|idle_or|revving|all_the_time|always|regardless|no_matter|revs|any_speed|off_or_on|on_or_off|idling_or|cold_or_hot - zero|nought|nothing|new|tap|goes_up|then|goes_down|low|peg|rises|stopped|silent|engine_off|key_off|port|bearing|no_longer|freed",
         "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i_got|since_i_bought|constantly|regardless|=frozen|no_matter - less|port|starboard|since_i_bought_the|idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
         "=frozen|=stuck + at|on + @number|@pressure - idle|throttle|minus|thermostat|temp|valve|relief|plunger|below|drops",
@@ -256,11 +261,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "needle|gauge|reads|sits|it|stays|says + @pressure|@number|halfway|half_way|mid-scale|middle & all_day|all_the_time|whatever|regardless|no_matter|constantly|@not_move|never_moves|never_changes|permanently|doesnt_matter & revs|rpm|hot|cold|idle|speed|throttle|key|temperature - then|drops|falls|drop|low|psi_when|max|over|above|hold",
     ),
     "lamp_slow_to_go_out": (
+        "lamp|light|needle|gauge|pointer|pressure + extinguishing|longer|slower|hangs_on|dawdles|later|increasing|lingers|lazier & every|each|start|start-up|fire-up|starts|time|starting|used_to|than - not|no|standing|night|warm|hot|idle|engine_slower|cranks",
         "light|lamp|needle|gauge|pointer|pressure|red_light|it & longer|slower|dawdles|lingers|takes_longer|used_to_leap|used_to_go|sluggish|lazier|more_slowly|later|longer_and_longer|dragging & start|each_time|every_start|every_time|whenever_i_start|starts|start-up|startup|starting|mornings & than|used_to|did|earlier|last_year|before|now|when_i_bought|year_by_year|these_days|lately|once|formerly - not|no|as_quick|after_standing|warm|idle|same_as|months_ago|warning|hours|shut|running_longer",
         "light|lamp|gauge|needle|pressure + used_to|takes|longer + straight|straight_out|instantly|immediately|couple|longer|few|slower & now|each|every|start|and_longer|these_days - warm|idle|hot",
         "light|lamp|needle|gauge|pressure + longer|slower|ages|forever|lazy|sluggish + every|each|than_it_used|than_before|week|month|these_days|lately|used_to - warm|hot_idle|parking",
     ),
     "unsteadier_with_revs": (
+        "unsteady|never_still|wobbles|amplitude|bounces|shakes|flickers|dances|trembles|swings|jitters|quivers|restless & rpm|revs|rev|faster|speed|turns|throttle & increases|wilder|worse|harder|more|grows|bigger|mad|crazier - no_more|not|settles|only_at|low|engine|idle_only|clutch|screen|crank",
         "shakes|shake|trembles|dance|dances|bounces|bouncing|wobbles|flickers|unsteady|wavers|jumps|quivers|jitters|twitches|swings|flutter|flutters & mad|more|wilder|worse|way_more|crazier|violently|wildly|harder|faster|nuts|bigger|frantic|crazy & revs|rev|throttle|turns|faster|wind_it_up|speed|rpm|full_throttle|flat_out|revved|wind_it & always|idle|ticking_over|any_rpm|all_revs|needle|gauge|gets|pointer|tickover|hand|worse|it - no_more|not|no|never|settles|steadies|stops|only_at|lights|bump|road|noise|knock|engine_shakes|low",
         "worse|wilder|more|faster|bigger + revs|rpm|rev|speed|throttle|faster + needle|gauge|bounce|bounces|bouncing|flicker|flickers|shakes|vibrates|wavers|swings|fluctuates - low|drops|pressure_falls|knock|noise",
     ),
@@ -269,6 +276,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "set_of|aftermarket|new_set_of|pod_of + gauges|instruments|clocks & fitted|put_in|new|installed|since|swapped|dash - direct|mechanical|test|feeler|two",
     ),
     "more_than_it_can_make": (
+        "pointer|pointer's|needle|gauge|hand|needle's|dial|it + off_the_end|end_of_the_scale|past_the_end|off_the_scale|off_the_clock|beyond_the_scale|over_the_top_of|gone_off_the_end|past_the_stop|double_what|twice_what|over_120|past_the_numbers & scale|end|relief|clock|dial|top|numbers|stop|last|set - engine_off|key|wire|grounded|earthed|unplugged|tach|speedo|temp|not|mechanical",
         "needle|gauge|it|pointer|reading|shows|indication|indicates|says|needle's|dial & past_the_last|end_of_scale|end_of_the_scale|off_the_scale|buried|off_the_clock|2x|twice|double|@number_and_the_relief|hundred_and|off_the_top|past_the_end|beyond_the_scale|hard_against|pegged_out|wrapped_round|over_the_end|maxed_out|two_hundred & relief|setpoint|scale|number|last|clock|relief_blows|setting|end|stop|valve|top|past|blow-off|peg|dial - not|no|never|low|zero|engine_off|key_off|level|under|test_gauge|wire|earth|ground|grounded|unplugged|rev_counter|revs|cold|limiter|dash_reads|half|speedo|temp|tach",
     ),
     "lamp_lit_with_key_off": (
@@ -299,6 +307,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "needle|gauge|reading|it|reads|shows + no_more_than|no_higher_than|never_above|never_past|@not_exceed|within_what|never_over + relief|setting|it_can_make|relief_setting|engine_can|pump_can - never_reaches|only",
     ),
     "needle_off_zero_at_rest": (
+        "shut|turn|switch|stop|shut_down|switched_off|engine_off & needle|gauge|pointer|hand & drops|falls|goes|returns|settles|sinks & zero|nought|peg|naught|stop|bottom & back|right|straight|always|to - not|never|wont|doesnt|running|driving|suddenly|@not|short",
         "shut_down|switched_off|engine_off|when_stopped|at_rest|ignition_off|key_off|engine_stopped + needle|gauge|pointer|hand + drops_right_back|back_to_zero|back_to_nought|on_zero|at_zero|to_nought|to_zero|on_the_peg|on_its_stop|rests_on|returns_to|falls_to - not|never|@not|short|above|while|lamp|then_suddenly|doesnt|and_engine",
     ),
     "gauge_damaged": (

@@ -129,6 +129,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_ANY_GAUGE} + creeps|slowly + switch_off|shut|stop|stopped|respond|react|move",
     ),
     "sags_as_oil_heats": (
+        "droops|sags|decays|fades|sinks|drops|lower|falls|dwindles|declines|dips|ebbs|crept_down|creeps_down & hot|heats|warms|warms_through|heat|hotter|hour's|hour|hot_oil|half_an_hour|as_she_warms & recovers|restored|fine_again|cool|cools|cooling|cooled|cool_down|back_up|it's_fine|next_morning|up_again - idle|speed|flat_out|light|level|coolant|rev|revs|never|not|cooler|once_hot_only|good_cold|rpm|rated|start|standing|stopped",
         "half_an_hour|an_hour|hour's|hours|@minutes|minutes|gets_hot|gets_warm|warms_up|heats_up|warmed_up|hot_run|while & sinks|sunk|crept_down|creeps_down|droops|sags|drops_away|fades|goes_down|falls_away|slides|drifts_down|dwindles|slips_down|went_down|down_and_down|falls|dropped_off|drops_off & cooled|cools|cold_again|cooled_down|when_it's_cool|next_morning|cold_it's|after_cooling|once_cool|overnight|let_it_cool - level|dipstick|coolant|light_flickers|minutes_at_speed|flat_out",
         "let|left|leave|gave|once|when|after + cool|cool_down|cooled|cooled_off|cooled_down|cool_off & @pressure|@number|fine|normal|pressure & again|back|returned|returns|came_back - coolant|temperature|temp|weather|mornings|cooler",
     ),
@@ -151,17 +152,23 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "shut_down_by_itself|shut_itself|shuts_down_by_itself|shuts_itself|tripped|trips|stopped_itself|stops_itself + itself|by_itself|alarm|low_oil|controller|protection|own|genset|generator|set|engine|murphy|panel|switch - i|we|fuse|breaker|off_the_key|light|immediately|seized|pulled|turned",
     ),
     "back_when_slowed": (
+        "recovers|returns|back|there|restored|comes_back|fine|good|normal + at_idle|at_tickover|go_slow|slow_again|slowing|at_low_revs|eased|ease|easing|throttle_closed|throttled_back|let_off|as_i_slow|when_i_slow|back_to_idle|drop_to_idle|down_to_idle|to_a_tickover - low|not|never|cold|hot|minutes|no|light_back|drops|knock|noise|start|first",
+        "ease|eased|slow|chop|shut|close|drop|throttle & tickover|idle|throttle & returns|pressure_returns|recovers|jumps_back|back_straight|comes_back|restored|jumps_right & at_once|right|immediately|straight|pressure|needle|again - not|never|no|low|light|hot|drops",
         "slow|slows|slowed|slowing|ease|eased|lift_off|let_off|chop|chopped|throttle_back|throttling|throttled|down_to_idle|drops_to_idle|down_to_tickover|back_off|backed_off|shut_the_throttle|close_the_throttle|at_idle|to_idle|off_the_gas|off_the_throttle|drop_the_revs|to_tickover|ease_back & back|returns|comes_back|jumps_right_back|recovers|its_back|fetches|restored|comes_right|right_again|back_up|fine_again|straight_back|picks_up|comes_good|reappears|back_straight & soon|right|straight|when|and|at_once|moment|as|down|jumps|away|needle|pressure|immediately|needle|if - never|not|drops_back|falls_back|back_on|comes_back_on|lamp|light|light_comes|low|drops_when|goes_back_down|back_to_zero|down_to_zero|hot|noise|knock|rattle|steadies|clutch|falls_away|dropped_back|no",
         "drops|falls|sags|fades|dips|sinks|lost + above|over|beyond|past|@rpm & recovers_below|recovered_below|returns_below|back_below|comes_back_below|back_under|recovers_under|comes_back_under|fine_below|normal_below|revs_drop - idle|cold|hot|minutes|lamp|noise|level",
     ),
     "fades_at_speed_back_after_rest": (
+        "fades|decays|goes_down|falls|drops|sags|dies_off|sinks|dwindles & speed|rated|fast|hard|flat_out|full_load|motorway|highway|wide_open|rated_speed & recovers|back|good_again|comes_back|returns|right_again|ok_again & rest|pause|stop|stopping|sit|stand|idling_a_while|break|breather|standing|wait|while - not|never|clutch|corner|bend|idle",
         "flat_out|wide_open|full_throttle|at_speed|motorway|highway|fast_run|long_run|hard_run|full_chat|top_speed|racing|hard_running|high_revs|sustained & dies_off|fades|fade|dwindles|dwindle|drops_off|drops_away|sags|dies_away|tails_off|sinks|falls_off|falls_away|goes_away|wilts|ebbs|drains_away|tapers|drops|falls & park_up|let_it_sit|rest|drifting|sit|stand|standing|stopping|pull_over|recovers|idling_a|wait|pause|drifted|sat|stood|parked|breather - no|never|not|fell_suddenly|corner|bend|hill",
     ),
     "ten_seconds_or_more": (
+        "pressure|oil|gauge|needle|reading + after|only_after|not_until|not_before|no_sooner + 10_s|12_s|15_s|20_s|long_time|ten_seconds|fifteen_seconds|twelve_seconds|twenty_seconds|a_while|half_a_minute|many_seconds|quarter_minute - drop|drops|fell|lost|cut|shut|stopped|goes|standing|falls|hot|minutes|hour|flicker|fluttered|died|run",
+        "handful_of_throttle|plenty_of_throttle|lots_of_revs|high_revs|rev_it|revving_it|give_it_gas|give_it_revs|only_with_gas|needs_revs|boot_it & before|wont_lift|will_it|comes|builds|show|lift|make|come_up|register|wont|builds|anything - idle|lamp|light|clutch",
         "quarter_minute|quarter_of_a_minute|half_a_minute|half_minute|ten_seconds|fifteen_seconds|twenty_seconds|thirty_seconds|minute|full_minute|@seconds|count_to_ten|count_of_ten|ages|eternity|age|forever + takes|took|needs|need|wait|count|before|until|good|taking|needed|till & registers|register|before|build|shows|lift|any_pressure|comes_up|come_up|moves|until|reads|anything|rise|appears|oil|gets_up|wakes|stirs - dropped|drops|fell|light_came|shut|every_start_longer|longer_than|warm|hot|stopped|under|within|in_two|hour|rest|miles|faded",
         "gotta|have_to|need_to|needs|must|only_if_i|wont|until_i|got_to|needed|takes + rev|revs|throttle|handful|revving|blip|revved|gas|gun_it|wind_it_up|few_revs & before|make_any|lift|make|builds|build|show|any_oil|come_up|any_pressure|register|wake|move|moves|anything - idle|clutch|hot|start_the|light_goes|smoke|out|flicker|start_it",
     ),
     "loss_is_passing": (
+        "falls|drops|goes|lost|loses|disappears|dips|loss|vanishes|transient & itself|own|bit_later|self-recovering|moment_later|little_later|back_up|comes_back|shortly_after|comes_again|again_alone|nothing_done - speed|idle|clutch|cold|hot|revs|rest|cools|bend|corner|tap|knock|wire|level|slow|top|rpm|turn|light_went|minutes_off|noise",
         "minute_later|moment_later|second_later|seconds_later|comes_back|come_back|right_back|back_where|returns|recovers|come_again|comes_again|by_itself|own_accord|of_itself|restores|corrects & loses|lost|goes|go|disappears|vanishes|drops|falls|away|dips|gone|fades & itself|alone|minute|back|own|later|again|moment|accord|short_while - revs|idle|clutch|cold|hot|morning|corner|bend|slow|slowed|level|top|rest|cool|cools|speed|noise|knock|rattle|standing|throttle|wiggle|tap|rpm|@rpm|miles|overnight|down_to|never|not",
     ),
     "no_pattern_to_it": (
@@ -171,28 +178,35 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "first_few_minutes|opening_few|first_minutes|few_minutes|four_minutes|five_minutes|@minutes|couple_of_minutes|for_a_few|first_mile|first_ten_minutes|ten_minutes|first_@minutes|first_five|first_5|maybe & good|fine|behaves|ok|normal|right|got_oil|got_pressure|well|holds|plenty|has_it|has_pressure & then|and_then|before|after_that & loses|drops_off|goes_away|lost|gone|drops|dies|vanishes|falls|disappears|drops_out|quits|goes & every|any_run|each|run|time|always|starts|trip|fire - new_build|rebuild|back_after_rest|recovers|level|parked|hours|month|speed|flat_out|weeks|never|low",
     ),
     "low_only_when_level_low": (
+        "only|just|solely + level|oil|dipstick|level_has_dropped|minimum|short_of_oil|low_on_oil & low|dropped|down|under|minimum|fallen|bottom|below & troubles|trouble|happens|does|comes|fault|when|it|only - not|no|hot|idle|corner|pressure|revs|cold|temperature|light_only|speed|bends|ever|level_checked|rpm|slow|psi",
         "only|just|unless|never_when_full|when|if|let & quart_down|low_dipstick|dipstick_low|level_low|low_level|level_is_down|wants_oil|oil_is_down|bottom_mark|near_the_bottom|minimum|low_on_oil|needs_oil|litre_down|pint_down|half_full|min_mark|short_of_oil|level_drops|needs_topping|level_down|stick_shows|down_a_quart|oil_get_near|oil_gets_low & acts_up|plays_up|fault|happens|comes_on|flickers|light|drops|topped_up|fill_it|gone|it_does_it|trouble|pressure|doesnt|goes_away|fine|cured - level_makes|no_difference|no_matter|whatever|full_too|same_with|regardless|even|cornering|bends",
         "quart_down|litre_down|pint_down|half_down|on_the_min & acts_up|plays_up|happens|flickers|comes_on|drops & fill|top|topped|filled|full & gone|fine|stops|cured|normal|ok|right - even|no_difference",
     ),
     "worse_in_the_wet": (
+        "wet|rain|spray|damp|raining|rains|wash|hosing|wet_weather + plays_up|comes_on|only|acts|whenever|no_other_time|when|happens|does|fault|trouble|worse|goes_off - not|no_odds|oil|leak|leaking|clutch|sump|line|hose_burst|gauge_line|wet_sump|switch_wet|soaked|with_oil|oily|seal|sprayed|oil_spray|joint|dripping|gasket|under|cooler|outside|dry_or|plug|drips|wet_round",
         "rain|raining|rains|wet|spray|washed|washing|hose|hosed|hosing|puddle|puddles|damp|ford|splash|downpour|pressure_washed|jet_wash|steam_cleaned|drizzle|fog|monsoon|soaked|storm & acts_up|problem_comes|comes|only|fault|plays_up|happens|every_time|whenever|worse|misreads|goes_wrong|haywire|shows_up|flickers|bay - under_the|trail|floor|drive|lane|puddle_of|dropped|no_odds|no_difference|no_matter|not|never|rain_or_shine|oil|wet_clutch|dry_or_wet|wet_sump|leak|leaking|cooler|line|gauge_line|wet_through|no|spraying|burst|radiator|plug_hole|wet_with|pan",
     ),
     "noise_with_pressure_loss": (
+        "knock|knocks|clacking|clatter|rattle|tapping|noise|rattling|clack|ticking|clattering|hammering & drops|loss|loses|falls|goes|needle_drops|pressure_loss|low|dips & ceases|quiet|shuts_up|stops|recovery|hush|silent|quietens|goes_away|dies & up|back|recovery|returns|comes_back|recovers|again|once_it's|rises - clutch|no|not|never|tap|dash|cylinder|plug_lead",
         "tappets|clatter|clacking|rattle|rattling|rattles|knocking|knock|noise|clack|tapping|ticking|knocks|hammering|din|racket|clattering|clatters & drops|goes|falls|away|gone|lost|goes_down|dips|dies|vanishes|sinks|light_comes|disappears & return|returns|recovers|comes_back|again|back|comes_up|restored|picks_up & quiet|stops|hush|silent|quietens|ceases|quiets|goes_away|shuts_up|dies_away|clears|disappears|calm|fades|then - clutch|no_noise|never|not|cylinder|plug|minutes|without|revs",
     ),
     "general_alarm": (
+        "buzzer|alarm|siren|beeper|beeping|horn|klaxon|bell|hooter & no_idiot|without_a_light|no_light_to|no_light_with|no_lamp_with|no_message|no_cause|no_reason|what_for|which|not_say|no_light_to_go|displayed|without_any_light|didnt_say|didn't_say|wouldn't_say|no_text - car_alarm|never|test|key|ignition|oil_light",
         "alarm|buzzer|klaxon|siren|beeper|beeping|horn|bell|master_warning|bleeper|hooter|sounder|chime|caution & no_indication|no_cause|doesnt_say|doesn't_say|nothing_told|doesnt_tell|doesn't_tell|no_reason|not_shown|without_saying|no_message|what_for|@not_say|@not_tell|@not_show|unspecified|general|no_code|no_label|not_which|no_explanation|no_clue|not_shown_which|matter|told_why|which_fault|nothing_on_the_panel|common_alarm|why - flicker|lamp|oil_alarm_shows|oil_pressure_alarm|no_alarm|never_sounded|no_idea_why|car_alarm|burglar|no_reason_to",
     ),
     "engine_runs_rough": (
         "engine|motor|tractor|it|she|boat|car|cylinder|idle|runs|running|thing|van|truck|bike + stumbling|stumbles|popping|misfires|misfire|misfiring|missing_on|dead_hole|hunts|coughs|coughing|spluttering|splutters|rough|lumpy|shaking|judders|judder|on_three|on_two|three_cylinders|cylinder_not_working|dead_cylinder|one_cylinder|lurches|bucking|bucks|chuffing|surging|runs_badly|uneven|hesitates|backfires|stutters|skips|dropping_a_cylinder - smooth|not|no|never|without|rough_road|rough_sea|gauge|needle|pointer|light|lamp|bore|journal|cast|pressure_hunts|hand|dash|weather|surface|rough_idea|screen|crank|pulley|shaft|wire|idler|gear|cam|rocker|hub|worn|marks|roughly|scored|compression|piston|crack|cracked|feels_rough_by_hand|liner|skirt|all",
     ),
     "rises_with_clutch": (
-        "clutch|declutching|declutch|left_pedal|coupling_pedal & climbs|climb|rises|rise|adds|add|picks_up|goes_up|up|more|gains|gain|higher|lifts|improves|jumps_up|puts_on|better & needle|pressure|reading|gauge|pounds|psi|down|in|step|pressed|several|press|pushed|hand|number - not|doesnt|no|never|falls|drops|lower|bite|slips|hill|go_down|dips|revs_up|replaced|revs|fitted",
+        "press|push|pushing|pressing|dip|depress|clutch_in|clutch_down|declutching|clutch_pressed|step & coupling|clutch|pedal|declutching|clutch_depressed & more|up|higher|rises|climbs|increases|goes_more|better & pressure|needle|gauge|reading - not|no|lower|falls|drops|less|down_more|out|bite|slip|dips_to|sags",
+        "clutch_in|clutch_down|clutch_pressed|press_the_clutch|push_the_clutch|step_on_the_clutch|on_the_clutch|with_the_clutch|press_clutch|clutch_pedal|tractor's_clutch|declutching|declutch|left_pedal|coupling_pedal|dip_the_clutch|pushing_the_clutch|press_coupling|clutch_depressed|clutch_is + climbs|climb|rises|rise|adds|add|picks_up|goes_up|up|more|gains|gain|higher|lifts|improves|jumps_up|puts_on|better & needle|pressure|reading|gauge|pounds|psi|down|in|step|pressed|several|press|pushed|hand|number - not|doesnt|no|never|falls|drops|lower|bite|slips|hill|go_down|dips|revs_up|replaced|revs|fitted",
     ),
     "slow_after_standing": (
+        "overnight|morning|all_night|stood|standing|first_start|sat|cold_start|a_week + delay|seconds|@seconds|few_seconds|moment|count|slow|lag & normal|fine|ok|good|behaves|then|right|after - light_longer|ten|fifteen|twenty|thirty|minutes|never|minute|sump|level|used_to|new",
         "overnight|morning|night|standing|stood|sits|sat|sitting|first_start|parked|cold_start|first_thing|left_it|days|lying|week & count|seconds|@seconds|takes|slow|while|wait|moment|delay|three|four|five|six & come_up|build|builds|rise|register|pressure|reading|lift|get|show|up|shows & fine|normal|rest_of_the_day|then|after_that|afterwards|good|ok - level|minutes|never|longer_than_it|used_to|ten|fifteen|twenty|filter|half_a_minute|not|new_build|rebuild|minute",
     ),
     "pressure_lost": (
+        "had|was|used_to_have|used_to|had_pressure|last_week|before & now|none_now|no_more|gone|dont|has_none|nothing|has_not|it_hasnt & couldnt_tell|nobody_saw|dont_know|cannot_say|no_idea|unnoticed|not_noticed|did_not_see|wasnt_looking|rate_unknown|couldn't_tell|cant_say|unknown|can't_say - back|sudden|slowly",
         "used_to_have|had_good|was_pressure|had_pressure|before_was|there_was|was_there|once_had|had_plenty|had_oil_pressure|used_to_be & now|gone|no_more|nothing|none|has_not|hasnt|lost|has_none|disappeared|zero & dont_know|cannot_say|did_not_see|not_sure|no_idea|when_it|how_it|couldnt_say|unknown|cant_tell|no_one_knows|didnt_see|somewhere - came_back|comes_back|returns|suddenly|months|slowly",
     ),
     "falls_with_clutch": (
@@ -206,6 +220,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "no|never|@not|without|doesnt + sag|sags|sink|sinks|creep_down|droop|fall_away|fade + hot|heat|heats|warm|warms|hour|hours|temperature - level|but|revs|corner",
     ),
     "fades_at_speed_back_after_rest": (
+        "held|kept|ran|drove|run + flat_out|full_throttle|wide_open|at_speed|hard + hour|hours|miles|minutes|all_day & never|no|didnt|steady|without|not & faded|fade|drop|dropped|sag|fell|fall|budged|sagged - until",
         "flat_out|wide_open|full_throttle|at_speed|motorway|full_chat|high_revs|fast + never|no|@not|didnt|without|held_steady|stayed + fade|faded|fades|fall|drop|sag|sink|sagged|fell|dropped|up|fading - until|rest|corner",
     ),
     "slow_needle": (
@@ -227,7 +242,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "no|not|never|doesnt|hasnt|isnt + worse|worsening|deteriorating|getting_worse|worsened|declining|lower_each + run|getting|day|week|trip|any|got|gets|become|is|grown|run_to_run|no - years|decades|same|month|always|than",
     ),
     "pressure_lost": (
-        "never|@not|hasnt + went_away|gone_away|lost|disappeared|been_lost|left|vanished|go_away & pressure|there|throughout|all_along|always|been - light|lamp|noise|leak|flicker|knock|recovered|back",
+        "never|@not|hasnt + went_away|gone_away|disappeared|been_lost|left|vanished|go_away & there|throughout|all_along|always|been - light|lamp|noise|leak|flicker|knock|recovered|back",
     ),
     "back_when_slowed": (
         "slowing|slow|idle|easing|throttling|letting_off|backing_off|lifting_off + doesnt|never|no|not|didnt + bring_it_back|come_back|recover|help|return|comes_back|restore|any_difference|brings - light|lamp",

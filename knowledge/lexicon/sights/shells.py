@@ -223,6 +223,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "hole|holes + shell|shells|insert|inserts|bearing|bearings|slipper|slippers + @not_line|@not_match|misaligned|@not_meet|wrong_place|covered|offset|half_covered|blanks - dowel|bolt|bolt_hole|plug",
     ),
     "wrong_shells_fitted": (
+        "shells|bearings|bearing|shell|inserts|slippers|main_shells|half-shells + o/s|u/s|oversize|undersize|ten_over|twenty_over|ten_under|twenty_under|other_size|different_size|wrong_size|another_size|@length + journals|crank|never_been_ground|std|standard|crankshaft|shaft|pins|not_ground|as_new_size - clearance|measured|mic|right|correct|thickness|gap|wear|worn|match|matches",
         "shell|shells|half|halves|bearing|bearings|insert|inserts|mains|half-moon|half-moons|slippers|linings + stamped|printed|marked|says|reads|etched|numbered|labelled & mate|other|others|partner|opposite|top|upper|crank|shaft|journal|journals|crankshaft & std|standard|@number|@length|010|020|030|oversize|undersize - no|not|correct|right|matching|same|match|both|all",
         "std|standard|wrong|incorrect|mismatched|oversize|undersize|mixed|odd + shells|bearings|inserts|slippers|half-shells|mains|linings + reground|ground|undersize|crank|crankshaft|cut|journals|pins|fitted|stuck|put|threw|shaft - no|not|correct|right|to_suit|matched|cam|clutch|turbo",
         f"{_ANY_BRG} + stamped|marked|under|undersize|wrong + crank|journal|journals|ground + under|undersize|std|standard|@number|thou - correct|right|reground_to_suit|measured|clearance|new_bearings_to_suit|ground_10_under_with|polished",

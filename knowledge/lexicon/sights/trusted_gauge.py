@@ -148,6 +148,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "differ|different|contradict|@not_match - ports",
     ),
     "nothing_warned": (
+        "broke|broken|blew|seized|failed|failure|died|ruined|went|let_go|damage|destroyed|wrecked|gone & lamp|light|dashboard|dash|warning|buzzer|gauge|idiot_light|alarm|flicker & never|nothing|without|no_warning|not_once|had_told|no_indication|silent|not_a_flicker|so_much_as|not_a_peep|never_was_on - key|ignition|bulb|starting|well_before|pressure_gone|wire|fuse|sender|lens|glass",
         "damage|seized|bearings_went|cooked|failure|ruined|blew|destroyed|bearings|let_go|knocked|wrecked|died|failed|fried|rod|broke|smashed|blew_up|knock & never_said|without_so_much|no_warning|buzzer_silent|silent|not_a_flicker|never_lit|never_came_on|never_flickered|@not_come_on|never_moved|never_warned|no_light|no_alarm|without_warning|not_a_peep|never_showed|gave_no|no_indication|nothing_on_the_dash|not_a_word|stayed_dark|never_made_a_sound|without_a_flicker & lamp|light|buzzer|gauge|warning|alarm|idiot_light|needle|dash|flicker|instrument|indicated|word - came_on_well|lit_up|shut|key|fused|suddenly|pressure_dropped|after_the_light|bulb",
         "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - no_evidence|no_sign|alarm_on|lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"
         "label|stopped_immediately",
@@ -159,6 +160,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "light|lamp|gauge|buzzer|alarm|warning + never|@not|no + warned|came_on|lit|worked|told|flickered|moved & seized|knocked|knock|failed|let_go|died|bang|ruined|damage|wiped|locked",
     ),
     "idle_below_spec": (
+        "idle|tickover|idles|idling|slow_running|tick-over + lower|less|slower|below|under|down + manual|book|spec|says|should|figure|makers|handbook|gives|factory - pressure|psi|light|lamp|needle|gauge|bar|higher|not|right|at_idle_is|hot|oil|quart|clearance|flow",
+        "turns_slower|runs_slower|ticks_over_slower|turning_slower + book|manual|should|spec|says|figure - pump|starter|cranks",
         "tickover|idle|idles|idling|tick_over|ticks_over|turns_slower|slow_running|idle_speed|ticking_over|slower_at_rest + below|under|slower|too_slow|too_low|less_than|short_of|beneath|set_low|slow|spec|down_on + manual|book|spec|specified|tacho|tachometer|rev_counter|maker|supposed|should|@rpm|by_my|figure|plate|rpm|handbook|factory|optical|revs - pressure|psi|light|lamp|needle|gauge|bar|right|correct|not|above|spot|hot|oil|lbs|higher|raise|fast",
         "tickover|idle|idles|idling|tick_over & tacho|tachometer|rev_counter|counter|strobe|photo-tach & spec|book|manual|should|supposed|handbook & @number|slow|slower|below|under|low - pressure|psi|bar|spot_on|correct|high|wrong|gauge_reads|reads_high",
         "idle|idles|tickover|idling + down|dropped|only|slow|low|way_too + @rpm|400|450|500|350|550|=slow + should|spec|supposed|to|at|book|down|set - pressure|psi|gauge|light|bar|at_idle|@pressure|lbs|needle",
@@ -166,30 +169,36 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "idle|tickover + too_slow|turned_down|too_low|set_low|very_slow|low_rpm - pressure|hot_idle|no|not",
     ),
     "good_at_pump_low_in_gallery": (
+        "pump|pump_outlet|pump_pushes|filter_head|pump_end|pump's & plenty|good|high|fine|@pressure|makes_it|full|strong|lots|putting_out & gallery|galley|further_along|main_oilway|far_end|main_rail|further_on|oilway|mains|other_end & low|@pressure|not_much|loses|little|less|poor|ain't|aint|nothing|never_arrives|not_making|weak - same|idle|new_pump|no_loss|rpm|both|drill|priming|bypass",
         "pump|pump's|filter_head|pump_outlet|filter_housing|makes_it_at_the_pump & plenty|much_pressure|makes_it|good|full|high|strong|healthy|four_bar|@pressure|putting_out|fine|lots & gallery|galley|main_rail|main_oilway|main_channel|rail|far_end|oil_gallery|rear|main_gallery|block|head|mains & few|little|loses|lost|making_it|one_and_a_half|low|@not_make|@not_get|nothing|weak|half|@pressure|poor|disappears|drops|not_arriving|hardly|less - same|no_loss|new_pump|both_low|idle|rpm|equal|no_difference|changed|primed|drill|priming|bypass",
         "pump|pump_outlet|filter_housing|filter_head & good|plenty|high|fine|@pressure|@number & gallery|main_gallery|far_end|rear|head|rockers & low|only|little|@pressure|@number|drops - idle|rpm|new_pump|relief|changed",
         "full|good|fair|fine|plenty|normal|strong & at_the_pump|pump_port|pump_test_port|test_port|port_ahead|pump_outlet|at_pump & gallery|rear_of_the_block|far_end|rear_port & low|poor|weak|nothing|little|@pressure|@number - "
         "new_pump|not_good|before_the_filter",
     ),
     "direct_gauge_low": (
+        "known-good|mechanical|test_gauge|master_gauge|test_manometer|trusted_gauge|direct_gauge|proper_gauge|shop_gauge & low|low_there|poor|weak|down|also_low|still_low|same_low & too|also|there|as_well|still|again|same|even|equally|confirmed - not|normal|fine|good_pressure|zero|nothing|high|too_high|dash_only|where|but_dash|while|since|way_low_on_dash|bought|panel",
         "mechanical|known-good|test_gauge|master_gauge|trusted_gauge|direct_gauge|manual_gauge|proper_gauge|good_gauge|borrowed_gauge|shop_gauge|separate_gauge|workshop_gauge|known_good|second_gauge|calibrated|wet_gauge|bourdon + low|lower|poor|below|weak|down|under|little|bad|feeble|same_low|as_low|equally_low|also_low|low_there_too - not_low|no|high|right|normal|not|fine|good_pressure|shows_pressure|zero|higher|than_dash|panel_reads_low|dash_reads_low|dash_is_low|where_dash|while_dash|dash_shows|dash_says|dash_gauge_reads|nothing|oil_level|low_oil|says_fine|pump|filter|port|over|front|back|gallery",
     ),
     "direct_gauge_high": (
         "mechanical|known-good|test_gauge|master_gauge|trusted_gauge|direct_gauge|manual_gauge|proper_gauge|good_gauge|borrowed_gauge|shop_gauge|separate_gauge|separate_good_gauge|workshop_gauge|known_good|calibrated + too_much|too_high|pegged_up|way_over|high|far_too_much|way_up|sky_high|too_many|excessive|above|over_the_top|as_high|also_high|high_too|higher_than_it - not|no|low|normal|isnt|says_normal|dash|panel|never|highway|half|reads_low",
     ),
     "direct_gauge_zero": (
+        "mechanical|test_gauge|master_gauge|proper_gauge|gauge_fitted_straight|direct_gauge|trusted_gauge|known-good|gauge_screwed|shop_gauge & zip|zero|nothing|nil|nought|no_pressure|nothing_at_all|dead|zilch|no_reading|naught|@not_move|flat & block|engine|shows|showed|got|reads|read|pressure|gauge|stays|stayed|straight|also - dash_gauge_reads|panel|not_zero|low|some|since_then|until|fixed|psi_hot|changed",
         "mechanical|known-good|test_gauge|test_manometer|master_gauge|trusted_gauge|direct_gauge|manual_gauge|proper_gauge|good_gauge|borrowed_gauge|shop_gauge|workshop_gauge|known_good|calibrated_gauge & zero|nought|naught|nothing|nil|@not_move|@not_budge|null|no_pressure|dead|@not_lift|@not_twitch|zilch|not_a_flicker|never_moved|on_the_peg|@not_stir|flat - dash|panel|low|not_zero|isnt|changed_nothing|nothing_wrong|@pressure|key|stopped|since_it_dropped|shows_pressure|up_to|has_shown|fixed|no_difference|cold",
     ),
     "pressure_shown_since": (
+        "proper_gauge|mechanical|mechanical's|test_gauge|master_gauge|trusted_gauge|known-good|borrowed_gauge|shop_gauge & since|afterwards|after_that|later|post & ample|good|plenty|enough|normal|fine|healthy|in_spec|all_right|full & hot|cold|both|shown|showed|shows|read|reads - no|not|never|nothing|fixed|low|new_pump|rebuild|changed",
         "mechanical|known-good|test_gauge|test_manometer|master_gauge|trusted_gauge|direct_gauge|proper_gauge|yard's_gauge|shop_gauge|workshop_gauge|known_good|post-event|gauge_since|borrowed_gauge|garage's_gauge & since|after_the_fall|in_after|afterwards|post-event|since_then|after_it_dropped|after_that|after_the_loss|later|since_it_went|after & enough|all_it_should|in_spec|so_its_there|its_there|plenty|good|full|normal|fine|cold_and_warm|hot_and_cold|shown_all|healthy|right_figures - no_test|not|no|low|nothing|zero_on_it|never|fixed|cured|changed|new_pump|replaced|rebuild|oil_change|warm_up|minutes",
     ),
     "direct_gauge_unsteady": (
         "mechanical|mechanical's|known-good|test_gauge|master_gauge|trusted_gauge|direct_gauge|proper_gauge|good_gauge|shop_gauge|workshop_gauge|known_good & shakes|shaking|bounces|bouncing|wags|wagging|wobbles|flickers|flickering|unsteady|jumps|swings|trembles|quivers|dances|wavers|fluctuates|all_over|hunts|up_and_down|jittery|pulses|pulsates|jumping - steady|not|no|@not|dash_only|never|low_too|while_dash",
     ),
     "ports_differ": (
+        "two|both|front|rear|ends|each + port|ports|tapping|tappings|ends|gallery_ends|holes|test_points|takeoffs & not_same|apart|between|over_the|different|differ|less|more|unequal|higher|lower|@not_agree|gap & psi|pounds|bar|pressure|@pressure|gauge|gauges|@number|show - same|agree|equal|oil_leak|seal|plug|filter|main_seal|rear_main_seal",
         "each_of_two|two_tappings|two_ports|both_ports|two_holes|two_places|both_tappings|gauges_in_both|head_port|gallery_port|front_port|rear_port|gauge_at_front|gauge_at_back|gauge_at_the_front|gauge_at_the_back|two_points|two_takeoffs|front_tapping|rear_tapping|two_test_points|front_gauge|rear_gauge & different|differ|apart|between|@number|@pressure|disagree|difference|gap|less|lower|higher|pounds & @number|@pressure|numbers|pounds|psi|bar|back|rear|gallery|different|quite|other|gave|apart - same|agree|no_difference|filter|pump|equal|identical|idle|hot|rpm|cold|dash|to_a_pound",
     ),
     "pump_port_low": (
+        "oil_leaves_the_pump|leaves_the_pump|pump_outlet|pump's_own_outlet|pump's_outlet|right_off_the_pump|at_the_pump|exit_of_pump|straight_off_the_pump|filter_housing|filter_head|pump_delivery & small|low|poor|weak|little|same|lousy|down|bad|no_better & also|as_well|likewise|too|still|even|there|itself|already - good|plenty|gallery|high|leak|rail|not|normal|fine|new|level",
         "at_the_pump|off_the_pump|exit_of_pump|pump_outlet|pump_exit|filter_housing|filter_head|right_off_the_pump|first_place_the_oil|out_of_the_pump|pump_discharge|pump_delivery|pump_port|pump_test_port|before_the_filter|straight_out_of_the_pump & low|weak|poor|little|feeble|low_there|down|no_better|bad|less|only_@pressure|under & too|also|still|as_well|there|even|gauge|pressure|tapped|already|checked|measured|shows|same|reads|reading - good|plenty|fine|much|high|not|no|gallery|main_channel|leak|leaking|leaks|rail|loses|full|galley|seal|gasket|hose|filter_is_low|level|new_pump|low_oil_level|drip",
     ),
 }

@@ -186,7 +186,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "great deal|ton|tons|loads|load|heaps|plenty|oodles|bags|miles|acres of? slop|play|wear|slack|movement|shake",
         "well|badly|visibly|clearly? past their|its best|limit",
         "see|seen|feel|felt|measure the? wear|play|slop",
-        "eaten|ground|whittled|thinned|beaten away|out|thin|down",
+        "ground|whittled|thinned|beaten away|out|thin|down",
     ),
     State.PITTED: (
         "pitted|pitting|pits|pit",
@@ -299,7 +299,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "stays|stayed|still|stone|never? cold|cool",
         "ice|stone|dead|still|room|ambient cold|temperature|temp",
         "no heat in|at|there|whatsoever?",
-        "=ambient|unheated|lukewarm|tepid|icy",
+        "=ambient|unheated|lukewarm|tepid",
         "like|from|out of? the? fridge|ice|freezer",
         "@not warm|heat|hot up|through?",
         "never warms|heats up|through?",

@@ -87,6 +87,6 @@ STATES_OF_PLACE: dict[State, tuple[str, ...]] = {
         "swapped over|around|round",
         "mixed|muddled up",
         "wrong way|hand|end|side about|up|first|out|forward",
-        "transposed|inverted|swapped|interchanged",
+        "transposed|inverted|interchanged",
     ),
 }
