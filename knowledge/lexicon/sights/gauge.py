@@ -197,7 +197,7 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "gauge_damaged": (
-        "gauge|dial|glass|needle|pointer|instrument|lens|bezel|clock|oil_dial|gauge_face|face_of_the_gauge|hand + fogged|misted|steamed|steamed_up|water_drops|condensation|wet_inside|cracked|bent|tweaked|smashed|broken_glass|water_inside|dented|moisture|rusty_inside|fell_off|come_off|came_off|dropped_off|droplets|water_behind|drops_behind|cloudy|full_of_water|salt_water|rust_inside|chipped|crushed|broken|cracked_glass - line|pipe|sump|valve|pump|sight|bearing|float|tube|sender|not|no|dry_inside|wire|capillary|hose|sight_glass|fuel|hole|clutch|hourglass|port|switch|connector|line_cracked",
+        "gauge|dial|glass|needle|pointer|instrument|lens|bezel|clock|oil_dial|gauge_face|face_of_the_gauge|hand + fogged|misted|steamed|steamed_up|water_drops|condensation|wet_inside|cracked|bent|tweaked|smashed|broken_glass|water_inside|dented|moisture|rusty_inside|needle_fell_off|needle_has_come_off|droplets|water_behind|drops_behind|cloudy|full_of_water|salt_water|rust_inside|chipped|crushed|broken|cracked_glass - line|pipe|sump|valve|pump|sight|bearing|float|tube|sender|not|no|dry_inside|wire|capillary|hose|sight_glass|fuel|hole|clutch|hourglass|port|switch|connector|line_cracked",
         "behind_the_glass|inside_the_gauge|inside_the_dial|inside_the_glass|within_the_gauge|in_the_gauge + water|drops|moisture|condensation|mist|fog|rust|droplets|damp|steam|wet - sight|no|not|oil_in",
         "gauge|glass|dial|pointer|needle|instrument + misted|fogged|steamed|condensation|cracked_glass|bent|smashed|"
         "full_of_water|dented - sump|pan|valve|line|pipe|float|oil",
@@ -261,7 +261,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "needle|gauge|reads|sits|it|stays|says + @pressure|@number|halfway|half_way|mid-scale|middle & all_day|all_the_time|whatever|regardless|no_matter|constantly|@not_move|never_moves|never_changes|permanently|doesnt_matter & revs|rpm|hot|cold|idle|speed|throttle|key|temperature - then|drops|falls|drop|low|psi_when|max|over|above|hold",
     ),
     "lamp_slow_to_go_out": (
-        "lamp|light|needle|gauge|pointer|pressure + extinguishing|longer|slower|hangs_on|dawdles|later|increasing|lingers|lazier & every|each|start|start-up|fire-up|starts|time|starting|used_to|than - not|no|standing|night|warm|hot|idle|engine_slower|cranks",
+        "lamp|light|needle|gauge|pointer|pressure + extinguishing|longer|slower|hangs_on|dawdles|later|increasing|lingers|lazier & every|each|used_to|than|increasing|it_did - not|no|standing|night|warm|hot|idle|engine_slower|cranks",
         "light|lamp|needle|gauge|pointer|pressure|red_light|it & longer|slower|dawdles|lingers|takes_longer|used_to_leap|used_to_go|sluggish|lazier|more_slowly|later|longer_and_longer|dragging & start|each_time|every_start|every_time|whenever_i_start|starts|start-up|startup|starting|mornings & than|used_to|did|earlier|last_year|before|now|when_i_bought|year_by_year|these_days|lately|once|formerly - not|no|as_quick|after_standing|warm|idle|same_as|months_ago|warning|hours|shut|running_longer",
         "light|lamp|gauge|needle|pressure + used_to|takes|longer + straight|straight_out|instantly|immediately|couple|longer|few|slower & now|each|every|start|and_longer|these_days - warm|idle|hot",
         "light|lamp|needle|gauge|pressure + longer|slower|ages|forever|lazy|sluggish + every|each|than_it_used|than_before|week|month|these_days|lately|used_to - warm|hot_idle|parking",
@@ -307,7 +307,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "needle|gauge|reading|it|reads|shows + no_more_than|no_higher_than|never_above|never_past|@not_exceed|within_what|never_over + relief|setting|it_can_make|relief_setting|engine_can|pump_can - never_reaches|only",
     ),
     "needle_off_zero_at_rest": (
-        "shut|turn|switch|stop|shut_down|switched_off|engine_off & needle|gauge|pointer|hand & drops|falls|goes|returns|settles|sinks & zero|nought|peg|naught|stop|bottom & back|right|straight|always|to - not|never|wont|doesnt|running|driving|suddenly|@not|short",
+        "shut_it|turn_it|switch_it|shut_down|switched_off|engine_off & needle|gauge|pointer|hand & drops|falls|goes|returns|settles|sinks & zero|nought|peg|naught|stop|bottom & back|right|straight|always - headlights|lights|on|not|never|wont|doesnt|running|driving|suddenly|@not|short",
         "shut_down|switched_off|engine_off|when_stopped|at_rest|ignition_off|key_off|engine_stopped + needle|gauge|pointer|hand + drops_right_back|back_to_zero|back_to_nought|on_zero|at_zero|to_nought|to_zero|on_the_peg|on_its_stop|rests_on|returns_to|falls_to - not|never|@not|short|above|while|lamp|then_suddenly|doesnt|and_engine",
     ),
     "gauge_damaged": (

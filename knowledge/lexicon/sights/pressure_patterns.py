@@ -198,7 +198,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "purrs|purring|hums|ticks_over_sweetly|runs_mint|sweet_as|smooth_as|like_a_kitten|like_clockwork + kitten|like|nicely|along|nut|it|engine|silk|perfectly|clockwork - used|until|gauge|lifters|tappets|pump",
     ),
     "needle_steps_at_once": (
-        "indication|needle|gauge|reading|pointer|hand|it + steps|jumps|flicks|snaps|hops|flips|leaps + no_lag|light_switch|no_time|mark|number|figure|without_delay|no_delay|at_once|position|instant - lights|bumps|wipers|headlights|indicators|load|not|never|rev|road|tap|dash",
+        "indication|needle|gauge|reading|pointer|hand + steps|jumps|flicks|snaps|hops|flips|leaps + no_lag|light_switch|no_time|one_number|another_number|another_mark|one_figure|without_delay|no_delay|at_once|one_position|instant - past|highest|lights|bumps|wipers|headlights|indicators|load|not|never|rev|road|tap|dash",
         "snaps|snap|leaps|leap|jumps|jump|flips|flip|springs|spring|flicks|hops|skips|teleports|steps|switches|jerks + figure|number|value|from_number|one_figure|position|@number|reading|mark|from_60 + another|instantly|no_travel|zero_time|nothing_between|in_between|no_time|at_once|instant|back|snap|without_passing|like_a_switch|no_lag|blink - road|bump|bumps|lights|wipers|hot_spring|relief|broken|valve|gear|not|never|no_jump|seat|smoothly|teeth|tap",
         "needle|pointer|gauge|hand|reading|it + snaps|leaps|jumps|flips|springs|flicks|hops + instantly|no_travel|zero_time|nothing_between|no_time|instant|in_no_time|without_passing|no_between - bumps|road|lights|wipers|not|never|smoothly|tap|throttle|right_away|follow|follows",
         "gauge|needle|reading|jumps|flicks|snaps|switches|leaps|flips|pointer|it + jumps|flicks|snaps|leaps|flips|jumped|flicked|steps|switches + instantly|at_once|full_scale|and_back|one_value|in_an_instant|no_in_between|suddenly_between|back_again|in_one_go - "
@@ -248,7 +248,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "on_three|on_two|very_noisy|sick - no|not|screen|crank|isnt|road|idle_rough_road|water|journal|weather|sea|gauge|grinding_of|after_grinding|crank_ground|bumpy",
     ),
     "lamp_comes_on": (
-        "light|lamp|symbol|warning|idiot_light|red_light|telltale + goes_out|went_out|out_on_starting|off + never_shows_again|never_comes_back|stays_off|never_again|stays_out|and_stays|not_again|stays_dark - key|wiper|flicker",
+        "light|lamp|symbol|warning|idiot_light|red_light|telltale + goes_out|went_out|out_on_starting|goes_off + never_shows_again|never_comes_back|stays_off|never_again|stays_out|and_stays|not_again|stays_dark - key|wiper|flicker",
         "light|lamp|warning_light|oil_light|warning_lamp|alarm|buzzer|oil_lamp + @not_come|stayed_out|never_lit|@not_lit|@not_light|stayed_dark|never_came|remained_out|remained_off|off_throughout|stayed_off - flickers|key|ignition|bulb|switch|starting|wire|fuse|any_more|until|starter|startup|test|go_out|till",
         "no_warning_light|no_oil_light|no_warning_lamp|no_low_pressure_light|no_oil_lamp|no_warning_lights|no_red_light - key|ignition|fitted|has|have|switch",
     ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 #: the finding, by words that stand together, in whatever order, when it is there
 GROUPS: dict[str, tuple[str, ...]] = {
     "grinding_noise": (
-        "sounds|sound|noise|noises|engine|motor|makes|like + bucket_of_gravel|gravel|grinding|mincer|coffee|cement_mixer|grinds|graunching|bag_of_spanners|stones|rocks_in_a - like_a_stone|no|not|road|drive|rattle_only|starter|gearbox|brake|wheel|ground|on_the|machine|clutch",
+        "sounds|sound|noise|noises|engine|motor|makes|like + bucket_of_gravel|gravel|grinding|mincer|coffee|cement_mixer|grinds|graunching|bucket_of_stones|rocks_in_a - like_a_stone|no|not|road|drive|rattle_only|starter|gearbox|brake|wheel|ground|on_the|machine|clutch",
         "grinding|grind|grinds|grating|grates|iron_rubbing|metal_on_metal|coffee_mill|coffee_grinder|millstone|bag_of_gravel|bucket_of_stones|mincer|cement_mixer|crunching|crunches|graunching|graunch|iron_on_iron|metal_rubbing|steel_on_steel|grinder|rock_crusher|meat_grinder & engine|motor|noise|sound|sounds|makes|inside|like|hear|crank|it|started|from|comes - no|not|without|starter|gearbox|gears|brake|brakes|bearing_ground|ground|wheel|clutch|crank_ground|valve_grinding|paste|dust|filter|sump|pan|machine|screen|in_a_cement|road|driveway",
     ),
     "squeaking_noise": (

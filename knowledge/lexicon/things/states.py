@@ -196,7 +196,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "lines|line|tramlines|channels|channel|tracks|furrows|gouges cut|worn|scratched|gouged|scored|running in|into|on|along|down?",
         "deep|long|vertical|bad|heavy lines|scratches|grooves|tramlines|gouges|furrows",
         "=scratch|=scored|scarred|scraped|ploughed|plowed|=lined|rucked|striped",
-        "picked|torn up",
+        "torn up",
         "scored|scoring|scratched|scratches|grooved|grooves|galled|galling|gouged|pitted|burred|scuffed|burr|"
         "corroded|rusty",
         "flat spot",
