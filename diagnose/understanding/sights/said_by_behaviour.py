@@ -36,5 +36,7 @@ def _says(finding: str, shown: Iterable[Fact]) -> bool:
 
 
 def _words(fact: Fact, field: str) -> list[str]:
-    said = fact.fields.get(field, ())
-    return [said] if isinstance(said, str) else [str(word) for word in said]
+    said = fact.fields.get(field, "")
+    if isinstance(said, list):
+        return said
+    return [said] if isinstance(said, str) and said else []
