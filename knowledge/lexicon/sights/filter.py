@@ -103,6 +103,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "papers|paper|pleats|element|elements|media sticky|slimy|gummy|tacky|grey|gray and|& grey|gray|sticky|slimy|milky|gummy|white",
     ),
     "filter_not_listed": (
+        "filter|element|cartridge for a|another|some|the? different|another|other|wrong engine|motor|model|car|tractor|make",
         "supermarket|petrol-station|gas-station|no-name|noname|unbranded oil? filter",
         "filter is|was|came one|a? from|off the|a supermarket|petrol-station|gas-station|market-stall",
         "filter|box|cartridge|number is|was|belongs|for? for|to a|another|different|hydraulic|gearbox|fuel|wrong engine|filter|return|application|hydraulic",
@@ -176,7 +177,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "bypass|by-pass + wrong|backwards|upside|reversed|wrong_side|wrong_way|left_out|misassembled",
     ),
     "filter_not_listed": (
-        "filter|spin-on|spinon|cartridge|element & different_engine|another_engine|different_motor|not_for_this|other_number|wrong_number|not_listed|isnt_listed|different_car|another_car|other_model|different_model|another_make|doesnt_match|wrong_part|not_the_one|isnt_the_one|tractor_filter|looked_similar|near_enough|similar_one|crosses_to|cross-reference|catalogue_says|catalog_say|catalog_says|for_something_else|belongs_to|not_what - bypass|relief|valve|screen|gasket|stuck|clean|right|correct|matches|element_is_full|dirt",
+        "filter|spin-on|spinon|cartridge|element & for_a_different_engine|a_different_engine|different_engine|another_engine|different_motor|not_for_this|other_number|wrong_number|not_listed|isnt_listed|different_car|another_car|other_model|different_model|another_make|doesnt_match|wrong_part|not_the_one|isnt_the_one|tractor_filter|looked_similar|near_enough|similar_one|crosses_to|cross-reference|catalogue_says|catalog_say|catalog_says|for_something_else|belongs_to|not_what - bypass|relief|valve|screen|gasket|stuck|clean|right|correct|matches|element_is_full|dirt",
         "filter|can|cartridge + wrong|@not_list|@not_listed|@not_right|isnt_one|for_another|for_a_different|not_the_right|not_the_one|cheap_copy|no-name|off_a|too_short|too_small|wrong_one - gave|sold|sent|ordered|gasket|bypass|relief|valve|screen|pump|stuck|thread|way",
         "part_number|number + filter|can + @not|wrong|different|isnt",
         "filter + for_a_different|for_another|off_a_different|wrong|different_engine|another_engine + engine|filter|fitted|on|car|one - relief|bypass|went|swapped|changed|brand|make",

@@ -40,6 +40,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "internal|inside leak|leaking at|past|between the? cover|o-ring|gasket|feed|seal|timing",
     ),
     "one_bearing_gets_no_oil": (
+        "all|every|the mains|rods|bearings|others get|got|have|gets|receive oil|it except|but|bar|save the|number|no? rear|front|@number|last|centre|one",
         "no oil|flow at|to|from|out|reaching|getting|coming of|from|to|at? the? one|number|no|main|rod|cam|front|rear|first|last main|rod|bearing|journal|@number",
         "one|a|single main|rod|cam|bearing|journal =dry|=starved|gets no|=dry oil?",
     ),
