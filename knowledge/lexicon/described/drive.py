@@ -99,6 +99,24 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "drive_shaft_broken": (
+        f"{_ROD} + {_PUMP}|drive + one_piece|whole|unbroken|intact|@not_broken|@not_snapped - not_whole|but|housing|gear|body",
+    ),
+    "drive_coupling_sheared": (
+        "key|pin|tang|coupling|roll_pin + pump|drive + fine|whole|intact|good|sound|in_place|both_there - not|but|ignition|shaft_broke|idler|sheared",
+    ),
+    "too_much_drive_float": (
+        f"drive|{_ROD} + pump|distributor + not_much|hardly_any|no_excess|little + movement|float|play|up_and_down|lift - crank|bush",
+    ),
+    "pump_chain_broken": (
+        "chain + pump + still_on|in_place|tight|whole|intact|in_one_piece - not|but|loose|off|cover|bolt",
+    ),
+    "mount_face_not_flat": (
+        "face|surface|flange + pump + flat|true|smooth|level + mounting|block|joint|dead|perfectly|both - not|@not_flat|but|cover|lid|head|burr|scored",
+    ),
+    "gear_slips_on_shaft": (
+        f"{_GEAR} + {_ROD} + tight|fast|solid|firm|secure|fixed - not|but|idler|@not_tight|bush|loose",
+    ),
     "drive_shaft_rounded": (
         f"hex|tang|slot|flats + {_ROD}|{_PUMP} + crisp|sharp|no_twist|square|snug|clean|perfect - not|but|rounded|too",
     ),

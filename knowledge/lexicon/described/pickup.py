@@ -152,6 +152,30 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "screen_bypass_open": (
+        "flap|bypass|disc + strainer|screen|pickup + shut|closed|seated|on_its_seat - not|@not_shut|open|filter",
+    ),
+    "varnish_on_screen": (
+        "no_varnish|no_lacquer|no_brown|wire_bright|mesh_bright|bright_wire & mesh|wire|screen|strainer|gauze - but|fuel",
+    ),
+    "metal_past_the_screen": (
+        "nothing|no_metal|no_bits|no_pieces + behind|past|pump_side + mesh|screen|strainer|gauze - but|fuel",
+    ),
+    "tray_rubbed": (
+        f"no_rub|no_marks|no_contact|nothing_touched|no_scrapes|unmarked + {_SHIELD} - but",
+    ),
+    "tray_broken_or_missing": (
+        f"{_SHIELD} + in_place|whole|not_cracked|tight|sound|intact - not_tight|not_in_place|but|loose",
+    ),
+    "pickup_bent": (
+        f"pickup|pick-up|{_PIPE} + straight|not_bent|in_line - not_straight|@not_straight|but|straight_to|straight_after|fell",
+    ),
+    "gasket_coating_shed": (
+        "gasket|gaskets + coating + kept|intact|all_there|still_on|sound|no_flakes - not|but",
+    ),
+    "something_missed_after_work": (
+        "every|all|everything + rag|rags|cap|plug|part|parts + accounted|counted|found_again|back_in_the_box - not|but|except|gallery|plugs_accounted",
+    ),
     "cloth_on_screen": (
         f"no_rag|no_rags|no_cloth|no_paper|no_towel|no_lint|@not_rag|@not_cloth + {_NET} - {_ELSE}",
     ),

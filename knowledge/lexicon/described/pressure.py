@@ -21,6 +21,9 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "gone_at_the_next_start": (
+        f"{_GOOD} & {_STOPPED} & {_AGAIN} & still|too|again|same|also - no|not|nothing|zero|none|gone|lost|low",
+    ),
     "began_after_revving_hard": (
         "nobody|never|not|no & thrashing|thrashed|revved|over-revved|red_line|redline|flat_out & pottering|low_speed|idling|gently|slow|started|began|slow_running|cruising - then|after_that",
     ),

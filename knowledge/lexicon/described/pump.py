@@ -115,6 +115,24 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "wrong_pump_fitted": (
+        f"{_PUMP} + number|part_number|casting_number + matches|match|agrees|correct|right|same - not|@not_match|wrong|but|{OTHER_PUMPS}",
+    ),
+    "extra_pump_gasket": (
+        f"only_one|just_one|single|one_thin + gasket|paper + {_PUMP} + {_LID} - not|two|thick|{_ELSE}",
+    ),
+    "piece_in_pump": (
+        f"nothing|no_pieces|no_bits + {_PUMP}|gears|rotors + stuck|wedged|jammed|between|lodged|caught - but|{_ELSE}|screen|wrong",
+    ),
+    "steel_slivers_in_pump": (
+        f"magnet + {_PUMP} + nothing|no_slivers|came_out_clean - but|filter|screen|pan",
+    ),
+    "rotor_tip_wide": (
+        "tip|tips|lobes + rotor|rotors + within|in_spec|inside_the_book|to_spec|in_limits - not|out|over|but|cam",
+    ),
+    "cover_warped": (
+        f"{_LID} + {_PUMP} + flat|true|straight|closes|stiff + all_round|flat|closes|glass|ruler|dead|no_light|perfectly - not|@not_flat|but|{_ELSE}|grooves|bowed",
+    ),
     "pump_found_sound": (
         f"{_PUMP} + way_outside|outside|out_of|over|beyond|past + book|figures|limits|limit|spec|tolerance|service_limit - {_ELSE}|not|within|measure_of",
     ),

@@ -71,6 +71,18 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "relief_part_absent": (
+        f"ball|plunger|spring|piston + {_VALVE} + both_there|all_there|are_there|is_there|present|in_place|was_there - not|no|but|missing",
+    ),
+    "relief_found_bad": (
+        f"nothing_wrong|nothing_the_matter|no_fault|no_problem + {_VALVE} - but|except",
+    ),
+    "relief_spring_short_or_broken": (
+        f"spring + {_VALVE}|pressure + same_length|same_height|as_long_as|full_length|right_length|good_length - not|but|shorter",
+    ),
+    "relief_piston_loose": (
+        "plunger|piston|slug + bore|hole + nice_fit|good_fit|snug|close_fit|fits_well|perfect_fit - not|no|ring|rings|cylinder|too|but",
+    ),
     "relief_valve_stayed_open": (
         f"{_SLUG} + plug|spring + came_right_out|followed|followed_its|slid_out|came_out_behind|dropped_out_with|fell_out_with|behind_its_spring - not|stuck|{_ELSE}|stayed",
     ),

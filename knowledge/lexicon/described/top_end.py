@@ -129,6 +129,33 @@ THERE: dict[str, tuple[str, ...]] = {
 }
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
+    "lifter_bore_pours": (
+        f"{_LIFTER} + bore|bores + only_seep|seep|weep|drip|only_weep|hardly - pours|gushes|not",
+    ),
+    "lifters_clatter": (
+        f"no|without|never|@not_any + {_LIFTER}|valve_gear + {_NOISE} - but|until|cold",
+    ),
+    "turbo_shrieks": (
+        "turbo|turbocharger + no_strange_noise|no_noise|sounds_normal|sounds_fine|quiet|sounds_as_usual|no_whine|no_howl - not|but",
+    ),
+    "valve_gear_found_dry": (
+        "rockers|rocker|followers|valve_gear|tips + wet|oily|bright|shiny - not|dry|but|outside|cover|plug",
+    ),
+    "pushrod_off_or_bent": (
+        "pushrods|pushrod|push_rods + straight|in_place|not_bent|all_in - not_straight|but|straight_six|engine",
+    ),
+    "lifters_loose_in_bores": (
+        f"{_LIFTER} + bore|bores|holes + good_fit|nice_fit|snug|fit_well|close_fit - not|but|no",
+    ),
+    "piston_jet_found_broken": (
+        "jets|jet|squirters|squirter + in_place|all_there|whole|intact|fitted_and - not|but|carb|missing|fuel",
+    ),
+    "turbo_shaft_stiff_or_blued": (
+        "turbo|turbocharger + shaft|wheel|fan|spindle + freely|free|easily|bright - not|but|stiff|play",
+    ),
+    "phaser_leaks": (
+        f"{_ADVANCE} + tight|locked|no_play|no_rattle|solid|no_leak - not|but|rattles|leaks",
+    ),
     "tensioner_floods": (
         f"tensioner|tensioners & {PRIMING}|front_off|cover_off & hardly_weeps|only_weeps|only_drips|barely|weeps|drips|no_flood|hardly - floods|pours|belt",
     ),

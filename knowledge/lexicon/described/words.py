@@ -13,7 +13,7 @@ WORN = (
 )
 BROKEN = (
     "broken|broke|snapped|sheared|fractured|parted|shattered|two_pieces|in_two|two_halves|in_half|twisted_off|"
-    "pieces|bits|split|smashed|wrung|came_apart|cracked_through"
+    "in_pieces|in_bits|split|smashed|wrung|came_apart|cracked_through"
 )
 LOOSE = (
     "loose|slack|slackened|rocks|rock|rocked|wobbles|wobble|wobbly|shakes|shook|rattles|rattled|rattling|moves|move|moved|play|"

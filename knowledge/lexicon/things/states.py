@@ -279,6 +279,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent",
         "looks|looked|look|seems|seemed|appears|appeared normal",
         "like|as new",
+        "dead|perfectly|quite|completely flat|straight|smooth|true",
         "in perfect|good|excellent|great|fine condition|order|shape|nick",
         "grey|gray|dull|silver|smooth|even|satin and|,|colour|color|in? and? smooth|even|unmarked|matt|grey|gray|colour|color",
         "as-good-as|like|as brand? new",
