@@ -168,7 +168,7 @@ ABSENT: dict[str, tuple[str, ...]] = {
         f"{_SHIELD} + in_place|whole|not_cracked|tight|sound|intact - not_tight|not_in_place|but|loose",
     ),
     "pickup_bent": (
-        f"pickup|pick-up|{_PIPE} + straight|not_bent|in_line - not_straight|@not_straight|but|straight_to|straight_after|fell",
+        f"pickup|pick-up|{_PIPE} + straight|not_bent|in_line - not_straight|@not_straight|but|no_longer|never|straight_to|straight_after|fell",
     ),
     "gasket_coating_shed": (
         "gasket|gaskets + coating + kept|intact|all_there|still_on|sound|no_flakes - not|but",
