@@ -10,12 +10,22 @@ from diagnose.understanding.sentences.paragraph import Line
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.text import Token
 from knowledge.lexicon.values.beside_numbers import COUNTS, WENT
-from knowledge.lexicon.work.beside_results import BECAME, COUNTED, INSTEAD_OF, IS_NOW, WAS
+from knowledge.lexicon.work.beside_results import (
+    BECAME,
+    COUNTED,
+    FROM_TO,
+    INSTEAD_OF,
+    IS_NOW,
+    MUCH,
+    OVER,
+    WAS,
+)
 from knowledge.reports.words import Result
 from knowledge.units import PRESSURE, PSI, unit_named
 
 _FAR = 6  #: words between the figures
 _AGAIN_AS_MUCH, _ENOUGH = 1.8, 20.0  #: ratio and psi from which the trouble is gone (judgement)
+_WELL_BELOW = 0.8  #: share of too much pressure below which it is no longer too much
 _SAME = 0.05  #: share of the first within which it is the same
 
 
@@ -32,15 +42,24 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
         if len(words) > _FAR or len(pressures_at(line, a)) > 1:
             continue
         text = " ".join(words)
-        if words == ["to"] and line.word(a - 1) == "from":
-            yield Mark(result_between(then, now), a - 1, b + 1)  # "went from 45 to 30"
+        if re.fullmatch(FROM_TO, text) and line.word(a - 1) == "from":
+            came = _too_much(line, then, now) or result_between(then, now)
+            yield Mark(came, a - 1, b + 1)  # "went from 45 to 30", "from 12 hot to 4"
             continue
         if any(re.search(rf"\b{said}$", text) for said in INSTEAD_OF):
-            yield Mark(result_between(now, then), a, a + 1)  # the other is not so now
+            came = _too_much(line, now, then) or result_between(now, then)
+            yield Mark(came, a, a + 1)  # the other is not so now
         elif _is_now(line, a, text) or (
             any(re.search(rf"\b{said}$", text) for said in BECAME) and "," not in words[:1]
         ):
             yield Mark(result_between(then, now), a, b + 1)
+
+
+def _too_much(line: Line, then: float, now: float) -> Result | None:
+    """What came of work against too much pressure: "60 cold instead of 110"; None of any other."""
+    if not {t.word for t in line.tokens} & OVER or not then >= MUCH > now:
+        return None
+    return Result.CURED if now < MUCH * _WELL_BELOW else Result.HELPED
 
 
 def _is_now(line: Line, at: int, between: str) -> bool:

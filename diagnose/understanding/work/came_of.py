@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from diagnose.understanding.sentences.paragraph import LAMPS, Line, Paragraph
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.before_work import as_low_before, came_after
+from diagnose.understanding.work.began_then import lit_since
 from diagnose.understanding.work.came_to import (
     is_old,
     little_and_no_more,
@@ -176,6 +177,8 @@ def _led_to_it(job: Job, result: Mark[Result], line: Line, trouble: bool) -> boo
 
     A trial is made of a trouble that is there; then it is named before, or "still" says so.
     """
+    if line is job.line and lit_since(job, result):
+        return True
     if trouble or job.tried or not job.area:
         return False
     said = line.words(result.first, result.last)

@@ -117,6 +117,8 @@ def little_and_no_more(paragraph: Paragraph, line: Line, mark: Mark[Result]) -> 
     """
     here = range(mark.first, mark.last)
     now = [v for k in here for v in pressures_at(line, k)]
+    if line.word(mark.last) == "instead":
+        return False  # "12 instead of 7"
     words = {line.word(k) for k in here if not line.tokens[k].is_figure}
     if not now or min(now) > ENOUGH or words - _MERELY_IS:
         return False

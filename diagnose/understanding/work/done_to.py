@@ -32,7 +32,7 @@ NEW = frozenset(
     ]
 )
 #: before an action behind its part: "the pump has just been replaced"
-_BEFORE_PASSIVE = _set("was is been has were got just already had and have all also out apart")
+_BEFORE_PASSIVE = _set("was is been has were got just already had and have all also both out apart")
 _ONTO = _set("across under over through behind against around onto into up down on")
 _CHECKS = frozenset(
     ["checked", "tested", "verified", "compared", "confirmed", "checking", "measured"]
@@ -107,6 +107,8 @@ def _goes_to_another(
         return True
     if "and" in words and any("grade" in line.tokens[k].kinds for k in between):
         return True
+    if before and line.word(action.last) in ("it", "them") and part.value.area == "oil_change":
+        return True  # "cleaned it and the oil stopped blowing out"
     if _of_the_engine(line, action, part, words):
         return True  # "since the rebuild gauge reads high"
     if before and line.word(action.first) in PUT and words & _ONTO:

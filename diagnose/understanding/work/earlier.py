@@ -11,6 +11,7 @@ from diagnose.understanding.words.facts import Fact, Value, reader
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.words.service import ran_well
 from diagnose.understanding.work.before_work import well_until
+from diagnose.understanding.work.began_then import area_of, since_behind
 from diagnose.understanding.work.jobs import Job, jobs, served
 from diagnose.understanding.work.run_since import run_since
 from diagnose.understanding.work.since_then import shown_at_the_start, there_since
@@ -155,8 +156,11 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
                 words, before = (*words, then), "straight before"
             if not before and (ran_since := run_since(job)):
                 before, words = ran_since[0], (*words, ran_since[1])
+            if not before and (since := since_behind(job)) is not None:
+                before, words = "straight before", (*words, since)
             hands = _hands(line, job)
-            if not job.area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
+            area = area_of(job, begun=bool(before))
+            if not area or _is_another(job) or _not_carried_out(job) or _long_ago(job, words):
                 continue
             later = any(line.word(k) == "later" for m in words for k in range(m.first, m.last))
             lately = later or before in _DAYS_AGO  # "put a new pump in over the weekend. No change"
@@ -170,7 +174,7 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             opened = opened and job.line.word(job.first) not in REUSED and not job.put_back
             if opened and not before:
                 continue
-            fields: dict[str, Value] = {"what": job.area}
+            fields: dict[str, Value] = {"what": area}
             if job.done:
                 fields["done"] = job.done.value
             if before:

@@ -17,6 +17,7 @@ from diagnose.understanding.words.service import (
     years_since,
 )
 from diagnose.understanding.work.pairing import WITH, may_be_it, names_another, paired
+from diagnose.understanding.work.part_of_work import by_themselves
 from diagnose.understanding.work.put_on import only_put_back
 from diagnose.understanding.work.which_part import pumps, rebuilt_another
 from knowledge.lexicon.words.joints import UNTIL_DONE
@@ -58,6 +59,7 @@ _DAYS = frozenset(
         "weekend",
     ]
 )
+_OF_TODAY = frozenset(["morning", "afternoon", "lunchtime"])
 _HABIT = frozenset(["every", "regularly", "religiously", "annually", "yearly"])
 _KEEPS = frozenset(["have", "has", "got", "had", "keep", "carry", "threw", "with"])
 _ZERO = frozenset(
@@ -204,6 +206,8 @@ class Job:
             years = years_since(self.line.tokens, k)
             if years:
                 return years, (Mark(True, k - 1, k + 1),)
+            if token.word == "this" and self.line.word(k + 1) in _OF_TODAY:
+                return "1 days", (Mark(True, k, k + 2),)
             if token.word in _DAYS:
                 return "2 days", (Mark(True, k, k + 1),)
             if token.word in _RECENT:
@@ -264,7 +268,7 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
             if is_trial and mark.value == "right_oil":
                 area = "oil_change"
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
-    found = [j for j in found if not _comes_with(j, found)]
+    found = by_themselves(found)
     found += [_and_filter(j) for j in found if j.area == "oil_change" and _names_filter(j)]
     found = [j for j in found if not only_put_back(j.line, j.whole, j.area, found)]
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
@@ -283,13 +287,6 @@ def _names_filter(job: Job) -> bool:
     if at is not None and job.line.word(at - 1) in OTHER_FILTERS:
         return False
     return at is not None and bool(job.line.words(at - 3, at) & _AND)
-
-
-def _comes_with(job: Job, found: list[Job]) -> bool:
-    """Whether a gasket only went in with a part that was refitted: "put it back with a new gasket"."""
-    if job.trial != "seals_renewed" or not {job.line.word(job.first - k) for k in (1, 2)} & WITH:
-        return False
-    return any(j is not job and j.last <= job.first <= j.last + _SOON for j in found)
 
 
 def _and_filter(job: Job) -> Job:

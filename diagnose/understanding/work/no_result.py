@@ -96,6 +96,13 @@ def _is_no_gain(line: Line, mark: Mark[Result]) -> bool:
     return mark.value is Result.HELPED and (only_cold(line, mark) or _is_nothing(line, mark))
 
 
+def _is_since_then(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it is so since the work, not for a while after it: "since then", "then the light came on"."""
+    said = line.words(mark.first, mark.last)
+    first = line.word(mark.first) == "then" and not said & {"back", "again"}
+    return first and (line.word(mark.first - 1) in ("since", "from") or "on" in said)
+
+
 def _was_hoped(line: Line, mark: Mark[Result]) -> bool:
     """Whether it was only hoped: "thinking that was it", unless "but it came back" follows."""
     if not _led_by(line, mark, HOPED):
@@ -227,6 +234,7 @@ _OF_ALL: tuple[Case, ...] = (
     _is_another_figure,
     _says_where,
     _is_how_long,
+    _is_since_then,
     _of_a_part,
     _is_no_gain,
     _was_hoped,

@@ -41,7 +41,10 @@ _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 _LEADS_IN = frozenset(
     ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
 )
-_IN_A_ROW = frozenset(["the", "a", "both", "oil", "my", "new", "twice"])
+_IN_A_ROW = frozenset(["its", "the", "a", "both", "oil", "my", "new", "twice"])
+#: may be part of a result: "no change", "changed nothing"
+_CHANGES = frozenset(["change", "changed", "changes"])
+_PLACED = frozenset(["on", "against", "into", "onto", "behind", "inside", "in", "at"])
 _HABITUAL = frozenset(["always", "never"])  #: "it has always done it"
 #: after an action that names no object
 _NO_OBJECT = frozenset(
@@ -97,7 +100,7 @@ def _is_no_action(line: Line, action: Mark[Done]) -> bool:
     before, behind = line.word(action.first - 1), line.word(action.last + 1)
     results = line.find(line.lexicon.results)
     return (
-        (first == "change" and any(r.overlaps(action) for r in results))
+        (first in _CHANGES and any(r.overlaps(action) for r in results))
         or (first == "change" and after in ("in", "on"))
         or (first in ORDINALS and after in NUMBERED)
         or first == "thirds"
@@ -125,12 +128,31 @@ def _done_to(
         if line.word(parts[k].last) in SAYS_OF_IT:
             continue  # "replaced the pump, gauge now reads less"
         if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
-            done[k] = done[k - 1]
+            done[k] = _carried(line, parts[k], done[k - 1])
     for k in range(len(parts) - 2, -1, -1):  # "sender, gauge and filter all replaced"
         after = done[k + 1]
         if done[k] is None and after is not None and after.first > parts[k + 1].first:
             done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
+        elif done[k] is None and after is not None and _both_new(line, parts[k], parts[k + 1]):
+            done[k] = after
     return done
+
+
+def _carried(line: Line, part: Mark[PartWorked], action: Mark[Done] | None) -> Mark[Done] | None:
+    """The action of the part before in a list; a part with "a" was renewed: "valve cleaned and a sender"."""
+    if action is None:
+        return None
+    fits = action.value not in _BEFORE_NEW or action.value in part.value.trials
+    if fits or line.word(action.first) == "set" or line.word(part.first - 1) not in ("a", "an"):
+        return action
+    return Mark(Done.RENEWED, part.first - 1, part.first)
+
+
+def _both_new(line: Line, part: Mark[PartWorked], after: Mark[PartWorked]) -> bool:
+    """Whether a sentence begins with a part and a new one: "o-rings on the tubes and a new pump"."""
+    first = part.first == 0 or (part.first == 1 and line.word(0) in _PLAIN_LEADS)
+    new = NEW & line.words(part.last, after.first + 1)
+    return first and bool(new) and _in_a_row(line, part, after)
 
 
 def _work(line: Line, action: Mark[Done], part: Mark[PartWorked]) -> Iterator[Work]:
@@ -189,6 +211,7 @@ def _named_before(
         before = may_be_it(
             [p for p in parts if p.last <= action.first and not _holds_the_oil(line, p)]
         )
+        before = [p for p in before if not _is_where(line, p)] or before
         after, ahead = line.word(action.last), line.word(action.first - 1)
         if ahead in _HABITUAL or does_so(line.tokens, action):
             continue
@@ -217,7 +240,8 @@ def _of_the_last(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked
     """Whether an action begins its clause and names no object: "Cleaned out and refitted"."""
     clause = line.clause(action.first)
     lead = line.words(clause.first, action.first)
-    if lead - _LEADS_IN or any(clause.first <= p.first < clause.last for p in parts):
+    own = [p for p in parts if clause.first <= p.first < clause.last]
+    if lead - _LEADS_IN or any(not WITH & line.words(p.first - 3, p.first) for p in own):
         return False
     if not line.word(action.first).endswith(("ed", "lt", "ew")):
         return False
@@ -271,6 +295,12 @@ def _holds_the_oil(line: Line, part: Mark[PartWorked]) -> bool:
     """Whether a part is only where the oil is: "20w50 in the sump, changed it last month"."""
     at = part.first - 1 if line.word(part.first - 1) != "the" else part.first - 2
     return line.word(at) == "in" and at > 0 and "grade" in line.tokens[at - 1].kinds
+
+
+def _is_where(line: Line, part: Mark[PartWorked]) -> bool:
+    """Whether a part only says where something was: "the wire was rubbed through on the block"."""
+    at = part.first - 1 if line.word(part.first - 1) in ("the", "a", "my") else part.first
+    return line.word(at - 1) in _PLACED
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:

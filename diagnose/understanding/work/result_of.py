@@ -8,6 +8,7 @@ from diagnose.understanding.work.jobs import Job
 from knowledge.lexicon.words.joints import UNTIL_DONE
 from knowledge.lexicon.work.beside_results import (
     BETTER,
+    FELL_SINCE,
     FROM_A_LIST,
     IS_NAMED,
     JOINS_AHEAD,
@@ -19,6 +20,9 @@ from knowledge.reports.words import Result
 
 #: of several results of one trial these count, else the first
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
+#: may end the words for work and begin those for what came of it: "a tray made no difference"
+_BEGIN_BOTH = frozenset(["did", "made", "gave", "helped", "changed", "went", "got", "and", ","])
+_BEGIN_BOTH |= {"to", "with", "on", "in", "then", "back", "right", "up", "down"}
 _AHEAD = 6  #: words between a result and the trial behind it
 
 
@@ -40,7 +44,7 @@ def result_of(
         early = [r for r in results if r.first < first.last + 4]
         early = [r for r in early if not any(j.first < r.first for j in own)]
         return _after_a_while(line, _counting(early))
-    behind = [r for r in results if r.first >= job.last]
+    behind = [r for r in results if _is_behind(job, r)]
     named = next((r for r in reversed(results) if _is_from(line, r, job, own)), None)
     if named is not None and not any(_follows(line, r, job) for r in behind):
         return named  # "no joy from a new sender or pump, cleaning the relief did it"
@@ -60,6 +64,12 @@ def result_of(
         or (line.word(r.last) in SETS_OFF and r.first == 0)
     ]
     return _counting(ahead)
+
+
+def _is_behind(job: Job, result: Mark[Result]) -> bool:
+    """Whether a result follows work, or begins with its last word: "a windage tray made no odds"."""
+    joined = job.line.word(job.last - 1) in _BEGIN_BOTH and result.last >= job.last
+    return result.first >= job.last or (result.first == job.last - 1 > job.first and joined)
 
 
 def _is_empty_again(line: Line, result: Mark[Result]) -> bool:
@@ -110,7 +120,7 @@ def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
         return lead - result.last <= 1  # "worse after" ends with the word that leads to it
     between = [line.word(k) for k in range(job.last, result.first)]
     said = line.words(result.first, result.last)
-    if result.value is Result.WORSE and said & {"worse", "lower"}:
+    if result.value is Result.WORSE and said & FELL_SINCE:
         return len(between) <= _AHEAD  # "since I changed it it's even worse"
     if result.value is not Result.NO_DIFFERENCE or len(between) > _AHEAD:
         return False

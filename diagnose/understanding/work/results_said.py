@@ -10,6 +10,7 @@ from diagnose.understanding.sentences.stance import Stance
 from diagnose.understanding.words.phrases import Mark
 from diagnose.understanding.work.no_result import goes_down, is_no_result, only_cold
 from knowledge.lexicon.work.beside_results import (
+    AS_IT,
     BETTER,
     BY_THROTTLE,
     CURES_ONE,
@@ -18,9 +19,12 @@ from knowledge.lexicon.work.beside_results import (
     GAINED,
     GOES_ON,
     LESS,
+    MUCH,
     NOT_THE_PRESSURE,
     PLENTY,
     PUT_ON,
+    SHOULD_BE,
+    STAYS,
     TIMES_OF_DAY,
     WHOLLY,
 )
@@ -29,6 +33,7 @@ from knowledge.reports.words import Result
 _GOT = {"got", "gave"}  #: straight before a figure alone it is no gain: "primed it and got 50"
 _HELPED_BEHIND = 5  #: words between "not cured" and what it did all the same
 _LATER_WITHIN = 6  #: words from "300 miles later" to a result
+_WELL_BELOW = 0.9  #: share of too much pressure below which it is not too much
 _REVVED = 8  #: words before a clause in which the engine is revved
 #: behind the figure of a result in which the one for hot idle follows, and words for that
 _BESIDE_IT = 6
@@ -68,6 +73,8 @@ def _is_stated(line: Line, mark: Mark[Result]) -> bool:
     whole = mark
     if "should" in line.words(mark.first, mark.last):
         whole = Mark(mark.value, mark.first, mark.first + 1)  # "where it should be"
+    if "than" in line.words(mark.first, mark.last):
+        whole = Mark(mark.value, mark.first, mark.first + 1)  # "lower than on the old one"
     if line.stances.at(whole) & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED):
         return False
     negated = line.word(mark.first) in ("no", "not", "nothing", "none")
@@ -132,15 +139,18 @@ def comes_otherwise(line: Line, mark: Mark[Result]) -> bool:
     return mark.value in BETTER and bool(lead & BY_THROTTLE) and not lead & TIMES_OF_DAY
 
 
-def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
+def _judged(line: Line, mark: Mark[Result]) -> Mark[Result] | None:
     """A result, "cured" where it names a pressure that is enough at any speed and heat."""
-    if mark.value is Result.HELPED and _low_hot_behind(line, mark.last):
+    figure = any(line.tokens[k].is_figure for k in range(mark.first, mark.last))
+    if mark.value is Result.HELPED and figure and _low_hot_behind(line, mark.last):
         return Mark(Result.NO_DIFFERENCE, mark.first, mark.last)
     clause = line.clause(mark.first)
     cold = any(line.word(k) in ELSEWHERE_READ for k in range(clause.first, clause.last))
     by = line.words(mark.first, mark.last) & GAINED
     values = [v for k in range(mark.first, mark.last) for v in pressures_at(line, k)]
     if mark.value is Result.CURED and values and values[-1] < ENOUGH and not by:
+        if "since" in line.words(mark.first, mark.last):
+            return None  # "8 psi ever since" is the trouble
         said = line.words(mark.first, mark.last + 1)
         if "back" in said and _after_a_time(line, mark):
             return Mark(Result.FOR_A_WHILE, mark.first, mark.last)  # "300 miles later back to 5"
@@ -148,9 +158,36 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
         value = Result.NO_DIFFERENCE if again else Result.HELPED  # "15 now", "5 psi again"
         return Mark(value, mark.first, mark.last)
     by -= _GOT if len(mark) == len(("got", "50")) else set()
+    if mark.value is Result.NO_DIFFERENCE and values and _stays_well(line, mark, values[-1]):
+        return Mark(Result.CURED, mark.first, mark.last)
+    if mark.value is Result.HELPED and len(values) > 1 and values[0] >= MUCH:
+        return mark  # "down from 110 to 85": still too much
+    if mark.value is Result.CURED and values and _wants_more(line, mark):
+        return Mark(Result.HELPED, mark.first, mark.last)
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)
+
+
+def _stays_well(line: Line, mark: Mark[Result], value: float) -> bool:
+    """Whether it stays at a pressure that is plenty: "the gauge stays at 70"."""
+    said = line.words(mark.first, mark.last)
+    return PLENTY <= value < MUCH * _WELL_BELOW and bool(said & STAYS) and "still" not in said
+
+
+def _wants_more(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it is short of what it should be: "gets 20 now, wants 40", "22 hot, should be 40"."""
+    for k in range(mark.last, min(mark.last + _BESIDE_IT, len(line.tokens))):
+        if line.word(k) in SHOULD_BE and line.word(k - 1) not in AS_IT and _is_more(line, mark, k):
+            return True
+    return False
+
+
+def _is_more(line: Line, mark: Mark[Result], at: int) -> bool:
+    """Whether more stands behind a place than the pressure that a result names."""
+    now = [v for k in range(mark.first, mark.last) for v in pressures_at(line, k)]
+    behind = range(at + 1, min(at + 1 + _HELPED_BEHIND, len(line.tokens)))
+    return any(v > max(now) for k in behind for v in pressures_at(line, k))
 
 
 def _low_hot_behind(line: Line, last: int) -> bool:

@@ -94,10 +94,16 @@ PRAISE = frozenset(
 )
 _FINE = "fine|ok|okay|good|great|perfect|normal|normally|healthy|strong|perfectly|lovely|excellent|beautiful|beautifully"
 _TROUBLE = "problem|problems|trouble|issue|issues|complaint|complaints|worries|drama"
-_UNTIL = "right|up? to? until|till|before|prior"
+_UNTIL = "right|up? to? until|till|before|prior|til"
+_SHOWN = "flicker|flickers|light|lamp|warning|dip|blip|rattle|bother|flutter|low|reading|hiccup|leak|murmur"
 #: the engine, or its pressure, was well until something was done: "fine until the oil change"
 WELL_UNTIL = (
     f"{_FINE} oil? pressure|reading|readings|needle? {_UNTIL} to?",
+    f"{_FINE} oil? pressure|reading? right? up to",
+    f"{_FINE} in|on|as|with standard|stock|original|the|its trim|form|setup|stand|bench|dyno|engine-stand ,|and|but|then|until? trouble|problem|then|problems? began|started? with?",
+    f"no|never|not|any|hardly|rarely had|saw|seen|see|showed|gave? a|an|any|the|one|single|so-much-as? {_SHOWN} {_UNTIL}",
+    f"never|didnt|not dropped|drop|dipped|flickered|fell|moved|lost|budged|missed|faltered|wavered pressure|a-beat|below|once|under? {_UNTIL}",
+    "always|was steady|solid|rock-steady|healthy|strong until|till|before",
     f"no|never|zero|without|not|any had? a|any|the? oil? pressure? {_TROUBLE} with? it|the|oil? pressure? {_UNTIL} to?",
 )
 #: it was well before what was just named: "rebuilt last winter, before that it was always good"

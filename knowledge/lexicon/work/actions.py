@@ -8,6 +8,9 @@ from knowledge.reports.words import Done, Hands
 ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.RENEWED: (
         "in|at|to|into the|a|my|local? shop|garage|dealer|dealers|workshop|mechanic|mechanics for|to-have|to-get a|an|the|my|new",
+        "i|we =change|=replace|=renew|=mount",
+        "full|complete|whole|matched =set|kit of",
+        "put|stuck|fitted|got|bolted|bought a|an|the straight|good|better|decent|secondhand|genuine|fresh|spare|rebuilt|proper one in|on?",
         "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped|substituted|substituting|interchanged",
         "changed|changing|change",
         "put|rolled in|on a? set? of?",
@@ -29,12 +32,15 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "hammered|knocked|pressed|=tapped|screwed|bolted|spliced|let|soldered|welded in",
     ),
     Done.REBUILT: (
+        "i|we =repair|=rebuild|=weld",
+        "=remade|=redid|=recrimped|=reterminated",
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
         "recon|refreshed|remanufactured|reman|regrinding|rebushed|rebushing|rebushes",
         "=freshened|=freshening|=freshen =up?",
         "=repaired|=mended|=taped|=spliced|=insulated|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
+        "i|we =clean|=wash|=clear|=free",
         "=cleaned|=cleaning|=cleared|=clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed|=freeing|=unblocking|=rodding|=brushed|=brushing|=soaked|=unclogged|=unclogging",
         "=ive|=have|=has|=was|=were|=been|=had =blown",
         "off|out|apart|down to =clean",
@@ -45,6 +51,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped|=faced|=refaced|=reseated|=recut",
     ),
     Done.ADJUSTED: (
+        "i|we =tighten|=adjust|=shim",
         "shimmed|shimming|stretched|adjusted|adjusting|reset|tightened|tightening|torqued|retorqued|regapped",
         "turned up|in",
         "wound in|up",
@@ -62,10 +69,12 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "refitted|resealed|=reseal|=resealing|reseated|reinstalled|removed|pulled|dropped|=transferred|=transferring|=reused|=reusing",
         "taken|took off|out",
         "re-stabbed|restabbed|restab|unseated",
-        "dropped|put|popped it|them back in|on",
+        "dropped|put|popped|pushed it|them back in|on|home?",
+        "remounted|re-mounted|rebolted|re-bolted",
         "re-gasketed|regasketed",
     ),
     Done.OPENED: (
+        "i|we =open",
         "opened|inspected|stripped|=dismantled|=disassembled",
         "took|taken apart",
         "tore down",

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.work import areas_beside
+
 #: what an engine is called by its size
 _CUBIC_INCHES = "225|250|283|289|292|300|302|305|318|327|340|350|351|360|383|390|400|427|428|429|440|454|455|460"
+
 _ENGINE = "engine|motor|it|lump|v8|six|four|flathead|twin|diesel"
 _SHOP = "machine|engine? shop|machinist|machinists|machinist's|grinders|reconditioners|engineers"
 #: where an engine comes from that another car had
@@ -61,6 +64,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "freshly|newly|just|recently rebuilt|built|overhauled engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike",
     ),
     "other_engine": (
+        "second-hand|secondhand|used|different|replacement|recon|reconditioned|exchange|rebuilt|donor|other|new second|used|hand|recon? hand? engine|motor|lump|longblock was|has|just|got|been|went|had? fitted|installed|put|dropped|went|swapped",
+        "second hand engine|motor|lump",
         "=crate|new|rebuilt|reman|remanufactured|replacement|exchange short|long block|motor|engine",
         "shortblock|longblock|short-block|long-block",
         "short|long motor|block|engine was|has-been? fitted|installed|supplied|from|went|put|by",
@@ -85,6 +90,9 @@ AREAS: dict[str, tuple[str, ...]] = {
         "since|with|after|on|has|its|is a|the|this|another =new engine|motor",
     ),
     "bearings": (
+        "crank|crankshaft grind|regrind|grinding|polish|swap|job",
+        "after|since|following the|a|my|its? crank|crankshaft|bottom-end|bearing|shell|main-bearing|big-end|mains grind|regrind|job|work|change|swap|renewal|replacement",
+        "had|did|done|changed|replaced|renewed|fitted the|my|its|both? new? main|mains|rod|bigend|bottom|conrod bearings|shells|end|inserts",
         "reshelled|re-shelled|remetalled|re-metalled|rebabbitted|re-babbitted",
         "crank|crankshaft was|is|has|went|been? sent|taken|away|out? out|off|away? for|to a? regrind|regrinding|grind|grinding",
         "crank|crankshaft regrind",
@@ -103,6 +111,9 @@ AREAS: dict[str, tuple[str, ...]] = {
         "did|done the|my|its|all|both|some|new? new|main|rod? bearings|mains|rods|big-ends",
     ),
     "oil_change": (
+        "oil|oils change|changed|service|serviced done|this|yesterday|today|last|@time",
+        "after|since|following the|an|a|my|its|his|last|first? .. oil|lube change|service|renewal|changing",
+        "changed|change|swapped|renewed|did|done the|my|its|? oil|oils yesterday|today|last|this|on|two|a|@time|myself|and-filter|then|at",
         "had|got|paid for? a|an|the full|major|proper|complete|annual|comprehensive and? regular|comprehensive|annual? service",
         "drained|dropped the|my|out? old|engine? oil .. poured|tipped|dumped|put|filled in|up? with? @volume|five|six|four|fresh|new",
         "new|fresh filter and|&|, .. @volume of? fresh|new? oil",
@@ -121,6 +132,11 @@ AREAS: dict[str, tuple[str, ...]] = {
         "changed|switched|went|moved|change over? to cheap|a|full|semi|some? =synthetic|=mineral|@grade|@thick|@thin",
     ),
     "oil_added": (
+        "i|we|he|dad|they|friend|garage|attendant|neighbour|boy? put|poured|tipped|added|threw|dumped|gave|chucked a|an|some|about|half|it|her|little? more|a? litre|liter|quart|pint|@volume|oil|drop of? something|oil|more|old|wrong? oil? in|into|to =it|=her|=last|=yesterday|=since|=at|=with|=today|=and",
+        "topped it|her|him up? with|last|yesterday|and|since|today|at",
+        "after|since|following|when|until|till|only i|we|he? pulled|checked|pulling|checking|took|opened|removed out|the|my? dipstick|filler|filler-cap|stick|cap cap|out|off?",
+        "pulled|pull|took the|my? dipstick|stick out? to check|look|see|measure",
+        "after|since|following i|we|he|they|my|a|the? adding|topping|pouring|topup|top-up .. oil|up|litre|quart",
         "added|adding a|an|some|another|more|about|half|the? bit|drop|quart|pint|litre|liter|@volume|more? of? engine|motor? oil",
         "topped it|her|up up? the|my|its|with? engine? oil? up? last|this|yesterday|recently",
         "oil was|had|been? added|topped @time|day|before|this|just",
@@ -129,6 +145,10 @@ AREAS: dict[str, tuple[str, ...]] = {
         "after|since|following the? topping|top-up|top up?",
     ),
     "machine_shop": (
+        "block|crank|head|heads|cylinders|crankshaft|crankcase|deck|rods line-honed|line-bored|bored|honed|decked|hot-tanked|tanked|milled|surfaced|skimmed|machined|reground|resized|boiled|cleaned|sleeved|balanced|acid-dipped at|by|in|a|the|last|before|@time",
+        "workshop|machine-shop|machinist|engineer|engineers|engineering|works|shop|machineshop|firm|they has|have|had|did|? bored|honed|decked|ground|machined|hot-tanked|tanked|skimmed|line-bored|line-honed|milled|resurfaced|sleeved|boiled|cleaned the|my|our? block|cylinders|crank|deck|crankcase|barrels",
+        "had|got|took|sent|have the|my|our? block|crank|crankcase|heads? hot-tanked|tanked|bored|honed|decked|line-bored|line-honed|boiled|machined|cleaned|dipped|blasted at|by|in|for|then|and|,|@time|last|out|?",
+        "line-bored|line-honed|hot-tanked|rebored|re-bored|resleeved|align-bored|bored|decked block|case|crankcase|the|my|mains",
         f"block|crank|case|cases|heads was|were|had|been|got|is|is-being|and? {_BLASTED}",
         f"{_BLASTED} the|my|a|an? block|crank|crankshaft|case|cases|heads",
         "hot|acid|caustic tank|tanked|dip|dipped",
@@ -147,6 +167,9 @@ AREAS: dict[str, tuple[str, ...]] = {
         "machine shop did|ground|bored|did|work",
     ),
     "cam_bearings": (
+        "put|fitted|installed|changed|did|replaced|pressed|drove|renewed|new|knocked|had|done the|my|in|new|a-set-of|? new|? cam|camshaft bearings|bearing|bushes|bushings|bush in|two|last|a|,|and|then|@time|done|yesterday|fitted|since|by",
+        "cam|camshaft bearings|bushes|bushings was|were|got|had|been|had-been changed|replaced|renewed|fitted|done|pressed|put in?",
+        "cam|camshaft bearing|bearings|bush|bushes job|swap|change|replacement|rebuild|repair|renewal",
         "pressed|pressing|drove|driven|knocked|pulled in? the|a|my|set|of? new|full|set|of? cam|camshaft bearings|bushes in?",
         "cam|camshaft bearings|bushes were|was|are|got|had|been? =pressed|=driven|=knocked|=installed in?",
     ),
@@ -155,6 +178,9 @@ AREAS: dict[str, tuple[str, ...]] = {
         "cam swap|change",
     ),
     "cylinder_head": (
+        "had|took|pulled|lifted|has|taken|got the|my|both|its|? head|heads|cylinder-head|cylinder-heads off|apart|skimmed|done|rebuilt|planed|refurbished|away",
+        "head|heads|headgasket was|were|got|had|been|had-been|came off|skimmed|rebuilt|lifted|removed|replaced|refitted|planed|changed|refurbished",
+        "headgasket job|swap|change|replacement|rebuild|repair|renewal",
         "head|heads came|came-back|back|returned|is|was|straight back? from",
         "had|got|have the|my|both? head|heads =skimmed|=refaced|=decked|=surfaced|=planed|=milled|=pressure-tested",
         "top end? overhaul|rebuild|refresh",
@@ -181,14 +207,11 @@ AREAS: dict[str, tuple[str, ...]] = {
         "cylinder was|had|has? been? removed|off|replaced|refitted|overhauled|changed",
     ),
     "sump": ("sump|pan|oil-pan was|been? resealed|re-sealed|re-gasketed|regasketed",),
-    "clutch_or_gearbox": (
-        "gearbox|box|transmission|marine-gear =off|=out|dropped for|to",
-        "clutch|gearbox|synchro|mainshaft|layshaft|transmission job|repair|rebuild",
-        "gearbox|box|transmission is|was|has|had|been? been? apart|stripped|rebuilt|out|split",
-        "new clutch",
-        "clutch job",
-    ),
     "oil_cooler_or_lines": (
+        "changed|replaced|renewed|fitted|fitting|moved|swapped|added|plumbed|installed|put the|my|a|an|in|on? new? remote oil? filter|filter-kit|cooler hoses|lines|kit|adaptor|head?",
+        "new|changed|replaced|renewed|fitted|swapped the|my|a? new? oil? cooler|cooler-pipe|remote-filter hoses|hose|lines|pipes|line|pipe",
+        "moved|shifted|relocated|remoted|mounted|put the|my|its? oil? filter with|on|to|onto|away|over|using|by|remotely hoses|lines|pipes|the|a|bulkhead|remote|flexible",
+        "oil? cooler hoses|lines|pipes? was|were|got|had|been|had-been changed|replaced|renewed|swapped|rebuilt|fitted|repaired|overhauled|exchanged|refitted|added|plumbed",
         "oil? cooler kit was|is|now? =fitted|=added|=installed",
         "filter head|housing|mount|base was|been? resealed|re-sealed|off|renewed|replaced",
         "oil? filter relocated|remoted|moved to|onto|on? a|the? bulkhead|remote|bracket?",
@@ -196,72 +219,41 @@ AREAS: dict[str, tuple[str, ...]] = {
         "added|fitted|installed|mounted|put an|a|the|in|on? oil? cooler",
     ),
     "filter_change": (
+        "put|spun|screwed|fitted|swapped|changed|tried|stuck|bought|used|replaced a|an|the|that|this|my|on|new? new|cheap|cheaper|different|other|budget|smaller|bigger|supermarket|unbranded|another|wrong|fresh? oil? filter|filter-element on|in|yesterday|last|at|then|and|,|since|two|@time|today|to|for|myself",
+        "oil? filter was|got|had|been|were changed|replaced|swapped|renewed|fitted|spun",
+        "since|after|following the|a|that|this? new|cheap|different|other|last? oil? filter change|swap|job",
         "oil? filter|filters service|serviced|renewal|job",
         "filter change",
         "changed|replaced filter|filters",
         "new filter",
         "switched|swapped|went|moved|changed =to|over a|another|some|the .. =filter|=filters",
     ),
-    "storage": (
-        "=recommissioned|=re-commissioned|=recommissioning",
-        "storage|layup|lay-up|winterized|winterised|mothballed",
-        "=stored|=storing =in|=up|=for|=over|=away|=outside|=inside|=since|=the|=it",
-        "sat|stood|sitting|left|parked|laid up|standing|idle|unused|in? .. @longtime|years|decades|winter|barn",
-        "little|hardly|rarely|not used|run|driven for|in @longtime|years",
-        "@longtime of? standing|sitting|storage",
-        "months|years of? standing|storage",
-        "on the hard",
-        "@months|@weeks|@years|weeks|months|ashore|years ashore|laid-up|under-cover|in-the-shed|in-the-yard",
-    ),
-    "accessory": (
-        "vacuum|hydraulic|steering pump|starter|governor|magneto|mount|mounts .. replaced|renewed|changed|fitted|removed",
-        "new|replaced|changed .. vacuum|hydraulic pump|starter|governor|magneto",
-        "accessory was|had|is? changed|replaced|removed|disturbed",
-        "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
-        "fitted|fitting|added|adding|put|installed|mounted|swapped a|an|the|new|another? vacuum|hydraulic|power-steering pump",
-        "blanking|blanked plate|pad put|fitted|made|on|after|and|over",
-        "cover plate|pad put|fitted|made|on|over",
-        "new|exchange|replacement|rebuilt governor|magneto|starter|dynamo|compressor|alternator",
-        "governor|magneto|compressor put|fitted|changed|exchanged|back on?",
-    ),
-    "instrument": (
-        "moved|rerouted|shifted|disturbed|unplugged some|the|a|all|few|couple|of? oil|lamp|light? wires|wiring|cables|leads|loom|harness about|around|like|only|just? @days|@weeks|@months|last|yesterday",
-        "and moved|rerouted|shifted|disturbed|unplugged some|the|a|all|few|couple? of? wires|wiring|cables|leads|loom|harness",
-        "dash out",
-        "new dash|cluster|instruments",
-        "aftermarket gauge",
-        "gauge|sender|sensor|switch is|are|was|about|only|just? @time old",
-        "sender|sensor|switch was|has|had|been? moved|relocated|resited",
-        "moved|relocated .. sender|sensor|gauge|switch",
-        "rewired|rewire|rewiring the|my|whole? dash|car|engine|loom|boat|panel|cluster",
-        "gauge|sender|wiring|instrument|instruments added|disturbed|installed|fitted",
-    ),
     "turbo": (
+        "after|since|before|till|until|to|following|from the|a|my|its|this|that|new|last? new|? turbo|turbocharger job|change|swap|rebuild|replacement|repair|work|exchange|upgrade|overhaul",
+        "turbo|turbocharger|turbos was|were|got|had|been|had-been changed|replaced|renewed|swapped|rebuilt|fitted|repaired|overhauled|exchanged|refitted|reconditioned",
+        "turbo|turbocharger job|swap|change|replacement|rebuild|repair|renewal",
+        "fitted|changed|put|replaced|swapped|renewed|exchanged a|the|my|another|on|in? new|rebuilt|reconditioned|exchange|bigger|different? turbo|turbocharger",
         "turbo conversion",
         "turbo feed|drain|return .. fitted|renewed|made|changed",
         "new turbo",
     ),
-    "transport_or_fitting": (
-        "engine|motor|unit moved|transferred|transplanted|shifted from|to|into another|a|the|different|new|one boat|chassis|hull|truck|tractor|machine",
-        "put|dropped|lowered|hoisted|craned|craned-it|got|bolted it|engine|motor|her|the-engine back in|into =my|=the|=its|=our|=a|=place|=situ",
-        "put|dropped|lowered|hoisted|craned the|my|our|that? engine|motor|lump .. back? in|into =my|=the|=its|=our|=place car|boat|truck|chassis|frame|hull|bay|tractor|van?",
-        "engine|motor|lump =back =in =and|=the|=place|=its|=car|=boat|=now|=with",
-        "had|took|taken|pulled|lifted|have the|my|whole? =engine|=motor out",
-        "=engine|=engines|=motor|=motors pulled|refit|installed",
-    ),
-    "fuel_system": (
-        "idle|tickover|slow-running was|is|been|speed? turned|wound|set|screwed|backed|adjusted|dropped down|back|lower|off",
-        "turned|wound|set|backed|dropped|lowered the|my? idle|tickover down|back|lower|off?",
-        "injectors|injector|injection-pump|fuel-pump were|was|had|been|all? serviced|overhauled|tested|calibrated|popped|reset",
-        "injection|fuel|hp pump was|been|is? resealed|re-sealed|serviced|overhauled",
-        "injection pump was|been|is? exchanged|refitted|changed|replaced|renewed|off|overhauled",
-    ),
     "timing": (
+        "timing|cam belt|chain|chains|gears|gear|cover|case job|swap|change|replacement|rebuild|repair|renewal|work",
+        "timing|cam belt|chain|chains|gears|gear|cover|case was|were|got|had|been|had-been? changed|replaced|renewed|swapped|rebuilt|fitted|repaired|overhauled|exchanged|refitted|done|off",
+        "did|done|changed|replaced|renewed|fitted|swapped|doing|redid the|my|a|its? new? timing|cam belt|chain|chains|gears|gear|cover|case",
+        "cambelt|timingbelt|camchain was|were|got|had|been|had-been? changed|replaced|renewed|swapped|rebuilt|fitted|repaired|overhauled|exchanged|refitted|done",
+        "cambelt|timingbelt|camchain job|swap|change|replacement|rebuild|repair|renewal",
         "new timing chain|belt|gear|gears|kit",
         "timing job",
         "cambelt|belt change",
     ),
     "conversion": (
+        "tuning|tune-up|performance|speed|power|race|racing|hotrod|hot-rod|hop-up|stage-two|stage-one|stage|big-bore|stroker|turbo|supercharger|dry-sump|wet-sump two|one|2|three|tuning? kit|parts|bits|gear|goodies|package|upgrade|upgrades|conversion|cam-kit|mods",
+        "=conversion to|done|kit|work|finished|installed",
+        "conversion|converted|swap to|of other|another|bigger|high-volume|dry|different|electric|deep|external oil? pump|sump|pan|filter",
+        "high-volume|hv|deep|deeper|big|bigger|dry|drysump|winged|baffled|wet|full-flow|pump|sump|pan|filter|oil sump|pump|pan|filter|pickup? =conversion",
+        "since|after|ever|ever-since the? .. =conversion|=mods|=upgrade|=upgrades|=tuning",
+        "fitted|bolted|put|went|did|installed the? .. tuning|performance|hotrod|hot-rod|racing|go-faster parts|kit|bits|mods|on|gear",
         "drysump conversion",
         "stroker kit",
         "modified|modded|home-modified|home-made|homemade|custom|shortened|fabricated|deepened pan|sump|pump|pickup",
@@ -271,12 +263,30 @@ AREAS: dict[str, tuple[str, ...]] = {
         "filter|cooler|full-flow conversion",
     ),
     "oil_pump": (
-        "new|reproduction|aftermarket|rebuilt|uprated|standard|stock|later oil? pump was|base? fitted|installed?",
+        "oil? pump was|had|got|been|came off|out|apart|renewed|replaced|changed|swapped|rebuilt and|,|& on|back|in|refitted|together",
+        "new|reproduction|aftermarket|rebuilt|uprated|later oil? pump was|base? fitted|installed?",
         "pump|pump-base base|gasket .. fitted|renewed|opened|rebuilt|replaced|overhauled|repaired",
         "at the? oil? pump .. repaired|fixed|cured|mended",
         "opened .. oil? pump",
         "pump|pump-base base fitted",
     ),
+    "pickup": (
+        "moved|relocated|shifted|lengthened|extended|modified|altered|changed|cut|shortened|swapped|bent the|my|its? oil? pickup|pick-up|suction-pipe|strainer tube|pipe? to|in|at|back|forward|over|from|and|for|down|up|last|when|@time",
+        "suction|inlet|feed|supply hose|pipe|line from|to|between|off the|my? tank|pump|dry-sump .. renewed|replaced|changed|fitted|new|swapped",
+        "pickup|pick-up|strainer was|had|got|been? moved|relocated|shifted|lengthened|extended|modified|altered|changed|off|refitted|disturbed|swapped",
+    ),
+    "pump_drive": (
+        "had|took|pulled|lifted|has|taken the|my? distributor|dizzy out|apart|off",
+        "distributor|dizzy was|had|came|been|got? out|pulled|off|refitted|lifted|removed|swapped|rebuilt|replaced|changed|back",
+        "drive|driving shaft|gear|chain|spindle|belt|coupling of|for|to the? oil? pump was|were|got|been? changed|replaced|renewed|swapped",
+        "oil? pump drive shaft|gear|chain|belt|rod? was|were|got|been? changed|replaced|renewed|swapped|done",
+    ),
+    "relief_valve": (
+        "valve of|for the? oil? pressure was|had|were|got taken|apart|out|off|cleaned|changed|adjusted|shimmed|stripped",
+        "messed|fiddled|played|tampered|tinkered with the|my|its? oil? pressure? relief|regulator|regulating|release? valve|spring|plunger|adjuster",
+        "relief|regulator|pressure-relief|oil-pressure valve|spring|plunger was|had|were|got|been|came out|off|apart|changed|adjusted|shimmed|cleaned|stripped|replaced|renewed|disturbed|touched",
+    ),
+    **areas_beside.AREAS,
 }
 #: looks like work and is none on this engine just before
 NO_WORK = (

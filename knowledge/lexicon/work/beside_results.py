@@ -7,6 +7,13 @@ from knowledge.reports.words import Result
 
 #: before a result that is of all other work named
 REST = _set("else everything others rest")
+#: beside a pressure: it is so from then on
+STAYS = _set("stays stayed remains remained sits holds stuck")
+#: in what is worse since the work
+FELL_SINCE = _set("worse lower less lost even")
+#: behind a pressure: it is not what it should be; but not behind "where it", "as it"
+SHOULD_BE = _set("should wants want needs ought oughta supposed needed")
+AS_IT = _set("where as like what it")
 #: straight after "pressure went", "came": it did not get better
 DOWNWARD = _set("away down downhill low lower off worse")
 #: words of a result by which the trouble was there before the work
@@ -35,6 +42,10 @@ BECAME = (
     "before(?: it| and|,|and its| now| to)* ?(?:about|around|now|is|after)?",
     "(?:before|to start|at first)(?:,| and)? now",
 )
+#: between two pressures behind "from", up to the second
+FROM_TO = "(?:(?:hot|cold|warm|idle|at|psi|pounds|lb|lbs|bar) )*(?:down |up )?to"
+#: say that there was too much pressure, and from which on it is (psi, judgement)
+OVER, MUCH = _set("overpressure over high pegged pegging"), 90.0
 #: the same, where a word before the first says that it was
 IS_NOW = "now(?: it| its| is| at| about| only| just| barely| reads| shows| down| up| to| around)*"
 WAS = _set("was were had ran read showed made held")
@@ -245,6 +256,10 @@ PASSES_TIME = frozenset(
         "rest",
         "drive",
         "driving",
+        "over",
+        "cranking",
+        "spinning",
+        "round",
     ]
 )
 #: before a lamp that goes out: the throttle did it, not the work; not where it was so from then on

@@ -62,9 +62,10 @@ BY_DRILL = _set("drill priming preoiling preoiler prelubed prelubing preluber pr
 NAMES_ANOTHER = {
     "oil": _set(
         "pressure light lamp level warning alarm temperature temp buzzer message can pickup pick strainer sump pan seal fitting "
-        "pump cooler gallery galleries passages jets squirters control drain tank gauge sender sensor switch leak leaks"
+        "pump cooler gallery galleries feed feeds channel channels supply passages jets squirters control drain tank gauge sender sensor switch leak leaks"
     ),
     "switch": _set("off to back over from"),
+    "cooler": _set("bypass by-pass"),
     "sump": _set("plug bolt bolts bolted guard washer magnet"),
     "pan": _set("bolt bolts guard washer magnet"),
     "rebuild": _set("kit kits manual shop"),

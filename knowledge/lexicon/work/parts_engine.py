@@ -5,7 +5,7 @@ from __future__ import annotations
 from knowledge.lexicon.work.part_worked import PartWorked
 from knowledge.reports.words import Done
 
-_R, _C, _B, _A = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED
+_R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
 PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
@@ -16,6 +16,7 @@ PARTS: tuple[PartWorked, ...] = (
             "bearing|bottom-end|crank shells|set",
             "rods|rod and|& mains|main bearings?",
             "mains and|&|+|plus|, rods|big-ends",
+            "main|mains and|&|+|plus conrod|con-rod|rod|bigend|big-end bearings|shells|inserts",
             "mains|main-bearings and|&|+|plus|, big ends",
             "big ends and|&|+|plus|, mains",
             "bottom end bearings",
@@ -52,7 +53,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=("lifters|lifter|tappets|hlas", "hydraulic? lash adjusters|adjuster"),
-        trials={_R: "new_lifters"},
+        trials={_R: "new_lifters", _F: "new_lifters"},
         area="camshaft",
     ),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
@@ -103,9 +104,10 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "piston|cooling|oil? squirters|squirter|jets",
+            "piston|cooling|oil nozzle|nozzles",
             "piston oil|cooling? jets|jet|squirter",
         ),
-        trials={_R: "piston_jets_renewed"},
+        trials={_R: "piston_jets_renewed", _F: "piston_jets_renewed", _A: "piston_jets_renewed"},
         area="pistons",
     ),
     PartWorked(names=("oil|head|cam? restrictors|restrictor",), trials={_R: "restrictor_fitted"}),
@@ -114,14 +116,18 @@ PARTS: tuple[PartWorked, ...] = (
         names=("=rings|pistons|piston|liners|cylinder|cylinders|barrels|jugs",), area="pistons"
     ),
     PartWorked(
-        names=("turbo|turbocharger", "turbo oil? feed? unit|cartridge|feed|pipe|line|hose"),
+        names=(
+            "turbo|turbocharger",
+            "feed|oil|supply|oil-feed|drain|return line|pipe|hose|feed to|of|for|on|from the? turbo|turbocharger",
+            "turbo oil? feed? unit|cartridge|feed|pipe|line|hose",
+        ),
         trials={_R: "new_turbo", _B: "new_turbo"},
         area="turbo",
     ),
     PartWorked(
         names=(
             "pcv valve?",
-            "crankcase? breather hose|pipe|pipes|tube|filter|valve|system?",
+            "crankcase? breather hose|pipe|pipes|tube|filter|valve|system|gauze|mesh|element|cap|box|baffle?",
             "crankcase ventilation valve|hose?",
         ),
         trials={_R: "breather_cleaned", _C: "breather_cleaned"},

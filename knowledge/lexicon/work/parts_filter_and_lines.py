@@ -50,10 +50,18 @@ PARTS: tuple[PartWorked, ...] = (
             "galleries|gallery|oilways",
             "oil passages|passageways|ways|galleries|galleys",
             "passages|passageways",
+            "oil channels|channel|drillings|drilling|ducts|bores|feeds|holes|tunnels|veins",
         ),
         trials={_C: "galleries_cleaned"},
     ),
-    PartWorked(names=("gallery|galley|oil plugs|plug",), trials={_R: "gallery_plugs_fitted"}),
+    PartWorked(
+        names=(
+            "gallery|galley|oil|oilway plugs|plug|bung|bungs",
+            "missing|lost|forgotten plug|bung",
+            "plug|bung behind|in|at the? timing|front|cam|gear cover|case|chest|gears",
+        ),
+        trials=dict.fromkeys((_R, _A, _F), "gallery_plugs_fitted"),
+    ),
     PartWorked(
         names=("engine|motor|lube? oil",),
         trials={_R: "right_oil"},
@@ -61,7 +69,11 @@ PARTS: tuple[PartWorked, ...] = (
         area_if=Done.RENEWED,
     ),
     PartWorked(
-        names=("oil? filter head? bypass valve?", "bypass|by-pass valve in|of the? filter head?"),
+        names=(
+            "oil? filter|cooler head? bypass|by-pass valve?",
+            "bypass|by-pass valve? of|in|on|for the? oil? cooler|filter",
+            "bypass|by-pass valve in|of the? filter head?",
+        ),
         trials=dict.fromkeys((_C, _R, _B), "bypass_freed"),
     ),
     PartWorked(
@@ -101,7 +113,7 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "hose|hoses|pipe|pipes|line|flexi|flexible|union|unions|fitting|joint on|to|for|from|of|at the? remote|oil? "
-            "filter|cooler|cooler-pipe|turbo|filter-head hose|pipe|line|feed?",
+            "filter|cooler|cooler-pipe|filter-head hose|pipe|line|feed?",
         ),
         trials=dict.fromkeys((_R, _B, _A, _F), "oil_line_renewed"),
         area="oil_cooler_or_lines",

@@ -37,7 +37,7 @@ PARTS: tuple[PartWorked, ...] = (
         area="oil_pump",
     ),
     PartWorked(
-        names=("standard|stock|original|factory volume|pressure? oil? pump",),
+        names=("standard|stock|original|factory|listed|oem|genuine volume|pressure? oil? pump",),
         trials={_R: "standard_pump", _F: "standard_pump"},
         area="oil_pump",
     ),
@@ -52,6 +52,8 @@ PARTS: tuple[PartWorked, ...] = (
             "oil regulator",
             "oil? pressure|overpressure control|regulating|dump|safety valve|plunger",
             "release valve",
+            "oil? pressure valve",
+            "valve of|for the? oil? pressure",
             "new|another|different|replacement|bigger =ball",
             "oil? relief|pressure-relief valve? plunger|ball|piston|bore|seat|cap|plug",
             "relief valve? ball|plunger|piston|valve and|& seat|spring|plug",
@@ -91,6 +93,8 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? pump? pickup|pick-up tube|pipe|screen|strainer?",
             "oil pump screen|strainer|gauze|sieve",
             "=pick up tube|pipe|screen?",
+            "strainer|screen|sieve|pickup and|&|plus suction? pipe|tube",
+            "net|sieve|mesh|basket in|of|at|under the? oil? pan|sump",
             "pickup|strainer|screen|gauze",
             "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
             "=pick up",
@@ -128,7 +132,12 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(names=("oil? pan|sump gasket",), trials={_R: "seals_renewed"}, area="sump"),
     PartWorked(names=("drain|catch|drip|drainer|waste|draining pan|tray|tub|bowl|bucket",)),
     PartWorked(
-        names=("oil? pump drive shaft?", "intermediate|drive shaft", "hex|oil drive"),
+        names=(
+            "drive? shaft|gear|chain|coupling of|for the? oil? pump",
+            "oil? pump drive shaft?",
+            "intermediate|drive shaft",
+            "hex|oil drive",
+        ),
         trials={_R: "pump_drive_renewed"},
         area="pump_drive",
     ),
@@ -155,7 +164,7 @@ PARTS: tuple[PartWorked, ...] = (
             "bolts|bolt|screws|nuts on|of|holding the? oil? pump",
             "oil? pump cover|mount|mounting bolts|screws|bolt",
         ),
-        trials={_A: "pump_refitted", _R: "pump_refitted"},
+        trials={_A: "pump_refitted", _R: "pump_refitted", _F: "pump_refitted"},
         area="oil_pump",
     ),
     PartWorked(
@@ -167,13 +176,28 @@ PARTS: tuple[PartWorked, ...] = (
         area="relief_valve",
     ),
     PartWorked(
+        names=(
+            "oil? tank tap|cock|stopcock|valve",
+            "tap|cock|stopcock|valve at|on|under|below|from|of|by the? oil? tank",
+            "tap|cock|stopcock|valve between the? oil? tank and the? oil? pump",
+        ),
+        trials={Done.OPENED: "tank_tap_opened"},
+    ),
+    PartWorked(
+        names=(
+            "return|spill|dump|drain|discharge|outlet|bleed hole|passage|port|channel|drilling|line? of|from|for|behind|below|under|at the? oil? pressure? relief|regulator valve?",
+            "oil? relief|regulator valve? return|spill|dump|drain|discharge|bleed passage|hole|port|channel|drilling|line?",
+        ),
+        trials=dict.fromkeys((_C, Done.OPENED, _R), "relief_return_cleared"),
+    ),
+    PartWorked(
         names=("scavenge pump|belt|stage|section belt?", "dry-sump|drysump belt", "dry sump belt"),
         trials=dict.fromkeys((_R, _B, _C, _A), "scavenge_mended"),
     ),
     PartWorked(
         names=(
             "oil? pump rotors|=gears|internals|vanes|innards",
-            "rotors|gears|vanes|internals|innards in|into|for|to|on the? oil? pump",
+            "rotors|gears|vanes|internals|innards in|into|for|to|on the? old|same? oil? pump",
             "oil? pump rebuild|repair|overhaul|service kit",
             "oil? pump end float|clearance",
             "oil? pump cover|end-plate|endplate|backplate|back-plate|end plate?",

@@ -5,12 +5,17 @@ from __future__ import annotations
 #: the trial, by what is said of it
 TRIALS: dict[str, tuple[str, ...]] = {
     "wiring_repaired": (
+        "remade|redid|reworked|re-terminated|recrimped|re-crimped|re-made|taped|resoldered|cleaned|repair|repaired|fixed|mended|replaced|renewed|rewired|spliced the|my|its|up|that? oil? sender|sensor|switch|gauge terminal|wire|wiring|lead|cable|connections|connection|earth|loom|wires|terminals",
+        "repair|repaired|fixed|mended|replaced|renewed|rewired|spliced|taped|changed|new the|a|my|its|up? wire|cable|lead|wiring|loom|terminal|earth|ground to|of|for|from|on|at the|my? oil? pressure? sender|sensor|switch|gauge|clock|lamp",
+        "wire|cable|lead|wiring|loom|terminal to|of|for|from|on|at|off the|my? oil? pressure? sender|sensor|switch|gauge|clock|lamp was|had|were|has|is? rubbed|chafed|broken|broke|frayed|corroded|pinched|melted|bare|green|loose|off|snapped|worn|cut through|on|the|block|against|manifold|exhaust|in|two|to|engine? through|on|the|block|against|manifold|exhaust|engine|two? ,|and|so? i|we|he? .. taped|mended|fixed|repaired|soldered|spliced|replaced|renewed|insulated|rejoined|cleaned|remade|ran|new it|up|one|?",
         "fixed|repaired|mended|soldered|cleaned|rewired .. wire|wiring|terminal|terminals|ground|earth|connection",
         "wire|terminal|ground|earth .. repaired|mended|soldered|cleaned|rejoined|joined",
         "ways of connecting .. tried",
         "rewired",
     ),
     "connector_refitted": (
+        "wiggled|cleaned|pulled|refitted|reseated|unplugged|jiggled|took|pushed|sprayed and|&|,? wiggled|cleaned|pulled|refitted|reseated|sprayed|plugged? the|its|off? plug|connector|multi-plug|spade|push-on on|at|of|off|to|for the|my? oil? pressure? sender|sensor|switch",
+        "pushed|pressed|clicked the|its? plug|connector|wire|lead|spade back|home on|onto|in|into|home|to the|my? oil? pressure? sender|sensor|switch properly|tight|?",
         "unplugged|reseated|=cleaned|=cleaning|pushed|wiggled|jiggled .. plug|connector",
         "plugged|plugging the|my? oil? pressure? sender|sensor|switch =back in|on?",
         "connector|plug .. unplugged|reseated|=cleaned|refitted",
@@ -25,6 +30,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "sprayed|squirted contact|switch|electrical cleaner",
     ),
     "new_sender": (
+        "changed|replaced|swapped|new|renewed|fitted the|a|that? =thing|bit|gadget|part|doodah|gizmo|doohickey|thingy|knob|bulb|widget|whatsit the|that|where? the? oil? wire|wires|cable|lead goes|plugs|clips|pushes|connects|screws|fits|is on|onto|into|to",
+        "changed|replaced|swapped|new|renewed|fitted the|a|that|little? thing|bit|gadget|part|doodah|gizmo|doohickey|thingy that|which tells|works|reads|feeds|sends|turns|runs|drives|operates the|on? oil? gauge|light|lamp|dash|needle|pressure|signal",
+        "replaced|new|changed|swapped|fitted|renewed the|a|my|oil? oil? pressure|press feeler|probe|detector|transmitter|pick-up-sensor|sensor-unit|meter-sensor|sending-switch",
         "new sending unit",
         "two|three|four|five|six|several|@number new? oil? pressure? senders|sensors|switches|sending-units",
         "oil? pressure? switch|sender|sensor was|were|has|had|been? changed|replaced|renewed|swapped twice|again?",
@@ -34,6 +42,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? senders|sensors|sending-units|switches|transducers over|round|around|between|side-to-side|from|across|left|port|starboard",
     ),
     "other_gauge": (
+        "different|another|replacement|spare|second|new|other|borrowed dash|panel|dashboard|cockpit|helm|binnacle oil? pressure? gauge|gage|clock|instrument|dial",
+        "swapped|changed|replaced|tried|new|another|different|second the|a|my|dash|panel|another? oil? pressure? dial|clock|meter|gage|manometer|instrument|readout",
         "second|another|different|new|master|known-good|borrowed oil? pressure? gauge",
         "borrowed|lent|loaned .. gauge",
         "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
@@ -46,6 +56,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "swapped|switched|exchanged|moved|changed|traded the|both|their|oil|pressure? gauges|dials|instruments over|round|around|between|side-to-side|from|across|left|port|starboard",
     ),
     "gauge_port_changed": (
+        "switched|changed|swapped|tried|used|moved ports|port|tappings|tapping|holes|take-offs|take-off for|of|on|to|with the|my? oil? pressure? gauge|sender|sensor|switch",
+        "shifted|moved|relocated|took|transferred|resited|re-sited|changed|put|swapped the|my|its|oil? oil|pressure? pressure? sender|gauge|switch|sensor|take-off|takeoff|tapping|tap|pickup-point|gauge-line line|pipe|take-off|connection? from|to|into|onto|over|up|down|across|off",
+        "moved|shifted|relocated|screwed|put|plumbed|connected|transferred it|that|gauge|sender|the-gauge|the-sender over|across|down|up|in? to|into|onto|at|on|in the|a|another|different rear|front|main|other|another|lower|upper|different|second|block|side|oil? main|oil|front|rear? gallery|port|tapping|block|hole|boss|head|plug",
+        "sender|gauge|switch|sensor now|was|is? in|moved|at|on|to the|a|another other|different|another|second|main|rear|front|lower|block oil|gallery? port|hole|tapping|gallery|boss|place",
         "put|moved|screwed|teed|fitted the|my|a? gauge|sender|switch in|into|to|onto|on the|an|a? other|another|different|second|main gallery? port|hole|tapping|plug|gallery",
         "moved|relocated|tried|screwed|connected|teed .. gauge|sender .. other|another|different|head|filter|block|gallery port|tapping|place|hole|take-off",
         "gauge|sender .. in|to|at another|different port|tapping|hole|place",
@@ -55,16 +69,23 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "moved|relocated|resited|teed|plumbed|shifted the|my? oil? pressure? sender|gauge|switch|sensor to|into|onto|at|up|down",
     ),
     "gauge_line_renewed": (
+        "=changed|=replaced|=renewed|=new|=cleared|=cleaned|=unblocked|=fitted|=blew|=bled the|a|my|out|little|tiny|small? screen|filter|gauze|strainer|mesh|snubber|restrictor|orifice|damper under|below|beneath|behind|in|at|to the|my|oil? oil? pressure? sender|switch|sensor|gauge|gauge-line",
         "=bled|=bleeding the? oil? pressure? gauge? line|pipe|capillary",
         "blew|blown|cleaned|cleared|rodded|poked|replaced|renewed out|through? the? .. gauge|sender|capillary line|pipe|port|hole|restrictor",
         "new gauge|capillary|copper line|pipe|tube",
     ),
     "ground_wire_added": (
+        "ground|earth|grounding|earthing|negative|extra|separate|own|dedicated|its-own|second ground|earth|negative|earthing? wire|lead|cable|strap|line|jumper|connection clamped|run|fitted|soldered|taken|bolted|added to|from|on|onto|between? the|my|a|its? oil? pressure? sender|sensor|switch|battery|body",
+        "put|ran|run|fitted|added|clamped|connected|took|soldered|made a|an|extra|separate|new|the? extra|separate|new|good|proper|dedicated? wire|cable|lead|strap|jumper|ground|earth from|to|between|on|off the|its? body|case|casing|shell|hex of|on? the|my? oil? pressure? sender|sensor|switch",
+        "plus|with|and|&|+ its|a|their own|separate|dedicated|extra ground|earth wire|lead|cable|strap",
+        "=grounded|=earthed|=ground|=earth the|my|its? oil|pressure? sender|sensor|switch|sending-unit|sending case|casing|body|shell|properly|direct|to|straight",
         "ran|added|add|run|put|fitted|made|rigged|running|adding a|an? new|extra|good|separate? ground|earth wire|lead|strap? to|from|on|off? the? sender|sensor|switch? body|case|casing?",
         "ground|earth wire|lead|strap|cable was|were|been|has? =run|=added|=fitted|=rigged",
         "=grounded|=earthed|=grounding|=earthing the? sender|sensor|switch =body|=case|=casing",
     ),
     "fuse_renewed": (
+        "=put|=fitted|=new|=changed|=replaced|=popped|=stuck a|the|new|another|in? fuse|relay in|for|on|to|of the? gauge|gauges|instrument|instruments|dash|cluster|panel|clocks",
+        "gauge|gauges|instrument|instruments|dash|cluster|panel fuse|relay was|had|is|were? blown|replaced|changed|renewed|new|swapped ,|and|so|?",
         "new|another|replaced|changed|renewed|swapped|fresh the|a|ignition|gauge? fuse|fuses|relay",
         "fuse|fuses|relay was|were? renewed|replaced|changed|swapped",
     ),
