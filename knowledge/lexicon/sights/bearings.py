@@ -219,19 +219,24 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
         "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",
         "end_float|endfloat|end_play|endplay|thrust_play + huge|big|excessive|large|lots|too_much|far_too|massive|visible|feels|wide - no|not|within|normal|cam",
+        "balancer|crank_pulley|pulley|front_pulley|crank|damper|crankshaft|crank_nose|flywheel|harmonic_balancer + in_and_out|back_and_forth|fore_and_aft|forward_when|forwards_when|end_to_end|walks|endwise|endways|lengthways|back_and_forward|end_play_you_can_see|moves_forward|slides_forward|axially|jumps_forward + idle|clutch|moves|pry|lever|while|in|watch|push|press|see|walks|when|you|it|pedal|can|mm - not|no|wobble|eccentric|water|alternator|doesnt|within|cam|runout|out_of_true|spec",
     ),
     "rap_dulled_by_cut_out": (
         "rattle|knock|rap|noise|tap|knocking|rapping & plug|plug_lead|short|shorting|cylinder|injector|lead|cut|coil & quiet|goes|stops|disappears|dulls|softer|changes|fades|vanishes|quieter - no|not|sender|wire|oil_change",
         "cutting_out|cut_out|shorting|shorting_out|disabling|pulling_the_lead & number|cylinder|plug|injector & quietens|quiets|dulls|softens|kills|lessens|stops - no|not|nothing|engine_cut",
+        "rap|knock|sharp_knock|hammer|tap|clack|rapping|knocking|hammering|noise|clatter|sharp_sound|double_knock + softens|reduces|dulls|quiet|quietens|silent|softer|less|goes_away|fades|muted|disappears|dies_down|stops|eases|changes|drops|vanishes|halves & lead_off|plug_lead|injector_pipe|cylinder|cyl|short_out|shorted|disconnect|killed|cut_out|crack_the_injector|plug_wire|injector|unplug_the_coil|coil_unplugged|cracked_off|pull_the_lead|shorting|one_plug|number_four|number_two|crack|loosen_the_injector|pull_a_plug - not|no_change|same|didnt|never|warm|oil|pressure|doesnt|thicker",
     ),
     "deep_knock_under_load": (
         "knock|thud|thump|rumble|knocking|thumping + low|deep|bottom|down|heavy|dull|crankcase|down_below & load|pulling|uphill|hill|accelerate|accelerating|power|throttle|climbing - no|not|never",
+        "thud|thuds|bassy_clunk|clunk|deep_knock|dull_knock|heavy_knock|deep_thump|thump|thumping|boom|low_knock|dull_thud|knock|knocks|rumble|knocking|bassy|pounding|deep_rumble|heavy_thud|bumping + lugging|load|pull|pulling|trailer|climb|uphill|throttle|accelerate|under_power|pulls|open_her_up|opened_up|hill|towing|lay_into|work|digging_in|labour|labouring + crankcase|deep|low|floor|bottom|block|down|heavy|dull|bassy|crank|thud|main|mains|sump|feel - no|not|exhaust|gearbox|propshaft|diff|quiet|silent|suspension|light_tap|pinking|top_end",
     ),
     "bearings_failed_again": (
         f"second_set|third_set|fourth_set|another_set|second_crank|third_crank|another_crank|second_lot|another_lot|second_failure|second_time|third_time|again|twice|once_more + {_ANY_BRG}|set|=crank|failure - "
         "gauge|sender|cam|pump_again|opinion|test|turbo|owner|hand|filter|measured|checked|torqued|looked|put_back",
         "same_had_happened|happened_before|same_thing_happened & set|shells|bearings|mains|rods - pump|sender",
         "bearings|mains|shells|big_ends + go|went|gone|failed|fail + every_time|each_time|again - no|not",
+        "new|renewed|replaced|second_set|fresh|third_set|another_set|again|same_again|twice|second_time + bearings|bearing|shells|big_ends|mains|inserts|set|rod_bearings|rods + again|lasted|destroyed|gone_again|died|went_the_same_way|failed|failed_again|forty_miles|only_lasted|knocking_again|ruined_again|same_way|gone|eaten|knocked_out|wiped|second_time|melted_again|didnt_last|spun_again - cured|fixed|water_pump|wheel|good|pressure_fine|cam|first_time|will|going|gauge|alternator|since_new|no",
+        "new|fresh|renewed|second & bearings|mains|big_ends|shells|inserts|rod_bearings|rods & again_they_are|gone_again|destroyed_again|they're_gone_again|again_destroyed|gone_already|ruined_again|and_again|failed_again|done_again - fixed|cured|wheel|cam",
     ),
     "ran_on_without_pressure": (
         "drove|driven|limped|nursed|carried_on|kept_going|ran|rode|continued & home|@distance|another|miles|miles_more|back & like_that|with_the_light|light_on|lamp_on|no_pressure|zero|without|like_this|lit|regardless|anyway - towed|trailered|before|until|since_without|without_a|without_any|without_it|without_damage|recovered|no_damage|no_harm|no_distress|fine|happily|no_ill",
@@ -248,6 +253,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "kept_the_revs_up|carried_on_regardless|carried_on_with|put_tape_over|assumed_it_was_the_sender|assumed_the_gauge|thought_it_was_the_gauge|blamed_the_sender|thought_it_was_the_sender + carried|drove|on|and|ran|so|light|sender|gauge - checked|replaced|swapped|changed",
         "kept|carried_on|drove|continued|ran_it|ran + driving|going|on|running|home|miles|anyway + no_pressure|no_oil_pressure|light_on|lamp_on|zero|with_the_light - first|trial|stopped|straight_away|immediately|towed|pulled_over|coast|shut|off|no_damage|fine",
         "drove|ran|driven|rode|run|used|flew|carried_on|kept + like_that|like_this|in_that_state|that_way|regardless|anyway + week|weeks|days|miles|hour|month|minutes|home|season|year - fine|no_problem|towed|always|been|sat|stood|trouble|reads|unchanged",
+        "kept|carried_on|drove|ran|run|continued|went_on|motored|left_it_running|limped|driven|pushed_on|kept_going|ploughed_on|nursed|ignored|finished + buzzer|lamp_on|light_on|no_pressure|no_oil_pressure|warning|zero_pressure|alarm|red_light|gauge_on_zero|gauge_at_zero|without_pressure|without_oil_pressure|lamp_lit|warning_lit|with_the_light|with_the_lamp|on_zero|with_nothing_on_the_gauge|warning_light|buzzer_going - on_and_off|going_on|going_off|coming_on|kept_coming|kept_flashing|kept_sounding|kept_beeping|stopped|shut|down|didnt|not|never|off_at_once|seconds|came_on_when|ran_fine|at_idle|engine_ran_fine|flicker|no_alarm|sender|bulb|off_at|ran_dry|wire",
     ),
     "bearing_clearance_too_tight": (
         "mains|rods|bearings|shells|big_ends|bearing|main + tight|tight_as|too_close|too_snug|gripping|grip|no_clearance|no_oil_gap|hard_to_turn|zero_clearance|nil_clearance + drum|plastigage|plastigauge|chart|turn|hand|clearance|book|spec|minimum|min|crank|shaft|gap - bolts|bolt|torque|torqued|not|no_play|cap_bolts|right|nuts|good",
@@ -309,6 +315,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "crank_moves_endwise": (
         "crank|crankshaft|end_float|pulley + no_end_float|no_float|no_end_play|within_spec|within_limits|@not_move|in_spec|no_movement|no_play - turbo|shaft_play|camshaft|pump",
+        "crank_pulley|balancer|pulley|crank + doesnt_move|dont_move|no_movement|no_in_and_out|stays_put|solid_endways|does_not_move|no_endwise + in|end|pry|lever|clutch|forward|movement|back",
     ),
     "rod_clearance_too_wide": (
         "rods|rod_bearings|big_end|big_ends|big-ends|bigends + plastigauge|plastigage|clearance|clearances|measured|gap|play|squash_strip|mic + inside|within|in_limits|in_spec|under_the_limit|to_spec|in_tolerance|spot_on|bang_on|in_book - not|outside|one|but|except|main|never|near|just|barely|nearly|edge|top|hasnt",
@@ -322,5 +329,14 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "crank_end_float_over": (
         "fore_and_aft|end_float|endfloat|endplay|end_play|endwise|back_and_forth|thrust_clearance & clock|dial|thou|mm|gauge|measured|checked|feeler|indicator|spec & fine|good|within|in_spec|ok|okay|inside|normal|spot_on|acceptable|under_the_limit|in_limits|to_spec|nothing_wrong - not|over|cam|too|out_of|past|rod",
+    ),
+    "bearings_failed_again": (
+        "first|never|no + set_of_bearings|bearing_ever|bearings_before|bearing_failed_before|bearing_trouble_before|bearing_failure_before|bearings_since_new - again|but",
+    ),
+    "deep_knock_under_load": (
+        "no|never|not_a + deep_knock|thud|heavy_knock|dull_knock|thump|clunk + load|pulling|pull|hill|towing|uphill",
+    ),
+    "rap_dulled_by_cut_out": (
+        "rap|knock|noise|tap + same|no_change|unchanged|doesnt_change|makes_no_difference|no_different & lead_off|plug_lead|each_cylinder|injector|shorting|cylinder_cut|cylinder_killed|cylinder_dropped - filter|pressure",
     ),
 }

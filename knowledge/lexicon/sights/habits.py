@@ -265,9 +265,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "hill|motorway|hours|miles|up|down|all|for|it|when|the|on|along|mile - noise|gauge|pressure|light|drops",
         "full_load|heavy_load|=loaded|laden|trailer|plough|harrow|baler|mower|dragging|hauled|heavy_trailer|big_load + climbing|hour|hours|dragging|up|hill|all|pulling|long|mountain - loaded_up|loaded_it_up|torque|bearing|only|no|when_not",
         "=caned|=thrashed|=flogged|flat_to_the|held_flat|held_wide_open|=wide_=open + motorway|hour|hours|miles|all_the_way|home|minutes|freeway|all_day - nut|bearing|shells|gauge|noise|in_a|noise|plug|needle",
+        "dyno|dyno_pulls|autobahn|motorway|full_throttle|flat_out|wide_open|wot|full_load|100%|maximum_load|max_load|foot_down|pedal_on_the_floor|pedal_to_the_metal|foot_to_the_floor|full_power|full_chat|towing|ploughing|plowing|redline|at_the_governor|hammered|100_percent|overloaded|rated_load|heavy_load|full_revs|max_rpm|long_climb|up_the_pass|high_revs|hauling|on_the_limiter|thrashed|7,000_rpm|full_rating|top_speed|hard_pull|wringing|balls_out + hours|all_afternoon|all_day|for_hours|hour|miles|hrs|minutes|day|for_@number|with_a_trailer|trailer_on|afternoon|session|shift|non-stop|continuous|whole|mountain|hill|@hours - never|not|psi|smoke|boost|no_lubrication|valve|carb|knock|knocks|thuds|even_at|throttle_cable|idle",
+        "100%|full_rating|full_load|rated_load|max_load|full_power & hrs|hours|hrs_before|@hours|all_day|days - psi|pressure_never|no_load",
     ),
     "several_alike": (
         "another|other|others|two|both|several|many|all|mates|sister + owner|owners|same|engine|engines|boat|boats|people|cars|forum|models + same|exactly|identical|reading|alike|similar|too|likewise|report - spring|springs|borrowed|feel|feels|gauge|gauges|different|new|not|test|day|time|engine_bay|ports|seals|at_the_same|same_age|same_hours|same_year|only|same_time|same_place|same_as_before|the_same_problem_again|oil|still_the_same",
+        "all_three|all_four|both_of_our|all_of_our|all_five|all_six|six_same|every_boat|whole_fleet|sister_ship|sister_boat|sister_engine|sister_engines|the_fleet|other_trucks|neighbours|all_our|other_boats|identical_engines|two_identical|same_model|others_of_the_same|others_in_the_fleet|same_car|every_one_of_them|same_generators|each_of_our|several_of_these|other_owners|three_others|all_of_them|twin_engines|whole_batch|other_ones_like_it|colleague's + do_it|same|this_too|reads_like_this|all_give|do_the_same|alike|just_the_same|give_this|do_this|does_it|show_the_same|reads_the_same|behave|suffer|suffered|have_it|have_this|have_done|does_the_same|identical|too|like_this|same_thing|gave_the_same|same_trouble|same_problem - cylinders|bearings|gauges|senders|wires|filters|plugs|mains|rods|journals|plugs_the|caps|helm|tests|shells|inserts|cylinder|grades|lifters|pumps_tried|valves|dont_do|doesnt|none",
+        "all_three_of|both_of_our|every_boat|whole_fleet|all_of_our|same_generators|charter_fleet|all_our|all_four_of|every_truck|every_tractor|each_boat|three_of_our|every_one_of_our|six_same|every_machine + =do|=does|give|reads_like|read|suffer|have_it|behave|same|like_this|with_this_motor|affected + trucks|boats|boat|tractors|machines|engines|fleet|generators|cars|sets|vans|motor|launches|buses|bikes - dont|doesnt|bearings|cylinders|not|none|except|gauges|plugs",
     ),
     "service_neglected": (
         "never|rarely|seldom|neglected|hardly|skipped|irregular|@not + serviced|maintained|maintenance|looked_after|oil_changes|oil_change|changes_the_oil|changed_the_oil + ever|never|it|properly|regularly|years|the|been|done|him|her|them|owner|was|were|oil|out|few|much - not_yet|gauge|filter_change_cured|before|since|overdue|always",
@@ -280,9 +284,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "never|@not|nobody|non|nonexistent|non-existent|zero|no|neglected|poor + looked_after|changed_the_oil|maintained|serviced|maintenance|cared_for|service_history + owner|was|last|previous|it|ever|been|engine|its|whatsoever|had - yet|i_have",
         "patchy|irregular|sporadic|missed|skipped|lapsed|late + service|services|servicing|oil_changes|service_book - no|not|never",
         "service|services|servicing + years_late|year_late|way_overdue|long_overdue - no|not",
+        "never|nobody|hadnt|not_once|no_one|hasnt|rarely|seldom|overdue|neglected|skipped|forgot|years_late|ignored + changed|change_it|pulled_the_dipstick|checked_the_oil|changed_it|serviced|oil_change|oil_changes|maintained|looked_at_the_oil|fresh_oil|dipped|new_oil|oil_and_filter|topped|service|checked_the_level|maintenance|services|changed_the_oil|dipstick|intervals + years|ever|owner|once|overdue|in|oil|never|long|miles|neglect|interval|three|always|drained|it|since|out|changes - filter_never|gauge|sender|cured|pressure_never|no_difference|not_overdue|warning|pump|just|needle|was_never_low|bearings|plugs|leak|without_fail|seldom_needs|regular|every_3,000|coolant|every_day|never_late|never_missed|never_skipped|dipstick_never_falls|never_topped|never_needs|not_needed|between|burn|read|doesnt",
     ),
     "idles_long": (
         "short|school|to_the_shops|village|stop-start|=idling|=idles|delivery_round|pottering + =trips|=run|hours|=long|mostly|journeys|=rounds|town|traffic|all_day - pressure|light|low|gauge|dropped|rough|fast|needle|warm|hot|cold|flicker|psi|bar|pulling|hard|return",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit|duty|runs|running|left + left_running|idling|idle|tickover|ticking_over|without_work|no_load|hardly_any_load|short_trips|short_hops|school_run|twenty_minutes_at_a_time|twenty_minutes_a_time|charge_the_batteries|for_the_heater|for_the_air_conditioning|never_gets_warm|never_warms_up|trickle|round_the_corner|light_load|barely_warms|two_miles|never_gets_hot|standing_still|waiting_at|in_traffic|in_yard|extended_tickover|low_load|at_the_dock|with_the_engine_running|a_mile_each_way|to_the_shop + all_night|long|hours|extended|time|trips|only|dock|batteries|heater|daily|every|most|always|never|runs|mostly|day|hops|work|hardly|town - psi|@pressure|pressure|lamp|flicker|low_at|zero|drops|rough|gauge|hot_idle|light_on|warning|at_idle|knock|needle|smoke|rattle|until|fast_idle|minutes_later|falls|runaway|alarm|noise|stumbles|tick|clutch",
+        "duty|use|usage|service|application + extended_tickover|mostly_idling|long_idle|short_trips|light_load|low_load|idling",
+        "tickover|idling|idle & hardly_any_load|no_load|extended|hours_on_end|all_night|light_load|very_little_load - @pressure|psi|pressure|gauge|knock|lamp|light_on|hot_idle",
     ),
     "stood_long": (
         "sat|stood|parked|stored|laid|left|standing|sitting|unused|lying_idle|stood_idle|sat_idle|been_idle + @longtime|years|barn|decade|winters|a_year|eighteen_months|long_time|shed|since_@year - gauge|needle|pressure|light|overnight|at|pump|used_to|reading|on_the_stand",
@@ -292,6 +300,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "@not|never|first_time + been_started|been_run|turned_a_wheel|run|started|turned_over|fired_up + since_@year|since_last_year|since_the_war|in_years|for_years|last_autumn|last_summer|last_season|@years|@longtime|decades - come_on|once_the|rough|light|lamp|oil_pressure|gauge|warm|right|properly|on_full|hot|noisy|oil",
         "years|months|decade|winters|seasons|@years|@longtime + in_a_barn|in_barn|in_the_barn|in_a_shed|in_a_garage|in_storage|under_a_tarp|on_axle_stands|on_blocks|in_a_field|on_the_hard|laid_up|lying_idle|sitting - lamp|gauge|used|years_of_daily",
         "sitting|sat|stood|parked|left|lying|abandoned|standing|rotting + field|ages|barn|years|hedge|shed|yard|decades|decade|@longtime|orchard - gauge|needle|pressure|light|pump|used|idle|at_idle|morning|overnight|oil_has",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit + idle|unused|stood|fired|laid_up|mothballed|in_the_nettles|not_run|not_turned|hadn't_been_fired|hadnt_been_fired|hadnt_run|sat|parked_up|in_a_barn|in_a_shed|dormant|hasnt_turned|not_been_started|out_of_use|in_storage|rested|under_a_tarp|collecting_dust + decade|years|months|winters|since_the_old_man|ages|long_time|@years|@months|seasons - gauge|ran_fine|runs|hot|used_every|@hours|sender|bearings|every_day|still_runs|no_longer",
+        "lay|laid_up|lay_idle|sat|stood|fired|hadn't_been_fired|not_been_run|unused & nettles|years_ago|over_a_decade|decade|old_man_died|barn|for_years|many_years|since_he_died|long_years & tractor|engine|boat|car|it|i_bought|old_man|since|when - every|oil_level|lamp|gauge|crank",
     ),
     "raced_or_heeled": (
         "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally_car|rally_stage|forest_rally|special_stage|rallied|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|=banking|=drifting|drift_day|drift_car|stock_car|"
@@ -303,6 +313,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "donuts|doughnuts|autotest|autosolo|autograss|gymkhana|slalom|=drifting|hillclimbing|hooning|power_slides|powerslide|burnouts|nurburgring|hot_lap|hot_laps|qualifying|formation_lap|pit_lane|starting_grid|on_the_grid + in|on|at|doing|during|after|while|a|the|day - needle|grid_of|tide|current|channel|boat",
         "hard_over|heeled_over|rail_down|lee_rail|on_its_ear|heeling_hard + heeled|boat|yacht|tack|sailing|on|hard|when|was - rudder|needle|gauge|helm",
         "track_day|trackday|drag_strip|racing|raced|sailing_hard|hillclimb|sprint|banger_racing|banger_car|rallycross|rally_car|rally_stage|forest_rally|special_stage|rallied|regatta|beating_to + day|did|at|in|it|hard|strip|on|club|the|session|weekend|wind - tracked|belt|keep_track|sound_track|trace|drive|thrust",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit|we|i|her|boat + beating_to_windward|rail_under|rail_down|heeled|heeling|hard_over|cross_slope|across_20|side_slope|side_hill|sidehill|on_its_side|hillside|degree_bank|banked|hard_cornering|long_sweeper|track_day|trackday|autocross|hairpins|lap|laps|circuit|hill_climb|hillclimb|rally_stage|slalom|sideways|drifting|skidpan|steep_bank|steep_slope|working_across|hard_on_the_wind|close-hauled|on_her_ear|beam_sea|sticky_tyres|racetrack|race_track + all|hard|under|day|working|sail|wind|rail|slope|bank|degrees|track|racing|laps|stage|over|corner|afternoon|session|side|across|full|on|round - gauge_needle|filter|valve|cylinder|gearing|ring|oil_level",
     ),
     "known_for_model": (
         "known|common|typical|well-known|notorious|usual|frequent|classic|recurring + weak|problem|fault|failure|trouble|complaint|weakness|issue|defect + type|model|these|this|engine|engines|them|with|on - @not|unknown|not_known|no_known|made_known",
@@ -310,22 +321,28 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "all_of_these|all_of_them|every_one_of_these|these_engines|most_of_these + eventually|do|fail|sooner|suffer|prone|known|notorious|have_this - same_reading|read|gauges|normal|do_that",
         "known_for|famous_for|notorious_for|prone_to|infamous_for|renowned_for|common_on_these|common_with_these|common_problem|common_fault|known_issue|known_fault|known_problem|tsb|well_known|typical_of_these + model|it|them|these|this|engine|out|on|with|for|type|problem|fault - not|no",
         "they_all|these_all|all_of_them|every_one_of_them|most_of_these + do|do_that|do_it|are_like|suffer|the_same - reads|gauges|senders|dealer|say|said",
+        "forum|forums|owners'_club|owners_club|everyone|well-known|well_known|notorious|known|common|famous|all_over_the_internet|every_mechanic|known_weakness|known_fault|known_issue|common_fault|typical|classic_weak|recall|service_bulletin|infamous|renowned|facebook_group|they_all|internet|bulletin|dealer_says + same_thing|they_all|go_like_this|for_this|on_these|this_engine|this_model|problem|fault|weakness|these_engines|issue|full_of_people|with_these|of_these|these_motors|do_this|do_that|this_motor|weak_spot|disease|achilles|suffer_from|doing_this|on_this - nobody|not|isnt|never|no_one|no_known|read_on_the_forum_that|unknown|says_no|should|normal_for|use_the",
     ),
     "stood_in_frost": (
         "minus|frost|frosty|freezing|snow|ice|icy|sub-zero|coldest|@frost|arctic|deep_freeze|blizzard|cold_snap + night|day|morning|parked|outside|winter|temperature|deep|hard|weather|start|year|overnight|in|on|a|after|of - freeze_plug|freeze_plugs|frost_plug|ice_cream|ice_at|"
         "screen|pickup|never|no|cold_room|drops_to_minus|gauge|minus_sign|battery_minus|terminal",
         "below|minus|under + 10|20|15|25|30|@temperature|@frost|zero + it_was|degrees|outside|morning|night|air|freezing|temperature|weather - pressure|psi|idle|rpm|@pressure|revs|oil_temp|above|gauge|reads|needle|drop|creeping|sinking|dropping|falling|climbing|showing|reading|sitting|dash",
         "left_out|parked_out|stood_out|out_all_night + snow|cold|frost|ice|freezing",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit|harbour|river|overnight|outside|unheated|ambient|yard|night|weather|morning|winter + iced_over|frozen|below_freezing|below_zero|minus|freezing|frost|hard_frost|-18c|ice|iced|arctic|snow|cold_snap|deep_freeze|sub-zero|subzero|twenty_below|bitter|icy|polar - seized|frozen_solid|frozen_shut|stuck|freezer|frozen_in|plug|carb|antifreeze|needle|valve",
+        "parked|left|stood|stands|sat|laid_up|unheated|started + outside|outdoors|overnight|in_the_cold + minus|freezing|frost|below|c|degrees|-18c|ambient|snow|ice - hot|warm|carb",
+        "parked_outside|left_outside|stood_outside|unheated|outdoors|ambient|overnight & -18c|minus|below_zero|frost|freezing|ice|iced|deg_below & parked|ambient|unit|outside|unheated|harbour|night - hot|carb",
     ),
     "hot_and_thin": (
         "summer|hot|heat|shade|heatwave|degrees|desert|tropical|sweltering|@hotday + day|heat|shade|weather|afternoon|summer|thin_oil|shade|traffic|outside|climate|ambient|great|extreme|heatwave - idle|engine|oil_hot|hot_oil|restart|start|no|coolant|when_hot|once_hot|"
         "tip|last_summer|hot_idle|its_hot|it_is_hot|gets_hot|traffic_lights|cold|loss|all_summer|over_the_summer|water|shrink|since",
         "@hotday|heatwave|scorching|boiling_hot|baking|roasting|heat_wave + outside|day|today|weather|ambient|air|summer|out|it_was|temps|degrees - oil_temp|coolant|water|start|psi|engine",
         "scorcher|heatwave|heat_wave|boiling_day|hottest_day|blazing|desert|tropical + it|was|day|heat|of|the|in|summer - oil|coolant|engine|start",
+        "very_hot|hot_weather|hot_climate|heat_wave|heatwave|tropics|tropical|desert|scorching|35_degrees|40_degrees|hot_summer|boiling_hot_day|hot_country|here_is_very_hot|blazing|hot_out|towing_in_the_heat|baking + thin_oil|thin|0w-16|0w-20|5w-20|5w-30|0w20|5w20|light_oil|thin_grade|thin_stuff|0w-30|10w|light_grade|low_viscosity|watery|weather|climate|out|here|outside|hot_day - engine_hot|oil_hot|hot_oil|coolant|exhaust|when_hot|cold|runs_hot|heavy|20w-50|once_hot|cool_weather|at_idle",
     ),
     "maker_calls_it_normal": (
         "dealer|garage|shop|maker|they|mechanic & always_read_low|all_read_low|normal_for|nothing_wrong|perfectly_normal|within_spec|quite_normal|nothing_to_worry|sent_me_home|characteristic - replaced|sounds|found",
         "dealer|garage|maker|manual|handbook|book|factory + says|said|told|reckons|calls|claims + normal|fine|acceptable|ok|within|nothing_wrong|not_to_worry|dont_worry - oil_is|oil_was|oil_looks|level|stick|dipstick|@pressure|@number|should|needs|bearings|pump",
+        "maker|dealer|manufacturer|oem|official_service|factory|workshop_manual|manual|handbook|tech_line|manufacturer's|service_manual|main_agent|agents|book|tech_support|distributor's_engineer|helpline|hotline|importer + normal|spec_met|good_for_this|designed_to_run|is_fine|within_spec|nothing_to_worry|acceptable|how_it_should|as_designed|characteristic|is_good|meets_spec|within_limits|perfectly_ok|all_right|is_ok|no_fault|how_she's_designed|designed_to|in_spec|not_to_worry|as_expected|no_cause_for_concern + it|this|value|reading|pressure|says|say|that|at|hot|motor|engine|run|per|told|idle - not|isnt|should|@not_normal|below|grade|oil_grade|viscosity|wrong|minimum|least|wants|normal_pressure_is|clearances|clearance|shells|runout|play|bores",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -334,8 +351,19 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "oil|serviced|service|changes|changed + every|regularly|religiously|always|full|on_the_dot|without_fail + @distance|miles|months|year|hours|history|regular|record|since_new|dealer|winter|spring|season|stamped|2000|3000|5000|6000 - never|not|time_i|time_we|no|hardly|quart|litre|burns|using|uses|top|litres|used|cures|overdue|leak|lost",
         "regular|regularly|religiously|meticulously|always|well|properly|carefully|full_service_history|on_schedule|correctly|professionally + serviced|maintained|looked_after|cared|service_history|servicing|maintenance|kept|dealer_serviced - @not|never|not|oil_pressure|gauge|lit|no|poorly|been_low|kept_falling|kept_dropping|wells",
         "serviced|maintained|oil_changed|oil_changes + every_@distance|every_year|by_the_book|from_new|since_new|by_the_dealer|on_time|on_schedule|annually|every_@hours|every_3000|every_5000|every_6000|per_the_manual - @not|never|not|no|except",
+        "lube|oil|filter|oil_and_filter|serviced|changed|service + without_fail|religiously|every_3,000|every_5,000|like_clockwork|on_the_dot|on_schedule|every_three_thousand|always_on_time|by_the_book|every_year|every_100_hours|meticulously|regular_as_clockwork|on_time - not|never|was|until|except|but|missed",
     ),
     "several_alike": (
         "sister|twin|identical + boat|engine|ship|car & does_not|is_fine|doesnt|never_does",
+    ),
+    "stood_long": (
+        "used|run|runs|driven|worked|started|turned_over + every_day|every_single_day|daily|every_week|weekly|regularly|every_weekend|all_year_round|each_morning - pump|oil|not|knock|never|clean|lamp|checked|hours_ago|top|wipes|for_a_month|to_go_home|until|before|was_used",
+    ),
+    "known_for_model": (
+        "nobody|no_one|never|not|no + forum|owners'|club|known|heard|mechanic|dealer + heard_of|known_for|known_problem|doing_this|known_fault|known_issue|well_known|common - sure|me|history|knew",
+    ),
+    "hot_and_thin": (
+        "cool_weather|cold_weather|cool_climate|mild_weather|cool_day|not_hot_out + heavy|20w-50|thick|oil|15w-40|in|straight_30",
+        "cool_weather|cold_weather|cool_climate|mild_weather|cool_out|cool_here & heavy|20w-50|thick|15w-40|straight_30|straight_40 & oil|in_her|in_it|in|grade|20w-50 - thin|hot",
     ),
 }

@@ -121,16 +121,21 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "frozen_solid|locked_solid|seized_solid|stuck_solid & turn|turned|bar|crank|spanner|wrench|starter|engine - pump|bolt|filter|valve|plunger|ice|overnight|water|rotor|gear",
         "stuck_solid|solid|locked_solid|locked_up|seized_solid|wont_turn_at_all|frozen_solid + it|engine|motor|its|crank|up|solid - pump|gauge|bolt|shaft|relief|filter|clogged|packed|blocked|light|rock|steady|bolted|plugged|gummed|coked|sensor|lamp|red|cooler|sludge|on_solid|lit|alarm|buzzer|till|until",
         "engine|motor|crank|it + engine_stuck|engines_stuck|is_stuck|its_stuck|stuck_tight|wont_budge|locked_tight|@not_move_at_all|@not_budge|wont_move_at_all - valve|needle|gauge|pump|bolt|sump|relief|plunger|light|filter|throttle|float|ring|tensioner|at_@number|lifter|at|needle_valve|thermostat|plug|pressure|reading|on|hot",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit|crank|crankshaft|crank_bolt|breaker_bar + rock_solid|blocked|locked_solid|doesnt_rotate|doesn't_rotate|wont_budge|solid|immovable|seized|locked_up|wont_turn_at_all|welded|tight_as_a_drum_and_wont|not_move|stuck_fast|stuck_solid|will_not_rotate|jammed_solid|wont_bar_over|wont_rotate|tied_up|no_rotation + crank|rotate|engine|motor|turn|bar|solid|budge|up|is|it|over|bolt|wrench - pulley_bolt_is|nut|mount|hose|oil|filter|needle|gauge|relief|bypass|passage|screen|lifters|lifter|free|pump|pipe|line|strainer|not_seized|crud|carbon|rock_solid_pressure|rod|reading|readings|pressure|bolted|solid_in_the",
+        "breaker_bar|big_bar|long_bar|socket_on_the_crank|bar_on_the_crank|three_foot_bar & rock_solid|wont_budge|solid|not_move|immovable|didnt_budge|nothing_moves & crank|crank_bolt|bar|it|pulley|engine - free|pickup|filter|nut",
     ),
     "hard_to_turn": (
         "turn|turns|crank|cranks|spin|spins|swing|rotate|turning|starter + hard|stiff|barely|hardly|tight|labours|labors|struggles|heavy|strains|slow|slowly|groans - not|no|smooth|brake|right|left|corner|corners|bend|needle|gauge|screw|pump|easy|oil|light|isnt|cold|light_barely|turbo|compressor|wheel",
         "takes|took|needs|needed|need + breaker_bar|two_hands|two_men|big_bar|long_bar|all_my_strength|all_my_weight + turn|turn_it|turn_over|rotate|move|crank|engine|spin - bolt|nut|filter|plug|torque|pump",
         "turns|turn|turned + in_lumps|lumpy|notchy|in_jerks|hard_spot|tight_spot|stiff_in_places - pump|valve|distributor|key|ignition|adjuster|steering",
         "@not_spin|@not_turn_it|hardly_turn_it|struggles_to_turn|barely_turn_it + starter - pump|drive|battery|solenoid",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit|crank|crankshaft|front_bolt|pulley|starter|crank_torque + turn_very_heavy|very_heavy|hardly_moved|hard_to_turn|stiff|tight_to_turn|tight_spot|tight_spots|barely_turns|labours|labors|struggles|drags|barely_moved|heavy_to_turn|high_by_hand|stiff_to_turn|needs_a_long_bar|grunts|groans|two_men|reluctant|heavy_with_hand|takes_all_my|cranks_slow|turns_slow|slow_to_crank|drag + hand|wrench|turn|bar|crank|over|by|starter|spanner|moved|cranking|rotate|when|breaker|big - battery|free|easily|steering|valve|plunger|pump|nut|bolt_was|clutch|pressure|torque_wrench|filter|not|cables|torqued|gear_lever",
+        "big_wrench|breaker_bar|long_bar|big_bar|spanner_on_the_crank|ratchet|crank_torque & hardly_moved|barely_moved|barely_turned|hardly_turned|hard_going|needed_all|high|took_all_my_weight & front_bolt|crank|by_hand|pulley|crank_bolt|engine|it - nut|oil_pump|free|easily",
     ),
     "locked_then_freed": (
         "seized|locked|solid|siezed|nipped & then|after|later|once|when|cooling|cooled|cold & turn|turned|free|freed|freed_off|let_go|unstuck|came_free|restarted|rotated|spun - pump|relief|valve|plunger|@not_free|bolt|never",
         "seized|locked|tightened|nipped & turned_over_again|turned_again|turns_again|turns_over_again|ran_again|turned_freely|turns_freely|came_free|freed_itself - pump|valve|relief|nut|adjuster|filter",
+        "stuck|bound|locked|seized|stopped_dead|stuck_tight|jammed|wouldn't_crank|wouldnt_crank|nipped_up|grabbed|froze|wouldnt_turn|tightened_up & broke_loose|released|spun_fine|came_free|freed|turned_again|freed_itself|let_go_again|free_again|turns_again|turned_fine|came_loose|unstuck|started_again|cooled_down_and|turned_over_fine|rocked_it_and|after_it_cooled|spins_again|freed_off - relief|valve|plunger|lifter|needle|gauge|pump|starter_stuck|ring|thermostat|filter|sender|clutch|brake|bolt|nut|stuck_in_gear|never|didnt|shaft",
     ),
     "engine_banged_or_shook": (
         f"{_ENGINE}|there_was + bang|hammered|hammering|shook|shaking|shuddered|vibrating|vibration|thumped|clattered_loudly|juddered|banging - bang_on|no|not|needle|gauge|baffle|hand|mount|wire|by_hand",
@@ -168,6 +173,11 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "coughed|spluttered|faltered|hiccuped|surged & stopped|died|quit|dead - gauge_stopped|noise_stopped",
         "died|stopped|quit + restart|restarted|start_again|fire_again|refire + @not|refused|would_not|wouldnt|failed - gauge|light|lamp|alarm|buzzer|warning|pressure|noise|knock",
         "=stopped_dead|stopped_stone_dead - pump|needle|gauge|noise|knock|valve|light|flow",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit + fell_on_its_face|died_on_me|shut_down_without|cut_out|conked_out|gave_up|lost_all_power|lost_power|ground_to_a_halt|petered_out|stalled_by_itself|went_dead|quit_on_me|no_power|bogged_down_and|ran_out_of_puff|stopped_on_its_own|stopped_by_itself|died_by_itself|packed_up_and_stopped + key|itself|own|me|without|power|then|stopped|road|middle|it|load|suddenly - gauge|lamp|no_loss|never|not|i_shut|switch|sender|kept|battery|fuel_ran_out",
+    ),
+    "rattle_of_unknown_place": (
+        "rattle|rattles|jangle|jangles|chatter|tinny|clatter|tinkling|jingle|jingling|buzz_and_rattle|rattling|metallic_rattle|noise|something_loose + cant_find|damned_if|no_idea_where|didnt_help|somewhere|cannot_find|cant_place|cant_pin|dont_know_where|stethoscope|unknown|cant_tell_where|can't_locate|nobody_can_find|source_unknown|not_located|cant_trace|mystery|couldnt_find|hard_to_place|cannot_locate|nobody_can_tell|wherever & rattle|rattles|jangle|jangles|chatter|tinny|clatter|rattling|jingling|tinkling|jingle - no_rattle|chain|tensioner|lifter|lifters|exhaust|heat_shield|tappet|valve|bottom_end|knock|leak|oil",
+        "jangles|rattle|chatter|tinny|jangle|jingle|rattles|clatter|buzzing & damned_if|can't_find|cant_find|didnt_help|no_idea_where|somewhere|cant_place|can't_place|not_found|cant_pin|nobody_knows_where - chain|lifter|lifters|tappet|bottom_end|exhaust|no_rattle",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -177,10 +187,18 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "engine_seized": (
         "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - lumps|lumpy|notchy|tight|jerks|spot|spots|places|not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|drill|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender|mikes|mics|miked|journal|journals|measures|measured|round|true",
+        "engine|motor|crank|rods|it + turns_over|swings_freely|turns_by_hand|rotates_freely|still_turns|spins_over|bars_over|not_seized|spins_freely|turns_freely - bound|stiff|tight|not_turn|before|pump|wont",
     ),
     "stopped_with_loss_of_power": (
         "engine|motor|it|power + kept_running|did_not_stop|@not_stop|continued_to_run|never_stalled|never_stopped|full_power|kept_going|@not_stall|carried_on_running|ran_on_normally|still_ran|did_not_falter|no_power_loss|no_loss_of_power - until|then|before|lost|at_full_power|no_full|under|"
         "dropping|leak|needle|minutes|@not_full|after_hours|maximum|hours|alarm_kept|light_kept|lamp_kept|buzzer_kept|on_and_off",
         "no_power_loss|no_loss_of_power|without_loss_of_power|without_power_loss",
+        "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit + kept_pulling|pulled_well|pulling_like_normal|never_lost_power|full_power|pulled_strong|never_missed_a_beat|kept_its_power|kept_running|pulled_fine|no_loss_of_power|ran_strong|never_faltered + whole|time|throughout|all|always|like|to|the - until|pressure|then|psi|lamp|no_longer|buzzer|without|light|alarm",
+    ),
+    "rattle_of_unknown_place": (
+        "no|not_a|never|isnt + rattle|rattles|strange_noise|odd_noise|jingle|chatter|jangle - lifter|chain|top|tappet|but|except|longer|at_start",
+    ),
+    "locked_then_freed": (
+        "never|didnt|not_once|hasnt|at_no_time + locked|bound|seized|jammed|nipped|tightened_up + engine|motor|it|crank|up - needle|gauge|relief|valve",
     ),
 }

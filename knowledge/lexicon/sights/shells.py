@@ -175,45 +175,75 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "shells_look_normal": (
         f"{_ANY_BRG} + like_new|as_new|perfect|even_polish|even_grey|even_gray|nothing_wrong|mint|beautiful|unmarked|look_good|looked_good|look_fine|looked_fine|in_good|normal_wear|are_good|good_condition - not|no_oil|but_the|except|one|pressure|needs|cam|think|worn_through|wheel",
         "shells|bearings|mains|inserts|bearing + look|looked|looks|were|came_out + like_new|perfect|good|mint|fine|as_new|unmarked|lovely - not|no|cam|wheel|one|except|but|pump|turbo",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt + satin|even_polish|nicely_polished|satin_shine|evenly_polished|odd_hairline|faint_lines|no_damage|only_polished|light_polish|as_they_should|matt_grey_and_even|like_new|textbook|lightly_polished|unmarked|perfect + polish|polished|only|no|shine|just|looked|look|came|even|nothing|hairline|grey|out|new - backs|back|not|wiped|scored|wear|copper|journal|cam|clearance|except|but|feel|isnt|lifter|sound|measured",
     ),
     "shells_wiped": (
         f"{_ANY_BRG}|white_metal|whitemetal|babbitt|lining + wiped|smeared|melted|blue|blued|=run_=out|burnt|fried|picked_up|squeezed|polished_away - not|no|cam|pipe|looked|run_in|running_fine|others",
         "shells|babbit|babbitt|white_metal|bearing|mains|rods + smeared|burnt_up|burned_up|burnt|melted|cooked|fried|wiped|toast|running_out|molten|gone_blue - journal_only|no|not|smell|gasket|oil|flakes|wire|valve",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt + run|smeared|melted|flowed|turned_colour|turned_color|blued|wiped|burnt|burned|streaked|cooked|fried|smear|got_so_hot|dragged|puddled|overheated|gone_blue|melt|metal_had_run|ran_like_solder|heat_discoloured|gone_dark_with_heat|run_its_metal|run_their_metal|smudged|ran_out|turned_blue|turned_purple|bluing + metal|hot|insert|inserts|shell|shells|lining|colour|had|were|white|from|with|rods|mains|bearings|all|bearing|rod|main|heat|out|halves - no|not|never|none|isnt|only|oil|water|journal|journals|shaft|cam|dry|poured|melt_the|pour|ran_fine|in_the_mains|nothing|re-run|throw|gauge|run_in|running|run_on|rollers|run_again|hot_oil|ran_low|runs|clearance|engine_ran|without|pump|ran_dry|had_run_dry|run_dry|alternator|stripes|wire|one_bearing|seal|lifter|hours|miles|then",
+        "white_metal|whitemetal|babbitt|bearing_metal|lining_metal + had_run|run_out|melted|flowed|ran_out|has_run|had_flowed - poured|re-run|not|no|rotor",
+        "inserts|shells|bearings|lining & so_hot|overheated|got_hot & flowed|turned_colour|turned_color|melted|ran|smeared|changed_colour - not|no|only|oil_so_hot",
     ),
     "one_bearing_wiped": (
         f"one|only|single|just|number|@number|no + {_ANY_BRG}|rod|main + wiped|run|gone|melted|ruined|black|burnt|blue|blued|heat_marks|picked_up|bad & others|rest|remaining|other_five|other_three & perfect|fine|good|ok|sound|unmarked|like_new|mint|lovely|beautiful|spotless - cam",
+        "only_one|just_one|one_big_end|one_rod|one_main|just_the_one|one_pair|single|only_one_pair|only_number|one_bearing|only_the_one|only_one_bearing|one_shell|one_journal + wiped|run|smeared|toast|gone|melted|burnt|cooked|ruined|spun|fried|blued|bad|failed|knackered|shot|picked_up & rest|others|mates|other|only|all_the|remaining|just|out_of_all - no|not|none|dry|two|new|cap|main_seal|cam|lobe|cylinder|alone|sender|gauge|plug|lifter|filter|pump|oil_on|gasket|time|rocker",
+        "out_of_all & only|one|just & wiped|smeared|melted|burnt|gone|run - plugs|lobes|cap|lifters",
+        "out_of_all|only_one|just_one|one_big_end's|one_big_end|one_rod|one_main|only_one_pair & smeared|run|toast|melted|gone|cooked|wiped|burnt & rest|others|only|just|its_mates|could_go_back - dry|cap_missing|plug|lobe|cylinder|lifter|two",
     ),
     "all_bearings_wiped": (
         f"all|every + {_ANY_BRG} + wiped|ruined|melted|gone|destroyed|smeared|run - not|cam|oil|running",
+        "every|all|whole_set|whole_lot|the_lot|complete_set|each_and_every|all_seven|all_of_the|all_five|entire_set|both_mains_and + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|them|half|set + melted|burnt|wiped|run|run_its_metal|cooked|fried|smeared|gone_the_same|equally|same|alike|gone|had_run|overheated|toast|to_the_same_degree|burned|blued|shot - not|except|no|none|but|one|fine|good|cam|only|renewed|changed|worn|new|sound|fitted|replaced|clean|measured|tight|in_spec|torque|gauged|scored|out_of|poured|journal|oil_on|same_place|bores",
+        "whole_set|whole_lot|entire_set|complete_set & mains|rods|bearings|shells & gone|wiped|burnt|melted|toast|same|ruined|cooked|run - sender|fine|new|except|seals|gasket|sound",
+        "whole_set's|whole_set|whole_lot|every_one|all_seven|all_six|all_of_them & gone|melted|burnt|cooked|wiped|run & mains|rods|bearings|shells|equally|same - sender|seal|fine|new|except|renewed|good|plugs",
     ),
     "shells_worn_evenly": (
         f"{_ANY_BRG} + copper|brass|backing|pink + showing|down|through|all|across|visible|worn|into|to - cam|camshaft|balance|balancer|auxiliary|aux|jackshaft|intermediate|turbo|rocker|not|no|flakes|filter|pan|flake",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|grey_layer|overlay|every_half|wear + copper|coppery|reddish|pink|brass|brassy|copper_showing|bronze + even|equal|equally|evenly|all_over|every_half|high-hours|same|uniform|no_heat|not_burned|nothing_blue|underneath|just_wear|just|normal_wear|all_round|both_halves|throughout|everywhere|uniformly - one_edge|scored|patch|patches|not_worn|no_copper|flake|flakes|filings|oil|pan|washer|pipe|line|sample|ppm|differently|cap",
+        "grey_layer|overlay|lining|top_layer & rubbed_away|worn_away|worn_off|gone & all_over|even|reddish|copper|pink|bronze|underneath - one_edge|flake|patch|pump|cracks|acid",
+        "coppery|copper_sheen|coppery_sheen|copper_showing & every_half|all_over|even|both_halves|all_halves|all_round|everywhere & nothing_blue|no_heat|wear|no_blue|not_burnt|no_burning - pan|oil_pan|filter",
     ),
     "shells_embedded_dirt": (
         f"{_ANY_BRG} + dirt|grit|specks|embedded|particles|sand|peppered|debris - no|not|crank_trap|pump|filter",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|soft_metal|overlay|surface + specks|grit|sand|casting_sand|crumbs|swarf|bits|particles|grains|chips|steel_crumbs|dirt|filings|rubbish|debris|blast_media|glass_beads|muck|splinters|slivers + embedded|pressed|picked_up|stuck|bedded|lodged|buried|imbedded|in_the_lining|pushed|peppered|ground_into|driven_into|trapped|studded|rolled_into|in_them - no|not|nothing|none|pan|filter|strainer|screen|relief|pump|scratched_only|fuel|oilway|gallery",
     ),
     "lower_halves_embedded": (
         f"lower|bottom|loaded + {_ANY_BRG}|halves|half + dirt|grit|embedded|full|peppered|specks - not",
+        "lower|cap-side|rod-side|loaded|bottom|cap_side|rod_side|loaded_side|bottom_halves|lower_halves|thrust_side|pressure_side + halves|half|mains|shells|side|inserts|shell|rods|bearings + dirt|swarf|embedded|grit|full_of|pressed|debris|muck|peppered|crud|particles|chips|filings|specks|bits - no|not|pan|clean|sump|chain|cover|gauge|filter|timing|end_of_the|hose",
     ),
     "shells_scratched": (
         f"{_ANY_BRG} + scored|scratched|scratches|grooved|grooves|scoring|lines_round|tramlines|gouges - no|not|cam|pump|turbo|without|faint|light|fine_lines",
         "shells|bearings|bearing|inserts + sandpaper|scratched|scored|gouged|scratches|=lines|grooved|sandpapered|scuffed - no|not|ball|seat|journal_only|pump|cam|without|thrust",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|curved_pieces|half-moons|bearing_surface + lines|grooves|channels|scratches|scratched|scores|scored|scoring|tramlines|tram_lines|gouges|ploughed|rings|furrows|threads|like_a_record|lp_record|ridged|furrowed|grooved + round|around|running|deep|turning_direction|circumference|round_them|all_the_way|circumferential|dirt|by|long|with|in - no|not|none|faint|oil_groove|oil_grooves|journal|hairline|oil_lines|cam|pump|bores|fuel_lines|thrust|crank|only",
     ),
     "shells_flaking": (
         f"{_ANY_BRG}|lining|overlay|white_metal|whitemetal|babbitt + flaking|flaked|sheets|peeling|cracked|crazed|lifting|crumbling|breaking_up|falling_out|come_away|came_away|fatigued|chunks_missing - not|no|screen|filter|pan|sump|cam|of_it_in",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|layer|shiny_layer|overlay + cracks|cracked|crazed|crazing|peeling|flaking|flaked|falls_out|fall_out|spider|spider_cracks|detached|delaminated|lifting_off|fatigue|fatigued|coming_away|chunks_missing|bits_missing|mud_cracks|dropped_out|breaking_up|spalled|pieces|lifting|mosaic + load|lining|layer|away|off|cracks|peeling|out|surface|metal|shiny|loaded|fatigue|like|missing|flake|and - no|not|none|paint|gallery|plug|cam|lobe|seal|gasket|race|journal|thrust|liner|pan|filter|belt",
+        "cracks|cracked|fatigue|crazing|spider_cracks & layer|lining|overlay|shells & falls_out|fall_out|pieces|detached|peel|lifting|loaded|dropped_out|flake - pan_cracked|no|plug|paint|block",
     ),
     "shell_backs_shiny": (
         f"back|backs + {_ANY_BRG} + bright|shiny|polished|fretted|fretting|burnished - pump|cam",
+        "backs|back|behind|rear_face|reverse|outside_of_the_shells|back_side|backside|where_they_sit + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|in_the_rod|saddle + shine|shiny|polished|bright|fret|fretted|fretting|mottled|burnished|rubbing|rubbed|fret_marks|moving|glazed|mirror - dull|no|not|back_to|cam|set_back|put_back|rear_main_seal",
+        "fret|fretted|fretting|fret_marks|chafe_marks|polished_patches + rod|saddle|bore|housing|bearing_seat|where_they_sit|back|backs|tunnel + sit|seat|shell|shells|bearing|rod|inserts|they - no|not|belt|wire|hose|spline",
+        "behind_the_inserts|behind_the_shells|back_of_the_shell|backs_of_the & bright|mottled|shiny|polished|fretted & dull|bright|rubbing|instead|inserts|moving|shells - no|not_polished",
     ),
     "shell_edges_worn": (
         f"edge|edges|one_side|side + {_ANY_BRG} + worn|marked|polished|wear|wiped - upper|lower|all|thrust",
         "only_one_edge|one_edge|just_the_edge|along_one_edge + marked|worn|polished|wear|wiped|touching",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|it + fillet|radius|edge|one_side|edges|crank_cheek|cheek|web|one_edge|radius_ride|outer_edge|fillet_side|side_nearest|one_end|rim|side_next_to|shoulder + worn|chewed|rubbed|wear|cut|bright|ride|riding|polished|eaten|gone|rubbed_away|touching|rubs|fouling|bitten|shaved|hard_contact - no|not|even|both_halves|pitted|journal|piston|parting|joint|cam|seal|gear|rotor|tooth|split|thrust|end_of_it|cap_half|pump|rounded|melted-looking|shaft",
+        "radius_ride|fillet_ride|fillet_contact|riding_the_radius|rides_the_fillet|riding_the_fillet & bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|side|edge|chewed|worn|marks|bearing - no|not",
+        "rubbed_away|worn|chewed|wear|polished_away & side_nearest|one_edge|nearest_the|one_side_only|fillet|next_to_the_cheek & crank|cheek|web|fillet|insert|shell|radius - no|cap_half|thrust_washer|gear|pump",
     ),
     "mains_worn_unevenly": (
         "main|mains|centre|center|middle|rear|front + worn|worse|wear + more_than|than_the|lot_more|unevenly|uneven|differently|different|along_the_crank + along_the_crank|ends|others|rest|front|rear|main|mains|centre - cam|rotor|lobe|gear",
+        "mains|main_bearings|main|crank_bearings|centre_bearings|center_main|centre_main|journal_by_journal|bearings + not_equal|no_two|worse_toward|worse_towards|differently|unevenly|one_more|other_less|not_the_same|varied|each_different|outer_ones_hardly|from_one_to_the_next|uneven|more_than_the_others|all_different|different_amounts|middle_worse|middle_ones|middle_more|worn_more_than|varying + worn|wear|same|middle|rubbed|bearings|less|main|mains|outer|centre|ends|others|different|amounts - no_difference|rod|not_worn|alike|pressure|fuses|wires|bores|cylinders|shafts|gauge",
+        "bowed|banana|warped|bent_like|sagged|twisted + block|crankcase|crank_tunnel|crank|line|tunnel & centre_bearings|center_bearings|mains|outer_ones|middle + rubbed|worn|hardly|touching|worse - not",
+        "bowed|banana-shaped|warped|twisted & centre_bearings|center_bearings|middle_mains|middle_ones|outer_ones|centre_main & rubbed|hardly|worn|touch|tight|more|outer_ones - no",
     ),
     "wear_at_parting_lines": (
         f"{_ANY_BRG} + parting|split_line|joint_face|joint_line|parting_line + worn|wear|marked|polished|opposite",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|wear|worn|patches|rubbed|bright|cap|marks|shine + parting_line|parting_lines|joint_face|split|cap_joint|near_the_split|next_to_the_joint|beside_the_joint|at_the_joint|parting_face|parting_faces|split_line|joint_line|where_the_halves_meet|split_lines|at_the_split|mating_faces|near_the_joint|edges_where_the + wear|rubbed|bright|worn|polished|patches|opposite|diagonally|diametrically|shiny|rub|touching|rubbing|marked - no|not|nothing|leak|oil|sealant|gasket|case|crankcase|even|sealer|sump|weep|cracks",
+        "wear|rubbed|bright_patches|worn|shine|patches|rub_marks & joint|split|cap_joint|parting & opposite|opposed|diagonally|other_side|diametrically|left_above|right_below|other_side_bottom - no|nothing|not|leak|crankcase",
+        "wear|bright|rubbed|rub|shine & cap_joint|adj._to_cap|joint|split|parting & opposed|opposite|diagonal|diametrically|diagonally - no|leak|nothing|crankcase|exhaust",
     ),
     "shell_hole_mismatch": (
         f"hole|holes|oil_hole + {_ANY_BRG} + @not_line|@not_align|covered|covering|blocked|misaligned|@not_match|mismatch|off_by|half_covered|out_of_line|blanked - plug|lifter|cam_lobe|camshaft_sensor|rod_through|gallery_plug",
@@ -221,6 +251,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "misaligned|out_of_line|@not_match|@not_meet|half_covered|covers|covering|blanks + feed|oil_feed|gallery|oilway|drilling|passage|hole|holes|oil_hole",
         "bearing|bearings|shell|shells|bush + hole|holes|oil_hole + not_lined|@not_line|@not_lined|misaligned|@not_match|@not_meet|out_of_line|@not_aligned|blanked|half_covered - cap|dowel",
         "hole|holes + shell|shells|insert|inserts|bearing|bearings|slipper|slippers + @not_line|@not_match|misaligned|@not_meet|wrong_place|covered|offset|half_covered|blanks - dowel|bolt|bolt_hole|plug",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|bush|cam_bush|cam_bearing|cam_bearings|bushing|uppers|uppers_and_lowers|upper|rocker_bush + no_hole|hole's_half_shut|half_shut|swapped|plain_metal|blind|doesnt_line_up|don't_line_up|dont_line_up|not_line_up|misaligned|off_the_hole|covering_the_oil|covers_the_oil|missed_the_oilway|hole_covered|half_covered|doesn't_meet|holes_dont_meet|hole_is_off|not_aligned|turned_so|lower_shell_in_the_top|plain_half|without_hole|blanks_off|out_of_line_with|doesnt_match|offset_from|clocked_wrong + oil|oilway|feed|hole|holes|drilling|block|oil_feed|casting|passage|gallery|top|drillings - line_up_fine|all|journal_dry|caps|gasket|bolt|bolt_holes|cover|no_hole_in_the_block|crankpin_plug|tool|filter|none",
+        "no_hole|plain_metal|half_shut|swapped|blind & bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|bush|cam_bush|uppers|uppers_and_lowers & oil_feed|oil_can't|where_the_block|oil_hole|oilway|casting|hole|driven_in|block_has - caps|gasket|rod_out|through_the_block|punched|leads|plug_leads|sender|gauge",
     ),
     "wrong_shells_fitted": (
         "shells|bearings|bearing|shell|inserts|slippers|main_shells|half-shells + o/s|u/s|oversize|undersize|ten_over|twenty_over|ten_under|twenty_under|other_size|different_size|wrong_size|another_size|@length + journals|crank|never_been_ground|std|standard|crankshaft|shaft|pins|not_ground|as_new_size - clearance|measured|mic|right|correct|thickness|gap|wear|worn|match|matches",
@@ -236,29 +268,106 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "crank_scored": (
         f"{_JOURNAL} + scored|grooved|gouged|blue|blued|ridges|scratched|scuffed|chewed|picked_up|torn_up|burnt|bruised|galled - no|not|smooth|shaft|cam|seal|sprocket|unmarked|without|isnt|pulley|sensor",
         "crank|crank_pin|crankpin|journal|journals|crankshaft + cut_up|chewed|torn_up|grooved|scored|blue|blued|ruined|scarred|damaged|rough - no|not|fine|good|pulley|seal|smooth|cam|sensor|turbo",
+        "journal|journals|crankpin|crankpins|crank_pin|crank_pins|throws|crank + blued|blue|grooved|grooves|scored|picked_up|galled|ridged|scratched|gouged|rough_to_the_nail|catches_a_nail|catch_a_fingernail|deep_lines|wiped|heat_marked|discoloured|discolored|rough|ploughed|chewed_up|scuffed|feel_a_ridge + journal|journals|crank|pin|pins|throws|nail|deep|badly - no|not|smooth|cam|never|none|gear|shell_only|inserts|bearings_had|nose|seal|tooth|snout|pump|dry|oil_on|two|several|others",
     ),
     "thrust_face_ploughed": (
         "thrust + worn|gone|fell|fallen|dropped|missing|ploughed|scored|chewed|worn_out|disintegrated|copper + washer|washers|bearing|face|flange|halves - not|no|good|within|release|clutch",
+        "thrust|thrust_washer|thrust_washers|half-moon_washer|half_moon_washer|flanged_insert|flange|flanges|flanged_bearing|thrust_face|thrust_faces|thrust_flange|thrust_bearing|thrust_half|sides_of_the_flanged|half-moon|thrust_ring|thrust_rings + dropped_out|torn|torn_up|lying|fell_out|worn|gone|missing|chewed|scored|ploughed|dark|blued|worn_away|in_the_pan|in_the_bottom|out_of_its_place|galled|gouged|burnt|wiped|down_to_the_steel|eaten|spat_out|worn_out|fallen_out|rubbed_away|half_gone|damaged|shot|knackered|smeared|ripped - no|not|clutch_release|sound|cam_thrust|distributor|exhaust|gasket|release|carb|manifold|pump|pickup_flange|filter|water|measured|left_out|forgot|pipe|leak|one_pair|out_of_all|flywheel",
+        "half-moon_washer|thrust_washer|half_moon_washer|thrust_half|half-moon & lying|dropped_out|fell_out|fallen_out|in_the_pan|in_the_bottom|out_of_its_place|in_the_sump & pan|bottom|crank|sump|place - only_one_pair|new",
     ),
     "damaged_by_debris_only": (
         "shell|shells|insert|inserts|bearing|bearings|slipper|slippers + =only|just|nothing_but + debris|dirt|grit|scratches|marks + no_heat|@not_heat|cool|@not_burnt|no_sign - screen|filter",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|grit|muck|trash|junk|dirt|debris|swarf|rubbish|crud|particles + marked|scratched|scored|did_that|went_through|marks|damage|damaged|chewed|scratches|scratching|dirt_damage|caused|cut_up|scuffed + not_burnt|no_bluing|not_want_of_oil|all_that's_wrong|no_heat|nothing_else|only|not_heat|no_blue|no_smearing|no_overheating|not_starvation|not_lack_of_oil|no_wiping|no_melting|no_discolouration|but_not|no_sign_of_heat|just|not_oil_starvation|nothing_blued - not_only|isnt_only|got_hot|gallery|pan|filter|screen|journal|pump|too|gears|teeth|copper",
+        "muck|grit|dirt|trash|debris|junk|swarf|rubbish & marked|did_that|went_through|scratched|scored|damage|chewed & not_want_of_oil|all_that's_wrong|no_bluing|theres_no_bluing|no_heat|not_burnt|no_burning|not_lack_of_oil|not_starvation|no_sign_of_heat|not_oil_starvation - isnt_only|too|pump_gears|gears|filter",
     ),
     "worst_far_from_pump": (
         "worst|worse|wiped + farthest|furthest|far_end|away_from_the_pump|last_one|end_of_the_line + shell|shells|insert|inserts|bearing|bearings|slipper|slippers|main|mains|rod|rods|journal",
+        "furthest|farthest|last_rod|last_main|rear_main|end_of_the_gallery|end_of_the_line|fed_last|further_down|far_end|last_on_the_feed|last_in_line|last_fed|end_of_the_oil|furthest_from_the_pump|most_remote|rear_ones|back_ones|last_bearing|last_in_the_line|end_of_the_feed|far_bearings|further_along + worst|worse|gone|more_burnt|hit_hardest|poorest|most|burnt|suffered|hardest|first_is|hardly_touched|wiped|cooked|took_the_brunt|wear + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|feed|line|gallery|pump|oil|first - no_worse|not|rocker|same|seal|leak|leaks|gauge|sender|cylinder|helm|drip|valve|tappet|lifter|pressure|plug",
+        "further_down|rear_main|fed_last|last_fed|far_end|furthest|farthest|further_along|last_one & burnt|worse|worst|poorest|most|suffered|gone & oil_line|gallery|fed_last|feed|of_the_lot|pump|more - not|no_worse|leak|seal|helm|sender",
     ),
     "shells_etched": (
         "shell|shells|insert|inserts|bearing|bearings|slipper|slippers + dark|black|spongy|etched|stained|acid - no|not|heat|blue|oil",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt + eaten|acid|etched|corroded|spongy|corrosion|black|porous|pitted_all_over|honeycombed|dissolved|lead_gone|eaten_away|attacked|leached|rotted|chemical|dark + acid|by|oil|surface|and|lining|away|spongy|look|like|water|lead|corroded|sponge|all|were|inserts - no|not|none|oil_black|worm|journal|unloaded|heat|burnt|burned|race|roller|edges|terminal|cap_half|black_oil|metal_in",
     ),
     "several_journals_dry": (
         "several|some|three|two|couple + journals|mains|rods|big_ends|bearings + dry|blue|blued|no_oil - none|not",
+        "journal|journals|crankpin|crankpins|throw|throws|mains|rods|bearings|big_ends|rod|main|bearing|crank_pins|shells|two|three|1|2|4|journals_1|some|several + dry|no_oil_on_them|blued|blue|discoloured|discolored|burnt|cooked|starved|blackened|bone_dry|heat_marked|no_oil|no_oil_at_all|straw_coloured|burned & others|rest|neighbours|other_ones|remainder|neighbors|the_others + ok|fine|wet|still_had_oil|oily|good|oiled|all_right|clean|well_oiled|had_oil|bright|normal - no_journals|none|bores|cylinders|plugs|one_bearing|rocker|just_the_one|only_one|one_big|rockers|runner|plug|cylinder|single",
+        "two|three|some|several|@number|journals_1|rods & cooked|blued|discoloured|no_oil_on_them|dry|burnt|discolored & neighbours|others_ok|rest_were_wet|others_fine|still_had_oil|rest_were_oily|rest_wet|other_ones_wet|rest_ok - bores|cylinders|plugs|only_one|just_one|shells_only",
     ),
     "bearing_found_seized": (
         "main|rod|big_end|cam|turbo + bearing|journal|shell + seized|welded|picked_up|locked|stuck + crank|journal|on|to|it|solid - pump|no|not|engine_seized",
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|one_main|crankpin|b/e_4|b/e + nipped|picked_up|seized|chisel|welded|stuck_to|stuck_on|gripped|picked_up_solid|bonded|solid_on|galled_to|friction_welded|locked_on|stuck_fast|frozen_to|frozen_on|chiselled|fused|grabbed|prise|had_to_be_cut|lever_off|hammer_off + journal|pin|shaft|crank|crankpin|on|off|solid|throw|journals - no|not|cam|none|water|alternator|picked_up_dirt|pulley|pilot|never|without_pick|casting_sand|fan|turbo|all_turn|free|metal_in|swarf",
+    ),
+    "shells_found_ruined": (
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt + fell_out_in_my_hand|what_was_left|fell_out_in|destroyed|ruined|shredded|paper_thin|to_foil|hammered_flat|in_bits|scrap|unrecognisable|beaten_thin|wrecked|trashed|mangled|beat_to_death|in_tatters|pounded_out|like_tinfoil|to_pieces|pounded|obliterated|smashed + left|hand|bearing|bearings|shell|shells|out|were|was|in|all|rod|to|big|found|two - no|not|water|wheel|alternator|cam_bearings|washer|relief|fan|idler|thrust",
+    ),
+    "shells_smooth_light_wear": (
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|wear|worn|ripple + light|lightly|shade|faint|faint_ripple|slight|wavy|undulating|barely|a_touch|minor|slightly|gentle|rippled|ripples + smooth|slick|no_pick-up|no_pickup|cool_looking|no_heat|no_scoring|undulating|wavy|no_smearing|not_burnt|no_sign_of_heat|silky|smooth_to|ripple|without_heat - not_just|copper|deep|edge|heavy|cam|pump|gear|spring|scratch|hairline|polish|needle|idle|runs|commutator",
+        "shade_worn|a_touch_worn|slightly_worn|barely_worn|lightly_worn & slick|smooth|silky|no_heat|cool & still|finger|nail|just|touch|feel - copper|cam|pump|gear|edge",
+    ),
+    "signs_of_starvation": (
+        "bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|throw|it|crankpin|journal|cam|lobe|lobes|crank|they + starved|run_dry|starvation|hadn't_seen_a_drop|hadnt_seen_a_drop|ran_dry|no_oil_had|had_no_oil|oil_starved|lack_of_oil|lack_of_lubrication|want_of_oil|dry_running|short_of_oil|been_dry|running_dry|without_oil|not_had_oil|lubrication_failure|no_oil_got|oil_shortage|never_got_oil|dry_and_blue|bone_dry_and|starved_of_oil|run_without_oil|drop_of_oil + oil|dry|drop|bearing|big|starved|starvation|journal|obviously|signs|tell|looks|main|rod|had|from|throw|clearly|end - no|not|pump|sump|level|dipstick|fuel|no_sign|gearbox|pickup|turbo|suction|tank|wont|dont|loses_prime|pan|muck_did",
+    ),
+    "shells_pitted_unloaded": (
+        "unloaded|cap_half|top_mains|upper|lower_rod|side_that_doesnt|doesn't_take_the_push|no_load|slack_side|upper_mains|top_halves|upper_halves|off-load|unloaded_half|rod_cap|cap_halves|side_with_no_load + pits|pitted|craters|holes|eroded|worm-eaten|cavitation|small_holes|pitting|erosion|little_craters|pin_holes|wormholes|worm_holes|pockmarked|pock_marks|pocked|cavitated|spongy_holes - no|not|oil_hole|oil_holes|cam|lobe|piston|lifter|coolant|liner|head|valve|feed|smooth_half",
+        "worm-eaten|worm_eaten|cavitation|wormholes|pitted|pits|craters|eroded & unloaded|doesn't_take_the_push|only_on_the_side|no_load|cap_half|upper_half|slack_side & bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|only|half|side|it|shells - no|liner|not|piston|pump|lobe|water",
+        "holes|small_holes|pits|craters|pitted|eroded & cap_half|unloaded|upper_half|top_half|off-load & rod|main|shells|half|edges|smooth - oil_hole|oil_holes|liner|no|pump|piston",
+    ),
+    "main_bearing_shifted": (
+        "main|main_bearing|mains|main_brg|main_shell|centre_main|main_shells|rear_main|main_bearings|front_main + displaced|shifted|crept|moved|walked|migrated|creeping|pushed_over|slid|slipped|out_of_position|wandered|moved_sideways|cocked|out_of_place|been_moving|off_centre|crept_sideways|proud_on_one + bore|seat|tunnel|saddle|sideways|housing|notch|place|main|block|over|side|position|case|in - no|not|seal|all_the|square|none|cap|crank|oil_moved|spun|washer|worn|filter|clearance|cam|relief|hasnt|rear_main_leak",
     ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "crank_scored": (
         f"{_JOURNAL}|crank + smooth|unmarked|perfect|look_polished|are_polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
+    ),
+    "shells_wiped": (
+        "no|nothing|none|not_one|not_a + melting|smearing|wiped|smeared|melted|blued|burnt|wiping|bluing + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt - but|except|debris|scratched|copper|journal|crankpin|worn|crank|muck|trash|scored|marks|others|marked",
+    ),
+    "shell_backs_shiny": (
+        "backs|back_of_the_shells|shell_backs|backs_of_the_shells|behind_the_shells|backs_are + dull|matt|matte|no_rubbing|grey|unmarked|not_polished|no_fretting - shiny|bright|not_dull|but|oil",
+    ),
+    "shells_embedded_dirt": (
+        "nothing|no|none|not + stuck|embedded|bedded|lodged|imbedded + lining|bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt - but|oil_stuck|except|stuck_open|shims",
+    ),
+    "shells_etched": (
+        "no|not|none|nothing + corrosion|etching|etched|acid_attack|corroded|sponginess|pitting + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt - but|except|terminal|wire",
+    ),
+    "several_journals_dry": (
+        "oil_on_every|oil_on_all|every|all|none|no + crankpin|crankpins|journal|journals|throw + none_burnt|oil_on|wet|oiled|were_dry|had_oil|oily|well_oiled - but|except|several|two|three|some|others",
+    ),
+    "bearing_found_seized": (
+        "all|every|none|no|each + rods|rod|bearing|bearings|big_ends|big_end + swing_freely|swings_freely|free_on_the_crank|free_on_the_journal|seized|free_on_its_journal|turned_freely_on|nipped + crank|journal|pin|crankpin|bearing|on - but|except|one|engine_seized|engine|water|wheel|alternator",
+    ),
+    "damaged_by_debris_only": (
+        "not_only|isnt_only|not_just|more_than|isn't_only|not_only_the + trash|dirt|debris|grit|muck|scratches|dirt_damage & hot|heat|burnt|blued|wiped|too|starved|wiping - pan|filter",
+    ),
+    "worst_far_from_pump": (
+        "furthest|farthest|far_ones|rear_main|last_ones|ones_furthest|end_of_the_gallery|far_bearings + no_worse|same_as|just_as_good|not_worse|no_different|as_good_as - lamp|gauge|but",
+    ),
+    "one_bearing_wiped": (
+        "not_just_one|not_only_one|more_than_one|not_on_one|isnt_just_one + bearing|rod|main|big_end|shell|bearings|wiped|gone|alone - lamp|cylinder|plug|try",
+    ),
+    "all_bearings_wiped": (
+        "not_all|not_every|some_of_the + bearings|bearing|mains|shells|rods + wiped|burnt|gone|run|fine|were|melted|good - new|changed|renewed|worn|measured",
+    ),
+    "mains_worn_unevenly": (
+        "mains|main_bearings + worn_the_same|all_worn_the_same|worn_alike|evenly_worn|same_from_front_to_back|same_from_end_to_end|wear_is_even|wear_alike - not|no|two|@number|melted|wiped|but",
+    ),
+    "wear_at_parting_lines": (
+        "nothing|no|none|not + rubbed|wear|rubbing|bright_patches|contact|polish + cap_joint|parting_line|parting_lines|joint_face|near_the_joint|split_line|parting_faces - but|except|leak|oil",
+    ),
+    "main_bearing_shifted": (
+        "mains|main_bearings|main_shells|main_bearing + sitting_square|where_they_were_put|not_moved|none_moved|not_shifted|havent_moved|in_their_notches|none_shifted|all_seated|not_crept - but|except|one",
+    ),
+    "thrust_face_ploughed": (
+        "thrust|thrust_washers|thrust_faces|thrust_bearing|flanges + unmarked|good|fine|smooth|sound|like_new|perfect|not_worn|undamaged - not_fine|but|except|cam|release|clutch",
+    ),
+    "shell_hole_mismatch": (
+        "every|all|each + oil_hole|oil_holes|holes|hole + line_up|lines_up|meets|match|aligned|lined_up + bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt|oilway|oilways|block|bush|drillings - not|dont|bolt|except|but",
+    ),
+    "shell_edges_worn": (
+        "wear|contact|bearing|bearings|shell|shells|mains|big_ends|big_end|inserts|insert|rod|rods|main|halves|lining|half-moons|brasses|b/e|brg|brgs|white_metal|whitemetal|babbitt + even_across|across_the_full_width|no_edge_wear|no_edge_loading|full_width|even_right_across|even_edge_to_edge - not|but|except",
     ),
 }

@@ -11,6 +11,10 @@ from __future__ import annotations
 from knowledge.lexicon.sights import (
     assembly,
     bearings,
+    build_engine,
+    build_gauge,
+    build_oiling,
+    build_pump,
     crankcase,
     debris,
     filter,
@@ -121,6 +125,10 @@ TOGETHER: Table = _gathered(
     assembly.GROUPS,
     bearings.GROUPS,
     crankcase.GROUPS,
+    build_engine.GROUPS,
+    build_gauge.GROUPS,
+    build_oiling.GROUPS,
+    build_pump.GROUPS,
     debris.GROUPS,
     filter.GROUPS,
     galleries.GROUPS,
@@ -156,8 +164,13 @@ TOGETHER: Table = _gathered(
 )
 #: the finding, by words that stand together when it is not there
 TOGETHER_ABSENT: Table = _gathered(
+    assembly.GROUPS_ABSENT,
     bearings.GROUPS_ABSENT,
     crankcase.GROUPS_ABSENT,
+    build_engine.GROUPS_ABSENT,
+    build_gauge.GROUPS_ABSENT,
+    build_oiling.GROUPS_ABSENT,
+    build_pump.GROUPS_ABSENT,
     debris.GROUPS_ABSENT,
     filter.GROUPS_ABSENT,
     galleries.GROUPS_ABSENT,

@@ -284,6 +284,9 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "jets_run_at_low_pressure": (
         "jets|squirters|jet + running|open|dribbling|squirting|flowing|spray + idle|low_pressure|priming|all_the_time|@pressure|tickover|should_be_shut - ski|carb|no|fuel",
     ),
+    "piston_or_pin_broken": (
+        "piston|pistons|ring|rings|top_ring|wrist_pin|gudgeon_pin|piston_pin|gudgeon|pin_button|piston_skirt|piston_crown|piston_finger|slug|land|ring_land|circlip_groove|compression_ring|oil_ring|pin_plug|skirt|piston_top|ring_lands|wristpin + bits|snapped|broken|broke|worn_away|cracked|holed|split|burnt_through|shattered|hole_in|melted|missing|collapsed|chipped|crumbled|gone|in_two|disintegrated|torn|burned_through|pieces|smashed|seized_and_broke|failed|fractured - o-ring|oring|o_ring|seal|snap|ring_gear|not|no|never|slinger|sealing|none|circuit|pump|relief|relief_piston|retaining|locating|spacer|rubber|pickup|ring_terminal|filter|cooling|clutch|squirter|shaft_pin|coupling|shear|split_pin|roll_pin|wrist_seal|dowel|sealing_ring|distributor",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
@@ -292,5 +295,8 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "no_oil_at_rockers": (
         "plenty|lots|loads|good|healthy|masses|enough + oil + rocker|rockers|top|up_top|valve_gear|head|cam|upstairs - hardly|barely|little|too|pressure|return|trapped",
+    ),
+    "piston_or_pin_broken": (
+        "pistons|rings|slugs|pins|piston|wrist_pins|gudgeon_pins + perfect|fine|whole|sound|good|intact|undamaged|unbroken|all_good|unmarked|in_one_piece - not|o-rings|seal|except|but|bore|one",
     ),
 }
