@@ -97,7 +97,7 @@ def called_for(options: Callable[[], Sequence[Option]], known: CaseInference) ->
         return (min(called, key=lambda o: (o.minutes, o.inspection.id)),)
     wanted: tuple[Inspection, ...] = ()
     if bearings_unseen(known):
-        wanted = (LIFT_ONE_CAP,)
+        wanted = (CUT_THE_FILTER_OPEN, LIFT_ONE_CAP)
     elif knocks_unseen(known):
         wanted = (READ_THE_STICK, CUT_THE_FILTER_OPEN, LIFT_ONE_CAP)
     offered = {o.inspection: o for o in options()} if wanted else {}

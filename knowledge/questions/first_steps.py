@@ -33,6 +33,16 @@ FIRST_STEPS = (
         ),
     ),
     FirstStep(
+        "prime it before you take anything apart: fill pump or filter, turn the pump or crank without "
+        "ignition until the gauge rises",
+        when=("none_from_first_start",),
+        unless=(
+            *("drill_gives_none", "drill_gives_good", "drill_gives_little", "no_oil_when_cranked"),
+            *("forced_oil_brought_pressure", "dipstick_low", "bearing_knock", *POURS_OUT),
+            *("pressure_shown_since", "direct_gauge_zero"),
+        ),
+    ),
+    FirstStep(
         "fill to the full mark on level ground, then repeat the bend, braking or slope",
         when=("falls_in_a_manoeuvre",),
         unless=("level_correct", "level_high", "overfill_steadies_it", "bearing_knock"),

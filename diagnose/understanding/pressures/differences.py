@@ -7,6 +7,7 @@ from knowledge.lexicon.shows.instruments_named import GAUGES, STATION_SIDES, STA
 from knowledge.lexicon.values.beside_numbers import (
     ABOUT,
     BESIDE,
+    BOTH_WAYS,
     BY,
     CHANGED,
     COMPARED,
@@ -16,6 +17,7 @@ from knowledge.lexicon.values.beside_numbers import (
     ROADS,
     SPANS,
     UP_AT,
+    WAVERS,
     WHICH_FALL,
 )
 from knowledge.lexicon.work.beside_results import WON
@@ -50,6 +52,10 @@ def is_difference(line: Line, i: int) -> bool:
         return True
     if after in ("each", "either") and then in ("way", "side"):
         return True
+    if before in WAVERS and "range" not in line.tokens[i].kinds:
+        return True  # "fluctuates 10 psi", "swings about 15 psi"
+    if (after, line.word(i + 3)) in BOTH_WAYS and then == "and":
+        return True  # "10 psi up and down"
     if after == "over" and line.word(i + 3) in SPANS:
         return False  # "from 4 bar to 2.6 over the watch"
     if (after, then) == ("down", "the") and line.word(i + 3) in ROADS:

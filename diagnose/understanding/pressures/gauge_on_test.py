@@ -25,6 +25,7 @@ from knowledge.lexicon.shows.test_gauge_says import (
 from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.model import Gauge
 from knowledge.reports.words import Course, Result, Shows
+from knowledge.units import PRESSURE, PSI, unit_named
 
 _DIRECT = Gauge.DIRECT.value
 _LOW, _ZERO, _APART = "direct_gauge_low", "direct_gauge_zero", "second_instrument_disagrees"
@@ -172,11 +173,20 @@ def _complaint(paragraph: Paragraph, facts: Sequence[Fact]) -> Shows | None:
             if mark.value in wanted and not line.denied(mark) and not line.usual(mark):
                 return mark.value
     read = [f for f in facts if f.table == "reading" and "gauge" not in f.fields]
-    figures = [float(n) for f in read for n in re.findall(r"\d+(?:\.\d+)?", f.value)[:1]]
+    figures = [least for f in read if (least := _least(f.value)) is not None]
     if 0.0 in figures:
         return Shows.NONE
     little = (_says_little(line, k) for line in paragraph.lines for k in range(len(line.tokens)))
-    return Shows.LOW if any(little) else None
+    return Shows.LOW if any(little) or min(figures, default=ENOUGH) < ENOUGH else None
+
+
+def _least(text: str) -> float | None:
+    """The least pressure [psi] that a reading's text names."""
+    number = re.search(r"\d+(?:\.\d+)?", text)
+    if number is None:
+        return None
+    unit = unit_named(text.rpartition(" ")[2], PRESSURE)
+    return float(number.group()) * (unit.factor / PSI if unit else 1.0)
 
 
 def _says_little(line: Line, at: int) -> bool:

@@ -186,6 +186,11 @@ OTHERWISE: dict[str, tuple[Otherwise, ...]] = {
         _JAMS,
     ),
     "stood_long": (
+        # "15 psi at idle for ten years"
+        Otherwise(
+            said=_set("idle"),
+            beside=_set("pressure psi gauge hot warm rpm bar lbs pounds kpa revs needle reading"),
+        ),
         # "it sat a month" is no long rest
         Otherwise(
             said=frozenset(["a month", "one month", "1 month"]),

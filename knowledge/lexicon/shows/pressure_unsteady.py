@@ -43,6 +43,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} gives|gave|has|had|made a? wiggle|twitch|wobble|flicker|kick|shake|flutter",
         f"{_P} goes|going|went|jumps|bounces|moves|up and? down|back-and-forth|to-and-fro like|constantly|a? yoyo|yo-yo|all?",
         f"{_P} up and down",
+        f"{_P} moves|moved|moving|goes|went|going|travels|wanders .. back and forth",
+        f"{_P} moves|moved|moving|goes|going|travels .. up and down",
         f"{_P} flicks|flips|switches|alternates|toggles|leaps|darts|flies|cycles constantly|back|randomly|quickly? between|@range",
         f"{_P} flicks|flips|switches|alternates|toggles|leaps|darts|flies|cycles constantly|back|randomly|quickly? between zero|nothing and full|max|maximum|half|normal",
         f"{_P} dances|bounces|jumps|moves|bouncing|bounced around|about|back|between",

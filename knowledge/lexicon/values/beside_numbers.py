@@ -104,6 +104,14 @@ DRIVES = _set(
 LIGHTS = _set("light lamp buzzer alarm warning led beeper")
 #: behind a figure: how much it changes each time
 EACH = _set("every each per")
+#: before a figure: so far the needle goes, wherever it is; behind it the same
+WAVERS = _set(
+    "fluctuates fluctuated fluctuating fluctuate bounces bounced bouncing bounce swings swinging swung "
+    "swing wavers wavered wavering waver varies varied varying vary oscillates oscillating wobbles "
+    "wobbling jitters jittering dances dancing twitches twitching quivers shivers pulses pulsing "
+    "wanders wandering flutters fluttering moves jumps jumping"
+)
+BOTH_WAYS = frozenset([("up", "down"), ("back", "forth"), ("down", "up"), ("forwards", "back")])
 COUNTED_BY = _set("mile minute hour km lap degree ten twenty few hundred thousand couple")
 #: a person, what he does, and what stands before how fast he then goes: "when I get up to 50"
 WHO_DRIVES = _set("i we you im were youre")
