@@ -48,7 +48,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"bolts|bolt|nuts|studs|screws|setscrews + {_PUMP} + lying|rolling|rolling_around|in_the_pan|in_the_sump|loose|fallen|fell|dropped|backed|slack|undone|missing|gone|sheared|snapped|only_one|finger|unscrewed|stripped|bottomed|bottoming - {_ELSE}|lid|cover|plate|chain|sprocket|pickup|pipe|strainer|screen|sieve|suction|tight|not|removed|took_out|relief|cap|gasket|i_undid|undid",
     ),
     "pump_seen_standing": (
-        f"{_PUMP}|{_ROD} & cranked|crank|cranking|bumping|turned_her|turn_her|turned_over|turning_the_engine|turned_the_engine|rolled|barring|spun_the_engine|starter|hit_the_key|bumped|bumped_it|turned_the_key|rotated_the_engine & never_moved|dead_still|did_not_stir|@not_move|@not_turn|@not_spin|does_not|stood_still|sat_still|stays_put|didnt_budge|motionless|just_sat|sat_there|stood_there|isnt_turning|not_going_round|@not_go_round|@not_rotate|no_movement|@not_budge|@not_stir|stock_still - {_ELSE}|by_hand|gauge|needle|pressure|rotor_arm|pump_by|moved_freely",
+        f"{_PUMP}|{_ROD} & cranked|crank|cranking|bumping|turned_her|turn_her|turned_over|turning_the_engine|turned_the_engine|rolled|barring|spun_the_engine|starter|hit_the_key|bumped|bumped_it|turned_the_key|rotated_the_engine & never_moved|dead_still|did_not_stir|@not_move|@not_turn|@not_spin|does_not|stood_still|sat_still|stays_put|didnt_budge|motionless|just_sat|sat_there|stood_there|isnt_turning|not_going_round|@not_go_round|@not_rotate|no_movement|@not_budge|@not_stir|stock_still - {_ELSE}|by_hand|gauge|needle|pressure|rotor_arm|pump_by|moved_freely|bar|clicks|budge|seized|stiff",
         "crank|engine + turns|turn|spins + pump + does_not|doesnt|stays|not|still - water|fuel|pressure|oil_pump_and|easily|over",
     ),
     "pump_chain_broken": (
@@ -58,7 +58,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_ROD} + {_PUMP}|drive|replacement|new|distributor + longer|too_long|too_much|higher|sticks_out|stands_higher|taller|tall_block|sticks_up|protrudes|proud|over_length|wrong_length - {_ELSE}|crank|con|short|shorter|pushrod|conrod|bolt|dipstick|no_longer|any_longer|last",
     ),
     "mount_gasket_blown": (
-        f"{_GASKET} + {_PUMP} + {BROKEN}|blown|chunk_missing|torn|washed|ripped|squirting|missing_a_piece|perished|blew|leaking|squeezed|rotten|eaten|damaged|holed - {_ELSE}|lid|cover|plate|not|pickup|pipe|suction|filter|front|new|screen|strainer|sump|head|rear|main|scavenge|tank|cut",
+        f"{_GASKET} + {_PUMP} + {BROKEN}|blown|chunk_missing|torn|washed|ripped|squirting|missing_a_piece|perished|blew|leaking|squeezed|rotten|eaten|damaged|holed - {_ELSE}|lid|cover|plate|not|pickup|pipe|suction|filter|front|new|screen|strainer|sump|head|rear|main|scavenge|tank|cut|opened_for|renewed|just|opened",
     ),
     "mount_gasket_missing": (
         f"no_{_GASKET.replace('|', '|no_')}|no_joint|no_joint_at_all|without_the_paper|without_paper|bare_iron|bare_metal|dry_joint|metal_to_metal|@not_gasket|without_a_gasket|left_the_gasket|gasket_forgotten|forgot_the_gasket + {_PUMP} + crankcase|block|engine|between|behind|groove|under|mounted|fixed|fitted|goes - {_ELSE}|lid|cover|pickup|pipe|suction|pressure|filter|sump|not_needed|cover_plate|none_called|leak",
@@ -69,7 +69,7 @@ THERE: dict[str, tuple[str, ...]] = {
     ),
     "gasket_masks_port": (
         f"{_GASKET} + port|ports|hole|holes|opening|openings|outlet|inlet|passage + {_PUMP}|partly|half|partially + blocked|blocks|covers|covered|covering|occluding|chokes|choked|masks|hides|hangs|hanging|obstructs|overhangs|overlaps|closes|narrows|restricts|laps - {OTHER_PUMPS}|not|filter|turbo|head|nothing|no|lid|fully_open|@not_line",
-        f"{_GASKET} + hanging|hangs|overhangs|overhanging|laps|covers|chokes|masking + {_PUMP}|outlet|inlet - {OTHER_PUMPS}|not|filter|turbo|head|nothing|no|lid",
+        f"{_GASKET} + hanging|hangs|overhangs|overhanging|laps|covers|chokes|masking + {_PUMP}|outlet|inlet - {OTHER_PUMPS}|not|filter|turbo|head|nothing|no|lid|pinched|pickup|suction|half",
         f"{_GASKET} & @not_line_up & covers|blocks|hides|chokes|closes|half & hole|port|opening & {_PUMP} - filter|turbo|head|{OTHER_PUMPS}",
     ),
     "gear_slips_on_shaft": (

@@ -57,7 +57,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "bowl|pot|canister|housing|plastic_cap|long_bolt|centre_bolt & element|filter_drops|drop-in|drops_inside|paper_element|insert|cartridge & filter|element|bolt|drop|cap|felt - fuel|air|collapsed|blocked|metal|torn|leak|sediment|wrong|missing|crushed|new",
     ),
     "filter_adapter": (
-        f"adapter|adaptor|sandwich|sandwich_plate|spacer|puck|extra_ring|plate|additional_plate|take-off_plate|takeoff_plate|aluminium_puck|aluminum_puck|intermediate_plate|cooler_plate|block_off|spacer_ring|alloy_block|spacer_block|extra_plate + {_FILTER} + between|under|below|behind|screws_to|ports|hoses|sits|has|there_is|theres|with|sandwiched|beneath|motor - relief|leak|leaks|gearbox|bell|baffle|pump|air|fuel|cap|bolt|element_is|clutch|thrust|pressure_plate|missing|stuck|loose|gasket",
+        f"adapter|adaptor|sandwich|sandwich_plate|spacer|puck|extra_ring|plate|additional_plate|take-off_plate|takeoff_plate|aluminium_puck|aluminum_puck|intermediate_plate|cooler_plate|block_off|spacer_ring|alloy_block|spacer_block|extra_plate + {_FILTER} + between|under|below|behind|screws_to|ports|hoses|sits|has|there_is|theres|with|sandwiched|beneath|motor - relief|leak|leaks|gearbox|bell|baffle|pump|air|fuel|cap|bolt|element_is|clutch|thrust|pressure_plate|missing|stuck|loose|gasket|rotor|groove|thou|end_plate|cover|lobes",
         "extra_ring|ring|plate|spacer|puck|sandwich|block_of_alloy|adaptor|adapter|intermediate_piece + between_the_can|between_the_filter|between_filter|between_block_and_filter|under_the_filter|behind_the_filter|below_filter|under_the_can|between_the_block_and - gasket|sealing|leak|rubber|o-ring",
     ),
     "remote_filter": (

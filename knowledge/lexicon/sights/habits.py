@@ -363,7 +363,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "nobody|no_one|never|not|no + forum|owners'|club|known|heard|mechanic|dealer + heard_of|known_for|known_problem|doing_this|known_fault|known_issue|well_known|common - sure|me|history|knew",
     ),
     "hot_and_thin": (
-        "cool_weather|cold_weather|cool_climate|mild_weather|cool_day|not_hot_out + heavy|20w-50|thick|oil|15w-40|in|straight_30",
+        "cool_weather|cold_weather|cool_climate|mild_weather|cool_day|not_hot_out + heavy|20w-50|thick|oil|15w-40|in|straight_30 - worse|mostly|starts|start|only|when",
         "cool_weather|cold_weather|cool_climate|mild_weather|cool_out|cool_here & heavy|20w-50|thick|15w-40|straight_30|straight_40 & oil|in_her|in_it|in|grade|20w-50 - thin|hot",
     ),
 }

@@ -275,7 +275,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "engine_apart": (
         "engine|motor|lump|block|crank|it|everything|bottom_end|tractor + in_bits|in_pieces|all_over_the_bench|dismounted|on_table|on_the_table|on_the_bench|dismantled|block_is_bare|stripped_to_the|stripped_down|split_and|lying_on_the_floor|out_of_the_car|out_of_the_boat|out_of_the_truck|pulled_apart|torn_down|on_the_floor|on_a_stand|on_the_stand|bare_block|in_boxes|out_of_the_tractor|on_the_engine_stand|taken_apart|in_a_thousand_pieces|out_and_apart|bits_everywhere + out|bench|stand|all|floor|bare|bits|table|in|apart|is|got|car|now|lying|pieces|boxes|down - will|going_to|pump|bearing|piston|last_year|when_it_was|came|fell|gauge|ring|shell|filter|ran|run|oil_on|leak|drip|puddle|found|dropped|spots|insert|land|guide|test|after|once|previously|starts|idle|drilled",
-        "tractor's_split|split_and|engine_out|crank_out|motor_out & block_is_bare|bare_block|bench|floor|stand|bits|pieces|bare - ran|leak|drip",
+        "tractor's_split|split_and|engine_out|crank_out|motor_out & block_is_bare|bare_block|bench|floor|stand|bits|pieces|bare - ran|leak|drip|oil|canister|filter|hose|line",
     ),
     "sealant_used_freely": (
         "rtv|silicone|sealant|sealer|gasket_maker|jointing_compound|goo|goop|instant_gasket|gasket_goo|liquid_gasket|jointing|hylomar|gasket_sealer|gunk_sealer|mastic|compound + buttered|worms|excess|too_much|very_much|on_all|oozing|all_over|everywhere|thick|slathered|smeared|plastered|loads|caked|gobs|lashings|liberally|all_mating|squeezed_out_all|comes_out_all|hanging_off|heaps|generous|ladled|trowelled|dollops|great_dollops|piled|by_the_tube|whole_tube|instead_of_gasket|in_place_of_gasket|in_place_of_a|copious|lots|heavy - not|no|never|without|screen|strainer|pickup|in_the_sump|blocked|found_in|bits|inside|filter",
@@ -309,7 +309,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "freshly_rebuilt": (
         "years|decade|decades|long_time|ages + since|ago|after + rebuilt|rebuild|overhaul|overhauled - oil|pump|hours|gauge",
-        "ten_years|decade|twenty_years|years|decades|ages & rebuilt|rebuild|overhaul|overhauled & since|ago|last|anyone - oil|pump|hours|gauge|just|fresh|first|miles",
+        "ten_years|decade|twenty_years|many_years|decades|ages & rebuilt|rebuild|overhaul|overhauled & since|ago|last|anyone - oil|pump|hours|gauge|just|fresh|first|miles",
     ),
     "flooded": (
         "never|not|no|hasnt|wasnt|nothing + wet|flood|flooded|under_water|water_got_near|sunk|submerged|been_wet|near_the_engine|drowned|swamped + water|flood|flooded|engine|it|boat|been|got|never - carb|carburettor|fuel|belt|oil|leak|leaks|sump",

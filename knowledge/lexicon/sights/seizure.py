@@ -196,7 +196,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "engine|motor|it|she|boat|car|tractor|truck|lump|machine|bike|her|unit + kept_pulling|pulled_well|pulling_like_normal|never_lost_power|full_power|pulled_strong|never_missed_a_beat|kept_its_power|kept_running|pulled_fine|no_loss_of_power|ran_strong|never_faltered + whole|time|throughout|all|always|like|to|the - until|pressure|then|psi|lamp|no_longer|buzzer|without|light|alarm",
     ),
     "rattle_of_unknown_place": (
-        "no|not_a|never|isnt + rattle|rattles|strange_noise|odd_noise|jingle|chatter|jangle - lifter|chain|top|tappet|but|except|longer|at_start",
+        "no|not_a|never|isnt + rattle|rattles|jingle|chatter|jangle - lifter|chain|top|tappet|but|except|longer|at_start",
     ),
     "locked_then_freed": (
         "never|didnt|not_once|hasnt|at_no_time + locked|bound|seized|jammed|nipped|tightened_up + engine|motor|it|crank|up - needle|gauge|relief|valve",
