@@ -47,25 +47,28 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_LID} & {_PUMP} & glass|surface_plate|flat_table|flat_stone & rocks|rocked|rock|gap|teeters|see_saws|wobbles - {_ELSE}|no|not",
     ),
     "pump_shaft_play": (
-        f"{_PUMP} + shaft|spindle|axle|stem + shook|shakes|wobbles|wobbled|rock|rocked|rocks|sideways|side_to_side|left_and_right|waggles|waggle|slop|slack|oval|loose_in|egg|egged|wallowed|rattles + hole|bush|bushing|body|bore|casing|sideways|bearing|housing|left|side - {_ELSE}|no|not|end|up_and_down|drive|gear|wheel",
+        f"{_PUMP} + shaft|spindle|axle|stem + shook|shakes|wobbles|wobbled|rock|rocked|rocks|sideways|side_to_side|left_and_right|waggles|waggle|slop|slack|oval|loose_in|egg|egged|wallowed|rattles|flops|wiggles|wiggle|jiggles + about|around|all_ways|every_way|any_direction|by_hand|hole|bush|bushing|body|bore|casing|sideways|bearing|housing|left|side - {_ELSE}|no|not|end|up_and_down|drive|gear|wheel",
     ),
     "gears_worn_out": (
-        f"{_PUMP} + insides|innards|internals|guts|wheels|gears|rotors|works + worn|eaten|finished|finish|shot|had_it|rubbed|knackered|tired|past|clapped|scrap|done|gone|thin|wasted|loose_fit - {_ELSE}|{_LID}|no|not|flank|drive|broken|teeth_gone|driving",
+        f"{_PUMP} + insides|innards|internals|guts|wheels|gears|rotors|works + worn|eaten|finished|finish|shot|had_it|rubbed|knackered|tired|past|clapped|scrap|done|gone|thin|wasted|loose_fit - {_ELSE}|{_LID}|no|not|flank|drive|broken|teeth_gone|driving|between|among|stuck_between",
     ),
     "pump_scored_seen": (
-        f"{_PUMP} + {SCORED}|sand|lines|rutted|scraped|torn_up + inside|walls|wall|body|housing|bore|insides|internals|gears|rotors|everywhere|looked|chamber|grit - {_ELSE}|{_LID}|no|not|mounting|face|joint|flange|block|relief|piston|plunger|crank",
+        f"{_PUMP} + {SCORED}|sand|lines|rutted|scraped|torn_up|ploughed_field|plowed_field|like_a_record + inside|walls|wall|body|housing|bore|insides|internals|gears|rotors|everywhere|looked|chamber|grit - {_ELSE}|{_LID}|no|not|mounting|face|joint|flange|block|relief|piston|plunger|crank",
     ),
     "pump_gear_broken": (
-        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|bit_of|piece_of|wedged|circlip|washer|lodged|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket",
+        f"star|star_wheel|inner_star|ring|annulus|vane|vanes + {_PUMP} + {BROKEN}|crack|cracked|chipped|burst - {OTHER_PUMPS}|{_LID}|rubber|seal|o_ring|oring|not|no|drive|piston|snap_ring|shaft|pickup|suction",
+        f"pump_gears|pump_gear|gears_in_the_pump|pump_rotor|pump_rotors|cogs_in_the_pump|gears_inside|oil_pump_gears|pump_cogs + tooth|teeth|corner|lobe|chunk|lump + knocked|missing|gone|off|snapped|broken|lost|out_of - {OTHER_PUMPS}|drive|drives|driving|turns|not|no|between|worn",
+        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|bit_of|piece_of|wedged|circlip|washer|lodged|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket|between|among|drive_gear",
     ),
     "cavitation_marks": (
-        f"{_PUMP} + craters|pits|pitted|pitting|eroded|erosion|moth_eaten|moth-eaten|frosted|holes|eaten|honeycomb|honeycombed|sponge|pock|pocked|pockmarked|cavitation|worm_holes|spongy + teeth|tooth|flank|flanks|back|backs|behind|inlet|suction|trailing|rear - {_ELSE}|{_LID}|no|not|bolt|screw",
+        f"{_PUMP} + craters|pits|pitted|pitting|eroded|erosion|moth_eaten|moth-eaten|frosted|holes|eaten|honeycomb|honeycombed|sponge|pock|pocked|pockmarked|cavitation|worm_holes|spongy|sandblasted|sand_blasted|sand-blasted|bead_blasted|nibbled|etched + teeth|tooth|flank|flanks|back|backs|behind|inlet|suction|trailing|rear - {_ELSE}|{_LID}|no|not|bolt|screw|gasket|paper",
     ),
     "rotor_wrong_way_round": (
         "rotor|outer|ring|annulus|outer_rotor|outer_wheel + chamfer|bevel|bevelled|mark|dot|dots|marks|edge + wrong|outward|outwards|other_side|opposite|up_instead|out_instead|instead|not_match|upside|reversed|facing_out|facing_you - seal|piston|oil_ring|arm|distributor|faces_the_way|compression|timing",
         f"rotor|outer_wheel|outer_ring|annulus|gerotor|inner_rotor + {_PUMP}|chamfer|drawing|picture|manual|diagram + back_to_front|upside_down|wrong_way|reversed|inside_out|backwards|turned_wrong|flipped - seal|piston|arm|distributor|fan|not",
     ),
     "pump_found_failed": (
+        f"diagnosed|condemned|pronounced|declared|called|found|traced|confirmed + dead_oil_pump|bad_oil_pump|failed_oil_pump|faulty_oil_pump|broken_oil_pump|oil_pump_dead|oil_pump_junk|oil_pump_was_junk|oil_pump_bad|oil_pump_failure|defective_oil_pump|dud_oil_pump - {OTHER_PUMPS}|not|no|might|maybe|could|if|self_diagnosed|wrongly",
         f"{_PUMP} + dead|broken|broke|had_it|kaput|gone|finished|stuffed|rooted|knackered|cactus|toast|shot|packed_in|packed_up|given_up|failed|bad|no_good|scrap|us + garage|mechanic|shop|dealer|he_says|says|say|said|reckon|reckons|found|fitter|yard|engineer - {_ELSE}|maybe|might|could|if|not|gear|gears|rotor|shaft|drive|gasket|bolt|bolts|cover|sender|chain|test|tested|perhaps|probably|suspect|suspects|thinks|think|relief|valve|reckon|reckons",
     ),
     "piece_through_pump_cover": (
@@ -78,9 +81,12 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_LID} + {_PUMP}|joint|seam|flange|inlet + air|wind|bubbles|soap_bubbles + in|inside|ingress|drawing|draws|drew|sucking|sucks|enters|pulled|leaks|leak|gets|getting|gulping - {_ELSE}|filter|box|intake_manifold|air_cleaner|pickup_tube",
     ),
     "pump_dry_inside": (
-        f"{_PUMP} & not_a_trace|no_trace|not_a_drop|no_lubricant|no_oil_in_there|no_oil_inside|dry_as|bone_dry|white_handkerchief|completely_dry|not_a_smear|no_film|dust_dry|powder_dry & {_LID}|opened|inside|stripped|gears|rotors|popped|undid|took|apart - {_ELSE}|gauge|line|filter|rockers|stick",
+        f"{_PUMP} & took|apart|opened|inside|stripped|cover_off & wasnt_any_oil|no_oil_in_it|not_any_oil|@not_any_oil|no_oil_in|without_oil|no_oil_inside - {OTHER_PUMPS}|gauge|line|filter|stick|sump|rockers|pan|engine|leak",
+        f"{_PUMP} & @not_trace|@not_drop|@not_smear|not_a_trace|no_trace|not_a_drop|no_lubricant|no_oil_in_there|no_oil_inside|dry_as|bone_dry|white_handkerchief|completely_dry|not_a_smear|no_film|dust_dry|powder_dry & {_LID}|opened|inside|stripped|gears|rotors|popped|undid|took|apart - {_ELSE}|gauge|line|filter|rockers|stick",
     ),
     "draws_nothing_in_bath": (
+        "bowl|bucket|pan_of|tray_of|bath|tub|basin|can_of|pail|clean_oil & cranked_it_by|turned_it|turned_by_hand|by_hand|spun|wound & brings_up_nothing|nothing_comes|nothing_came|picks_up_nothing|sucks_nothing|draws_nothing|@not_suck|@not_draw|pumps_nothing - fuel|water|engine|gauge|coolant",
+        f"{_PUMP} & bowl|bucket|pan_of|tray_of|bath|tub|basin|dish|jar|can_of|tin_of|pail|dunked|submerged|immersed|sat_it_in|clean_oil & nothing|@not_suck|@not_pick_up|@not_draw|@not_pump|@not_push|@not_deliver|no_suction|@not_prime|no_oil_came|only_air|just_air|hardly_anything|barely_a_dribble - {OTHER_PUMPS}|nothing_wrong|pickup_tube|solvent|gauge|strongly|well",
         f"{_PUMP} & bucket|bowl|bath|tin|tray|can|tub|basin|dish|pan_of_oil|pot|jar|bench_dip|dunked|in_oil|submerged|pickup_in_oil & not_a_drop|nothing|no_oil|no_suction|no_delivery|@not_prime|@not_draw|@not_suck|@not_lift|@not_squirt|wouldnt_prime|wont_prime|@not_deliver|@not_push|@not_pick|dead - {OTHER_PUMPS}|pressure_test|drained|filter",
         "bench_dip|dip_test|bench_test|bucket|oil_bath|bowl_of_oil|tin_of_oil|bucket_of_oil & no_suction|no_delivery|nothing_came|@not_prime|wouldnt_prime|not_a_drop|@not_squirt|@not_draw|@not_suck|nothing_out - relief|valve|stuck|injector|fuel|water",
     ),
@@ -89,6 +95,8 @@ THERE: dict[str, tuple[str, ...]] = {
         "turned|turns|spins|rotates|spun|rotated & easily|free|freely|smoothly|smooth & one_place|one_spot|same_place|same_spot|one_point|a_spot & stuck|tight|binds|catches|stiff|sticks|stops|jams|hard - crank|engine|crankshaft|cam|wheel_nut|turbo|alternator",
     ),
     "wrong_pump_fitted": (
+        f"{_PUMP} + turned|turns|rotates|runs|spins + other_way|opposite_way|wrong_way|backwards|wrong_direction|opposite_direction - {OTHER_PUMPS}|drill|not|seized|can_be",
+        f"pump_for_the_diesel|pump_for_the_petrol|pump_for_another|pump_for_a_different|pump_off_a_different|pump_from_a_different|pump_meant_for|pump_off_another|pump_from_another|pump_for_the_smaller|pump_for_the_bigger|pump_for_the_other + mine|ours|sold|fitted|engine|model|sent|gave|version|motor - {OTHER_PUMPS}|not_a|donor|swap|borrowed|tried|test",
         f"{_PUMP} + for_the|off_a|from_a|from_the|meant_for|made_for|belongs_to|off_the|out_of_a + later|earlier|other|bigger|smaller|different|previous|newer|older|petrol_version|diesel_version|six + engine|model|type|version|one|series|motor - {OTHER_PUMPS}|not|same|shaft|rod|gasket|gear|chain|until",
         f"{_PUMP} + number|numbers|part_number|casting_number|stamp + @not_match|doesnt_match|different|wrong|another|other|not_ours|not_listed|belongs - {OTHER_PUMPS}|serial",
         f"{_PUMP} & opposite_rotation|wrong_rotation|left_hand_rotation|reverse_rotation|another_sump|different_sump|other_engine|different_engine|shallower|smaller_model|for_the_six|for_another|lower_capacity|other_sump|wrong_height|wrong_capacity|wrong_ratio - {OTHER_PUMPS}|not|to_fit|shaft|rod",
@@ -97,11 +105,11 @@ THERE: dict[str, tuple[str, ...]] = {
         f"paper|gasket|gaskets|shim|joint|packing + {_PUMP} + {_LID} + thick|thicker|thickness|two|second|double|doubled|extra|both|another|three_times|home_made|cereal|cardboard - {_ELSE}|not|blown|torn|filter",
     ),
     "cover_screws_loose": (
-        f"screws|screw|bolts|setscrews|nuts|fixings + {_LID}|behind + {_PUMP} + {BROKEN}|loose|free|slack|missing|undone|backed|unscrewed|fingers|finger|shaken|gone|worked - {_ELSE}|no|not|tight|pulled|removed|took|undid|mounting",
+        f"screws|screw|bolts|setscrews|nuts|fixings + {_LID}|behind|back_of|back + {_PUMP} + {BROKEN}|loose|free|slack|missing|undone|backed|unscrewed|fingers|finger|shaken|gone|fallen|fell|dropped|worked - {_ELSE}|no|not|tight|pulled|removed|took|undid|mounting",
         f"{_LID} + {_PUMP} + fingers|by_hand|finger_tight|hand_tight + undo|undid|unscrew|turn|loose|tight|remove|off - {_ELSE}|not|spindle|shaft",
     ),
     "piece_in_pump": (
-        f"{_PUMP} + piece|lump|chunk|nut|washer|ball|bolt|pin|chip|stone|bead|spring_clip|retainer|circlip|screw|rivet|splinter|pebble + between|among|in_the_middle|in_middle|sitting|wedged|stuck|jammed|lodged|trapped|lying|fell_out|dropped_out|sucked + teeth|{_WHEELS}|{_PUMP} - {_ELSE}|no|not|sump|drive|mounting|cover|lid|idler|relief|gasket|screen|strainer|bearing|lead|copper|housing|picked|magnet",
+        f"{_PUMP} + piece|lump|chunk|nut|washer|ball|bolt|pin|chip|stone|bead|spring_clip|retainer|circlip|screw|rivet|splinter|pebble + between|among|in_the_middle|in_middle|sitting|wedged|stuck|jammed|lodged|trapped|lying|fell_out|dropped_out|went_in|went_through|gone_through|ended_up|found_its_way|got_into|ingested|swallowed|sucked + teeth|{_WHEELS}|{_PUMP} - {_ELSE}|no|not|sump|drive|mounting|cover|lid|idler|relief|gasket|screen|strainer|bearing|lead|copper|housing|picked|magnet",
     ),
     "idler_pin_out": (
         f"pin|peg|stub|post|spindle|shaft + second_gear|idler|driven_gear|idle_gear|loose_gear|following_gear|free_gear|second_wheel|other_gear|idling_gear + out|loose|slack|walked|slid|moved|fingers|proud|backed|worked|slid_out|fallen|rattles|drifted - {_ELSE}|no|not|drive_gear|pulley|gearbox|hard_press",
@@ -122,6 +130,7 @@ ABSENT: dict[str, tuple[str, ...]] = {
         f"only_one|just_one|single|one_thin + gasket|paper + {_PUMP} + {_LID} - not|two|thick|{_ELSE}",
     ),
     "piece_in_pump": (
+        f"nothing|no_piece|no_pieces|no_bits|no_debris|no_chunks|no_foreign + {_PUMP} + stuck|caught|jammed|lodged|trapped|between|wedged - {OTHER_PUMPS}|but|wrong|except|pickup|relief",
         f"nothing|no_pieces|no_bits + {_PUMP}|gears|rotors + stuck|wedged|jammed|between|lodged|caught - but|{_ELSE}|screen|wrong",
     ),
     "steel_slivers_in_pump": (
@@ -165,5 +174,11 @@ ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "gears_worn_out": (
         f"gears|gear|rotors|internals|insides + {_PUMP} + nearly_new|like_new|as_new|hardly_worn|little_wear|barely_worn|no_wear|unworn - drive|drives|driving|not|but|{_ELSE}",
+    ),
+    "draws_nothing_in_bath": (
+        f"{_PUMP} & bowl|bucket|pan_of|tray_of|bath|tub|basin|dish|jar|can_of|tin_of|pail|dunked|submerged|immersed & strongly|gushed|gushes|squirted|squirts|shot_out|strong|strong_stream|good_stream|pumps_well|pumped_well|sucks_well|plenty|draws_well|fountain|hard_push - {OTHER_PUMPS}|not|no|nothing|solvent|but|pickup_tube|hardly|weak|drill",
+    ),
+    "pump_found_failed": (
+        f"nothing_wrong|nothing_amiss|no_fault_found|no_fault + {_PUMP} - {OTHER_PUMPS}|but|except|apart|drive|sender|solenoid",
     ),
 }

@@ -27,10 +27,11 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_VALVE}|{_SLUG} + closed|shut|close_position|closed_position|on_its_seat|tight_shut + stuck|seized|gummed|blocked|jammed|rusted|never|wont_open|@not_open|frozen|glued|welded|locked|not_open - {_ELSE}|wont_close|open_position|not_stuck|not_shut",
     ),
     "relief_parts_not_standard": (
+        f"washers|shims|washer|shim|spacer|packing_piece|nut|coin|penny|collar|ball_bearing + behind|under|beneath|on_top_of|in_front|inside + relief_spring|pressure_spring|relief_valve_spring|spring_of_the_relief|spring_of_the_pressure|pressure_valve_spring|release_valve_spring - {_ELSE}|no|not|missing|took_out|copper|sealing",
         f"adjuster|adjusting_screw|spring|shims|washers|screw & {_VALVE} & wound_in|screwed_in|past_its_mark|packed|shimmed|stretched|wrong|turned_in|stiffer|heavier|foreign|homemade|not_original|altered|tampered|cranked|cut|longer|upside|doubled - {_ELSE}|not|no|untouched|original_parts|i_wound|i_screwed|tried|new",
     ),
     "relief_part_absent": (
-        f"{_SLUG}|spring + {_VALVE}|behind_the_spring|behind|plug + never_put_back|missing|no_plunger|no_ball|no_spring|no_piston|nothing_behind|not_there|left_out|never_refitted|was_not_there|gone|absent|nothing_in|empty|left_on_the - {_ELSE}|debris|dirt|not_missing|washer|fell",
+        f"{_SLUG}|spring + {_VALVE}|behind_the_spring|behind|plug + never_put_back|nobody_put|forgot|forgotten|omitted|left_off|never_went_back|missing|no_plunger|no_ball|no_spring|no_piston|nothing_behind|not_there|left_out|never_refitted|was_not_there|gone|absent|nothing_in|empty|left_on_the - {_ELSE}|debris|dirt|not_missing|washer|fell",
     ),
     "relief_found_stuck": (
         f"{_VALVE}|bypass_piston + blocked|stuck|hung|jammed|seized|couldnt_move|@not_move|pinched|gripped|wont_move|frozen|gummed|rusted|nipped|solid|immovable - cylinder|crown|ring|rings|engine|fuel|brake|clutch|thermostat|closed|shut|closed_position|tight_shut|return|passage|hole|open_position|off_its|not_stuck|free|injector|half_open|stayed|dirt",
@@ -43,6 +44,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_SLUG} & own_weight|by_itself|on_its_own|oiled_up|oiled|clean_oil & pushed|helped|wont_drop|@not_drop|@not_fall|has_to_be_pushed|stops_partway|drags|sticks|hangs|needs_a_push - {_ELSE}|never_sticks",
     ),
     "relief_seat_scored": (
+        f"little_piston|small_piston|relief_piston|little_plunger|small_plunger|regulator_piston + {SCORED}|pitted|nicked|worn|marked|burr - {_ELSE}|not|no|smooth|squirter|jet|tensioner",
         f"{_VALVE}|{_SLUG}|valve_seat + {SCORED}|eaten|oval|pitted|ring_worn|hammered|worn_oval|lip|nicked|wear_step + piston|hole|seat|bore|plunger|ball|nail|feel|controls|slides - cylinder|crown|rings|engine|injector|brake|clutch|exhaust|not|no|smooth|bright|bearing|crank|pump_body|valve_stem|cam|compression|liner",
     ),
     "relief_return_blocked": (
@@ -52,7 +54,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"spring + {_VALVE}|pressure + less_than_a|less_than_new|under_length|below_length|well_under|below_its|less_than_the_book|shrunken|stubby|no_spring_left|lost_tension|lost_temper|compressed|in_two|two_bits|two_parts|coils_missing|lazy|saggy|slumped|easily_squashed|rusty|corroded|distorted|kinked|shorter|short|sacked|sagged|no_tension|weak|tired|broken|snapped|soft|bent|collapsed|settled|lost_its|pieces|coil|cracked|limp|worn_out|shrunk|fatigued|rusted_through - {_ELSE}|valve_springs|longer|not|no_shorter|new_spring|fitted_a|dripping|holds|coil_bound|bound|washers|washer|shims|shim",
     ),
     "relief_cap_loose_or_leaking": (
-        f"cap|plug|nut|dome|dome_nut|big_nut|bolt|hat + {_VALVE}|pressure_spring|relief_spring|holds_the_spring|spring_in|over_the_spring + slackened|weeping|dripping|backed|leaking|loose|oil_all_around|wet|lost|undone|unscrewed|missing|not_wired|unwired|no_pin|oil_round|finger|weeps|leaks|drips|seeping|worked - {_ELSE}|no|not|tight|dry|took|removed|undid|pulled",
+        f"cap|plug|nut|dome|dome_nut|big_nut|bolt|hat + {_VALVE}|pressure_spring|relief_spring|holds_the_spring|spring_in|over_the_spring + slackened|weeping|dripping|backed|leaking|loose|oil_all_around|wet|lost|undone|unscrewed|missing|not_wired|unwired|no_pin|oil_round|finger|weeps|leaks|drips|seeping|hand_tight|worked - {_ELSE}|no|not|tight|dry|took|removed|undid|pulled",
         "big_nut|dome_nut|big_plug|cap_nut|domed_nut|hex_plug & pressure_spring|relief|relief_spring|release_valve|let-off & oil_all_around|dripping|weeping|wet|loose|backed_out|leaking|slackened - no|not|tight|dry|took|removed|undid",
     ),
     "relief_bench_opens_low": (
@@ -72,12 +74,14 @@ THERE: dict[str, tuple[str, ...]] = {
 #: the finding, by words that stand together when it is not there
 ABSENT: dict[str, tuple[str, ...]] = {
     "relief_part_absent": (
+        "relief|relief_valve|regulator|pressure_valve + parts|bits|pieces|plunger_and_spring|spring_and_plunger|ball_and_spring|spring_and_ball|components + all_there|are_there|all_present|present|complete|in_place|all_in_it - not|but|missing|wrong|except",
         f"ball|plunger|spring|piston + {_VALVE} + both_there|all_there|are_there|is_there|present|in_place|was_there - not|no|but|missing",
     ),
     "relief_found_bad": (
         f"nothing_wrong|nothing_the_matter|no_fault|no_problem + {_VALVE} - but|except",
     ),
     "relief_spring_short_or_broken": (
+        f"spring + {_VALVE} + to_the_book|right_length|correct_length|book_length|same_length|full_length|in_spec|to_spec|same_as_new|as_new|unbroken|straight|good_tension|within - {_ELSE}|not|but|shorter|wrong|seat|weak",
         f"spring + {_VALVE}|pressure + same_length|same_height|as_long_as|full_length|right_length|good_length - not|but|shorter",
     ),
     "relief_piston_loose": (
@@ -96,7 +100,7 @@ ABSENT: dict[str, tuple[str, ...]] = {
         "relief|release|regulator|let-off + dump|return|spill|drain|hole + open|clear|straight_through|unblocked|blew_through - not|but|stuck|tank|blocked",
     ),
     "relief_cap_loose_or_leaking": (
-        f"cap|plug|nut + {_VALVE}|relief_spring|pressure_spring + tight|dry|wired|locked|pinned - not_tight|loose|leaking|not|filter|weeping",
+        f"cap|plug|nut + {_VALVE}|relief_spring|pressure_spring + tight|dry|wired|locked|pinned - hand_tight|finger_tight|fingertight|only|barely|hardly|half_tight|not_tight|loose|leaking|not|filter|weeping",
     ),
     "relief_bench_opens_high": (
         f"{_BENCH} & @not_hang|not_late|@not_late|no_later|at_its_figure|on_its_figure|right_on_its|on_the_figure - early|soon|injector",

@@ -7,7 +7,8 @@ from knowledge.lexicon.things.thing import State, Substance, Thing
 _S = State
 _SHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill|axle|stem|bar"
 _TURNS = (
-    "turns|turn|turning|drives|drive|driving|works|working|spins|spinning|moves|operates|powers"
+    "turns|turn|turning|drives|drive|driving|works|working|spins|spinning|moves|operates|powers|"
+    "runs|running|rotates|rotating"
 )
 _SHEARED = ("drive_coupling_sheared",)
 _PIECE = dict.fromkeys(
@@ -22,6 +23,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "oil-pump",
             "oil pump assembly|unit",
             "gear|rotor|gerotor|vane|plunger|lube|lub|lubricating|pressure|main oil? pump",
+            "part|thing|bit|device that|which pushes|pumps|circulates|sends the? oil round|around?",
         ),
         shows={
             _S.WORN: ("gears_worn_out",),
@@ -74,7 +76,10 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.REVERSED: ("rotor_wrong_way_round",),
             _S.DRY: ("pump_dry_inside",),
         },
-        rules_out={_S.FINE: ("gears_worn_out", "pump_scored_seen")},
+        rules_out={
+            _S.FINE: ("gears_worn_out", "pump_scored_seen"),
+            _S.WHOLE: ("pump_gear_broken",),
+        },
         holds=_PIECE,
     ),
     Thing(
@@ -133,7 +138,10 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.BROKEN: ("pump_casting_cracked",),
             _S.BURST: ("pump_housing_burst",),
         },
-        rules_out={_S.FINE: ("pump_scored_seen",)},
+        rules_out={
+            _S.FINE: ("pump_scored_seen",),
+            _S.WHOLE: ("pump_casting_cracked", "pump_housing_burst"),
+        },
     ),
     Thing(
         family="drive",
@@ -156,7 +164,10 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.SHORT: ("drive_not_engaged",),
             _S.LOOSE: ("pump_shaft_play",),
         },
-        rules_out={_S.FINE: ("drive_shaft_broken", "drive_shaft_rounded")},
+        rules_out={
+            _S.FINE: ("drive_shaft_broken", "drive_shaft_rounded"),
+            _S.WHOLE: ("drive_shaft_broken",),
+        },
     ),
     Thing(
         family="drive",
@@ -183,7 +194,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "rollpin|coupler",
         ),
         shows=dict.fromkeys((_S.BROKEN, _S.ABSENT, _S.CAME_OFF, _S.STRIPPED), _SHEARED),
-        rules_out={_S.FINE: _SHEARED},
+        rules_out={_S.FINE: _SHEARED, _S.WHOLE: _SHEARED},
     ),
     Thing(
         family="drive",
@@ -205,7 +216,10 @@ THINGS_PUMP: tuple[Thing, ...] = (
             _S.FAULTY: ("drive_found_failed",),
             _S.SPUN: ("gear_slips_on_shaft",),
         },
-        rules_out={_S.FINE: ("drive_gear_stripped", "drive_gear_worn")},
+        rules_out={
+            _S.FINE: ("drive_gear_stripped", "drive_gear_worn"),
+            _S.WHOLE: ("drive_gear_stripped",),
+        },
     ),
     Thing(
         family="drive",

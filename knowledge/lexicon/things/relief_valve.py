@@ -56,7 +56,7 @@ THINGS_RELIEF: tuple[Thing, ...] = (
         rules_out={
             State.FREE: _STICKS,
             State.CLEAN: _IN_IT,
-            State.FINE: ("relief_found_stuck", "relief_seat_scored"),
+            State.FINE: ("relief_found_stuck", "relief_seat_scored", *_BAD),
         },
         holds=_HOLDS,
     ),
