@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import OLD_OIL
+
 _BRG = (
     "bearing|bearings|shell|shells|mains|big-ends|big-end|inserts|insert|rod-bearings|main-bearings"
 )
@@ -240,6 +242,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "like + pearl_paint|metallic_paint|metal_flake|glitter_paint|christmas - filter",
         "oil + sheen|specks|sparkle|sparkles|glints|metal_flake|flecks|shimmer + silver|silvery|shiny|metallic|gold|metal|bright|drained|oil - water|outside|bilge|no|not|rainbow",
         "oil|stick|dipstick|drain + tinsel|flakes|sparkles|glints|shimmers|specks|silver|metallic - filter|no|not|clean|pan|screen|strainer|pump|copper|gold",
+        f"specks|flecks|glitter|sparkles|shimmer|shimmered|gold_dust|metallic_paint|sparkle|twinkles & floating|{OLD_OIL}|drain_tray|drained|bucket|drain_pan|sun|light|came_out - no|filter|magnet|not|screen|@not",
     ),
     "plug_fur_only": (
         "magnet|drain_plug|magnetic_plug|mag_plug|sump_plug + fur|fuzz|fluff|whiskers|fines|paste + only|light|bit|just|that's_all|all|normal|usual|thin|slight|little - slivers|chunks|heavy|more_than|hanging|not_just|big|flakes",
@@ -289,6 +292,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "glitter_in_oil": (
         "no_glitter|no_sparkle|no_sparkles|no_shimmer|@not_glitter|@not_sparkle|without_glitter",
         "no_metal|no_specks + oil|drain|stick|dipstick|drained|tray|old_oil",
+        "no_glitter|no_specks|no_flecks|no_sparkle|no_sparkles|no_shimmer|not_a_speck|no_metallic - filter|screen|magnet",
     ),
     "fine_dust_only": (
         "past|beyond|more_than|worse_than|coarser_than|bigger_than|not_just|not_only|more_like|not + fine|grey_powder|gray_powder|powder|fines|grey_dust|gray_dust|normal_fines & flakes|chips|bits|pieces|slivers|chunks|proper|lumps|filter|paper|particles - plug|magnet",

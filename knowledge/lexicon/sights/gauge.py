@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import CAPILLARY
+
 _GAUGE = "gauge|gage|guage|needle|pointer"
 _LAMP = "light|lamp|buzzer|alarm|warning"
 _TAP = (
@@ -207,6 +209,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "tachometer_wrong": (
         "tach|tacho|tachometer|rev_counter|rev-counter + wrong|high|more|fast|inaccurate|optimistic|out|over - ticks_over|ticking_over|ticked_over|according",
         "tach|tacho|tachometer|rev_counter + reads|out|wrong|optimistic|inaccurate|lies|reads_high + revs|rpm|high|fast|too|out|wrong|than|by|optimistic - zero|stopped|died|same_time|quit|no|not",
+        "tach|tacho|tachometer|rev_counter|rev-counter|rpm_dial|rpm_gauge|rev_clock|photo_tach & strobe|phototach|photo_tach|only|really|realy|actually|fewer|handheld|counter|timing_light|true & says|reads|shows|dash_says|optimistic|reading|high|over - agrees|agree|right|correct|matches|pressure|same|spot_on|low|psi|drive",
     ),
     "needle_off_zero_at_rest": (
         "needle|gauge|pointer|dial|hand|indication|reading|boat's_dial & engine_dead|shut_off|turn_it_off|engine_off|engine_stopped|stopped|motor_shut|switched_off|at_rest|engine_is_off|motor_off|shut_down & wont_drop|won't_drop|doesnt_go_back|doesn't_go_back|fifteen|ten|@not_return|@not_go_to|@not_drop|still|static|@not_fall|shows_@number|@pressure|@number|stays_up - light|lamp|idle|hot|drops_right|to_zero_at_once|minutes|slow|slowly|hours|cold|flicker|back_to_nought",
@@ -236,10 +239,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "drip|drips|dripping|leak|leaks|leaking|weeping|weeps & oil_pipe|copper_pipe|pipe|capillary|oil_line & to_the_gauge|to_the_oil_gauge|to_the_oil_pressure_gauge|to_the_pressure_gauge|to_the_dash_gauge - no|not|fuel|water|dry|coolant|sender|turbo",
         "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose|gauge_union + leak|leaking|dripping|weeping|split|burst|chafed|cracked|wet|let_go",
         "gauge_line|gauge_pipe|gauge_tube|nylon_gauge_line|capillary|plastic_gauge_tube|gauge_hose + melted|split|fractured|burst|leaking|sprayed|spraying|cracked|leaks|chafed|broke|let_go|popped|blew - kink|blocked|clogged|no_oil",
+        f"{CAPILLARY} & rubbed|chafed|burst|split|leaking|weeping|cracked|dripping|spraying|fretted|holed|pinhole|worn_through|spitting|snapped|broke - no|not|@not|kinked|cooler|fuel|turbo|pickup",
+        "capillary|copper_tube & oil_clock|oil_gauge|gauge|dial & rubbed_through|through|split|holed|wet - no|not",
     ),
     "oil_behind_panel": (
         "oil|oily + carpet|footwell|trousers|trouser_leg|jeans|my_feet|under_the_dash|behind_the_dash|kick_panel|floor_mat|my_shoe|my_shoes - no|not|smoke|fuel",
         "oil & behind|under|carpet|footwell|inside|feet|cabin|cockpit & dash|panel|dashboard|carpet|footwell|feet|instrument - line_to",
+        "dash|dashboard|panel|instrument_board|dials|gauges|wheelhouse|console|binnacle|instrument_panel & oil|oily|greasy|black_wet|wet_stuff|slimy|wet & back_of|behind|back_side|below_the_dials|floor|knees|carpet|boots|footwell|running_down - no|not|dry|clean|@not|compartment|engine_bay|wiring|volts|nine",
     ),
     "lamp_dead_with_key_on": (
         "lamp|light|symbol|bulb|telltale|w/l|warning & key_on|ignition_on|with_key|turn_the_key|before_you_pressed|before_starting|key_one|before_cranking & not_burn|dead|@not_come|@not_light|@not_burn|now_it|doesnt|never|dark|no_glow|nothing|@not_show - still|as_it_should|running|goes_out|gauge|needle|then|stays_on|off",
@@ -251,6 +257,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "gauge_line_kinked": (
         "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose + flat_spot|squashed|flattened|crushed|kink|pinched|trapped|dent|sits_on|bent_double",
         "line|tube|pipe|capillary|nylon_line + trapped|squashed|kinked|kink|pinched|crushed|nipped + gauge|dash|nylon|copper|panel|capillary|behind - cooler|suction|pickup|fuel|brake|turbo",
+        f"{CAPILLARY} & kinked|bend_too|bent|folded|pinched|squashed|flattened|crushed|choked|trapped|nipped|squeezed|zip_tie|creased|doubled_over|like_straw - no|not|sludge|deposits|full|gently",
     ),
     "needle_stuck_at_one_value": (
         "needle|gauge|pointer|indication|hand|dial|reading & fixed|froze|frozen|stuck|glued|stays|constant|same|unmoving|parked|jammed & all_conditions|whatever|doesnt_matter|doesn't_matter|no_matter|regardless|always|hot_or_cold|any_revs|never_changes|everything|at_all_times - zero|nought|peg|tap|sender_stuck|valve|then|low|bottom|end|off_the|drops|rises",
@@ -315,5 +322,17 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "lamp_dead_with_key_on": (
         "light|lamp|bulb|red_light|warning_light|idiot_light & shows|lights|comes_on|lit|glows|works|lights_up & key_on|ignition_on|before_starting|turn_the_key|key_turned|switch_on|before_i_start|bulb_check & as_it_should|fine|properly|normally|always|then|before|ok|as_normal|as_usual|brightly|correctly - not|never|no|doesnt|used_to|@not|running|stays_on|off_and|still_lit|wont_go",
+    ),
+    "gauge_line_leaking": (
+        f"{CAPILLARY} & no_chafe|no_drip|no_leak|no_leaks|no_cracks|bone_dry|not_leaking|no_rub|dry_all - fuel|cranked|slackened|cracked_the",
+    ),
+    "oil_behind_panel": (
+        "dash|dashboard|panel|instrument_board|dials|console|binnacle|instrument_panel|carpet & dry|no_oil|not_a_drop|no_wet|bone_dry & behind|back|under|inside - not_dry|pump|stick",
+    ),
+    "gauge_line_kinked": (
+        f"{CAPILLARY} & no_kinks|no_sharp|gently|easy_bends|no_kink|not_kinked|not_pinched|no_flat|smooth_bends|gentle_curves - not_gently|but",
+    ),
+    "tachometer_wrong": (
+        "tach|tacho|tachometer|rev_counter|rpm_dial & strobe|counter|photo_tach|handheld|timing_light|optical & agrees|agree|matches|same|spot_on|accurate|within - not|@not|high",
     ),
 }

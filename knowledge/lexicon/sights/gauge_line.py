@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import CAPILLARY, CRANKED, GUSHED, NO_OIL, SENDERS
+
 _GAUGE = "gauge|gage|guage|needle|pointer"
 _SENDER = "sender|sensor|sending-unit|switch|transmitter|transducer|sendor"
 _SOUND = "good|fine|ok|okay|sound|tested|perfect|clean|tight|intact|alright|right|checked-out"
@@ -82,6 +84,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_ANY_SENDER} & air|hand_pump|compressor|shop_air|bench & nothing|dead|wrong|no_change|no_response|@not_move|"
         "no_reading|all_over|zero - lamp|opens",
         "sender|transmitter|sensor|transducer|sending_unit + defective|faulty|bad|dud|duff|dead|kaput|failed|at_fault|found_bad|worn_out - not|good|wire|connector|no|crank|temperature|coolant|cam|bad_reading|knock|fuel|known|@not|ground|earth|leaked|put_down_to|blamed",
+        f"{SENDERS} & air|pumped|compressor|hand_pump|bench|rigged|known_pressure|foot_pump|bicycle_pump|tyre_pump|dead-weight|pressure_tester & never_altered|not_react|@not_react|@not_change|no_change|nothing_moved|wrong|never_moved|reads_like|@not_move|no_response|stuck|no_reaction - right|correct|light|lamp|switch|alarm|temp|wiggle",
     ),
     "switch_opens_wrong": (
         "switch & should|supposed|spec|meant|instead & open|opens|closes|close|operates|switches|makes|trips & @pressure|@number",
@@ -90,31 +93,51 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "pressure_switch|oil_switch|pressure-switch + faulty|dud|duff|defective|at_fault|bad|dead|u/s",
         "pressure_switch|oil_switch|switch + defective|faulty|bad|wrong_pressure|dud|duff|dead|failed|worn_out|at_fault|internally_shorted|stuck|leaky - master|ignition|lights|dash_switch|toggle|starter|battery|fuel|not|good|connector|wire|no",
         "switch|pressure_switch + old_one_bad|was_duff|was_bad|was_the_fault|was_the_culprit|turned_out_bad|turned_out_faulty|proved_faulty|sticking|gone_bad|had_failed - ignition|light_switch|master|dash_switch|starter|battery|think|wiring",
+        "switch|alarm_unit|lights_sensor|light_sensor|lights_sender|warning_sensor & pumped|hand_pump|air|bench|foot_pump|regulator & too_late|too_early|never|rather_than|instead_of|wrong|clicked_late|far_too_high|far_too_low - right|correct|valve",
+        "alarm_unit|lights_sensor|light_sender|warning_sensor & pumped|hand_pump|air|bench & too_late|too_early|never|rather_than|instead_of|wrong|clicked",
     ),
     "no_oil_at_open_port": (
         f"loosened|cracked|undid|slackened|opened|undone & union|banjo|fitting|plug|pipe & {_CRANK}|spun|turned & not_a_drop|nothing|no_oil|dry|zilch - stick|dipstick|gauge_end|leak|leaks",
         f"{_ANY_SENDER}|port|tapping & out|removed|open|off|unscrewed & {_CRANK} & {_NO_OIL}",
         f"port|sender_hole|switch_hole|tapping & {_CRANK} & {_NO_OIL}",
+        f"{SENDERS} & out|removed|took|unscrewed|pulled|take_out|undone & {CRANKED} & {NO_OIL}|stayed_dry - squirted|spurted|good|strong|filter|ohms|gushed|shot",
     ),
     "gauge_line_sludged": (
         "gauge_end|at_the_gauge|gauge_side|end_of_the_line & dribble|dribbles|trickle|trickles|ooze|oozes|hardly|barely & block_end|block|engine_end|other_end & squirts|gushes|spurts|squirt|gush|plenty|jets - union_leaks|leak|leaks",
+        f"{CAPILLARY}|pinhole_fitting|feed_tube & jammed|blow_through|black_crap|full_of|bunged|deposits|sludge|gunked|furred|blocked|clogged|carbon|solid - no|not_blocked|clean|clear|kinked|crushed|freely|pickup",
     ),
     "no_oil_at_line_end": (
         "line|pipe|tube|capillary + off|undone|disconnected & gauge_end|at_the_gauge & nothing|=no|=not|=dry|dribble|hardly|barely & cranked|cranking|running|block|comes|spun|starter - filter|sender|cooler",
         f"line|pipe|tube & gauge|dash|capillary & {_CRANK} & {_NO_OIL} - sender|filter",
         "no_oil|nothing|not_a_drop|dry|@not_drip + gauge_line|line|pipe|tube|back_of_the_gauge|gauge_end|at_the_gauge|behind_the_gauge + gauge|back|end|comes|cracked|dry|out|at - kink|sender|filter|crank|block_port|leak|no_leaks|stick|gauge_shows|on_the_gauge|amiss|wrong|untoward",
+        f"nut|union|line|tube|fitting|pipe|capillary & dial|clock|gauge|dash & {NO_OIL} & block_end|block|engine_end|squirt|spurted|flows|tapping|slackened|undone|loosened - oil_behind|carpet|leaks",
     ),
     "sender_port_clogged": (
         f"{_ANY_SENDER} + hole|port|orifice|passage|drilling|restrictor|under|behind + sludge|gunk|blocked|plugged|clogged|bunged|choked|carbon",
         "port|hole|tapping|fitting|restrictor|orifice|take-off + sender|switch|sensor|gauge|sending_unit|under_it + blocked|clogged|plugged|gunged|full|choked|bunged - no|not|relief|filter|empty",
+        f"{SENDERS} & drilling|hole|port|passage|restrictor|orifice|tapping|gauze & bunged|muck|blocked|clogged|plugged|sludge|choked|gunked|crud|packed|stopped_up|furred|carbon - no|not|clear|clean|relief|tape|sealer",
     ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "no_oil_at_open_port": (
         f"{_ANY_SENDER}|port & out|removed|open|unscrewed & {_CRANK} & squirt|squirted|spurted|gushed|strong|plenty|good_flow|came_out|shot_out|pumped_out",
+        f"{SENDERS} & out|removed|took|unscrewed|pulled & {CRANKED} & {GUSHED} - no|nothing|not|@not|never",
     ),
     "sender_wrong_on_air": (
         "sender|sensor|transmitter|sending_unit + tested|checked|tests|checks|bench + ok|good|fine|correct|right|perfect|spec - not|no|but|faulty|bad|wrong|temperature|new_one",
+        f"{SENDERS} & air|pumped|compressor|hand_pump|bench|known_pressure|foot_pump|pressure_tester & spot_on|right_on|exactly|true|as_the_book|tracks|follows|bang_on|correct - not|@not|wrong|switch|lamp",
+    ),
+    "gauge_line_sludged": (
+        f"{CAPILLARY} & blows_through|blew_through|air_passes|passes_air|clear_right_through|blows_freely|blew_freely|clear|no_sludge - not_clear|but|@not",
+    ),
+    "sender_port_clogged": (
+        f"{SENDERS} & drilling|hole|port|passage|restrictor|orifice|tapping|gauze & clear|clean|unblocked|wide_open|unobstructed - not|@not|threads|wiring|wire|tape|starter|crank",
+    ),
+    "no_oil_at_line_end": (
+        "slackened|loosened|undid|cracked|undone & dial|clock|gauge|dash|capillary & wept|oil_came|oil_right_away|squirted|spurted|dribbled|oil_arrives|oil_at_once|oil_straight_away|dripped - no_oil|nothing|sump|plug|port|not_a_drop|@not_a_drop|zip|dry",
+    ),
+    "switch_opens_wrong": (
+        "switch|alarm_unit|lights_sensor & air|pump|bench|hand_pump|pumped & right_at|exactly|stamped|as_marked|correctly|spot_on|bang_on & flips|opens|closes|clicks|changes|switches|trips|breaks|operates - not|@not|rather|instead|late|relief",
     ),
 }

@@ -297,6 +297,9 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "boat|car|engine|motor|she|it|tractor|machine|launch|water|bilge|generator|truck|cellar|shed|lump + sank|sunk|submerged|hurricane|ford|swamped|flood|flooded|underwater|under_water|went_under|over_the_hood|over_the_bonnet|up_to_the_rocker|up_to_rocker_cover|drowned|sat_on_the_bottom|on_the_bottom|over_the_engine|above_the_engine|deep_water|river_rose|covered_by_water|covered_in_water|immersed|under_the_sea|to_the_rocker|past_the_flywheel|filled_up_through|sucked_in_water|went_down_at|in_the_drink|got_swamped|rolled_over_in_the|wading|over_the_block|swallowed_water + water|sank|sunk|under|submerged|flood|flooded|hurricane|days|deep|mooring|bottom|engine|river|over|swamped|ford|intake|drowned|at|in - fuel|petrol|carb|carburettor|choke|not|never|with_oil|pressure_sank|needle|gauge|slowly|bottom_end|pressure|no_water|belt|bathed|in_the_oil|radiator|raw|cooled|strainer|pickup|valve|wet_belt|sank_to|injector|float|spoon|jacket|screen|scoop|sink|sinks|under_the_sink|puddle|raised|rain|hose|washing|washed|bucket",
         "submerged|sank|sunk|underwater|under_water|went_under & engine|mooring|rocker_cover|bottom|days|harbour|water|river|boat|she|berth|storm - fuel|float|carb|pressure|pickup|needle|coolant|oil_level|gauge|never|not|belt|sink|puddle|raised|years_ago",
     ),
+    "started_unprimed": (
+        "started|fired|lit|cranked & without_filling|without_priming|no_priming|never_primed|@not_prime|without_prelube|no_prelube|without_pre-oiling|galleries_first|unprimed|without_oiling & fresh|new|rebuilt|first|motor|engine|it - hours|primed_it",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
@@ -334,5 +337,8 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "history_unknown": (
         "full_history|known_from_new|owned_it_from_new|one_owner|had_it_from_new|full_service_history|had_it_since_new|bought_it_new|mine_since_new|known_its_whole + engine|car|boat|it|have|tractor|with|life|receipt|owner - no|not|without",
+    ),
+    "started_unprimed": (
+        "spun|primed|filled|pre-oiled|prelubed|pumped & before|ahead_of & lighting|starting|starting_it|firing|first_start|firing_it|fire_up|ever - not|@not|never|no_pressure",
     ),
 }

@@ -2,6 +2,19 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import (
+    ACCESSORIES,
+    BREATHER,
+    CRANKED,
+    DRILL,
+    FILTER,
+    GUSHED,
+    OIL_PIPES,
+    SENDERS,
+    STICK,
+    SUMP_BOLT,
+)
+
 _HOSE = "hose|hoses|pipe|line|flexi|flexy|flexible|union"
 _DRAIN_PLUG = "drain_plug|sump_plug|drain_cock|drain_tap|drain_valve"
 #: the finding, by what is said when it is there
@@ -79,6 +92,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "filter + loose|finger|slack|unscrewed|@not_tight|hand|spun_off + turn|by_hand|loose|tight|half|itself|rattling|vibrated|worked - no|element_off|fuel|isnt_loose",
         "filter + spun_off|unwound|unscrewed_itself|come_unscrewed|spun_itself|unscrewing_itself - air|fuel|i_spun",
         "filter + spin|turn|undo|unscrew|loose + by_hand|hand|fingers|was_loose|came_loose|working_loose|never_tightened|@not_tightened|@not_been_tightened|easily - tight|oil_tight|air|i_could_not|couldnt|screen|hand_tight_and_no|fuel",
+        f"{FILTER} & hanging_by_a_thread|cocked|two_fingers|crooked|wobbled|finger_tight|half_unscrewed|not_snug|by_hand|with_my_fingers|rattling - fuel|relief|valve|air|@not_budge|tank|screen|tight_on",
+        "the_can|that_can|screw-on_can|canister + off|loose|hanging|cocked|crooked & fingers|seat|thread|hand|gasket - paint|holed",
     ),
     "filler_cap_found_off": (
         "filler|filler_cap|oil_cap|oil_filler_cap|dipstick + left|off|forgotten|missing|sitting|not_on|loose|never_put|unseated|not_pushed|@not_replaced|not_back - nothing|low|oil_left|left_on|fell_off|gone|comes|bearing|relief|popped|blew|distributor|rotor|dry|main|radiator|smoke|stick_is_off|runs_off|marks",
@@ -86,15 +101,19 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub|take|took|taking|lift|lifted|remove|removed|undo|open_it|with_the|look_in|looked|swimming|puffing|smoke",
         "cap + sitting_on|left_on_top|lying_on|found_on|was_on_the + battery|engine|wing|airbox|air_cleaner|slam_panel|bench|manifold|rocker - radiator|distributor|bearing|relief|valve_cap|tight",
         "dipstick|stick|filler|oil_cap + @not_pushed|@not_home|@not_seated|@not_screwed|not_fully_home|not_pushed|half_out|hanging_out|loose - level|nothing",
+        "fill_lid|filler|filler_lid|cover_for_fill|oil_cap|filler_cap|fill_cap|oil_lid|pour_oil_in|lid_you_take & lying_on|sitting_there_loose|loose|not_on_his|off|missing|gone|left_off|lay_on|not_on|never_put - radiator|comes_off|took|remove|cream|mayonnaise|smell|scent|whiff|underside|pull|look|blow|tight|tank|water",
     ),
     "dipstick_pushed_out": (
         "dipstick + popped|pushed|blown|blew|spat|jumped|out_of_its_tube|out_of_the_tube|shot|lifted|rose - cap|filler|pulled",
+        f"{STICK} + jump_out|jumped_out|jumps_out|ejected|popped_up|pushed_up|shot_out|clean_out|lifted|spat_out|blew|kicked_out|risen_out|flew_out - i_pulled|level_rose|cap|oil_rose|seated|@not|head_lifted",
     ),
     "filter_can_holed": (
         "filter|can + =punctured|=rusted|rubbed_through|=pierced|=holed|hole_in_the_side|stone_through|hole_in_it|hole_in_the_filter - screen|hose|bypass|cut_a_hole|no|not|collapsed|gasket",
+        f"{FILTER} & shell|through|rusty|wall|side & squirting_through|chafed_through|punctured|rusted_through|holed|pinhole|worn_through|pierced|rubbed_through|screwdriver|squirting - tight|no|not|whole|screen|cut_open",
     ),
     "oil_line_found_broken": (
         "oil_line|oil_lines|oil_hose|oil_pipe|cooler_hose|cooler_line|cooler_pipe|feed_pipe|hose_to_the_filter|braided_hose|filter_hose|cooler_hoses + burst|split|chafed|broken|off|popped|cracked|let_go|rubbed_through|fractured|came_off|worn_through|blew|blown|perished|failed|parted|snapped - gauge|no|not|turbo|weeping|fuel|capillary|inside|new|through|blew_out|compressor|airline",
+        f"{OIL_PIPES} & popped_off|hang_free|hanging_free|let_go|broken|snapped|parted|off_its_end|fractured|severed|by_vibration - no|not|@not|gauge|turbo|pickup|whole|sound|thermostat|perforated|core",
     ),
     "drain_plug_found_loose": (
         "sump_plug|drain_plug|plug + sump|drain|pan + loose|missing|gone|fell|fallen|dropped|vibrated|left_loose|finger|unscrewed|backed|not_tight|weeping|dripping|out - gallery|core|welch|oil_hole|cup|pulled|magnet|spark|i_pulled|when_i|drained|fur|tight|before_the_oil|water|lying|cross|end_of|galley",
@@ -103,26 +122,143 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "plug|=drain|bung + finger_tight|loose|hand_tight|undone|backed_out|gone|fell|dropped|vibrated + sump|drain|pan|bottom - gallery|relief|spark|filter|sender|pickup|core|glow|wire|connector|switch|plunger",
         f"{_DRAIN_PLUG} + road|missing|gone|open|half_open|lost|fell|undone|dripping|cracked_open - took|removed|new|opened|fitted|drained|fully|clean",
         "no|missing|without + plug|bung & drain|sump|hole - gallery|spark|glow|core|welch|crank|head",
+        f"{SUMP_BOLT} & finger_tight|never_snugged|spun_right_out|was_lost|fell_out|gone|missing|hand_tight|not_tightened|@not_tightened|dropped_out|vibrated|loose|stripped|lost - too_long|wrong|right_one|tight_and|slackened",
+        "bolt|screw|plug & bottom|oil_change|lube_place|let_the_oil_out|change_oil|quick-lube & finger_tight|never_snugged|spun_right_out|was_lost|fell_out|hand_tight|@not_tightened|worked_loose - too_long|wrong|bearing|rod|cap|cover|head",
     ),
     "accessory_port_uncovered": (
         "gasket|seal + open|uncovered|exposed|bigger_than|@not_cover + accessory|governor|vacuum_pump|magneto|injection_pump|compressor|hydraulic_pump + port|hole|oil_hole|feed",
+        f"{ACCESSORIES}|blanking_plate & gasket|gaskit|paper|joint|paper_thing & oil_hole|oil_passage|feed_hole|oil_port|oilway|oil_way & open|missed|uncovered|outside|no_material|left|@not_cover|wrong|exposed - covers|closes|every",
     ),
     "drain_valve_wrong": (
         "drain_plug|drain_valve|sump_plug|quick_drain + wrong|too_long|different|incorrect - loose|missing|tight|leak",
+        f"{SUMP_BOLT} & not_original|too_long|isnt_the_proper|not_the_proper|other_engine|@not_belong|not_the_right|@not_right|wrong|goes_too_far|wrong_thread|not_right_thread|longer_than|@not_the_proper - loose|correct|filter|found_gone",
+        "bolt|screw & bottom|let_oil_out|let_the_oil_out & other_engine|some_other|@not_belong|too_long|not_original|wrong|@not_the_proper - loose|correct|bearing|head|cap",
     ),
     "breather_misrouted": (
         "breather|pcv|crankcase_vent|breather_hose|breather_pipe + wrong|misrouted|swapped|connected_to|plumbed|teed|run_to|routed - blocked|clogged|clean|new",
+        f"{BREATHER} & wrong_connection|wrong_place|wrong_port|wrong_hole|pressure_rather|where_it_gets_pressure|misrouted|swapped|connected_to_the_wrong|plumbed_into_the_wrong|going_to_wrong|wrongly|teed_into_the - blocked|right|correct",
     ),
     "rocker_cover_loose": (
         "rocker_cover|valve_cover|cam_cover|tappet_cover + loose|bolts_missing|missing_bolts|screws_missing|undone|@not_tight|hand_tight|bolts_loose - gasket_torn|no|clean",
+        "rocker_box|top_cover|rocker_cover|valve_cover|cam_cover|tappet_cover|rocker_boxes|valve_covers|rocker_lid & bolts|screws|nuts|bolt|screw & gone|missing|loose|finger|undone|not_tight|left_out|half_the - all_there|no|nipped|tight_and|gasket",
+    ),
+    "drops_fall_while_watched": (
+        "drip|drop|drops|bead|beads|driping & watched|wiped|dried|i_look|one_after_another|torch|watching|see_it|before_my_eyes|as_i_lay|i_clean & falls|fall|fell|dropped|grew|come|driping|drip|forms - no|nothing|not|@not|never|pressure",
+    ),
+    "oil_line_fitting_wet": (
+        f"nut|union|unions|fitting|fittings|banjo|connection|screw|coupling|screws_into|olive & {OIL_PIPES} & damp|wet|leaking|lose|loose|not_tight|weeping|drips|dripping|leaks|seeping - no|gauge|dry|turbo|{SENDERS}|remote",
+    ),
+    "breather_found_blocked": (
+        f"{BREATHER} & closed|blocked|no_blow|bunged|choked|clogged|kinked|frozen|plugged|@not_blow|squashed|collapsed|full_of_ice|stopped_up|iced - wrong|not_blocked|no_blockage|freely|clear",
+    ),
+    "oil_hoses_aged": (
+        "oil_tubes|oil_hoses|oil_hose|oil_pipes|rubber_oil|flexible_oil|rubber_of_oil|cooler_hoses & perished|crazed|=hard|cracks|cords|rubbed|brittle|cracked|stiff|ageing|old_and|gone_hard - no|new|supple|fuel|coolant|gauge|heater",
     ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "filter_found_loose": (
         "filter + tight|done_up|secure|firmly|torqued - not|@not|loose|hand|finger|never",
+        f"{FILTER} & @not_budge|on_hard|rock_solid|wouldnt_budge|on_tight|good_and_tight|properly_tight|torqued_up|snug - leaks|wet|loose|stuck",
     ),
     "drain_plug_found_loose": (
         "drain_plug|sump_plug|plug + tight|secure|dry|wired|done_up - crank|end_plugs|core_plugs|blower|ran|fell|not|@not|loose|hand|finger|never|gallery|core|spark|found|sender|wire|connector|switch|earth|lead",
+        f"{SUMP_BOLT} & tight_and_dry|snug|nipped_up|torqued|done_up_tight|tight|dry - not|@not|loose|wrong|finger|ran|water",
+    ),
+    "accessory_pad_wet": (
+        f"{ACCESSORIES}|accessory|accessories & joint|flange|pad|pads|mounting|base|face & dry|no_oil|no_leak - not_dry|but|wet",
+    ),
+    "seal_found_pushed_out": (
+        "seal|seals & flush|fully_home|in_its_seat|in_their_seats|fully_seated|square|right_in - not|=out|@not|filter|valve",
+    ),
+    "only_small_seeps": (
+        "no_seeps|not_even_a_weep|not_even_damp|no_weeps|not_a_seep|no_dampness|@not_even_damp",
+    ),
+    "oil_overboard": (
+        "exhaust_water|cooling_water|cooling_outlet|outlet_water|bucket|raw_water & no_sheen|no_oil|no_rainbow|no_film|free_of_oil|clean_water|no_slick - drain",
+    ),
+    "oil_sprayed": (
+        "no_spray|nothing_sprays|no_oil_sprays|not_spraying|nothing_squirting|nothing_squirts|no_jet|@not_spray|@not_squirt",
+    ),
+    "drops_fall_while_watched": (
+        "stared|watched|watching|wiped|sat_and_looked|lay_under|stared_at_it & nothing_fell|no_drops|not_one_drop|nothing_dripped|no_drop|nothing_drops|no_drips|stayed_dry|@not_drip - pressure|gauge",
+    ),
+    "leaks_only_running": (
+        "drips_all_night|drips_even_stopped|drips_when_stopped|drips_parked|drips_with_the_engine_off|leaks_when_stopped|leaks_parked|drips_standing|drips_stopped|leaks_even_when_stopped",
+    ),
+    "oil_line_found_broken": (
+        f"{OIL_PIPES} & all_whole|all_connected|unbroken|in_one_piece|no_splits|whole_and_connected|intact - not|but|gauge",
+    ),
+    "oil_line_fitting_wet": (
+        f"unions|fittings|banjos|connections|nuts|couplings & {OIL_PIPES} & dry|no_trace|no_wet|all_tight|no_leak|@not_leaking - not_dry|but|gauge",
+    ),
+    "dipstick_pushed_out": (
+        f"{STICK} & still_seated|stayed_down|stays_down|still_home|stayed_put|stays_put|stayed_in|still_pushed_home|never_lifted",
+    ),
+    "filler_cap_found_off": (
+        "filler_cap|oil_cap|fill_lid|oil_lid|filler & in_place|screwed_down|done_up|fully_on|on_tight|seated|properly_on - not|@not|cream",
+    ),
+    "breather_found_blocked": (
+        f"{BREATHER} & freely|clear_right|passes_air|blows_through|unblocked|no_blockage|blew_through|open_and_clear - not|@not|kinked|wrong",
+    ),
+    "breather_misrouted": (
+        f"{BREATHER} & as_it_should|right_place|routed_right|correctly|where_it_belongs|routed_properly|as_the_book - not|@not|wrong",
+    ),
+    "accessory_port_uncovered": (
+        f"{ACCESSORIES}|accessory|blanking_plate & gasket|paper|joint & covers|closes|blanks|shuts & every|all|hole|port|passage - not|@not|open",
+    ),
+    "filter_can_holed": (
+        f"{FILTER} & no_holes|no_rust_through|not_holed|no_punctures|no_chafe|not_punctured|can_is_whole|can_is_sound",
+    ),
+    "drain_valve_wrong": (
+        f"{SUMP_BOLT} & right_one|original|correct_one|proper_one|right_length|genuine - not|@not|isnt|wrong|grade",
+    ),
+    "rocker_cover_loose": (
+        "rocker_box|top_cover|rocker_cover|valve_cover|cam_cover|tappet_cover|rocker_boxes|valve_covers & nipped_up|all_there|tight|snug|torqued - not|@not|half|loose|off",
+    ),
+    "oil_hoses_aged": (
+        "oil_tubes|oil_hoses|oil_hose|oil_pipes|rubber_oil|flexible_oil|cooler_hoses & supple|pliable|no_cracks|like_new|flexible_and|soft_and - not|@not|old",
+    ),
+    "drive_partner_stopped": (
+        "still_spins|still_turns|still_works|still_turning|still_runs|still_going|still_reads & dizzy|tach|tacho|distributor|magneto|injection_pump|rev_counter|ignition - not|but_the_tach",
+    ),
+    "pump_noise": (
+        "pump|oil_pump & quiet|silent|no_noise|no_whine|not_noisy|@not_whine|makes_no - fuel|water|not_quiet|vacuum|steering",
+    ),
+    "rotor_still_when_cranked": (
+        f"rotor|rotor_arm|rotor_button & {CRANKED} & turns|spins_round|goes_round|turned|went_round|spinning|rotates - not|@not|still|fits|jerks|pump",
+    ),
+    "ignition_scatters": (
+        "timing|strobe|timing_mark & rock_steady|steady|dead_steady|no_scatter|rock_solid|@not_scatter - not_steady|pressure|needle|gauge",
+    ),
+    "distributor_will_not_seat": (
+        "distributor|dizzy & dropped|seated|slid|went|drops|seats & home|flush|by_hand|fully|all_the_way|right_down - not|@not|clamp|never|forced",
+    ),
+    "tank_empties_running": (
+        "oil_tank|reservoir & keeps|holds|steady|stays|same & running|runs|run - not|@not|fuel|standing",
+    ),
+    "no_return_to_tank": (
+        "oil & comes_back|coming_back|returns|returning|spurting_back|flowing_back & tank|reservoir - no|not|@not|fuel",
+    ),
+    "pump_belt_off": (
+        "pump_belt|belt|toothed_belt|band & pump & whole|tight|good_tension|on_and_tight|intact - not|water|alternator|fan|@not",
+    ),
+    "no_oil_when_cranked": (
+        f"filter_off|no_filter|filter_removed|filter_out|delivery_pipe|filter_housing|outlet & {CRANKED}|hit_the_starter & {GUSHED}|gushed - no|not|@not|nothing",
+    ),
+    "drill_gives_little": (
+        f"{DRILL} & @not_weak|isnt_weak|not_weak|@not_low|not_low|not_poor|not_feeble|@not_feeble",
+    ),
+    "cream_in_filler_only": (
+        "no_cream|no_mayo|no_mayonnaise|no_gunk|no_goo|no_custard & lid|cap|filler",
+    ),
+    "oil_looks_clean": (
+        "oil & @not_clean|far_from_clean|filthy|black_as & looks|looked|black_as|filthy - outside|engine_bay|covered",
+    ),
+    "oil_smells_burnt": (
+        "smells|smell|smelt & @not_cooked|not_cooked|@not_burnt|not_burnt|no_burnt|ordinary_oil|normal_oil|not_scorched - fuel|cabin",
+    ),
+    "oil_thin_on_stick": (
+        "just_as_thick|no_thinner|as_thick_as|not_thinner|@not_thinner & new|fresh|side_by_side|beside|stick - lab|report|analysis",
     ),
 }

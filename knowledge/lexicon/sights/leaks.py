@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import ACCESSORIES, OIL_PIPES, SENDERS
+
 _LEAKS = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
 _POURS = (
     "pouring|poured|pours|gushing|gushed|=pumping|=pumped|spewing|spewed|pissing|pissed|flooding|flooded|streaming|"
@@ -256,6 +258,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil & on_the_underside|over_the_underside|up_the_underside|on_the_inside_of_the & bonnet|hood|cowl|cover|lid - fire|cap|filler|light|no|not|rocker|valve_cover",
         "everything|whole_engine|all_the_engine|all_of_it|engine_bay|engine_room + wet|covered|soaked|oily|filthy|black - inside|rain|washed|dry|no|not|steam|smoke|water|coolant",
         "pours|pouring|poured|gushes|running|runs + oil + head|block|cover|back|side|rear|front - pump|port|inside|rockers|sump_plug|drain|no|not|drill|filter_hole|cranked",
+        "block|engine|flank|motor|crankcase|exterior|engines & running_wet|streaming|shiny_wet|wet_streaks|wet_streak|fresh_oil|streaks_of_clean|wet_with_oil|glistening - inside|no|not|dry|water|steam|change|filter|bore",
     ),
     "oil_on_the_ground": (
         "puddle|pool|drips|patch|slick|spots|stain + parked|floor|garage|drive|driveway|under|ground|where_it|road|overnight|concrete - spot_where|spot_on|the_spot|no|not|water|bilge|trailer|coolant|head|sump",
@@ -263,31 +266,39 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "leaves|left|leaving|makes|making + patch|puddle|spot|stain|pool|mess + oil|overnight|drive|floor|under|every|behind - no|not|water|coolant",
         "oil|puddle|pool + underneath|under_it|under_the_car|on_the_tray|drip_tray|bedplate|on_the_drive|on_the_deck|on_the_floor - no|not|nothing|@not|never|dry|not_a_drop",
         "bedplate|drip_tray|tray + flooded|full_of_oil|swimming|awash - no|not|battery",
+        "cardboard|snow|sawdust|newspaper|drip_tray|gravel|concrete|paving|sand|slab|mat & under|underneath|beneath|slid & swimming|black|soaked|wet|oily|stained|spotted|sodden|saturated - no|not|clean|dry|water|smoke",
     ),
     "oil_on_bodywork": (
         "oil + bonnet|hood|windscreen|windshield|bumper|tailgate|trailer|wheel|wheels|transom|cowling|cowl|screen|back_of_the_car|rear_of_the_car|tyre|tire|visor|leg|fuselage|wing|caravan|boots + over|on|down|covered|up|coated|sprayed|slick|streaks|thrown|along - no|not|pickup|gauze|strainer|clean|mesh|under_the_bonnet|dry|under_the_hood",
+        "transom|fender|fenders|mudguard|wheel|wheels|stern|windscreen|windshield|cab|tailgate|swim_platform|rear_window|numberplate|mudflaps & black_and_greasy|greasy|oily|dirty_with_oil|splattered|speckled|oil_that_fly|filmed_with|sprayed_with|slimy - no|not|clean|dry|wheelhouse|@not",
     ),
     "seal_found_pushed_out": (
         "seal + walked|pushed|popped|blown|spat|come|out + out|cover|bore|place|seat - weep|no|not|leak|pump|valve_stem|filter|sender|gasket|off",
+        "seal|rubber_ring|lip_seal|shaft_seal & forced_out|half_out|pressed_outside|popped_out|walked_out|spat_out|blown_out|hanging_out|out_of_its_hole|out_of_its_bore|standing_proud|out_of_its_seat|pushed_out - no|not|flush|piston|o-ring|valve_stem|@not|filter",
     ),
     "seal_or_gasket_wet": (
         "seal|rear_main|gasket|timing_cover|rocker_cover|valve_cover|front_cover + weeping|leaking|dripping|wet|oozing|seeping|leak|leaks|weeps|seeps|drips|pouring - no|not|pump|filter|pickup|dry|water|head_gasket|fuel|sender|drill|distributor|inside",
+        "joint|gasket|side_cover|lip_seal|tin_cover|flange|cover_on_the_side|seal & oil_go_out|oozing|dribbling|weeping|seeping|paper_is_bad|letting_oil|oil_out|passing_oil|running_oil|wet_with_oil - no|dry|not|pump|sender|filter|@not|water|turbo|blower",
     ),
     "several_seals_at_once": (
         "several|all|three|every_seal|every_gasket|every_one|multiple|both|many + seal|seals|gaskets|gasket + leaking|weeping|leak|started|pushing|blowing|oozing & once|same_time|together|suddenly|at_once|all|started - no|not|new|fitted|replaced",
+        "front_and_back|crank_ends|side_plate|three_spots|several_places|three_places|rocker_joint|front|all_over|two_places & dripping|leak|leaking|started|commenced|oil_came|began|weeping|let_go & same_week|one_afternoon|same_day|in_one_day|same_time|overnight|next_week|all_of_a_sudden|in_one_go - no|not|only|just|lost|pressure|filter",
     ),
     "accessory_pad_wet": (
         "fuel_pump|lift_pump|vacuum_pump|tach_drive|mechanical_fuel|magneto|governor|power_steering_pump|hydraulic_pump|blanking_plate|compressor + leak|leaks|leaking|drips|weeping|wet|oil|dripping|weeps + joint|gasket|pad|base|block|mounting|face|flange|seal|around - no|not|fuel_in|diaphragm|dry|new",
         "oil|leak|leaks|wet|weeps|runs|drips|leaking + pad|pad_joint|accessory_joint|accessory_case|governor|governor_joint|blanking_plate|vacuum_pump|magneto_flange|back_pad - "
         "no|not|filter_pad|brake|level|engine_pad|sprayed_from_the_pump|dry",
         "runs|leaks|weeps|drips & from_that_joint|out_of_that_joint|that_end|that_joint|that_flange & pad|accessory|governor|vacuum_pump|magneto|blanking - no|not",
+        f"{ACCESSORIES} & joint|flange|mounting_face|mates|pad|mounting|base|behind|bolts_to|bolts_on|face|drive_flange & oil|wet|leaking|drips|weeping|runs|oozing|seeping|leaks - no|not|dry|@not|port|uncovered|hole|diaphragm|fuel_leak|water_leak",
     ),
     "cup_plug_found_out": (
         "core_plug|core_plugs|welch_plug|frost_plug|freeze_plug|cup_plug|soft_plug|expansion_plug|blanking_plug + out|blew|blown|popped|missing|fell|gone|leaking|dropped|pushed|shot|rotted - no|not|new|replaced",
+        "metal_disc|round_disc|tin_disc|round_plate|steel_cup|dished_plug|round_cover|gallery_end_plug|end_plug|brass_plug|round_metal & block|oil & popped|missing|gone|off|out|pushed|fell|blown|discharging|blew|rusted|rotted - new|no|not|in_place|water|inside",
     ),
     "oil_trail_behind": (
         "=trail|=trails|line_of_oil|=stripe|breadcrumbs + behind|lane|road|left|all_the_way|back|drive|up|down|oil - slick_down_the_back|no|trailer|trailing",
         "line|trail|streak + oil + behind|road|lane - no|not|blue|smoke",
+        "spots|slick|stripe|trail|streak|dribble|breadcrumbs & on_road|on_the_road|tarmac|astern|wherever|follow_her|follow_me|follow_it|behind_me|behind_us|down_the_road|asphalt|pavement & black|oil|water|vehicle|we|home|customer - smoke|blue|no|not|@not|exhaust",
     ),
     "oil_loss_fast": (
         "emptied|dumped|=lost|pumped_out|pumped_the_lot|=pumped|spewed|drained_itself|puked + all_its_oil|all_the_oil|all_of_its|everything|whole_lot|the_lot|entire|its_oil|sump|@volume|oil_in - foot|drill|primed|pressure|power|no|not|tank|coolant|fuel|i_drained|some|drained_the|bit|little|wheel|prime|never|count|little_oil",
@@ -304,38 +315,51 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "minute|minutes|mile|miles|road|trip|bay|seconds|stream|everywhere|instantly|hour|yards|hundred - pressure|changed|drained|month|week|per|every|coolant|water|change|dipstick",
         "oil|oil_level + leaving_in_a|in_a_stream|coming_out_in|left_in_a|running_out_as_fast|as_fast_as|out_the_bottom|straight_out|dropped_to_nothing|went_to_nothing|fell_to_nothing - pressure|gauge|needle",
         "five|six|four|three|@volume|litres|quarts|gallon + oil|on_the_road|on_the_floor|on_the_ground|under_it + road|floor|ground|minute|minutes|seconds|drive|garage - pump|cylinder|gear|chain|drained|change|poured|put|every|spilt|spilled|added|holds|took|needs",
+        "lost|loses|run_out|ran_out|gone|dumped|emptied|drained|pumped & full_fill|whole_fill|it_had_all|all_run|every_drop|entire_fill|sumpful|whole_lot|whole_sump & in_under|within|minutes|hour|by_noon|hours|@time|by_lunch|an_hour|seconds - power|pressure|not|@not|coolant|water|fuel|i_drained|tank",
     ),
     "leaks_only_running": (
         "leak|leaks|drips|drip|weeps|leaking|dribbles & only|just & running|runs|engine_on|revs|revved|revving|under_pressure - no|not|oil_light",
         "squirts|pours|sprays|runs|leaks|drips + while_running|when_running|with_revs|more_with_revs|with_the_revs|engine_running|when_it_runs - fine|well|pressure|light|gauge|stood|standing|smooth|it_runs_well",
+        "dry_static|doesnt_drip_parked|bone_dry|nothing_comes|@not_drip|dry_parked|dry_when_stopped|no_drip & running|runs|=runing|rev|revs|rpm|goose|under_way|throttle|underway & leaks|leak|pours|worse|sprays|runs_out - frost|cold|pressure|inside|winter|highway",
     ),
     "oil_sprayed": (
         "oil + spray|spraying|sprayed|squirting|squirted|jet|fountain|mist|squirts|sprays|spurting|geyser - no|not|hole|drill|priming|rockers|rocker|cover_off|port|crank|cranked|cam|sender|piston|jets|squirter|head|lifter",
+        f"shooting|spurting|jetting|hosing|squirting|spurted|spraying|fountain|fountaining & oil|it & out & runs|running|throttle|engine|revs - cranked|crank|starter|{SENDERS}|port|drill|hole|rockers|no|not|@not|water|fuel|gauge|tank",
     ),
     "oil_from_bellhousing": (
         "bellhousing|bell_housing|clutch + oil|dripping|leak|leaking|wet|drips|coming|slips + from|out|on|with|oil|of|hole - no|not|cable|fluid|dry|pressed",
+        "weep_hole|between_motor_and|between_engine_and|bell|clutch_housing|flywheel_housing|inspection_hole|bellhousing & gearbox|trans|transmission|hole|motor|clutch|engine|bottom & raining|drops|dripping|oil|weeping|pouring|drips|pissing - dry|no|not|@not|water_pump|gearbox_oil",
     ),
     "only_small_seeps": (
         "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|=drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|it_drops|slowly_drops|next_few|miles|drops_over|massive|play|water|coolant|vacuum|air|lubricant_left",
+        "slight_weep|small_weep|bit_damp|slight_sweat|little_damp|one_weep|tiny_weep|slight_seep & thats_the_lot|thats_all|nothing_more|no_more|nothing_else|and_no_more",
     ),
     "oil_line_was_disturbed": (
         "oil_line|oil_pipe|oil_hose|oil_hoses|cooler_line|cooler_lines|cooler_hose|cooler_hoses|hose|hoses|oil_cooler|cooler|lines|line|fitting|union + renewed|refitted|replaced|disconnected|removed|off|changed|disturbed|undone|reconnected|loosened|fitted + day_before|last_week|"
         "days|week|hours|during_the_work|before|yesterday|inspection|service|last_check|recently|at_the_last|just|work|weeks|overhaul|at_it|been_off|flying_hours|ago|previous_day|flight_before|morning - blew|broke|burst|came_off|radiator|fuel|years|no_difference|no_better|made|"
         "gauge|turbo|seasons|year|still|popped|found_off|heater",
+        f"{OIL_PIPES}|remote_filter|hoses_to_the_remote & unhooked|split|disconnected|undone|undid|apart|unbolted|pipes_of|hoses_off|pipes_off|lines_off|took_off|of_last|opened_up|broke_into & last_week|last_job|previous_repair|right_before|just_before|yesterday|last_repair|day_before|recent|at_the_last|when_i_did|last_month - burst|popped|leak|found|in_two",
     ),
     "oil_in_the_bilge": (
         "bilge|bilges|engine_tray|drip_tray|tray_under + sumpful|sump_full|sumps_worth|whole_sump|the_lot|all_of_it|lost_most|litres|quarts|gallons|@volume - water|coolant|fuel|diesel|pumped_out|no|dry|clean|gearbox",
         "it_was_oil|was_in_fact_oil|turned_out_to_be_oil|was_oil|realised_it_was_oil & bilge|bilges|engine_bay|engine_space|engine_hole|tray|under_the_boards|floorboards - gearbox|no|not",
         "bilge|bilges|engine_tray|drip_tray|engine_pan_under + oil|oily|full_of_oil|black - no|dry|clean|water|pump_off|gearbox",
+        "bottom_of_the_boat|bottom_of_boat|bottom_boards|engine_pan|under_the_boards|engine_tray|floorboards|hull_bottom & oil|swimming_in_it|litres_of_oil|quarts_of_oil - clean|no|not|dry|pump|drop_of_water",
     ),
     "oil_lost_only_in_frost": (
         "only|just + frost|freezing|frosty|below_zero|cold_weather|sub-zero & loses|lost|blows|leaks|dumps|spits + oil - thick|pressure|slow",
+        "frost|hard_freeze|freezing|subzero|sub-zero|strong_winter|bitter_cold|deep_cold|below_-15|below_zero|deep_freeze|arctic & loses|pukes|throws|loss|go_away|blows|spits|dumps|lost|pushes|chucks & warm|mild|summer|parked|static|never_drips|nothing|at_rest|thaw|only - as_much|same|pressure",
     ),
     "sump_found_holed": (
         "sump|pan|oil_pan|casing|crankcase|gearbox_casing + hole|holed|cracked|rusted_through|rotted|split|punctured|rust_hole|crack - pickup|screen|no|not|bolt_hole|core|plug_hole|dent|rod",
+        "bottom_tin|oil_pan|sump|crankcase|casting|bottom_of_the_engine & rust_hole|split|hole|cracked|holed|gash|punctured|rust|crack & through|along|pencil|finger|oil_coming|weeping|rock|stone - no|not|drain|pickup|rod|filter|screen|cylinder|head|@not|antifreeze|cover",
     ),
     "oil_overboard": (
         "slick|film|sheen|rainbow|oil + overboard|cooling_water|wet_exhaust|behind_the_boat|on_the_water|in_the_water|astern|out_the_exhaust - bilge|no|not|radiator|coolant|header|sump|oil_in_the_water_pump",
+        "cooling_outlet|outlet|exhaust_water|sea_water|raw_water|wet_exhaust|discharge|telltale|cooling_water_outlet|hull & oil|colours|sheen|rainbow|film & come_out|floated|bucket|sea|hull|water|around|comes_out|spreads - no|not|@not|bilge|clean|clear|turbo|compressor|radiator",
+    ),
+    "oil_caught_fire": (
+        "oil|engine_box|manifold|exhaust|tractor & started_burning|flared_up|blaze|flames|caught_fire|caught_light|set_alight|ablaze|in_flames|flash_fire|went_up_in & exhaust|manifold|oil|spilled|leaking|turbo|engine_box - smell|smoke_only|no|not|extinguisher|light_up|@not",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -346,9 +370,46 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "no|without|not_a|nothing|not_any + trace_of_oil|external_leak|external_leaks|oil_leak|oil_leaks|evidence_of_leakage|leaks|leaking|drip|leak|sign_of_a_leak|signs_of_leaks|sign_of_oil|signs_of_oil|oil_loss|visible_leak|visible_leaks - coolant|water|fuel|filter|sender|rate|pressure|stick|dipstick|cylinder|compression|"
         "relief|gallery|air|no_oil_leak_at|head|rad|radiator|seat|valve",
         "nothing|dry|clean + outside|externally|on_the_outside - inside|pump|gauge|sender",
+        "block|heads|outside|crankcase|engine & dry_and_dusty|dusty|dry_all_round|dry_as_dust|bone_dry_all_over|no_wet|dust_all_over & dry|all_round|everywhere|outside - stick|rockers|oil_pump|wet_at",
     ),
     "oil_on_the_ground": (
         "@not|no|never + drip|drips|dripping|leaving|leave|puddle|puddles|spot|spots + anywhere|ground|floor|drive|oil|spot|under|a - coolant|water|anymore|any_more",
         "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - amiss|wrong|shaft|gear|inside|gauge|needle|showed|on_a_drive|=drives",
+    ),
+    "oil_trail_behind": (
+        "no_trail|no_spots|no_slick|no_drips|nothing_behind|leaves_nothing|no_line & behind|road|drive|follow|astern|tarmac - light",
+    ),
+    "oil_loss_fast": (
+        "would_last|last_months|takes_months|hardly_loses|barely_loses|loses_slowly|slow_loss|loses_very_little|loses_next_to & oil|sump|months|weeks|drips|it|year - pressure",
+    ),
+    "oil_caught_fire": (
+        "no_fire|nothing_caught|no_flames|never_caught|@not_catch|no_burning & oil|fire|leak|engine|exhaust - fire_up",
+    ),
+    "oil_lost_only_in_frost": (
+        "as_much|just_as_much|same & summer|warm|heat & winter|cold|frost & loses|leaks|lost|loss|uses - pressure",
+    ),
+    "oil_line_was_disturbed": (
+        f"nobody_touched|no_one_touched|never_touched|not_touched|@not_touch|untouched|not_disturbed|@not_disturb|left_alone & {OIL_PIPES}|hoses|lines|cooler|pipes",
+    ),
+    "oil_in_the_bilge": (
+        "bilge|bilges|boards|beneath_the_engine|engine_tray|bottom_of_the_boat & clean|dry|no_oil|not_a_drop|spotless|only_water|just_water|drop_of_water - not|@not|but|black|oily|pump|stick|sump",
+    ),
+    "oil_on_bodywork": (
+        "wheels|transom|bodywork|bonnet|windscreen|fenders|tailgate|stern|paintwork & clean|no_oil|spotless|not_a_spot - not_clean|but|covered",
+    ),
+    "seal_or_gasket_wet": (
+        "every_joint|all_the_seals|every_seal|every_gasket|all_the_joints|all_the_gaskets|seals_and_gaskets|joint_and_lip|joints_and_seals & dry|no_weep|@not_weeping|no_leaks - not_dry|but|wet|pump",
+    ),
+    "oil_from_bellhousing": (
+        "bellhousing|clutch_housing|flywheel_housing|bell_housing & dry|no_oil|clean|not_a_drip - not_dry|but|wet|weep",
+    ),
+    "several_seals_at_once": (
+        "only_the_one|only_one|just_the_one|just_one|one_place|no_more_than_one|single & joint|seal|spot|gasket & drips|leak|leaks|leaking|weeps|wet - lost|cylinder|pressure|was",
+    ),
+    "cup_plug_found_out": (
+        "core_plugs|core_plug|cup_plugs|welch_plugs|frost_plugs|freeze_plugs|outside_plugs|soft_plugs & in_place|dry|all_in|all_there|seated|tight - not|@not|=out|but|wet",
+    ),
+    "sump_found_holed": (
+        "sump|oil_pan|casing|crankcase|pan & no_hole|no_crack|no_cracks|no_holes|not_cracked|no_rust|no_splits|not_holed - but|gasket|leak",
     ),
 }

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import STICK
+
 _TEMP = "temp|temps|temperature|temperatures"
 _STICK = "stick|dipstick"
 #: the finding, by what is said when it is there
@@ -138,6 +140,7 @@ PHRASES_ABSENT: dict[str, tuple[str, ...]] = {
 GROUPS: dict[str, tuple[str, ...]] = {
     "foam_on_stick": (
         f"{_STICK}|oil + foam|froth|bubbles|frothy|foamy|aerated|bubbly|frothing + hard|blast|run|motorway|highway|stick|dipstick|after|stopping|on|up|like - no|not|sign|milky|gallery|air|solvent|test|joint",
+        f"{STICK}|rod & suds|head_on_it|froth|bubbles|frothy|foamy|bubbly|like_stout|like_beer|lather|aerated|foam - no|not|@not|wasnt|brown_foam",
     ),
     "blow_by_high": (
         "filler|breather|oil_cap|filler_hole|oil_filler + fumes|smoke|puffing|blow-by|blowby|blow_by|chuffing|steam_train|pressure|smoking|puffs|chugging - no|not|blocked|milky|cream|mayo|sludge|left|case_crack|breathers_blocked",
@@ -147,6 +150,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "breather|breathers & oil & pushing_out|pushes_out|pushed_out|comes_out|coming_out|came_out|blows_out|blowing_out|pours_out|pouring_out|pumping_out|spits_out|spitting_out|puking|pukes - no|not|blocked|catch",
         "dipstick|dipstick_tube|filler|oil_filler & gas|gases|fumes|exhaust_gas|exhaust_gases|exhaust_fumes & comes_out|come_out|came_out|coming_out|blows_out|blowing_out|coming_up|comes_up - no|not|petrol|fuel|smell",
         "dipstick|filler_cap|oil_cap|oil_filler|breather & smoke|fumes|steam|smoking & puffing|puffs|blowing|pouring|comes_out|coming_out|out_the_tube|out_of_it|out_the_hole|chuffing - no|not|exhaust",
+        "oil_cap|filler|breather|crankcase_tube|filler_hole|oil_lid|vent|crankcase|pull_the_cap|crankcase_breather & chugs|puffs|very_much_gas|much_gas|blowing_hard|chuffing|huffing|gale|gases|fumes|puffing|pumping_out|like_a_steam|like_a_chimney|a_lot_of_gas - no|not|little|radiator|hardly|exhaust|cream",
     ),
     "engine_ran_hot": (
         "needle & at_the_red|in_the_red|into_the_red & boiled|boiled_over|overheated|overheating|steaming|coolant|radiator|temperature|temp - oil|pressure|no|not|never",
@@ -158,21 +162,44 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil_temp|oil_temperature|oil_temps|oil + pegged|150|140|145|135|130|through_the_roof|way_too_hot|far_too_hot|too_hot|cooking_hot|boiling_hot|red_hot|off_the_clock - below|never|no|not|normal|steady|when|pressure|needle|gauge|light|at_90|at_80|80|90|95|85|100|70|60|hot_oil|coolant|grade|after|w",
         "oil_temp|oil_temps|oil_temperature|oil + @hotoil|pegged|redline|270|280|290|300|off_the_clock|sky_high|through_the_roof + oil_temp|temp|temps|temperature|saw|hit|reached|over - coolant|water|below|idle|normal|cold|@pressure|psi|gauge_pegged",
         "oil|oil_temp|oil_temperature|oil_temps + @hotoil + up_to|over|above|reaches|reached|hits|gets|got|climbs|past|at|to|high|running - outside|minus|coolant|water|ambient|start|cold|below|60|70|80|under|thermostat|smoke",
+        "oil_thermometer|oil_temp|oil_temperature|oil_temp_gauge|lubricant|oil_heat & red_line|past_the_red|in_the_red|too_hot|too_much_hot|hundred_and_thirty|hundred_and_forty|hundred_and_fifty|boiling|135|140|145|150|off_the_clock|overheating - coolant|water|not|no|psi|lamp|under|rpm",
+        "oil + too_much_hot|too_hot|cooking|boiling|130|135|140|145|150|160 + degree|degrees|centigrade|celsius|hot|much|running - coolant|water|not|no|psi|smell|pressure|pour",
     ),
     "cooler_face_blocked": (
         "radiator|cooler|fins|grille|cooler_fins|matrix + chaff|mud|dirt|leaves|insects|bugs|fluff|seeds|weed|grass|dust|matted|caked|plastered|packed - oil_in|inside|sludge|swarf|metal|bearing|debris|not|clean|pump|hose",
+        "fins|face|core|radiator|cooler|matrix & chaff|weed|mud|fluff|leaves|grass|bugs|seeds|dirt|dust|feathers|fur|moths & blocked|packed|choked|full|caked|covered|matted|clogged|between|stuffed - no|not|inside|clean|oil_side",
     ),
     "cooler_left_off": (
         "cooler + left_off|out_of_the_circuit|from_the_circuit|deleted|taken_out_of|by_previous_owner|lines_looped|not_fitted|blanked_off - trial|made_no|no_difference|pressure|tried|i|we",
+        "oil_cooler|cooler|oil_heat_exchanger|heat_exchanger & bypassed|looped|taken_out|out_of_the_circuit|left_off|blanked|deleted|not_refitted|short_circuited|never_refitted - thermostat|valve|radiator|no|@not|before",
+        "looped|loop|bypassed & hose|hoses & cooler|two_ports|between_the_two|cooler_ports - coolant|heater|water|fuel|breather",
     ),
     "burning_oil_smoke": (
         "smoke|fumes|smell|cloud|haze + vents|bonnet|hood|cabin|cab|cockpit|cowl|cowling|burning|burnt_oil|hot_oil|manifold|engine_bay|engine_compartment|everywhere|inside - no|not|exhaust_pipe|tailpipe|petrol|coolant|sweet|dipstick_smell|stick|filler|smell_of_petrol|fuel",
+        "reek|stink|wisps|stench|whiff|smell|haze|smells & hot_oil|burning_oil|burnt_oil|scorched_oil|frying_oil|oil_burning|cooking_oil & engine|bay|cabin|wheelhouse|round|around|under|bonnet|hood|heater - no|not|stick|dipstick|sample|@not",
     ),
     "blue_smoke": (
         "puff|cloud|haze|trail|plume|burning_oil|smoke + blue|bluish|burning_oil + start|exhaust|behind|back|when|out|every|overrun|pipe|on|at|light - no|not|crank|bearing|shells|journal|cabin",
+        "exhaust|tailpipe|tail_end|fumes|stack|tail_pipe|out_the_back|muffler & blue|bluish|blueish|blue-grey|blue-ish - no|not|@not|clear|never",
     ),
     "cooling_duct_amiss": (
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
+        "tin|tinware|cowling_plates|baffle|shroud|duct|ducting|trunking|plastic_tunnel|air_hose|fan_housing|cooling_tin|air_guide|cowling|cowl|deflector & off_the_engine|missing|torn|wrong_way|left_off|gone|split|fell|cracked|loose|blows_right_past|not_fitted|upside_down|off|back_to_front & engine|air|oil_radiator|cooler|blows|jugs|plates|cylinder|round|barrels - sump|bottom_tin|no|not_torn|in_place|oily|oil_over|covered|sprayed|pickup",
+    ),
+    "bearing_too_hot": (
+        "bearing|bearings|big-end|big_end|journal|outboard_main|main_bearing|bush & so_hot|blister|sizzling|burn|burns|too_hot|scorching|smoking_hot|roasting|cant_touch|red_hot|@not_touch & touch|hand|palm|finger|run|stop|stopped|shut|after|fingers - no|alternator|wheel|water|cool|pilot",
+    ),
+    "oil_very_cold": (
+        "read|reading|number|figure|dial|gauge & ten_below|hard_frost|january|stone_cold_motor|below_zero|minus|freezing|frozen|frosty|icy|twenty_below|snow|winter_morning - warm|summer|hot|switch|fully",
+    ),
+    "sweet_smell": (
+        "sweet|antifreeze|glycol|sugary|candy|syrupy|maple|toffee|coolant|caramel & smell|smells|scent|whiff|odour|odor|stink|pong|aroma & exhaust|oil_lid|filler|lid|cap|stack|tailpipe|oil - no|not|@not|stick_smells_burnt|never",
+    ),
+    "white_plume": (
+        "steam|vapour|vapor|white_cloud|white_clouds|white_smoke & exhaust|tailpipe|chuffs|stack|out_the_back|tail_pipe|clouds & persistent|all_day|when_hot|even_warm|operating_temp|never_stops|never_clears|constantly|keeps|long_after|warmed_up|once_warm|fully_warm|even_when_warm - no|blue|filler|breather|cap|train|clears_when",
+    ),
+    "oil_in_turbo_outlets": (
+        "turbo|compressor_discharge|blower_seals|turbocharger|pipe_after_turbo|compressor_outlet|charge_pipe|boost_pipe|boot_off_the_turbo & oil|puddle|oily & wet|pooled|ran_out|smoke|smokes|haze|both_sides|inside|boot|pipe|outlet|hose|discharge - no|dry|clean|feed|drain|supply|return|cooler|not",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -182,9 +209,46 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "when|to_normal|once|normal_temperature|operating|outside|gauge|air|pressure",
         "oil_never_above|oil_never_over|oil_never_hotter|no_high_oil + temperature|90|100|@temperature|@number|hot",
         "oil_temp|oil_temperature|gauge_for_the_oil|oil_temps + normal|steady|fine|ok|85|80|90|green|usual|low|cool - pressure|not|but|until|above|high|rose|climbed|to",
+        "oil_temp|oil_temperature|oil_thermometer & normal|never_above|well_below|cool|in_the_green|not_too_hot|ninety|95|90|100|not_hot - not_normal|but|over|pressure",
     ),
     "engine_ran_hot": (
         "water|coolant|engine|head|cylinder + temperature|temp|gauge|temperatures + normal|steady|fine|ok|never_rose|usual|in_the_green|constant|right - oil|@not|not|above|to_normal|at_normal|reaches|operating|until|pressure|when|once|up_to|sender|other",
         "never|@not|no + overheated|overheat|overheating|ran_hot|got_hot|over_heated|boiled - oil|oil_temp|pressure|after|since|back",
+    ),
+    "bearing_too_hot": (
+        "bearing|bearings|mains|journals & cool|hand_on|lukewarm|barely_warm|can_be_touched|touched|hand_warm & every|all|each|hand|stop - not|@not|too_hot|one",
+    ),
+    "oil_very_cold": (
+        "reading|read|figure|number|gauge & warm_summer|summer_day|mild_day|hot_day|warm_day|shirtsleeves|heatwave|not_cold|not_that_cold|sunny",
+    ),
+    "cooler_face_blocked": (
+        "fins|face|core|radiator|cooler|matrix & daylight|see_through|clean_outside|clear_outside|free_of_dirt|clean_as|blown_clean|hosed_clean - not|blocked|@not",
+    ),
+    "cooling_duct_amiss": (
+        "tin|tinware|baffles|shrouds|shroud|ducts|ducting|cowling & in_place|all_there|all_on|as_they_should|where_it_belongs|where_they_belong|none_missing - not|@not|but|windage|pan",
+    ),
+    "cooler_left_off": (
+        "oil_cooler|oil_coolers & on_and|fitted_and|connected_and|in_use|in_circuit|goes_through|flows_through|gets_warm|in_place_and - not|@not|blocked",
+    ),
+    "blow_by_high": (
+        "oil_cap|filler|breather|crankcase|filler_hole & hardly_any|barely_a_puff|hardly_a_puff|just_a_whiff|little_gas|no_puffing|not_puffing|next_to_no|hardly_breathes|no_gas - oil_on|oil_in",
+    ),
+    "blue_smoke": (
+        "exhaust|tailpipe|stack & clear|no_blue|no_smoke|smoke_free|clean_exhaust|no_haze - not|but|white|black|wasnt_clear",
+    ),
+    "burning_oil_smoke": (
+        "no_smell|no_whiff|no_smoke|nothing_smells|no_reek|no_stink & burning|hot_oil|burnt & oil|engine|cabin|wheelhouse - stick|dipstick",
+    ),
+    "sweet_smell": (
+        "no_antifreeze|no_sweet|nothing_sweet|@not_sweet|no_coolant|no_sugary|not_sweet & smell|scent|whiff|sniff|odour|odor|smells",
+    ),
+    "white_plume": (
+        "no_steam|no_white|steam_clears|steam_gone|stops_steaming|no_vapour & warm|hot|exhaust|tailpipe - blue",
+    ),
+    "oil_in_turbo_outlets": (
+        "turbo|turbocharger|compressor & clean_and_dry|dry|no_oil|clean & outlet|outlets|both_sides|hoses_off|pipes_off|boots_off|housings|hoses - not|feed|drain|supply|return|but",
+    ),
+    "foam_on_stick": (
+        f"{STICK}|dipped & @not_a_bubble|no_bubbles|no_foam|no_froth|no_suds|not_a_bubble|wasnt_a_bubble|not_frothy|no_lather",
     ),
 }

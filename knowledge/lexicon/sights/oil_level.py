@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import STICK
+
 _LEVEL = "level|levels|dipstick|=stick"
 _IS = "is|was|are|were|looks|looked|checks|checked|reads|read|seems|seemed|shows|showed|showing|has|been|stays|and|always"
 _MARK = "mark|marks|line|lines"
@@ -265,6 +267,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - thicker|heavier|quieted|calmed|settled|antifreeze|coolant|radiator|per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
         "low|down + on_level|on_oil_level - pressure|no|not",
         "dipstick|stick|level & down|short|shy & @volume - poured|filled|put|into|sump_plug|took|takes|drained|up|high|over_full|overfull|not|no|topped",
+        f"{STICK} & short_of_the_l|well_short|below_the_l|under_the_l|under_the_bottom|shy_of_the_low|beneath_the_low|below_the_lower - above|not|full",
     ),
     "dipstick_dry": (
         "dipped|dipstick|stick|checked_the_oil & bone_dry|as_dry_as_a_bone|totally_empty|completely_empty|no_oil_left|not_a_drop - wiped|outside|engine_bay|pump|rockers|filter|weather|bilge",
@@ -278,6 +281,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "no_oil_in_her|no_oil_in_it|not_a_drop_in_it|not_a_drop_of_oil|engine_had_no_oil|no_oil_in_the_pan|no_oil_in_the_crankcase - pressure_out_of_oil",
         "dipstick|stick|level + couldnt_get_a_reading|@not_touch|@not_even_touch|no_reading|wont_register|didnt_register|@not_show|nothing_showing - pressure|gauge|clean|over",
         "level|oil + off_the_stick|off_the_dipstick|off_the_bottom|below_the_stick - runs|ran|drips|drops|dripped|like|pressure|no|not|gauge|wiped|cooled",
+        "metal_strip|level_rod|dip_rod|level_stick|metal_rod & nothing|bone_dry|bare|no_oil|not_a_drop|came_out_dry - foam|marks",
     ),
     "level_correct": (
         f"{_STICK}|level|oil_level + full|right|between|correct|spot_on|fine|good|ok|max|top_line|top_mark|upper_mark|halfway + mark|marks|line|full|level|spot|is|was|was_at|on|at|checked|top - not|no|over|above|below|past|under|low|high|pressure|temp|light|lamp|gauge|inch|coolant|fuel|water|empty|filter|isnt|pump|cooler|smell|black|milky|dirty|flow|looks|colour|color|bilge|boot|idle|tank|sump_full|drain|analysis|sample|report",
@@ -293,11 +297,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil|stick|dipstick|level|its|sump|it + bang_on|spot_on|between_the_marks|between_marks|on_the_mark|at_the_mark|at_the_max|on_full|its_full|at_max|to_max|is_full|right_level|mid_stick|correct_level + full|mark|marks|max|level|line|oil|sump|stick|dipstick|quarts|litres - not|over|below|low|idle|timing|pressure|fuel|coolant|tank|grade|temp|load|throttle",
         "oil|level|sump + =right|=correct - dent|dented|right_under|right_behind|right_at|right_on|right_boot|right_leg|right_foot|covered|right_hand|pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
         "level & grade|viscosity & right|correct|fine|ok|as_they_should - not|wrong|pressure|too",
+        f"{STICK}|level|dipped|lies|oil & between & low_and_full|the_two_lines|the_lines|the_notches|min_and_max|add_and_full|l_and_f|two_marks - not|@not|pressure|runs|half",
     ),
     "level_high": (
         f"{_STICK}|level|oil + inch|way|well|miles|long_way|far|quart|litre + over|past|above|too_high + full|mark|max|line|top|high - not|under|below|filter|cam|pan_floor|sump_floor|gauge",
         "too_full|way_overfilled|badly_overfilled|over_full|well_overfull|over_the_top_mark|above_the_top_mark|above_full|over_full_mark|past_the_full|above_the_full|over_the_max|above_max|over_max - slightly|little_over|quart_over_for|not|just|trial|hair|touch",
         "level|oil_level + @length|inch|inches + over|above|too_high|over_the_mark - under|below|no|not|pan|floor",
+        f"oil|{STICK}|level & two_fingers|fingers|inch|very_too_much|way|far|@length|thumb & more_than_max|above_max|over_max|past_max|above_full|over_full|above_the_full|over_the_max|above_the_top - little|bit|hair|slightly|under|never|mm|not|touch|just",
     ),
     "level_risen": (
         "over|above|past|high|higher|overfull & full|max|mark|line|top & never_added|@not_added|nobody_added|without_adding|@not_topped|never_topped|"
@@ -308,6 +314,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "more_in|more_oil|more_on|shows_more|higher|reads_higher + check|stick|it|than|every + every_time|each_time|than_last|added_none|than_before|than_i|month|day|none - pressure|revs|gauge|psi|temp|idle|lower",
         "more_oil|oil_level|level|oil + on_the_stick|than_i_put|than_when|gone_up|going_up|risen|rising|increasing|creeping_up|climbing + itself|than|keeps|stick|without|level|by - pressure|gauge|temp|needle|revs|coolant|idle",
         "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - glass|window|halfway|half|half_way|@part|@fraction|share|is_up|topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
+        f"{STICK}|level & goes_up|risen|climbs|rises|grew|creeps|inch_past|higher & all_on_its_own|by_itself|itself|nobody_added|none_in|put_none|added_none|never_added|on_its_own|without_adding - pressure|cap|lifted|seated|four_inches|popped|tank",
+    ),
+    "level_slightly_high": (
+        f"oil|{STICK}|level|it|put_in & barely_passes|bit_over|mm_above|hair_over|just_over|touch_over|slightly_over|shade_over|just_past|bit_above|tad_over|bit_past|slightly_past|just_above|whisker & max|full|notch|mark|line|top - pressure|well|inch|psi|not",
+    ),
+    "level_read_wrongly": (
+        "dipped|checked|read|pulled_the_stick|checked_it|checked_the_bike & side_stand|leaning|on_a_hill|on_a_slope|second_i_shut|seconds_after|immediately_after|right_after_shutting|still_running|listing|@not_level|not_drained_down|on_the_trailer|heeled|nose_down|minute_i_shut|second_it_stopped|sidestand - foam|froth|bubbles|pressure|smell|metal|not_leaning",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -315,5 +328,17 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "dipstick_dry": (
         "oil|quarts|litres|@volume + was_left|were_left|remained|remaining|still_in_the_sump|left_in_the_engine|left_in_the_sump|oil_on_the_stick - no|not|only|cupful|@not|dry|none|rockers|little|half_a|hardly|without|foam|glitter|water|metal|grease|cap|nothing|few|pressure|never|zero|pint|trace|bubbles|milky|like|thick|thin|sludge|"
         "runs_off|filler|smell|empty|gasket|dipstick_not",
+    ),
+    "dipstick_low": (
+        f"{STICK} & above_the_low|above_the_add|not_low|over_the_low|above_min|above_the_bottom|not_below|not_under|above_the_l - over_the_full",
+    ),
+    "level_correct": (
+        f"{STICK}|level|oil & @not_in_the_safe|not_between|@not_between|outside_the_marks|@not_showing_it_in|not_in_the_zone|safe_zone & not|@not|outside - pressure",
+    ),
+    "level_risen": (
+        f"{STICK}|level & @not_risen|not_gone_up|no_higher|@not_gone_up|not_climbed|@not_rise|@not_climb - pressure|not_lower",
+    ),
+    "level_read_wrongly": (
+        "dipped|checked|read & flat_ground|level_ground|on_the_level|level_floor|flat_floor & quarter|minutes|hour|settled|waiting|overnight|after - pressure|lean|between",
     ),
 }

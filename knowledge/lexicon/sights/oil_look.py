@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import LAB, OLD_OIL, STICK
+
 _LOOKS = "is|was|are|were|looks|looked|seems|seemed|feels|felt|came|came-out|appears|appeared|smells|all|very|really|"
 _OIL = "oil|it|stuff"
 #: the finding, by what is said when it is there
@@ -50,21 +52,26 @@ PHRASES: dict[str, tuple[str, ...]] = {
 GROUPS: dict[str, tuple[str, ...]] = {
     "oil_thin_on_stick": (
         f"{_OIL} + water|thin|runny|watery|paraffin|kerosene + stick|dipstick|like|very|finger|fingers|as|feels - milky|level|grade|in_the|sump|w|mixed|thinner_oil|coolant|pump|cooled|drain|emptied",
+        f"{STICK}|old|oil & thinner|ran_away|like_water|watery|like_paraffin|runny|runs_off & new|fresh|beside|side_by_side|paraffin|stick - grade|lab|%|percent|book|manual|no|not|put|@not|report",
     ),
     "oil_thick_on_stick": (
         f"{_OIL} + treacle|tar|molasses|honey|thick|glue|syrup|gloop + stick|dipstick|like|hangs|very|drips|black|as - not|no|pickup|screen|thicker_oil|grade|w|put|sump_bottom|filter|-",
+        f"{STICK}|rod|oil & thicker|barely_run|almost_not_drop|stiff|stodgier|very_fat|gluey|like_tar|treacle|like_gear_oil|gloopy|hardly_drips|sluggish & new|fresh|than|runs|drop - grade|{LAB}|%|percent|put|factory|book|use|no|not|hundred_degrees|fitted|manual",
     ),
     "cream_in_filler_only": (
         "cream|mayo|mayonnaise|gunk|emulsion|milky|white_stuff|goo|yellow_goo + cap|filler|oil_cap|under_the_cap|breather & only|none|but|just|clean|clear|stick_is|not - sump|oil_is_milky",
+        "mayonnaise|cream|tan_gunk|tan_gunge|milky|white_goo|mayo|custard|emulsion|gunk|goo & lid|cap|fill_neck|filler|filler_neck & stick_reads_clean|oils_fine|oil_fine|stick_is_clean|oil_is_fine|stick_clean|sump_oil_is|clean|clear|fine - no|@not|rocker_box",
     ),
     "oil_looks_clean": (
         "oil + clean|golden|honey|amber|fresh_looking|new_looking|clear + looks|is|was|still|looked|colour|color|nice|like - not|no|but_metal|filter|cleaned|pump|pan|passages|gallery|line|cooler|change|changed|screen|tank|leak|clean_oil_came|hole|port|stick_clean|cap",
         "oil|stick|it + clean_as_a_whistle|nice_and_clean|clean_as|golden|like_honey|looks_new|like_new_oil|looks_clean|still_clean|honey - not|no|filter|screen|pump|pan|runs",
         "=clean + whistle|honey|new_oil - pump|screen|filter|sump|pan|not",
+        "oil|drained & amber|golden|spotless|honey|clear_amber|honey-coloured|see_through|looks_new|like_new_oil|looked_new & oil|drained|looked|stick|clear - no_longer|black|outside|engine_bay|@not|not",
     ),
     "oil_smells_burnt": (
         "smells|smelt|smelled|smell|stinks|stank|reeks + burnt|burned|burning|cooked|scorched & oil|stick|dipstick - exhaust|cabin|smoke|manifold|dripping|thrown|sprayed|everywhere|doors|outside|"
         "leak|drips|cab|bonnet|hood|no|not|fuel|clutch|coolant",
         "burnt|burned|scorched|cooked + smell|smells|smelt|stinks + oil|stick|dipstick - smoke|cabin|clutch|exhaust|bay|petrol",
+        f"{OLD_OIL} & smelled|smell|whiff|smelt|smells|stinks|scent|reeks & charred|burnt|scorched|frying_pan|acrid|burned|cooked|singed|toasted|fried - no|not|fuel|exhaust|@not|engine_bay|cabin|around",
     ),
 }

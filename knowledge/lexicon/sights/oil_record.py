@@ -100,6 +100,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "same_oil|old_oil|original_oil + years|miles|@distance|@longtime|ages|in_it|still - pressure|gauge",
         "no_idea|dont_know|god_knows|who_knows|nobody_knows|heaven_knows|unknown & oil & when|how_old|how_long|last_changed|last_done|age - pump|gauge|low|pressure_is|history",
         "interval|oil_change|changes|service|drain_interval + stretched|extended|doubled|pushed_out|run_over|overrun - relief|spring|cable|chain|no|not",
+        "interval_exceeded|service_overdue|long_overdue|past_due|years_not_changed|never_changed|not_changed|not_been_changed|@not_changed|thousand_miles_on_it|miles_on_it|overdue & oil|oils|service - not_overdue|filter_never",
     ),
     "oil_grade_too_thin": (
         "@thin & supposed|book|manual|should|recommended|wants|handbook|calls_for|instead_of - same|as_the|per|like|tried|changed|went|switched|put",
@@ -109,6 +110,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "@thin|thinner|thin + instead|rather|not_the|should_be|supposed|usual|calls_for|specifies|normally & @thick|@grade|usual|heavier|proper|thicker|recommended|manual|book|spec - thinner_oil_made|no_difference",
         "filled|used|put_in|poured|uses|gave_it|went_in|running_on|instead + @thin - helped|switched|cleared|right|correct|handbook|book|manual|change|changed|service|serviced|synthetic|quarts|litres|oct|nov|dec|jan|feb|march|april|june|july|sept|yesterday|last|filter|always|takes",
         "thin|thinner + stuff|oil + filled|put|use|used|poured|gave - helped|thicker",
+        "lighter|thinner|below_spec|less_thick|too_light|lighter_kind & book|booklet|factory|manual|spec|plate|handbook & oil|viscosity|used|use|kind|put - no|not|@not|thicker|above|lab",
     ),
     "oil_grade_too_heavy": (
         "@thick & supposed|book|manual|should|recommended|wants|handbook|calls_for|instead_of - same|as_the|per|like|tried|changed_to|went|switched|wants_me|wants_us|wants_to|recommended_to",
@@ -117,18 +119,21 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "@thick + in|running|using|put|has|got + should|wants|calls_for|instead|supposed|manual|meant|recommended - helped|no_difference|gained|tried|thin|wants_me|wants_us|wants_to|recommended_to",
         "thicker|heavier + oil|grade + than + recommended|manual|book|should|spec|specified|supposed - tried|helped",
         "@thick + instead|rather|not_the|should_be|supposed|usual|calls_for|specifies|normally & @thin|@grade|lighter|thinner|recommended|manual|book|spec - helped|no_difference|gained",
+        "thicker|heavier|more_thick|straight_fifty|above_spec|too_heavy|straight_50|twenty_fifty & book|factory|manual|handbook|spec|plate|maker & oil|viscosity|use|used|filled|put - no|not|thinner|@not|below",
     ),
     "oil_grade_as_manual": (
         "@grade|@thick|@thin|grade|grade_of_oil + proper|correct|=right|recommended|specified|as_per|like_the_handbook|like_the_manual|handbook_says|manual_says|manual_asks|book_says|per_the_book|per_the_manual|handbook_calls|manual_calls|factory|same_grade|specified_grade - wrong|not|than|thicker|thinner|level|pressure|pump|filter|switched|changed|went|but|tried|cured|put|wants|instead|gauge|sender|temperature|amount|mark",
         "oil|grade + right|correct|proper|recommended|specified|manual_says|book_says|manual_calls|as_per + in_it|using|running|manual|handbook|book|is|use - not|too|wrong|thicker|thinner|instead|pressure|amount|level|should|brings|fresh",
         "oil|@grade|grade + recommended|specified|as_per|by_the_book|book_says|manual_says|handbook|as_specified|correct_grade|right_grade|says_to_use|owners_manual|maker - intervals|interval|@distance|changes|not|too|thicker|thinner|instead|heavier|but|pressure|wrong|should_be|lb_at|never",
         "grade|viscosity|weight & right|correct|as_the_book|as_specified|as_recommended|as_per - wrong|not|thinner|thicker|changed|isnt",
+        "oil|grade|viscosity|weight|the_one & book|handbook|manual|booklet|factory|plate & lays_down|factory_say|printed|calls_for|specifies|asks_for|stipulates|recommends|says & bought|is_oil|has|used|filled|exactly|same|right|got|in - not|@not|thick|thicker|thin|heavier|lighter|wrong|than|straight|above|below|no|pressure|psi|filter|isnt",
     ),
     "additive_or_flush_in_oil": (
         "flush|additive|treatment|snake_oil|friction_modifier|detergent|stop-leak|stop_leak|seafoam|sea_foam|cleaner + added|poured|put|ran|can|bottle|tin|dose|in_the_oil|used|with - not|no|coolant|radiator|brake|fuel|cooler|carb|flushed_out|contact|switch",
         "tipped|poured|chucked|put|dumped|added|threw|bunged|had + thickener|stop_smoke|stop_leak|additive|treatment|modifier|kerosene|paraffin|diesel_in|atf|marvel + can|bottle|oil|it|tin|some|in|to_flush|a - coolant|radiator|fuel|tank|no|not|helped|difference|tried|better",
         "can|bottle|tin|dose|some|=tried|poured|added|chucked|put|threw|tipped + stop_leak|oil_treatment|treatment|additive|stop_leak_thickener|engine_flush|stop_smoke|atf|transmission_fluid|hydraulic_oil|diesel_in_the_oil|snake_oil|two_stroke_oil|2_stroke_oil|gear_oil|sawdust - coolant|radiator|fuel_tank|gearbox|power_steering|injector|no|not|never",
         "wrong|mistake|by_accident|accidentally + 2_stroke|two_stroke|gear_oil|gearbox_oil|chain_oil|hydraulic_oil|atf|transmission_fluid|diesel|petrol|coolant|water|screenwash|gas + oil|filler|sump|it|engine|in - smell|leak|fuel_tank",
+        "medicine|additive|trans_fluid|transmission_fluid|atf|diesel|flush|thickener|snake_oil|kerosene|paraffin|treatment|stabiliser|oil_conditioner|tonic & put|ran|poured|added|given|tipped|dumped & clean_it|wash_it|wash|special|motor|flush|crankcase|sump|oil - no|never|gearbox|tank|clean_oil|fuel|filter|not|@not|bay",
     ),
 }
 #: the finding, by words that stand together when it is not there
@@ -140,5 +145,17 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "@fewhours|@lowmiles|@days|@weeks + since_the_last_change|since_oil_change|since_the_oil|since_change|since_last_oil|since_an_oil - @toofar|overhaul|rebuild",
         "oil|oil_change|service + just_had|is_new|brand_new|changed_regularly|changed_last|fresh_in|new_oil|changed_recently|freshly_changed|just_had_an|only_just|changed_every|always_changed|was_changed_@distance|changed_@distance - @toofar|pump|sender|gauge|cooler|filter_only|not|never|overdue|pressure|light|leak|problem|began|since|"
         "started|hose|line|now|then|but|low|tried|helped|cured|level|smell|no_change|still|difference",
+    ),
+    "additive_or_flush_in_oil": (
+        "nothing_but_oil|no_additive|no_additives|never_added|no_flush|no_treatment|no_snake|straight_oil & oil|engine|sump|crankcase - level|drain|more|any_oil",
+    ),
+    "oil_grade_too_thin": (
+        "no_lighter|not_lighter|no_thinner|not_thinner|@not_thinner|@not_lighter & book|booklet|manual|spec|factory|asks",
+    ),
+    "oil_grade_too_heavy": (
+        "no_heavier|not_heavier|no_thicker|not_thicker|@not_thicker|@not_heavier & book|booklet|manual|spec|factory|asks",
+    ),
+    "oil_grade_as_manual": (
+        "not_the_books|@not_the_books|not_what_the_book|@not_what_the_book|not_what_the_manual|@not_what_the_manual|not_the_grade|@not_the_grade & weight|grade|oil|in_there",
     ),
 }

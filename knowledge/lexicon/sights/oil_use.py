@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import STICK
+
 _LEVEL = "level|levels|dipstick|=stick"
 _PER = "a|an|per|every|each|/"
 _SHIFT_OR_TRIP = (
@@ -141,10 +143,12 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "@not|never|unchecked|neglected|forgot|nobody + remember|look|looked|checked|unchecked|check|checking|dipped + oil|dipstick|level|it + last|months|ages|weeks|never|dipstick|since|ever|long|while|@longtime|@months - correct|good|full|fine|yet|pressure|gauge|temperature",
         "never|@not|hadnt|havent|hasnt + thought_to_check|dipped|checked|looked_at|pulled_the_dipstick + oil|it|level|stick|ages|months|since|weeks|spring - gauge|today|yet|pressure|sender|wiring",
         "never|hadnt|havent|@not|cant_remember + check|checked|checking|dipped|looked_at + oil|level|stick|dipstick - gauge|pressure|yet|today|i_have|when_i_checked",
+        "never|nobody|no_one|@not & dipped|dipped_the_engine|looked_at_the_stick|look_at_the_stick|checked_the_oil|dipped_it & season|years|months|ages|never_knew|all_year|long|weeks - pressure",
     ),
     "too_much_poured_in": (
         "overfilled|over-filled|over_filled|overfull|poured_in_too|put_in_too|too_much_oil|put_too_much - not|no|rocker|top|heads|intentionally|trial|held|steady|cured|thin|fuel|petrol|gas|diesel|stinks|reeks|reeked|smells",
         "poured|put|tipped|added|filled|overfilled|chucked|dumped + too_much|far_too_much|double|twice|extra_gallon|over_the_mark|over_the_line|over_the_max + oil|it|in|mark - thick|drained_it|pressure",
+        "poured|tipped|dumped|chucked|glugged|put_in & entire|all_of_it|double|twice|both|too_much|whole & jug|can|needed|half|holds|bottle|quarts|without_looking|capacity - not|@not|additive|exactly|drain|lost|none|filter|bit_too",
     ),
     "oil_used_fast": (
         "burns|burning|uses|using|drinks|drinking|guzzles|losing|goes_through|consumes|consuming|consumption|eats + quart|litre|liter|pint|oil|quarts|litres + tank|@distance|miles|every|hour|hours|lot|heavily|week|more|fast|now|day|like - no|not|none|doesnt|water|coolant|fuel|hardly|little|smoke|burning_oil|clutch|smell",
@@ -165,18 +169,49 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "wet_sumps|wet_sumping|wetsumps|wetsumping|wet_sump_after|sumped + tank|overnight|it|bike|engine|standing|after|week|always",
         "tank + filled|fills|emptied|drained|drains|empties + crankcase|sump|engine & parked|standing|overnight|stood|week|sitting - running|fuel|laps",
         "wet_sumps|wet-sumps + over|overnight|week|badly|standing|days|stood|between|parked",
+        "oil_tank|tank|reservoir|oil_can|check_ball & standing|sat|sits|leave_it|stood|overnight|stand|leave|after_it_sat & crankcase|bottom_of_the_engine|motor|bottom_end|sump|into_the_engine & full|goes|runs|fills|let|empty|drains|creeps|down - running|holds|no|not|@not|fuel",
     ),
     "not_refilled": (
         "only_put|put + half|some|part|most + oil + back|in - up|quart|thicker",
         "forgot|forgotten|@not|never|without + refill|refilled|put_oil_back|put_the_oil_back|fill_it|filled_it|add_oil|put_any_oil|put_oil + oil|it|drained|after|back - light|topped|check",
+        "only|just|barely & put_in|dumped_in|poured_in|refilled|fill|filled|went_in & of_the_five|wanted_four|it_wanted|it_takes|it_holds|it_needed|should_be|of_five|of_the_six|out_of - drained|pressure|more_than|exactly",
+        "dispatched_dry|delivered_dry|never_filled|@not_refill|forgot_to_fill|never_refilled|no_fill|@not_allow_for_them|forgot_the_oil|never_put_oil & engine|oil|filter|cooler|change|rebuilt|change_the - pressure|primed",
     ),
     "dipstick_not_its_own": (
         "dipstick|stick|dipstick_tube + wrong|different|another|other|@not_original|@not_right|not_its_own + engine|one|car|model|length|from|for|tube - oil_level|grade",
+        "dip_rod|dipstick|stick|dipstick_tube & another_motor|another_engine|different_engine|other_engine|different_pan|wrong_engine|old_stick|from_another|off_another|too_long_for|too_short_for|not_the_original|@not_seat - marks_right|bearing|popped",
+    ),
+    "feed_not_seen": (
+        "sight_glass|sight_feed|drip_feed|oiler|top_end|up_to_the_rockers|cover_with_it_running & dry|nothing_flowing|no_oil|no_drops|no_flow|bone_dry|no_splash|no_drip|@not_drip & flowing|coming|dry|running|nothing|top|glass|oiler|rockers - level|tank",
+    ),
+    "level_falls_standing": (
+        f"sitting_overnight|sat_at_the_dock|stand_her|stood|this_morning|overnight|sat_for|parked|standing & {STICK}|level|oil|full & half_gone|well_down|loses_a_quart|inch_down|gone_down|dropped|lower|quart_down|loses_a_litre|loses_a_pint - pressure|running|tank|fuel|same|battery|no",
     ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "oil_used_fast": (
         "never|@not|hardly + uses|used|burns|burnt|burned|consumes|loses + oil|drop|any - light|gauge|pressure|the_oil|used_to",
+    ),
+    "feed_not_seen": (
+        "see_oil|oil_dribbling|oil_dripping|oil_splashing|oil_arriving|oil_flowing|watch_oil|oil_drips|oil_runs & rocker|rockers|cover_off|sight|glass|top_end|oiler - no|not|@not|bellhousing|outside|leak",
+    ),
+    "oil_not_checked_long": (
+        "dipped|dipped_it|checked_the_oil|checked_it & this_morning|yesterday|every_day|daily|before_every|every_trip|every_morning|regularly - not|@not|never|pressure",
+    ),
+    "wet_sumps": (
+        "oil_tank|tank|reservoir & holds|keeps|stays|same_level|still_full & standing|stood|week|overnight|sat|sitting - not|@not|fuel|running",
+    ),
+    "level_falls_standing": (
+        f"stood|sat|week|overnight|standing & {STICK}|level & just_the_same|unchanged|no_lower|@not_drop|not_dropped|the_very_same|shows_the_same - pressure|tank|but",
+    ),
+    "not_refilled": (
+        "refilled|filled & to_the_mark|full_amount|to_full|right_amount|full_capacity|book_amount - not|@not|never|above|over",
+    ),
+    "too_much_poured_in": (
+        "measured_it_in|exactly_the_capacity|exact_amount|exactly_what_it_takes|exactly_the_amount|measured_out|exactly_what_the_book - not_reach|shows|disagrees|low|stick",
+    ),
+    "dipstick_not_its_own": (
+        "dip_rod|dipstick|stick & its_own|belongs|right_one_for|correct_one|original_one & sump|tube|pan|engine - not|@not|another",
     ),
 }

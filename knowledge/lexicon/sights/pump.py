@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import CRANKED
+
 _PUMPS = "pump|pumps|oil-pump"
 _DRIVESHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _WORN = "worn|knackered|shot|scored|scuffed|chewed"
@@ -255,18 +257,23 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "distributor_will_not_seat": (
         f"{_DIST} & @not_seat|@not_drop|@not_go|stood|proud|@not_sit|@not_seated|@not_home|@not_get & clamp|pulled_down|tightened|home|forced|down|bolt|inch - arm_does",
+        "distributor|dizzy|ignition_thing|distributor_body|body & stuck_up|@not_drop|@not_seat|not_seat|not_drop|standing_proud|sat_high|@not_go_home|@not_go_down|wouldnt_drop & clamp|bolt|tightened|pulled_down|forced|home|flat|gap - no_gap|own",
+        "body|distributor|dizzy & clamp & forced|pulled_down|drew_it_down|pulled_it_down - not|no",
     ),
     "rotor_still_when_cranked": (
         "rotor_arm|rotor|distributor|dizzy & @not_turn|@not_move|@not_rotate|@not_spin|stationary|still|stays_put & crank|cranked|cranking|starter|turned_over - pump",
+        f"cap_off|lid_off|rotor_arm|rotor|rotor_button|distributor|dizzy & {CRANKED} & sat_there|stands_still|nothing_turning|@not_turn|@not_move|never_moved|stood_still|stays_still|stationary|dead_still - jerks|fits|pump_rotor|spins_round",
     ),
     "ignition_scatters": (
         "ignition_timing|ignition|spark|rotor_arm|timing_mark + jumps|scatter|scatters|jumping|wanders|wandering|erratic|all_over|dances|hops|jerks|jerky|drifts - gauge|needle|chain|cover|pressure|light_switch",
         "timing_light|strobe + jumps|jumping|scatter|wanders|all_over|erratic|dances",
+        "rotor|rotor_arm|timing_mark|timing|strobe|spark_timing & fits_and_starts|twitches|jerks|jerky|scatters|wanders|dances|jumping_about|jumps_about|jumping_around|all_over|erratic|stutters|hunts|twitching - no|rock_steady|lamp|not|pump_rotor|cover|oil_all_over",
     ),
     "pump_noise": (
         "pump + whine|whining|rattle|howl|noise|whirring|moan|groan|growl|screech|hum - power|steering|fuel|water|vacuum|no|lift|quiet|injection",
         "noisy|whining|whiny|howling|groaning|rattly + oil_pump|pump - power|steering|water|fuel|vacuum|no|not|lift|lifters|tappets|up",
         "pump + marbles|bag_of|moan|whirr|whirring|howl|whine|graunch|gravel|singing|clatter - power|water|fuel|vacuum|steering|air|no|not|sounds_ok|sounds_good|steel|lift|lifters",
+        "oil_pump|pump_housing|the_pump|pump & whine|whines|howl|clatters|growl|clatter|groan|whirr|scream|moan|loud_sound|rattles|rattle|screech|noise & fast|revs|open_her_up|faster|speed|rpm|rises|throttle|rev - no|quiet|fuel|water|vacuum|steering|not|@not",
     ),
     "idler_pin_out": (
         "idler|idler_gear|idler_shaft|idler_pin|idler_spindle + out|walked|loose|moved|fallen|worked|proud|backed",
@@ -289,6 +296,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "pump_belt_off": (
         "belt + pump|scavenge|drysump + off|shredded|snapped|broken|stripped|slack|jumped|thrown|slipped|walked - fan|alternator|water|power|seat|timing|new",
+        "pump_belt|toothed_belt|rubber_band|toothed_strap|drive_band|belt|band|strap & pump & jumped|=torn|slack|stripped|snapped|shredded|flapping|cogs|teeth|slipped|come_off|came_off|thrown|off_its - no|water|alternator|fan|steering|not|filter_strap|chain",
     ),
     "pump_dry_inside": (
         "pump + dry|no_oil_in|empty|drained + inside|bone|found|was|completely|apart|opened|internally|cover - vacuum|fuel|water|filter_off",
@@ -314,6 +322,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "drive_partner_stopped": (
         "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|temp_gauge|fuel_gauge|ignition_on|ignition_goes|ignition_is|knock",
+        "distributor|magneto|tach|tacho|rev_counter|injection_pump|dizzy|fuel_pump|spark & stopped|not_turn|quit|died|@not_turn|went_dead & pump|oil|same_moment|pressure|one_gear|shaft|same_time|same_second - still|fine|spins|engine_stopped|cap|cranked|starter",
     ),
     "tank_empties_running": (
         "tank|oil_tank|tank_glass|tank_level + goes_down|going_down|sinks|sank|falls|drops + nearly_empty|almost_empty|empty|to_nothing - fuel|petrol|standing|overnight|stands|water|header",
@@ -321,6 +330,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "tank + low|empty|empties|nearly_empty|drops & crankcase|sump|engine + full|fills|flooded|filling - standing|overnight|fuel|morning|header|parked",
         "pumps|empties|moves|drains + its_tank|the_tank|oil_tank + crankcase|sump|engine - standing|overnight|fuel|parked|stood",
         "poor|weak|hardly_any + return + tank - fuel|header|diesel",
+        "oil_tank|reservoir|tank & empty|empties|till_theres_none|falls_to_nil|whole_tank|emptying|disappears & run|running|motor_run|minutes|runs & crankcase|bottom_end|engine|sump - fuel|standing|stood|sat|not|week|overnight",
     ),
     "air_at_pump_cover": (
         "air + pump_cover|cover|lid|body + sucking|drawing|getting|pulling|lets|leak - rocker|valve|timing|air_filter|intake",
@@ -338,5 +348,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "big|bigger|hv|high_volume|high_pressure|uprated|heavy_duty|high_capacity + pump + in_it|fitted|put|has|got|already|installed|running - tried|no_difference|now|gained|no_change|helped|water|fuel|air|new|replaced|going",
         "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble|prelube|pre_lube|priming|prelubrication|slow|ship|electric",
     ),
-    "no_return_to_tank": ("no|@not_any|zero|nil + return + tank|bag - fuel|header|diesel",),
+    "no_return_to_tank": (
+        "no|@not_any|zero|nil + return + tank|bag - fuel|header|diesel",
+        "oil_tank|tank|return_pipe|reservoir|scavenge|scavenging|return & gives_nothing|@not_scavenging|no_return|nothing_back|nothing_comes_back|no_oil_comes|no_oil_back|@not_come_back|comes_back_dry|no_oil_squirted|nothing_returning|not_scavenging - fuel|standing|screen",
+    ),
 }

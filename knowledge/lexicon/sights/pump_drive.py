@@ -234,6 +234,9 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "pump_turns_roughly": (
         "pump + tight_spot|rough|notchy|binds|gritty|stiff_spot|lumpy|binding|catches + turn|turning|by_hand|rotate|spin|turned|once - bolted|shaft_binds|noise",
     ),
+    "original_drive_shaft": (
+        "pump_shaft|driving_rod|drive_rod|pump_drive_shaft|intermediate_shaft|pump_rod|drive_shaft|rod & pump & original|first_one|as_factory|never_renewed|never_replaced|nobody_ever|since_new|ever_renewed|factory|never_changed - new_pump|crank|not_original|bent|worn|broken|big_end",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import DIALS, SENDERS
+
 _GAUGE = "gauge|gage|guage|needle|pointer"
 _SENDER = "sender|sensor|sending-unit|switch|transmitter|transducer|sendor"
 _WIRE = "wire|wires|lead|leads|wiring|cable|loom|harness"
@@ -150,9 +152,11 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "mismatched|mismatch|wrong_ohm|@not_match|not_the_right|for_a_different|wrong_resistance",
         f"{_ANY_SENDER} & its_for|for_a_fuel|for_fuel|for_air|for_a_turbo|for_a_single|dual_station|single_station",
         "sender|sensor|sending_unit + wrong|@not_match|@not_matched|@not_for|mismatched|different_range|other_range|=bar|80_psi|100_psi|incorrect + gauge|range|ohm|ohms|car|type|part_number|dash - wire",
+        f"{SENDERS} & wrong_range|different_range|wrong_part_number|wrong_type|for_the_light|for_a_light|for_the_lamp|light_model|lamp_model|@not_match|mismatch|another_make|different_brand|wrong_ohms|@not_belong|@not_go_with|@not_suit|wrong_gauge|different_gauge|another_engine|meant_for|wrong_model|wrong_curve - right_one",
     ),
     "wire_on_wrong_sender": (
         f"{_ANY_WIRE} + water_temp|temp|temperature|wrong_sender|wrong_terminal|wrong_switch|other_sender|wrong_unit|fuel + on|to|onto - burnt|melted|fuse",
+        "wire|lead|cable|connector|hooked|plugged|pluged & wrong|mixed_up|swapped|crossed|instead|onto_the & temp|temperature|water|coolant|idiot_light|lamp|warning_light & sender|sensor|unit|terminal|one|switch|thing|sending_unit - right|correct|no|@not|changed|new",
     ),
     "no_sender_fitted": (
         "only_a_plug|just_a_plug|just_got_a_plug|plugged|blanked_off|blanked|blanking_plug|bolt_screwed|empty_hole + sender|sensor|switch|sender_should|switch_should|switch_has|where_the_sender|sensor_should|tapping - wire|connector|unplugged|spark|drain|gallery|clogged|lead|loose|corroded|dirty|firm|clicks|cable|harness|terminal|off|pins|green|gauge|oil_in|light|with|tight|full|new|crank_sensor|plugs|lamp",
@@ -165,11 +169,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "sender_leaks_oil": (
         f"oil + all_over|covering|in|inside + plug|connector|spade|terminal & {_ANY_SENDER} - hole|port|crank|screwed|no_oil|drain|sump|gallery|spark",
         f"{_ANY_SENDER} + oil + leak|leaking|weeping|seeping|dripping|through|out_of|from|inside|soaked|wet|pouring - out_and|hole|port|crank|cranked|screwed|no_oil",
+        f"{SENDERS} + sweats|oozes|oozing|dribbles|dribbling|weeps|dripping|drips|seeps|sweating - no|not|@not|dry|tape",
     ),
     "wiggle_moves_needle": (
         f"wiggle|wiggled|wiggling|waggled|jiggled|tugged & {_ANY_WIRE}|{_ANY_PLUG} & did_it_again|it_did_it|does_it_again|happened_again|came_back_again|it_came_back|set_it_off|sets_it_off|it_does_it - not|@not|nothing|no",
         "push|press|fiddle|touch|move|moving|nudge|knock + plug|wire|connector|lead|terminal|spade & back_to_life|comes_back|works|goes_off|goes_out|jumps|flickers|moves|light|needle|gauge - pushed_out|drain|spark|no_effect|gallery|tapping|port|moved_the_gauge|moved_the_sender",
         "wiggle|wiggling|wriggle|waggle|jiggle|jiggling|touch|push|press|flex|twist + plug|wire|connector|lead|terminal|sender|switch|loom|harness & light|lamp|needle|gauge|reading|goes|goes_out|moves|jumps|flickers|reads|changes|off - pickup|tube|no_effect|nothing|no_difference|doesnt",
+        f"shake|shook|grab|wiggle|jiggle|waggle|tug|flex|twist|bend|knock|tap|wriggle & harness|wire|wires|lead|cable|connector|plug|loom|terminal|{SENDERS} & jumps|leaps|dances|twitches|swings|alive|springs|kicks|blinks|flickers & {DIALS}|light|lamp - no|nothing|stayed|stays|steady|never|no_effect|valve|pump|@not",
     ),
     "sender_wire_off": (
         "wire|lead|cable|connector|plug|sender|sending_unit's|sensor|spade|terminal|push-on|switch_lead + dangling|unplugged|laying|come_away|hanging|isnt_plugged|isn't_plugged|adrift|fallen_off|disconnected|come_off|came_off|loose_end|off_the|swinging|hanging_down|come_adrift|not_connected|@not_connected|connected_to_nothing|pulled_off|dropped_off|not_plugged|popped_off|hanging_free|undone + sensor|sender|sending|switch|oil|block|wire|lead|unit|anything|unplugged|it|off|nothing - i_unplugged|when|with|spark|drain|stays|still|gallery|sump|i_pulled|i_disconnected|earthed|grounded|battery|magnetic|light_goes|lamp_goes|tried|oil_feed|pickup|coil|glow|filter|pump|relief|bearing|if|fuel|unplugged_the|and_the_light|light_went|firmly|tight|goes_out|cup|gallery_plug|to_check",
@@ -190,23 +196,29 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "sender_damaged": (
         "crimp|terminal|tab|top|body|nose|plastic + came_apart|broke|snapped|cracked|split|broken|smashed|crushed + sender|sensor|switch|sending_unit - wire|gauge|lead|leak",
         "terminal|body|casing|top|tab|spade + broke|broken|snapped|cracked|smashed + sender|sensor|switch|sending_unit|off - wire_off|gauge|battery",
+        f"{SENDERS} & snapped|cracked|dented|dimple|dent|whacked|smashed|bashed|crushed|sheared|squashed|mashed|stoved - wire|wires|no|not|@not|lead|pan|sump",
+        f"{SENDERS} & terminal|stud|pin|blade|can|housing|tab|hex|spade|neck & broken|snapped|broke|bent|off|loose|split|cracked|wobbles - no|not|@not|pulled|took|wire|green",
     ),
     "ground_strap_bad": (
         "earth|ground|strap|earth_strap|ground_strap|ground_cable|earth_lead|braid + strand|thread|hanging|corroded|broken|missing|loose|rotten|rotted|bad|dodgy|off|poor|gone - wrench|filter|cleaned|fitted|added|new|fixed|leak|pump|good|belt|sump|ground_up|crank|journals|up",
+        "strap|braid|ground_cable|ground_lead|earth_lead|earth_cable|negative_lead|woven_cable|flat_cable|bonding_strap|frame_ground|to-frame_ground|engine-to-frame|engine_ground|engine_earth|block_negative|negative_cable & engine|block|body|frame|chassis|battery|motor|bolts & rotted|rotten|rot|corroded|loose|missing|never_bolted|frayed|broken|hanging|left_off|crusty|eaten|snapped|green|gone|@not_connected - sender|no|filter|helm|panel|dash",
     ),
     "tape_on_sender_thread": (
         "ptfe|teflon|thread_tape|plumbers_tape|=tape|sealant|thread_sealant|sealer + sender|sensor|switch|sending_unit - strainer|seat|screen|sump|relief|pan|no|not",
+        f"tape|ptfe|teflon|thread_paste|pipe_dope|dope|plumbing|plumbers|hemp|stretchy_stuff|thread_seal|sealant|sealer|loctite|goop & {SENDERS} & thread|threads|wrapped|put|used|screw|screwed|around|buried|floating|earth|ground|with - no|not_a|without|bare|dry|clean|port|hole",
     ),
     "gauge_port_moved": (
         "sender|gauge|switch|sensor|tapping|takeoff + moved|relocated|different|another|new + port|place|hole|location|spot|tapping - same|no|pump|starboard|stbd|engine|engines|swapped",
         "sender|sensor|gauge|gauge_feed|gauge_line + moved|went|tees|teed|relocated|shifted|resited + head|behind_the_filter|sandwich|plate|adapter|end_of_the_gallery|back_of_the_head|other_end|side_of_the_block - "
         "no|not|test|mechanical|put_back|wire|bearing|unscrewed|to_zero|to_nothing",
+        "gauge|dial|sender|sensor|transducer|transmitter|take-off|takeoff|tapping & shifted|relocated|elsewhere|somewhere_else|not_the_stock|not_the_original|other_end_of|new_spot|different_spot|different_place|different_port|different_hole|another_port|another_hole|moved_to|not_where & port|hole|spot|place|gallery|tapping|housing|plate|plug|book|factory|stock|head|filter - wiggle|same|wire|needle|not_moved",
     ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "wiggle_moves_needle": (
         "wiggle|wiggled|wiggling|waggled|jiggled|jiggling|moved_the|moving_the|tugged|tugging|flexed|shook & wire|wires|wiring|plug|connector|harness|loom|lead|leads|terminal & no_change|no_difference|no_effect|nothing|@not_change|@not_make|@not_affect|@not_move|no_reaction",
+        f"shake|shook|wiggle|wiggled|jiggle|waggle|tug|tugged|pulled|moved|flexed|twisted & harness|wire|wires|lead|cable|connector|connection|plug|loom|{SENDERS} & stayed_put|stays_put|no_change|@not_change|nothing_happened|rock_steady|stayed_steady|stays_steady|never_moved|never_changed|no_difference|stayed_the_same|@not_flinch|@not_budge - off|unplugged|grounded|earthed",
     ),
     "no_sender_fitted": (
         "sender|sensor|switch|sending_unit + in_its_port|is_there|screwed_in|in_place|is_fitted|in_its_hole|fitted_in_the + port|block|there|hole|fitted|place|fine|in - not|no|never|isnt|missing|wire",
@@ -219,5 +231,23 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "sender_connector_loose": (
         "plug|connector|terminal|spade|pins|contacts + bright|clean|tight|firm|clicks|snug|good|shiny|secure|sound + switch|sender|sensor|sending|pins|unit|oil - not|loose|corroded|green|but|dirty|drain|spark|no|gallery",
+    ),
+    "wire_on_wrong_sender": (
+        "each|every|both & wire|wires|lead|leads|cable & own|right|correct|proper & sender|sensor|unit|terminal|senders - wrong|not|@not",
+    ),
+    "sender_damaged": (
+        f"{SENDERS} & not_a_mark|@not_a_mark|no_cracks|undamaged|no_damage|looks_whole|no_dents|unmarked|not_cracked|not_dented|unbroken - wire|pan",
+    ),
+    "sender_leaks_oil": (
+        f"{SENDERS} & bone_dry|dry_all_round|perfectly_dry|no_weep|@not_weeping|no_oil_in_the_plug|plug_is_dry|connector_is_dry - cranked|starter|crank|out",
+    ),
+    "tape_on_sender_thread": (
+        f"no_tape|without_tape|no_sealer|no_sealant|bare_thread|bare_threads|screwed_in_dry|bare_metal|no_goop & {SENDERS} - not|hole",
+    ),
+    "gauge_port_moved": (
+        "gauge|dial|sender|sensor & very_hole|same_hole|same_port|makers_port|original_hole|original_port|factory_port|stock_port|stock_location|proper_port|correct_port|correct_hole|where_the_book|where_the_manual|port_the_book|port_the_manual|hole_the_workshop - not|second|both|two|another|than|elsewhere|else|different",
+    ),
+    "sender_not_for_gauge": (
+        f"{SENDERS} & gauge|dial|clock & made_for_each|matched_pair|belong_together|same_maker|go_together|matching_pair|same_range|right_one_for - not|@not|wrong",
     ),
 }

@@ -28,6 +28,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         f"{_GAUGE_OR_PANEL} gauge? reads|shows|under|is|consistently|about|always|some @pressure|@number psi|lb|pounds|low|under|less|lower low|under|less|lower|than =low|=under|=less|=lower|=than|=by",
         f"{_GAUGE_OR_PANEL} gauge? under-reads|underreads|under-reading|reads-low|pessimistic",
         "dash|panel|car|factory|old gauge|clock|one? says|reads|shows @pressure|@number .. new|test|mechanical|master|direct|proper|other|second one|gauge|clock .. says|reads|shows @pressure|@number .. so the|dash|panel|it? dash|panel|is? under|pessimistic|low|reading-low",
+        "dash|panel|dial|cluster|dashboard|factory|helm .. far|way|much? low|lower|less|under|below .. than|the? mechanical|master|manometer|shop|tester|mechanics|workshop|borrowed",
+        "master|manometer|mechanical|tester .. way|far|much? more|higher|above .. dash|dashboard|panel|cluster|dial|helm",
     ),
     "panel_off_by_constant": (
         f"{_PANEL}|gage|gauge|it reads|is|shows about|around? @pressure|@number low|lower|high|higher|out|less|more|off .. at|every|than|always|everywhere",
@@ -47,6 +49,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         f"{_PANEL} gauge shows|reads|says|showed|said {_GOOD} .. {_TEST} .. low|only|zero|@pressure",
         f"{_PANEL} gauge .. always .. mid|middle|midrange|mid-range|normal|centre|center",
         "gauge acts|works|behaves like a|an? lamp|light|idiot|switch",
+        "manometer|master|mechanical|tester .. far|way|much? less|lower|under|below .. than? dash|dashboard|panel|cluster|dial|helm",
+        "dash|panel|dial|cluster|dashboard|clock|factory .. far|way|very|much? higher|over|above|more|optimistic .. than|the? mechanical|master|manometer|shop|tester|mechanics|workshop|borrowed",
     ),
     "test_gauge_doubtful": (
         "test|mechanical|cheap|second gauge .. doubtful|suspect|off|inaccurate|wrong|junk|rubbish",
@@ -125,16 +129,19 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "panel_off_by_constant": (
         f"{_ANY_PANEL} & {_ANY_TEST} & all_the_way|throughout|everywhere|constant|consistently|across_the_range|at_every|same_amount|"
         "all_through|right_through|up_the_range|up_the_scale|whatever_the",
+        "same|always|everywhere|bottom_to_top|top_to_bottom|throughout|constantly|right_through & mechanical|master|test_gauge|shop_gauge|tester|manometer|trusted & @number|@pressure|eight|ten|five|fifteen|twelve & out|short|under|over|more|less|off|adrift - half|double|twice|agrees|no|not|cured",
     ),
     "panel_half_or_double": (
         f"{_ANY_PANEL}|{_GAUGE} & {_ANY_TEST} & half|twice|double",
         f"{_ANY_PANEL} + {_GAUGE} + exactly_half|half_of|twice_what|double_what|twice_the_real|half_the_real",
         "constant|same|fixed + fraction|share|proportion|ratio & panel|gauge|reads|reading|dash|everywhere - no|not",
+        "dash|dashboard|cluster|panel|dial|clock & mechanical|master|manometer|test_gauge|shop_gauge|tester & half|double|twice|0.5 - no|not|@not|halved|agree",
     ),
     "panel_reads_too_high": (
         f"{_ANY_PANEL} & {_ANY_TEST} & optimistic|over_reads|overreads|too_high|flattering|panel_higher|dash_higher|higher_than_the_mechanical|higher_than_the_test|way_higher",
         "optimistic|flattering|generous|over-reads|overreads|reads_high|lies_high + dash|gauge|panel|it - sender|tach|rev|speedo",
         "test_gauge|real|true|actual|mechanical & dash|panel & where|optimistic|only|really & reads|@number|@pressure - says_15|low|lower_than",
+        "dash|panel|dial|cluster|dashboard|clock & mechanical|master|workshop_gauge|shop_gauge|tester|borrowed|manometer & optimistic|flattering|flatters|over-reads|overreads - pessimistic|not|same_amount|half",
     ),
     "panel_reads_too_low": (
         f"{_ANY_PANEL} & {_ANY_TEST} & pessimistic|under_reads|underreads|too_low|reads_low|lower_than",
@@ -142,10 +149,12 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "mechanical|test_gauge|real|direct|known_good|proper_gauge & dash|panel|stock|factory & @pressure|@number & but|while|whereas|yet|only|against - same|agrees|both",
         "dash|panel|stock|factory|original|electric + gauge|reads|shows|needle|still|=reading + next_to_nothing|nothing|zero|low|lower|way_down|under|less|barely & mechanical|test_gauge|direct|known-good|trusted|real|shop_gauge - also|same|agrees|too|high|both|exactly",
         "bad|lying|duff|useless|faulty|chasing + dash_gauge|panel_gauge|stock_gauge|factory_gauge|gauge + all|whole|was|is|a|summer|along - mechanical_gauge_is|new_gauge|bought|no|not|sender",
+        "mechanical|master|workshop_gauge|shop_gauge|tester|manometer & plenty_there|plenty|healthy|fine_there|good_there & dash|panel|dial|cluster|helm & lying|low|pessimistic|under - optimistic|high",
     ),
     "test_gauge_doubtful": (
         "test_gauge|test_gauges|mechanical_gauges|direct_gauges|second_test & @not_agree|disagree|"
         "differ|different|contradict|@not_match - ports",
+        "tester|test_gauge|kit|manometer|test_set|loaner_kit|second_tester|first_manometer|mechanical_gauge & second|another|mates|other_one|different|two & @not_match|disagree|@not_agree|show_not_same|not_same|differed|15_more|fifteen_more|ten_more|five_more|contradict|far_apart - both_agree|alike|dash|panel|ports",
     ),
     "nothing_warned": (
         "broke|broken|blew|seized|failed|failure|died|ruined|went|let_go|damage|destroyed|wrecked|gone & lamp|light|dashboard|dash|warning|buzzer|gauge|idiot_light|alarm|flicker & never_came|never_warned|never_lit|never_showed|nothing_on|without_so|no_warning|not_once|had_told|no_indication|silent|not_a_flicker|so_much_as|not_a_peep|never_was_on|never_flickered|never_sounded|never_said - key|ignition|bulb|starting|well_before|pressure_gone|wire|fuse|sender|lens|glass",
@@ -233,5 +242,11 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "nothing_warned": (
         "lamp|light|gauge|buzzer|warning|alarm|needle + came_on|came|warned|lit|dropped|flickered|showed|sounded|told + well_before|before_anything|in_time|plenty_of_warning|long_before|before_it_let|before_the_damage|before_it_broke|before_it_seized - never|not|no|@not|didnt",
+    ),
+    "panel_half_or_double": (
+        "dash|dashboard|cluster|panel|dial|clock & mechanical|master|manometer|test_gauge|shop_gauge|tester & not_half|not_halved|not_double|agree_in_scale|scale_agrees|neither_half|scale_is_right",
+    ),
+    "test_gauge_doubtful": (
+        "second|two|another & gauge|mechanical|tester|manometer|gauges|testers & alike|agree|agreed|identical|same|matched & port|tapping|hole|both|fitting - not|@not|panel|dash|low|story|zero|sender|cluster|confirmed",
     ),
 }

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import DIALS, SENDERS
+
 _GAUGE = "gauge|gage|guage|needle|pointer"
 _LAMP = "light|lamp|buzzer|alarm|warning"
 _SENDER = "sender|sensor|sending-unit|switch|transmitter|transducer|sendor"
@@ -115,10 +117,13 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "lamp_on_with_wire_off": (
         f"{_ANY_LAMP} & {_ANY_WIRE}|{_ANY_SENDER}|{_PLUG} & {_OUT} & still_lit|still_on|stays_on|stayed_on|still_glows|@not_go_out|"
         "remains_on|remained_on|stays_lit|still_burning|still_comes_on|on_all_the_time|is_still - it_went_off|it_went_out|it_goes_out|it_goes_off|went_out|goes_out",
+        f"switch|wire|cable|lead|cap|plug|connector|{SENDERS} & disconnected|pulled|unplugged|unhooked|nothing_is_connected|nothing_connected|removed|take_away|away|hanging|off & light|lamp|symbol|bulb|telltale|idiot_light & still_burn|stays_on|stayed_on|still_on|still_illuminated|illuminated|@not_go_out|on_anyway|still_burning|still_lit|still_glowing|remains_on|still_shining|on_regardless - no_wire|tank|engine_off",
     ),
     "needle_ignores_lead_test": (
         f"{_ANY_WIRE}|{_ANY_SENDER} & {_GROUNDED} & {_ANY_GAUGE} & {_STILL}",
         f"{_ANY_WIRE}|{_ANY_SENDER} + =grounded|=grounding|=earthed|=earthing|touched_to_ground|to_ground|to_earth & {_STILL} - ohms|pressure",
+        f"wire|lead|cable|plug|{SENDERS} & grounded|grounding|shorted|earthed|touched_it_to|touched_to|open_or_shorted|to_the_block|to_the_engine|to_earth|to_ground & {DIALS} & never_budged|@not_budge|never_moved|@not_move|@not_react|same_figure|@not_swing|no_movement|stayed_dead|nothing_happened|dead - full|swings|swung|shot|ohms|end_to_end|wiggle",
+        f"open_or_shorted|on_or_off|off_or_grounded|off_then_grounded|grounded_or_not|connected_or_not & {DIALS} & stays|same|@not_move|never|nothing|dead|stuck - ohms",
     ),
     "wire_open_or_shorted": (
         f"{_ANY_WIRE} + open_circuit|open-circuit|no_continuity|dead_short|=infinite",
@@ -126,15 +131,18 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_ANY_SENDER}|lamp|light|alarm & wire|lead & is_grounded|is_earthed|grounded_somewhere|earthed_somewhere|grounding_out|"
         "earthing_out|grounding_somewhere|shorted_to_ground|shorted_to_earth|shorting_to - jumper|i_grounded|when_i|if_i|no|not",
         f"{_ANY_WIRE} + broken_inside|break_in|internal_break|shorting_out|shorting_on|rubbed_through - bearing",
+        "wire|cable|lead|wiring|loom & meter|metered|tester|beeps|continuity|multimeter|ohmmeter|buzzed|measured|tested & grounded|touching_ground|touching_earth|shorted|=open|no_continuity|infinite|to_ground|to_earth|earthed|to_the_bodywork|dead_short|no_connection - good|fine|no_short|not_shorted|sound|case|body_to|strap|@not|switch",
     ),
     "sender_ohms_high": (
         f"{_ANY_SENDER} + open_circuit|infinite|infinity|off_the_scale|over_limit|too_many - {_ANY_WIRE}|engine_off_ok",
         f"{_ANY_SENDER} + ohm|ohms|resistance + high|too|way|more|infinite|sky|open",
         "sender|sensor|sending_unit & open_circuit|=open|infinite|infinity|too_many_ohms|high_ohms|high_resistance|@not_continuity|no_continuity - wire|port|valve",
+        f"{SENDERS}|winding & resistance|ohms|ohm|meter|measured|winding|multimeter & gone_open|=open|triple|double|o/c|infinite|far_too_many|too_high|too_many|off_the_scale|three_times|twice|no_continuity|higher_than|above_spec|through_the_roof - wire|ground|earth|negative|minus|@not|not|port",
     ),
     "sender_ohms_low": (
         f"{_ANY_SENDER} & dead_short|short_circuit|shorted_inside|shorted_internally|short_to_case|shorted - {_ANY_WIRE}",
         f"{_ANY_SENDER} + ohm|ohms|resistance + low|zero|nil|no",
+        f"{SENDERS} & resistance|ohms|ohm|meter|measured|multimeter & hardly_any|tenth|too_few|too_low|nearly_zero|near_zero|dead_short|shorted|fraction|too_little|almost_none|next_to_no|below_spec|s/c|practically_none|barely_any - ground|earth|battery|negative|wire|@not|not|no|line|port",
     ),
     "gauge_supply_wrong": (
         f"volts|voltage|volt + {_ANY_GAUGE}|dials|feed|dash|supply + only|instead|low|no|@not|unsteady|dropping",
@@ -142,17 +150,31 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "- oil_pressure|relief|valve|spring|plunger",
         f"no_feed|no_power|no_supply|no_voltage|no_volts + {_ANY_GAUGE}|dials|dash|instruments",
         "voltage_stabiliser|voltage_stabilizer|stabiliser|stabilizer|regulator|supply|feed|ignition_feed|voltage_limiter + gauge|gauges|dash|cluster|instrument & dead|faulty|bad|wrong|unsteady|@not_10|sticking|over|high|low|missing|pulsing - oil_feed|relief|pump",
+        "feed|supply|voltage|volts|power & gauge|instrument|dial|dash|cluster|gauges|instruments|meter & sagging|sags|drops_to|dropping|unsteady|wanders|fluctuates|missing|intermittent|comes_and_goes|nine_volts|eight_volts|seven_volts|six_volts|wobbles|jumps_about|all_over_the_place - oil_pressure|steady|good|sender|@not|flybridge|station",
     ),
     "gauge_dead_on_known_signal": (
         f"{_ANY_GAUGE} & known|resistor|potentiometer|pot|simulator|decade & dead|wrong|nothing|@not_move|no_movement|stuck|"
         "zero|still",
         f"{_ANY_GAUGE} + own_terminals|signal_wire|at_its_terminals & nothing|dead|wrong|@not_move",
+        "gauge|dial|clock|instrument|dash_gauge & known|simulator|resistor|resister|test_box|decade_box|known_signal|calibrator|dummy_sender & pegs|wrong|nothing|dead|@not_move|bottom|no_movement|stuck|rubbish|never_moved|still_reads|miles_out - correct|right|agrees|exactly|spot_on|sender_on",
     ),
     "other_gauge_reads_right": (
         f"{_ANY_GAUGE} & another|spare|different|other|swapped & where_mine|where_the_old|reads_right|reads_correctly|"
         "reads_properly|reads_fine|read_fine|read_right|reads_normal|in_its_place|in_place_of - test|mechanical|sender",
     ),
-    "fuse_blown": ("fuse + blown|gone|popped|blew|burnt_out|dead|=out - no|not|fine|good|ok",),
+    "fuse_blown": (
+        "fuse + blown|gone|popped|blew|burnt_out|dead|=out - no|not|fine|good|ok",
+        "fuse|breaker|fuses & gauge|instrument|dial|clock|panel|dash|cluster|instruments|gauges & burn|burnt|tripped|=open|popped|melted|dead|broken|failed|no_contact|corroded|blown|blew - no|fine|good|ok|whole|intact|@not",
+    ),
+    "sender_ground_poor": (
+        f"{SENDERS} & making_ground|make_ground|decent_return|to_minus|battery_negative|negative_bus|earthed|earth|ground|negative & poor|bad|isnt_making|@not_making|no_decent|@not_connect|a_lot_of_ohms|came_right|no_proper|jumper|rusty|weak|high_resistance|floating|not_grounding|15_ohms|20_ohms - tape|sealer|strap|near_zero|wire|lead|shorted|good|fine|ptfe|paste",
+    ),
+    "one_station_alone_wrong": (
+        "flybridge|upper|up_top|upstairs|cockpit|fly_bridge|outside_helm|top_station|lower_helm|one_helm & gauges|dials|instruments|set|oil_temp & wrong|funny|=out|off|rubbish|crazy|nonsense|haywire & fine|right|normal|ok|good|correct|true - both_wrong|both_stations|earth|ground|negative",
+    ),
+    "station_ground_poor": (
+        "flybridge|upper|top_gauges|upper_helm|lower_helm|helm|station|helms & ground|earth|negative|black_wire|power_lead|feed_wire|earth_lead|ground_wire & corroded|coroded|green|loose|broken|hanging_off|loose_crimp|rotten|bad|poor|frayed|burnt|off|drop - no|not|clean|tight|sender|block",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
@@ -160,6 +182,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         f"continuity & {_ANY_WIRE}|{_ANY_SENDER}|{_ANY_GAUGE} & good|perfect|fine|ok|right_through|all_the_way - no|@not",
         "wire|wiring|lead + tests|tested|checks|checked|meters|metered|rings_out + good|ok|fine|through",
         "wire|wiring|lead|harness|loom + checked|tested|traced|metered + ok|good|fine|sound|perfect|through - not|no|but|broken",
+        "wire|cable|lead|wiring|loom & meter|metered|tester|multimeter|ohmmeter|buzzed|measured|rang & end_to_end|no_break|right_through|no_short|near_zero|sound|good - bad|@not|but|to_ground|strap",
     ),
     "needle_ignores_lead_test": (
         f"{_ANY_WIRE} & {_GROUNDED}|block|touched & {_ANY_GAUGE} & {_SWINGS} - sender_in",
@@ -167,11 +190,30 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "gauge_dead_on_known_signal": (
         f"{_ANY_WIRE} & {_GROUNDED}|block|touched & gauge|needle & {_SWINGS} - pressure_gauge",
+        "gauge|dial|clock|instrument & known|simulator|resistor|test_box|decade_box|known_signal|calibrator|dummy_sender & exactly|spot_on|agrees|true|as_it_should|correctly|tracks|follows|dead_right|right_on - not|@not|wrong|nothing",
     ),
     "lamp_on_with_wire_off": (
         f"{_ANY_WIRE}|{_ANY_SENDER}|{_PLUG} & wire_off|lead_off|plug_off|connector_off|unplug|unplugged|unplugging|disconnect|disconnected|disconnecting|pull_the|pulled|pulling|removed|took_off & light_went_out|light_goes_out|lamp_went_out|lamp_goes_out|light_out|puts_the_light_out|and_it_went_off|and_it_went_out|and_it_goes_out|and_it_goes_off|stops_the_alarm|stopped_the_alarm|silences|silenced|alarm_stops|alarm_stopped|alarm_went_off_and|buzzer_stops|buzzer_stopped|kills_the_alarm|kills_the_light - not|@not|still|sender_in|new_sender|new_switch",
     ),
     "fuse_blown": (
         "fuse|fuses + checked|intact|good|ok|fine|no_fuse_blown|@not_blown|sound|unblown|healthy|all_right - blown_again|new_fuse|replaced|no_good",
+    ),
+    "gauge_supply_wrong": (
+        "feed|supply|voltage|volts|power & gauge|instrument|dial|cluster|gauges|instruments & rock_steady|steady|as_it_should|solid|proper|twelve|correct|healthy - not|@not|low|needle|pressure",
+    ),
+    "sender_ground_poor": (
+        f"{SENDERS}|units_hex|senders_hex & battery_negative|ground|earth|negative|minus & near_zero|zero_ohms|well_grounded|good_earth|good_ground|under_an_ohm|under_one_ohm|no_resistance|solid|half_an_ohm|perfect - not|@not|wire|lead|shorted|tape",
+    ),
+    "sender_ohms_low": (
+        f"{SENDERS}|units & resistance|ohms|ohm & isnt_under|@not_under|not_under|not_too_low|isnt_low|@not_low|not_shorted|@not_below|in_spec|within_spec|as_book|on_spec|right_on_the_book - wire|ground",
+    ),
+    "sender_ohms_high": (
+        f"{SENDERS}|units & resistance|ohms|ohm & isnt_over|@not_over|not_over|not_too_high|isnt_high|@not_high|@not_above|in_spec|within_spec|as_book|on_spec - wire|ground",
+    ),
+    "one_station_alone_wrong": (
+        "both|two|upper_and_lower|each & station|stations|helms|helm & alike|same|agree|match|identical & read|gauges|dials|show|instruments - not|@not|wrong",
+    ),
+    "station_ground_poor": (
+        "both|each & station|stations|dashboards|panels|helms & ground|earth|earths|grounds|feed|feeds|supplies & clean|tight|good|sound|bright - not|@not|but|loose",
     ),
 }
