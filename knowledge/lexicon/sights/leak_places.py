@@ -5,10 +5,7 @@ from __future__ import annotations
 from knowledge.lexicon.words.names import (
     ACCESSORIES,
     BREATHER,
-    CRANKED,
-    DRILL,
     FILTER,
-    GUSHED,
     OIL_PIPES,
     SENDERS,
     STICK,
@@ -154,6 +151,26 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "oil_hoses_aged": (
         "oil_tubes|oil_hoses|oil_hose|oil_pipes|rubber_oil|flexible_oil|rubber_of_oil|cooler_hoses & perished|crazed|=hard|cracks|cords|rubbed|brittle|cracked|stiff|ageing|old_and|gone_hard - no|new|supple|fuel|coolant|gauge|heater",
     ),
+    "seal_found_pushed_out": (
+        "seal + walked|pushed|popped|blown|spat|come|out + out|cover|bore|place|seat - weep|no|not|leak|pump|valve_stem|filter|sender|gasket|off",
+        "seal|rubber_ring|lip_seal|shaft_seal & forced_out|half_out|pressed_outside|popped_out|walked_out|spat_out|blown_out|hanging_out|out_of_its_hole|out_of_its_bore|standing_proud|out_of_its_seat|pushed_out - no|not|flush|piston|o-ring|valve_stem|@not|filter",
+    ),
+    "accessory_pad_wet": (
+        "fuel_pump|lift_pump|vacuum_pump|tach_drive|mechanical_fuel|magneto|governor|power_steering_pump|hydraulic_pump|blanking_plate|compressor + leak|leaks|leaking|drips|weeping|wet|oil|dripping|weeps + joint|gasket|pad|base|block|mounting|face|flange|seal|around - no|not|fuel_in|diaphragm|dry|new",
+        "oil|leak|leaks|wet|weeps|runs|drips|leaking + pad|pad_joint|accessory_joint|accessory_case|governor|governor_joint|blanking_plate|vacuum_pump|magneto_flange|back_pad - "
+        "no|not|filter_pad|brake|level|engine_pad|sprayed_from_the_pump|dry",
+        "runs|leaks|weeps|drips & from_that_joint|out_of_that_joint|that_end|that_joint|that_flange & pad|accessory|governor|vacuum_pump|magneto|blanking - no|not",
+        f"{ACCESSORIES} & joint|flange|mounting_face|mates|pad|mounting|base|behind|bolts_to|bolts_on|face|drive_flange & oil|wet|leaking|drips|weeping|runs|oozing|seeping|leaks - no|not|dry|@not|port|uncovered|hole|diaphragm|fuel_leak|water_leak",
+        f"{ACCESSORIES} & mounting_face|timing_case|joint|flange|mounts & wet_through|soaked|streaming|wet - no|not|dry|@not|hole|water_pump_weep",
+    ),
+    "cup_plug_found_out": (
+        "core_plug|core_plugs|welch_plug|frost_plug|freeze_plug|cup_plug|soft_plug|expansion_plug|blanking_plug + out|blew|blown|popped|missing|fell|gone|leaking|dropped|pushed|shot|rotted - no|not|new|replaced",
+        "metal_disc|round_disc|tin_disc|round_plate|steel_cup|dished_plug|round_cover|gallery_end_plug|end_plug|brass_plug|round_metal & block|oil & popped|missing|gone|off|out|pushed|fell|blown|discharging|blew|rusted|rotted - new|no|not|in_place|water|inside",
+    ),
+    "sump_found_holed": (
+        "sump|pan|oil_pan|casing|crankcase|gearbox_casing + hole|holed|cracked|rusted_through|rotted|split|punctured|rust_hole|crack - pickup|screen|no|not|bolt_hole|core|plug_hole|dent|rod",
+        "bottom_tin|oil_pan|sump|crankcase|casting|bottom_of_the_engine & rust_hole|split|hole|cracked|holed|gash|punctured|rust|crack & through|along|pencil|finger|oil_coming|weeping|rock|stone - no|not|drain|pickup|rod|filter|screen|cylinder|head|@not|antifreeze|cover",
+    ),
 }
 #: the finding, by words that stand together when it is not there
 GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
@@ -218,47 +235,5 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "oil_hoses_aged": (
         "oil_tubes|oil_hoses|oil_hose|oil_pipes|rubber_oil|flexible_oil|cooler_hoses & supple|pliable|no_cracks|like_new|flexible_and|soft_and - not|@not|old",
-    ),
-    "drive_partner_stopped": (
-        "still_spins|still_turns|still_works|still_turning|still_runs|still_going|still_reads & dizzy|tach|tacho|distributor|magneto|injection_pump|rev_counter|ignition - not|but_the_tach",
-    ),
-    "pump_noise": (
-        "pump|oil_pump & quiet|silent|no_noise|no_whine|not_noisy|@not_whine|makes_no - fuel|water|not_quiet|vacuum|steering",
-    ),
-    "rotor_still_when_cranked": (
-        f"rotor|rotor_arm|rotor_button & {CRANKED} & turns|spins_round|goes_round|turned|went_round|spinning|rotates - not|@not|still|fits|jerks|pump",
-    ),
-    "ignition_scatters": (
-        "timing|strobe|timing_mark & rock_steady|steady|dead_steady|no_scatter|rock_solid|@not_scatter - not_steady|pressure|needle|gauge",
-    ),
-    "distributor_will_not_seat": (
-        "distributor|dizzy & dropped|seated|slid|went|drops|seats & home|flush|by_hand|fully|all_the_way|right_down - not|@not|clamp|never|forced",
-    ),
-    "tank_empties_running": (
-        "oil_tank|reservoir & keeps|holds|steady|stays|same & running|runs|run - not|@not|fuel|standing",
-    ),
-    "no_return_to_tank": (
-        "oil & comes_back|coming_back|returns|returning|spurting_back|flowing_back & tank|reservoir - no|not|@not|fuel",
-    ),
-    "pump_belt_off": (
-        "pump_belt|belt|toothed_belt|band & pump & whole|tight|good_tension|on_and_tight|intact - not|water|alternator|fan|@not",
-    ),
-    "no_oil_when_cranked": (
-        f"filter_off|no_filter|filter_removed|filter_out|delivery_pipe|filter_housing|outlet & {CRANKED}|hit_the_starter & {GUSHED}|gushed - no|not|@not|nothing",
-    ),
-    "drill_gives_little": (
-        f"{DRILL} & @not_weak|isnt_weak|not_weak|@not_low|not_low|not_poor|not_feeble|@not_feeble",
-    ),
-    "cream_in_filler_only": (
-        "no_cream|no_mayo|no_mayonnaise|no_gunk|no_goo|no_custard & lid|cap|filler",
-    ),
-    "oil_looks_clean": (
-        "oil & @not_clean|far_from_clean|filthy|black_as & looks|looked|black_as|filthy - outside|engine_bay|covered",
-    ),
-    "oil_smells_burnt": (
-        "smells|smell|smelt & @not_cooked|not_cooked|@not_burnt|not_burnt|no_burnt|ordinary_oil|normal_oil|not_scorched - fuel|cabin",
-    ),
-    "oil_thin_on_stick": (
-        "just_as_thick|no_thinner|as_thick_as|not_thinner|@not_thinner & new|fresh|side_by_side|beside|stick - lab|report|analysis",
     ),
 }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.lexicon.words.names import ACCESSORIES, OIL_PIPES, SENDERS
+from knowledge.lexicon.words.names import OIL_PIPES, SENDERS
 
 _LEAKS = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
 _POURS = (
@@ -272,10 +272,6 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "oil + bonnet|hood|windscreen|windshield|bumper|tailgate|trailer|wheel|wheels|transom|cowling|cowl|screen|back_of_the_car|rear_of_the_car|tyre|tire|visor|leg|fuselage|wing|caravan|boots + over|on|down|covered|up|coated|sprayed|slick|streaks|thrown|along - no|not|pickup|gauze|strainer|clean|mesh|under_the_bonnet|dry|under_the_hood",
         "transom|fender|fenders|mudguard|wheel|wheels|stern|windscreen|windshield|cab|tailgate|swim_platform|rear_window|numberplate|mudflaps & black_and_greasy|greasy|oily|dirty_with_oil|splattered|speckled|oil_that_fly|filmed_with|sprayed_with|slimy - no|not|clean|dry|wheelhouse|@not",
     ),
-    "seal_found_pushed_out": (
-        "seal + walked|pushed|popped|blown|spat|come|out + out|cover|bore|place|seat - weep|no|not|leak|pump|valve_stem|filter|sender|gasket|off",
-        "seal|rubber_ring|lip_seal|shaft_seal & forced_out|half_out|pressed_outside|popped_out|walked_out|spat_out|blown_out|hanging_out|out_of_its_hole|out_of_its_bore|standing_proud|out_of_its_seat|pushed_out - no|not|flush|piston|o-ring|valve_stem|@not|filter",
-    ),
     "seal_or_gasket_wet": (
         "seal|rear_main|gasket|timing_cover|rocker_cover|valve_cover|front_cover + weeping|leaking|dripping|wet|oozing|seeping|leak|leaks|weeps|seeps|drips|pouring - no|not|pump|filter|pickup|dry|water|head_gasket|fuel|sender|drill|distributor|inside",
         "joint|gasket|side_cover|lip_seal|tin_cover|flange|cover_on_the_side|seal & oil_go_out|oozing|dribbling|weeping|seeping|paper_is_bad|letting_oil|oil_out|passing_oil|running_oil|wet_with_oil - no|dry|not|pump|sender|filter|@not|water|turbo|blower",
@@ -283,17 +279,6 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "several_seals_at_once": (
         "several|all|three|every_seal|every_gasket|every_one|multiple|both|many + seal|seals|gaskets|gasket + leaking|weeping|leak|started|pushing|blowing|oozing & once|same_time|together|suddenly|at_once|all|started - no|not|new|fitted|replaced",
         "front_and_back|crank_ends|side_plate|three_spots|several_places|three_places|rocker_joint|front|all_over|two_places & dripping|leak|leaking|started|commenced|oil_came|began|weeping|let_go & same_week|one_afternoon|same_day|in_one_day|same_time|overnight|next_week|all_of_a_sudden|in_one_go - no|not|only|just|lost|pressure|filter",
-    ),
-    "accessory_pad_wet": (
-        "fuel_pump|lift_pump|vacuum_pump|tach_drive|mechanical_fuel|magneto|governor|power_steering_pump|hydraulic_pump|blanking_plate|compressor + leak|leaks|leaking|drips|weeping|wet|oil|dripping|weeps + joint|gasket|pad|base|block|mounting|face|flange|seal|around - no|not|fuel_in|diaphragm|dry|new",
-        "oil|leak|leaks|wet|weeps|runs|drips|leaking + pad|pad_joint|accessory_joint|accessory_case|governor|governor_joint|blanking_plate|vacuum_pump|magneto_flange|back_pad - "
-        "no|not|filter_pad|brake|level|engine_pad|sprayed_from_the_pump|dry",
-        "runs|leaks|weeps|drips & from_that_joint|out_of_that_joint|that_end|that_joint|that_flange & pad|accessory|governor|vacuum_pump|magneto|blanking - no|not",
-        f"{ACCESSORIES} & joint|flange|mounting_face|mates|pad|mounting|base|behind|bolts_to|bolts_on|face|drive_flange & oil|wet|leaking|drips|weeping|runs|oozing|seeping|leaks - no|not|dry|@not|port|uncovered|hole|diaphragm|fuel_leak|water_leak",
-    ),
-    "cup_plug_found_out": (
-        "core_plug|core_plugs|welch_plug|frost_plug|freeze_plug|cup_plug|soft_plug|expansion_plug|blanking_plug + out|blew|blown|popped|missing|fell|gone|leaking|dropped|pushed|shot|rotted - no|not|new|replaced",
-        "metal_disc|round_disc|tin_disc|round_plate|steel_cup|dished_plug|round_cover|gallery_end_plug|end_plug|brass_plug|round_metal & block|oil & popped|missing|gone|off|out|pushed|fell|blown|discharging|blew|rusted|rotted - new|no|not|in_place|water|inside",
     ),
     "oil_trail_behind": (
         "=trail|=trails|line_of_oil|=stripe|breadcrumbs + behind|lane|road|left|all_the_way|back|drive|up|down|oil - slick_down_the_back|no|trailer|trailing",
@@ -321,6 +306,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "leak|leaks|drips|drip|weeps|leaking|dribbles & only|just & running|runs|engine_on|revs|revved|revving|under_pressure - no|not|oil_light",
         "squirts|pours|sprays|runs|leaks|drips + while_running|when_running|with_revs|more_with_revs|with_the_revs|engine_running|when_it_runs - fine|well|pressure|light|gauge|stood|standing|smooth|it_runs_well",
         "dry_static|doesnt_drip_parked|bone_dry|nothing_comes|@not_drip|dry_parked|dry_when_stopped|no_drip & running|runs|=runing|rev|revs|rpm|goose|under_way|throttle|underway & leaks|leak|pours|worse|sprays|runs_out - frost|cold|pressure|inside|winter|highway",
+        "dry_static|static|dry_at_rest|dry_when_stopped|dry_standing & leak_rate|follows_rpm|follows_the_revs|leaks_with_revs|with_rpm|more_with_revs",
     ),
     "oil_sprayed": (
         "oil + spray|spraying|sprayed|squirting|squirted|jet|fountain|mist|squirts|sprays|spurting|geyser - no|not|hole|drill|priming|rockers|rocker|cover_off|port|crank|cranked|cam|sender|piston|jets|squirter|head|lifter",
@@ -349,10 +335,6 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "oil_lost_only_in_frost": (
         "only|just + frost|freezing|frosty|below_zero|cold_weather|sub-zero & loses|lost|blows|leaks|dumps|spits + oil - thick|pressure|slow",
         "frost|hard_freeze|freezing|subzero|sub-zero|strong_winter|bitter_cold|deep_cold|below_-15|below_zero|deep_freeze|arctic & loses|pukes|throws|loss|go_away|blows|spits|dumps|lost|pushes|chucks & warm|mild|summer|parked|static|never_drips|nothing|at_rest|thaw|only - as_much|same|pressure",
-    ),
-    "sump_found_holed": (
-        "sump|pan|oil_pan|casing|crankcase|gearbox_casing + hole|holed|cracked|rusted_through|rotted|split|punctured|rust_hole|crack - pickup|screen|no|not|bolt_hole|core|plug_hole|dent|rod",
-        "bottom_tin|oil_pan|sump|crankcase|casting|bottom_of_the_engine & rust_hole|split|hole|cracked|holed|gash|punctured|rust|crack & through|along|pencil|finger|oil_coming|weeping|rock|stone - no|not|drain|pickup|rod|filter|screen|cylinder|head|@not|antifreeze|cover",
     ),
     "oil_overboard": (
         "slick|film|sheen|rainbow|oil + overboard|cooling_water|wet_exhaust|behind_the_boat|on_the_water|in_the_water|astern|out_the_exhaust - bilge|no|not|radiator|coolant|header|sump|oil_in_the_water_pump",

@@ -324,4 +324,13 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     "stick_marks_wrong": (
         f"measured|exactly|book_quantity|right_amount|correct_amount & {STICK}|mark & right_on|dead_on|reaches|spot_on|bang_on|came_up_to - not|@not|short",
     ),
+    "cream_in_filler_only": (
+        "no_cream|no_mayo|no_mayonnaise|no_gunk|no_goo|no_custard & lid|cap|filler",
+    ),
+    "oil_looks_clean": (
+        "oil & @not_clean|far_from_clean|filthy|black_as & looks|looked|black_as|filthy - outside|engine_bay|covered",
+    ),
+    "oil_thin_on_stick": (
+        "just_as_thick|no_thinner|as_thick_as|not_thinner|@not_thinner & new|fresh|side_by_side|beside|stick - lab|report|analysis",
+    ),
 }

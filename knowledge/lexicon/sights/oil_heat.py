@@ -188,6 +188,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "bearing_too_hot": (
         "bearing|bearings|big-end|big_end|journal|outboard_main|main_bearing|bush & so_hot|blister|sizzling|burn|burns|too_hot|scorching|smoking_hot|roasting|cant_touch|red_hot|@not_touch & touch|hand|palm|finger|run|stop|stopped|shut|after|fingers - no|alternator|wheel|water|cool|pilot",
+        "bearing|bearings|big-end|big_end|journal|main_bearing & @not_touch|@not_hold|@not_keep|@not_bear & hot|hand|finger|fingers|palm - no|alternator|wheel|water|cool|pilot",
     ),
     "oil_very_cold": (
         "read|reading|number|figure|dial|gauge & ten_below|hard_frost|january|stone_cold_motor|below_zero|minus|freezing|frozen|frosty|icy|twenty_below|snow|winter_morning - warm|summer|hot|switch|fully",
@@ -250,5 +251,8 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "foam_on_stick": (
         f"{STICK}|dipped & @not_a_bubble|no_bubbles|no_foam|no_froth|no_suds|not_a_bubble|wasnt_a_bubble|not_frothy|no_lather",
+    ),
+    "oil_smells_burnt": (
+        "smells|smell|smelt & @not_cooked|not_cooked|@not_burnt|not_burnt|no_burnt|ordinary_oil|normal_oil|not_scorched - fuel|cabin",
     ),
 }

@@ -61,6 +61,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "cream_in_filler_only": (
         "cream|mayo|mayonnaise|gunk|emulsion|milky|white_stuff|goo|yellow_goo + cap|filler|oil_cap|under_the_cap|breather & only|none|but|just|clean|clear|stick_is|not - sump|oil_is_milky",
         "mayonnaise|cream|tan_gunk|tan_gunge|milky|white_goo|mayo|custard|emulsion|gunk|goo & lid|cap|fill_neck|filler|filler_neck & stick_reads_clean|oils_fine|oil_fine|stick_is_clean|oil_is_fine|stick_clean|sump_oil_is|clean|clear|fine - no|@not|rocker_box",
+        "mayonnaise|cream|mayo|custard|emulsion|milky|gunk & lid|cap|fill_neck|filler|filler_neck & oils_fine|oil_fine|reads_clean|oil_is_fine|oil_clean|stick_clean",
     ),
     "oil_looks_clean": (
         "oil + clean|golden|honey|amber|fresh_looking|new_looking|clear + looks|is|was|still|looked|colour|color|nice|like - not|no|but_metal|filter|cleaned|pump|pan|passages|gallery|line|cooler|change|changed|screen|tank|leak|clean_oil_came|hole|port|stick_clean|cap",

@@ -104,7 +104,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         f"{_SAMPLE}|silicon + silicon + high|elevated|up|sky|over - normal|silicone",
         "sample|analysis|lab|report|result|results + silicon + high|up|elevated|flagged|@number|over|spiked - low|normal|no|not|silicone",
         f"{_LAB_SAMPLE}|sent & silicon + loads|lots|high|full|up|climbing|heaps|much|and|ppm - no|not|normal|low|sealer|gasket",
-        f"silicon|=si & {LAB}|flagged|limit & {FOUND_HIGH} - {FOUND_LOW}|silicone|sealer|gasket",
+        f"silicon|=si & {LAB}|flagged|limit & {FOUND_HIGH} - {FOUND_LOW}|sealer|gasket|rtv",
     ),
     "aluminium_high": (
         f"{_SAMPLE}|aluminium|aluminum + aluminium|aluminum + high|elevated|up|sky|over - normal|no",
@@ -178,7 +178,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         f"chromium|chrome|=cr & {LAB}|came_back & =low|normal|next_to_nothing|fine|within|negligible|@not_high|not_high|@not_elevated|nothing_there|ok|down_at|in_range - flagged|but|high_in|over|roof|ring|rings|bumper|cover|pipe",
     ),
     "silicon_high": (
-        f"silicon|=si & {LAB}|came_back & =low|normal|next_to_nothing|fine|within|negligible|@not_high|not_high|@not_elevated|nothing_there|ok|down_at|in_range - flagged|but|high_in|over|roof|silicone|sealer|gasket",
+        f"silicon|=si & {LAB}|came_back & =low|normal|next_to_nothing|fine|within|negligible|@not_high|not_high|@not_elevated|nothing_there|ok|down_at|in_range - flagged|but|high_in|over|roof|sealer|gasket|rtv",
     ),
     "tin_high": (
         f"=tin|=sn & {LAB}|came_back & =low|normal|next_to_nothing|fine|within|negligible|@not_high|not_high|@not_elevated|nothing_there|ok|down_at|in_range - flagged|but|high_in|over|roof|can|cover|cowl|lead|cup|foil|copper",

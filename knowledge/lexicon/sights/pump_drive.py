@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.words.names import CRANKED, DRILL, GUSHED
+
 _PUMPS = "pump|pumps|oil-pump"
 _DRIVESHAFT = "shaft|driveshaft|drive-shaft|rod|spindle|quill"
 _DRIVE = "pump|drive|intermediate|jackshaft|distributor"
@@ -245,5 +247,35 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "pump_jammed": (
         "pump + turns|spins|turned|rotates + freely|smoothly|easily|nicely|free - not|water|fuel",
+    ),
+    "drive_partner_stopped": (
+        "still_spins|still_turns|still_works|still_turning|still_runs|still_going|still_reads & dizzy|tach|tacho|distributor|magneto|injection_pump|rev_counter|ignition - not|but_the_tach",
+    ),
+    "pump_noise": (
+        "pump|oil_pump & quiet|silent|no_noise|no_whine|not_noisy|@not_whine|makes_no - fuel|water|not_quiet|vacuum|steering",
+    ),
+    "rotor_still_when_cranked": (
+        f"rotor|rotor_arm|rotor_button & {CRANKED} & turns|spins_round|goes_round|turned|went_round|spinning|rotates - not|@not|still|fits|jerks|pump",
+    ),
+    "ignition_scatters": (
+        "timing|strobe|timing_mark & rock_steady|steady|dead_steady|no_scatter|rock_solid|@not_scatter - not_steady|pressure|needle|gauge",
+    ),
+    "distributor_will_not_seat": (
+        "distributor|dizzy & dropped|seated|slid|went|drops|seats & home|flush|by_hand|fully|all_the_way|right_down - not|@not|clamp|never|forced",
+    ),
+    "tank_empties_running": (
+        "oil_tank|reservoir & keeps|holds|steady|stays|same & running|runs|run - not|@not|fuel|standing",
+    ),
+    "no_return_to_tank": (
+        "oil & comes_back|coming_back|returns|returning|spurting_back|flowing_back & tank|reservoir - no|not|@not|fuel",
+    ),
+    "pump_belt_off": (
+        "pump_belt|belt|toothed_belt|band & pump & whole|tight|good_tension|on_and_tight|intact - not|water|alternator|fan|@not",
+    ),
+    "no_oil_when_cranked": (
+        f"filter_off|no_filter|filter_removed|filter_out|delivery_pipe|filter_housing|outlet & {CRANKED}|hit_the_starter & {GUSHED}|gushed - no|not|@not|nothing",
+    ),
+    "drill_gives_little": (
+        f"{DRILL} & @not_weak|isnt_weak|not_weak|@not_low|not_low|not_poor|not_feeble|@not_feeble",
     ),
 }

@@ -9,7 +9,7 @@ DIALS = "gauge|dial|needle|pointer|clock|meter|reading|instrument|hand|indicator
 #: the thin line to a gauge that works by oil
 CAPILLARY = "capillary|gauge_line|gauge_pipe|gauge_tube|gauge_hose|copper_tube|copper_tubing|copper_pipe|copper_line|nylon_tube|nylon_line|plastic_tube|plastic_line|little_tube|little_pipe|small_pipe|small_tube|thin_pipe|thin_tube|thin_line|feed_tube|capillary_tube"
 #: what a laboratory sends back
-LAB = "sample|analysis|analisys|lab|labs|laboratory|report|sheet|oil_test|test_paper|blackstone|spectrometer|results|ppm|printout"
+LAB = "sample|came_back|analysis|analisys|lab|labs|laboratory|report|sheet|oil_test|test_paper|blackstone|spectrometer|results|ppm|printout"
 #: that a metal is high in it
 FOUND_HIGH = "high|elevated|raised|excessive|abnormal|flagged|flags|=up|over|above|roof|sky|loads|lots|much|plenty|heaps|=red|jumped|climbed|spiked|doubled|tripled|stacks|full|critical|severe|bad|excess|tons|found_lots|off_the_scale|off_the_chart|exceeds|exceeded|increased"
 #: that it is not
