@@ -89,7 +89,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "filter + loose|finger|slack|unscrewed|@not_tight|hand|spun_off + turn|by_hand|loose|tight|half|itself|rattling|vibrated|worked - no|element_off|fuel|isnt_loose",
         "filter + spun_off|unwound|unscrewed_itself|come_unscrewed|spun_itself|unscrewing_itself - air|fuel|i_spun",
         "filter + spin|turn|undo|unscrew|loose + by_hand|hand|fingers|was_loose|came_loose|working_loose|never_tightened|@not_tightened|@not_been_tightened|easily - tight|oil_tight|air|i_could_not|couldnt|screen|hand_tight_and_no|fuel",
-        f"{FILTER} & hanging_by_a_thread|cocked|two_fingers|crooked|wobbled|finger_tight|half_unscrewed|not_snug|by_hand|with_my_fingers|rattling - fuel|relief|valve|air|@not_budge|tank|screen|tight_on",
+        f"{FILTER} & hanging_by_a_thread|cocked|two_fingers|crooked|wobbled|finger_tight|half_unscrewed|not_snug|spin_by_hand|turned_by_hand|undid_by_hand|turn_by_hand|with_my_fingers|rattling - fuel|relief|valve|air|@not_budge|tank|screen|tight_on",
         "the_can|that_can|screw-on_can|canister + off|loose|hanging|cocked|crooked & fingers|seat|thread|hand|gasket - paint|holed",
     ),
     "filler_cap_found_off": (
@@ -137,7 +137,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "rocker_cover_loose": (
         "rocker_cover|valve_cover|cam_cover|tappet_cover + loose|bolts_missing|missing_bolts|screws_missing|undone|@not_tight|hand_tight|bolts_loose - gasket_torn|no|clean",
-        "rocker_box|top_cover|rocker_cover|valve_cover|cam_cover|tappet_cover|rocker_boxes|valve_covers|rocker_lid & bolts|screws|nuts|bolt|screw & gone|missing|loose|finger|undone|not_tight|left_out|half_the - all_there|no|nipped|tight_and|gasket",
+        "rocker_box|top_cover|rocker_cover|valve_cover|cam_cover|tappet_cover|rocker_boxes|valve_covers|rocker_lid & bolts|screws|nuts|bolt|screw & gone|missing|loose|finger|undone|not_tight|left_out|half_the - all_there|no|nipped|tight_and|gasket|took|removed|lifted|tray|i_undid",
     ),
     "drops_fall_while_watched": (
         "drip|drop|drops|bead|beads|driping & watched|wiped|dried|i_look|one_after_another|torch|watching|see_it|before_my_eyes|as_i_lay|i_clean & falls|fall|fell|dropped|grew|come|driping|drip|forms - no|nothing|not|@not|never|pressure",

@@ -180,7 +180,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "blue_smoke": (
         "puff|cloud|haze|trail|plume|burning_oil|smoke + blue|bluish|burning_oil + start|exhaust|behind|back|when|out|every|overrun|pipe|on|at|light - no|not|crank|bearing|shells|journal|cabin",
-        "exhaust|tailpipe|tail_end|fumes|stack|tail_pipe|out_the_back|muffler & blue|bluish|blueish|blue-grey|blue-ish - no|not|@not|clear|never",
+        "exhaust|tailpipe|tail_end|fumes|stack|tail_pipe|out_the_back|muffler & blue|bluish|blueish|blue-grey|blue-ish - no|not|@not|clear|never|painted|paint|wrapped|coated|chrome|hose|pipe_is_blue",
     ),
     "cooling_duct_amiss": (
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
