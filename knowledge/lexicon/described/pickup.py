@@ -50,7 +50,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_NET} + lacquer|varnish|varnished|tea_coloured|brown_skin|brown_film|shellac|amber|brown_coating|toffee|skin|glaze|gum|brown_coat - {_ELSE}|no|not|black",
     ),
     "screen_torn": (
-        f"{_NET} + hole|holes|tear|rip|slit|gash + thumb|finger|pencil|size|big|large|pea|coin|through - {_ELSE}|no|not|bolt|pipe|tube|holes_blocked|blocked|clogged|film|closed|over_the_holes|mesh_holes|meshes",
+        f"{_NET} + hole|holes|tear|rip|slit|gash + thumb|finger|pencil|size|big|large|pea|coin|through - {_ELSE}|no|not|bolt|pipe|tube|holes_blocked|pattern|every|blocked|clogged|film|closed|over_the_holes|mesh_holes|meshes",
         f"{_NET} + big_hole|hole_in|torn|split|ripped|came_off_its|off_its_ring|off_its_frame|burst|slit|tear|holes_in|broken|broke|rip|come_away|parted_from|frayed + {_NET}|strainer|side|ring|frame|off|wire|down|middle|open|is|has|was - {_ELSE}|no|not|bolt|bracket|pipe|tube|to_pan|braze|bolts|fell|seal",
     ),
     "screen_bypass_open": (
@@ -157,7 +157,7 @@ THERE: dict[str, tuple[str, ...]] = {
         "one|a|plug|washer|rag|nut|bolt|circlip + fewer|short|missing|lost & tidying_up|job_was_done|after_repair|after_assembly|counted|packing_up|putting_the_tools|cleaning_up|when_i_finished - pressure|spark|oil_short|level",
     ),
     "oil_valve_found_shut": (
-        "tap|cock|valve|shutoff|shut-off|ball_valve|gate_valve|stopcock|petcock + oil_pipe|oil_line|oil_tank|oil_feed|oil_supply|suction_line|tank_outlet|oil_hose + closed|shut|turned_off|left_off - fuel|relief|bypass|check|not|half|after|drain|i_closed|i_shut|we_closed|leak|water|gauge_cock|solenoid|opened_it_again",
+        "tap|cock|valve|shutoff|shut-off|ball_valve|gate_valve|stopcock|petcock + oil_pipe|oil_line|oil_tank|oil_feed|oil_supply|suction_line|tank_outlet|oil_hose + closed|shut|turned_off|left_off - fuel|relief|bypass|check|not|half|after|drain|i_closed|i_shut|we_closed|leak|water|gauge_cock|solenoid|opened_it_again|before|pulling|to_stop|so_that|to_change",
     ),
     "pickup_witness_mark": (
         f"{_FLOOR} + spot|print|imprint|mark|dent|ring|circle|scuff|shiny_patch|bright_patch|rub_mark + {_NET} + touched|touching|touches|hit|rubbed|rubbing|sat|bearing|bottomed|struck|resting - {_ELSE}|no|not|oil_mark|level",

@@ -35,7 +35,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"hot|warm|hot_idle|low|reads_low|bottom|nothing & {_LIFTER}|{_TOP}|top_end|upstairs|top & nothing_clicks|without_a_tap|@not_make_a_peep|no_peep|not_a_click|silent|quiet|@not_make_a_sound|not_a_sound|@not_make_any_noise|make_no_noise|no_noise|no_racket|@not_tick|@not_clatter|@not_rattle|no_ticking|no_clatter|not_a_tap|dont_make_a_peep|not_a_tick|hush|without_a_sound - but_noisy|gets_noisy|was_quiet|until|then",
     ),
     "lifters_clatter": (
-        f"top_end|top_of_the_engine|upstairs|valve_gear|valvetrain|rockers|up_top & hot|warm|warmed & {_NOISE} & tickover|tick_over|idle|idling - no|not|cold|only_cold|revs|start|startup|goes_away|quiet|silent|chain|knock|rod",
+        f"top_end|top_of_the_engine|upstairs|valve_gear|valvetrain|rockers|up_top & hot|warm|warmed & {_NOISE} & tickover|tick_over|idle|idling - no|not|cold|only_cold|revs|start|startup|goes_away|quiet|silent|chain|knock|rod|gone|cured|stopped|no_longer|used_to",
         f"{_LIFTER}|valve_gear|valvetrain|rockers & {_NOISE} & hot|warm|warmed_up|warmed|up_to_temperature|operating_temperature & idle|idling|idles|tickover|tick_over|ticking_over|standing_still|lights - quiet|silent|no|not|never|only|high_revs|stop|stopped|stops|cold",
     ),
     "clatters_only_at_high_revs": (
@@ -66,7 +66,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_LIFTER} & thumb|finger|fingers|squash|squashed|squashy|spongy|soft|sponge & push|press|pushed|easily|empty|down|drained|squash|squashed|under|soft|like - no|@not_push|cant|hard|firm|rock|noise|side_to_side|clutch|brake",
     ),
     "pushrod_off_or_bent": (
-        "long_rods|long_rod|push_rods|push_rod|pushrod|pushrods|long_sticks + jumped|jumped_out|popped|popped_out|come_out|came_out|fell|out_of_its_seat|off_its_seat|off_its_rocker|unseated|slipped|slipped_out|out_of_place - no|not|dipstick|engine_is|i_took|pulled|removed|conrod",
+        "long_rods|long_rod|push_rods|push_rod|pushrod|pushrods|long_sticks + jumped|jumped_out|popped|popped_out|come_out|came_out|fell|out_of_its_seat|off_its_seat|off_its_rocker|unseated|slipped|slipped_out|out_of_place - no|not|dipstick|engine_is|took|pulled|removed|drew|lifted|conrod",
         "pushrod|pushrods|push_rod|long_stick|thin_rod|long_thin_rod|push_stick|long_rod|thin_rods + bent|crooked|displaced|lying_aside|off|loose|bowed|jumped|fallen|banana|kinked|buckled|out_of_place|dislodged - no|@not_bent|straight|dipstick|engine|clutch|con_rod|conrod|pump|diesel|petrol",
     ),
     "camshaft_broken": (
@@ -92,7 +92,7 @@ THERE: dict[str, tuple[str, ...]] = {
         "nose|noses|lobe|lobes|cam_nose|eccentric|cam_noses|high_points|bumps_on_the_cam|peaks + cam|camshaft|lobe|lobes|valve|exhaust|intake|inlet + eaten|worn|rounded|flat|gone|pitted|wiped|ground_down|lost|chewed|low|shaved|flattened|missing - no|not|sensor|timing|bearing|journal|new|look_like|rotor|pump|gerotor|chain",
     ),
     "cam_bearing_found_bad": (
-        "bush|bushing|bearing|shell + camshaft|cam|cam_shaft + turned|spun|moved|walked|loose|worn|worn_through|rotated|shifted|out_of_its|come_out|shot|gone|chewed|flaking - no|not|main|rod|big_end|clearance|measured|distributor|gear|sprocket|follower|tensioner|lobe|end_float|crank|new|fine|good|pours|drips|thrust",
+        "bush|bushing|bearing|shell + camshaft|cam|cam_shaft + turned|spun|moved|walked|loose|worn|worn_through|rotated|shifted|out_of_its|come_out|shot|gone|chewed|flaking - no|not|main|rod|big_end|clearance|measured|distributor|gear|sprocket|follower|tensioner|lobe|end_float|crank|new|fine|good|pours|drips|thrust|gearbox|clutch|by_hand",
         f"{_CAM_BEARING} + loose|come_loose|spun|turned|worn|worn_through|wiped|shot|gone|scored|walked|moved|out_of_place|flaking|copper|delaminated|eaten|chewed - no|not|new|within|pours|fine|clearance|loose_clearance|main_bearing|measured",
     ),
     "cam_clearance_wide": (
