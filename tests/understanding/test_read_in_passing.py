@@ -169,7 +169,10 @@ READ = {
     "the gasket between filter head and block is split": [
         "finding adapter_gasket_displaced present"
     ],
-    "no psi for 30 secs after filter change": ["behaviour none", "earlier filter_change renewed"],
+    "no psi for 30 secs after filter change": [
+        "behaviour none oil change",
+        "earlier filter_change renewed straight before",
+    ],
     "coupling between distributor and pump sheared": ["finding drive_coupling_sheared present"],
     "oil on the stick full, glittery like gold paint": [
         "finding level_correct present",

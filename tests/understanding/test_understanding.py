@@ -97,7 +97,10 @@ READ: dict[str, list[str]] = {
         "behaviour normal cold",
         "behaviour low idle, hot",
     ],
-    "relief spring was shimmed by previous owner": ["earlier relief_valve adjusted"],
+    "relief spring was shimmed by previous owner": [
+        "earlier relief_valve adjusted",
+        "finding relief_parts_not_standard present",
+    ],
     "no change after new filter": ["trial new_filter no difference"],
     "topped up the oil and the pressure came back": ["trial topped_up cured"],
     "oil smells of petrol and level has risen": [

@@ -52,7 +52,7 @@ def is_difference(line: Line, i: int) -> bool:
         return True
     if after in ("each", "either") and then in ("way", "side"):
         return True
-    if before in WAVERS and "range" not in line.tokens[i].kinds:
+    if before in WAVERS and " to " not in line.tokens[i].value:
         return True  # "fluctuates 10 psi", "swings about 15 psi"
     if (after, line.word(i + 3)) in BOTH_WAYS and then == "and":
         return True  # "10 psi up and down"

@@ -173,7 +173,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "different|other|another|better make|brand|type of? oil? filter",
     ),
     "filter_tightened": (
-        "snugged|nipped|cinched|screwed|gave|spun|tightened|hand-tightened|tighten|pinched|retightened up|down|the|my|on|? the|my|? oil? filter|filter-bowl|filter-can|canister up|another|tighter|half|a|extra|down|harder|by|? half|quarter|extra|turn|a|bit|turn-tighter|hand|?",
+        "snugged|nipped|cinched|=screwed|gave|=spun|tightened|hand-tightened|tighten|pinched|retightened up|down|the|my|on|? the|my|? oil? filter|filter-bowl|filter-can|canister up|another|tighter|half|a|extra|down|harder|by|? half|quarter|extra|turn|a|bit|turn-tighter|hand|?",
         "oil? filter|canister|filter-bowl was|were|is|only|just|barely|had|found? hand|finger|slightly|a-bit|only|come|worked|not|very|? loose|slack|tight|undone|weeping|leaking ,|and|so|, gave|nipped|snugged|spun|tightened|screwed|cranked|did|i|we it|up|another|that|the|tightened|gave|?",
         "retorqued|tightened|torqued|nipped|tighten|snugged|new|replaced|renewed|changed the|my|up|a|new? oil? filter housing|canister|cartridge|bowl|can|cap|lid|case|cover cap|lid|bolt|nut|o-ring|seal|ring|gasket|cover|centre-bolt|center-bolt|screw|bowl|?",
         "oil? filter canister|bowl|can|cap|lid|case|housing|cartridge cap|lid|cover|? seal|o-ring|ring|gasket|bolt|oring|joint was|were|is|and|? replaced|renewed|changed|new|tightened|torqued|nipped and|&|,|up|? bolt|tightened|?",
