@@ -19,7 +19,7 @@ _ELSE = "fuel|water|carb|carburettor|ski|heater|washer|injector|injectors"
 THERE: dict[str, tuple[str, ...]] = {
     "tensioner_floods": (
         f"tensioner|tensioners|presses_on_the_chain|pressing_on_the_chain|pushes_the_chain & {HEAVY} & {PRIMING}|front_open|front_off|cover_off|timing_cover_off - no|not|hardly|only|weeps|drips|belt",
-        f"tensioner|tensioners + {HEAVY} + oil|chain - no|not|hardly|only|weeps|drips|belt",
+        f"tensioner|tensioners + {HEAVY} + oil|chain - no|not|hardly|only|weeps|drips|belt|hole|jet|small",
     ),
     "lifter_bore_pours": (
         f"{_LIFTER} & {HEAVY} & {PRIMING}|valley|bore - no|not|hardly|only|weeps|drips|noise|quiet|tensioner",

@@ -199,7 +199,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "drive_shaft_rounded": (
         f"{_ANY_SHAFT}|hex|tang|slot|tongue|drive_end|blade + rounded|round|twisted|corners|wallowed|worn|chewed|barber|candy + pump|drive|distributor|hex|hexagon - rocker|cam_bearing|gear|broken|snapped|turbo|off_in|twisted_off|sheared",
-        "drive|hex|tang|shaft|tongue|corners|slot|flats|blade + rounded|worn_away|rounded_off|worn_off|wallowed|nearly_worn|rounding|mushroomed|twisted_like + pump|drive|shaft|end|hex|itself|corners - gear|rotor|snapped|broken|cam|rocker",
+        "drive|hex|tang|shaft|tongue|corners|slot|flats|blade + rounded|worn_away|rounded_off|worn_off|wallowed|nearly_worn|=rounding|mushroomed|twisted_like + pump|drive|shaft|end|hex|itself|corners - gear|rotor|snapped|broken|cam|rocker",
     ),
     "pump_housing_burst": (
         "pump + housing|body|casting|case + burst|exploded|blown|bits|shattered|smashed|broken|half - cracked|gasket|water|fuel",

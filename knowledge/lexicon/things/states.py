@@ -81,9 +81,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "flat|rounded|worn|wiped lobe|lobes|off|away|out",
     ),
     State.ROUNDED: (
-        "corners|edges|flats|hex is|are|were|was|all? rounded|gone|worn|chewed|knocked off|over|away?",
-        "rounded|worn|chewed corners|edges|flats|hex",
-        "rounded|rounding|chewed|worn|wallowed off|round|over|out|away|up?",
+        "corners|edges|flats|hex is|are|were|was|all? =rounded|gone|worn|chewed|knocked off|over|away?",
+        "=rounded|worn|chewed corners|edges|flats|hex",
+        "=rounded|=rounding|chewed|worn|wallowed off|round|over|out|away|up?",
         "twisted|twisting off|up?",
     ),
     State.STRIPPED: (
