@@ -151,7 +151,7 @@ def test_ambiguous_words_are_one_line_with_sentences_and_ids() -> None:
         ("mains 900 mm", "nothing that is measured can be 900 mm"),
         ("main clearance", "give its value too, like 'main clearance 0.0045 in'"),
         ("cap torque 12 ft lbs", "not clear; it may mean: "),
-        ("rods look odd", "not clear; it may mean: "),
+        ("relief valve odd", "not clear; it may mean: "),
     ],
 )
 def test_what_cannot_be_recorded_says_why(text: str, said: str) -> None:

@@ -163,7 +163,7 @@ READ = {
     "if you swapped caps you're in for a line hone": [],
     "fuel gauge reads half when the tank is full": [],
     "the plastic oil pump sprocket has lost all its teeth": ["finding pump_chain_broken present"],
-    "returns oil to the tank": [],
+    "returns oil to the tank": ["finding no_return_to_tank absent"],
     "roller big end, 5 psi hot": ["finding roller_big_ends present", "reading 5 psi hot"],
     "rod 3 big end shell turned in the rod, tang gone": ["finding shell_spun present"],
     "the gasket between filter head and block is split": [

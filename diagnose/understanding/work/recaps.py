@@ -28,6 +28,7 @@ from knowledge.reports.words import Done, Result, Shows
 
 _UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
 _ONLY_SHOWS = frozenset(["other_gauge"])  #: trials that only show what is so
+_KINDS = frozenset([("screw", "on"), ("spin", "on")])  #: of a filter: no work on it
 _LONGEST = 3  #: words of a short answer
 _TO_COLON = 6  #: words between "no change" and the colon before the parts
 Row = tuple[Mark[PartWorked], ...]
@@ -76,6 +77,7 @@ def rows(line: Line, own: Sequence[Job]) -> Iterator[Row]:
         p
         for p in line.find(line.lexicon.parts)
         if not names_another(line, p)
+        and (line.word(p.first - 2), line.word(p.first - 1)) not in _KINDS
         and (listed or not any(j.first < p.last and p.first < j.last for j in own))
     ]
     row: list[Mark[PartWorked]] = []
