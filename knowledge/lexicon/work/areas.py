@@ -219,7 +219,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "added|fitted|installed|mounted|put an|a|the|in|on? oil? cooler",
     ),
     "filter_change": (
-        "put|spun|screwed|fitted|swapped|changed|tried|stuck|bought|used|replaced a|an|the|that|this|my|on|new? new|cheap|cheaper|different|other|budget|smaller|bigger|supermarket|unbranded|another|wrong|fresh? oil? filter|filter-element on|in|yesterday|last|at|then|and|,|since|two|@time|today|to|for|myself",
+        "put|=spun|=screwed|fitted|swapped|changed|tried|stuck|bought|used|replaced a|an|the|that|this|my|on|new? new|cheap|cheaper|different|other|budget|smaller|bigger|supermarket|unbranded|another|wrong|fresh? oil? filter|filter-element on|in|yesterday|last|at|then|and|,|since|two|@time|today|to|for|myself",
         "oil? filter was|got|had|been|were changed|replaced|swapped|renewed|fitted|spun",
         "since|after|following the|a|that|this? new|cheap|different|other|last? oil? filter change|swap|job",
         "oil? filter|filters service|serviced|renewal|job",
