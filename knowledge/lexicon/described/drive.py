@@ -27,7 +27,7 @@ THERE: dict[str, tuple[str, ...]] = {
     ),
     "drive_gear_stripped": (
         f"all_the_teeth|every_tooth|half_the_teeth|half_its_teeth|most_of_the_teeth + gone|off|missing|stripped|sheared|broken + {_GEAR} + {_TURNS} - {_ELSE}|inside|not|chain|on_the_pump|pump_gears",
-        f"teeth|tooth + {_GEAR} + {_TURNS} + {_PUMP} + gone|lost|missing|off|stripped|smooth|lying|broken|sheared|chewed|torn|bits|few - {_ELSE}|inside|not|no|all_the|pump_gears|chain|one_side|thin|one_flank|on_the_pump",
+        f"teeth|tooth + {_GEAR} + {_TURNS} + {_PUMP} + gone|lost|missing|off|stripped|smooth|lying|broken|sheared|chewed|torn|bits|few - {_ELSE}|inside|not|no|all_the|pump_gears|chain|one_side|thin|one_flank|on_the_pump|pump_gears|one_of",
         f"{_GEAR} + {_TURNS} + {_PUMP} & teeth|tooth|tooths & lying|lost|gone|smooth|stripped|off|missing|bald - {_ELSE}|not|all_the|one_side|thin|one_flank",
     ),
     "drive_found_failed": (

@@ -54,7 +54,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "arm|rod|rods|conrod|con-rod + broke|broken|snapped|came_off|off_the_crank|in_two|parted|adrift|let_go|sheared|through_the - no|not|push|pushrod|bearing|knock|throttle|dip|every|all|rocker_arm|rocker|linkage|control|governor|wiper",
         "leg|rod|conrod|con-rod + out_of_bed|through_the_side|through_the_block|out_the_side|let_go|came_adrift|adrift|parted_company|off_the_crank|snapped|broke|broken|in_two|in_half|kicked_out|stuck_its_leg|came_off|out_through - no|not|push|bearing|knock|linkage|throttle|control|dip|dipstick|all|every",
         "piston_arm|rod|rods|conrod|con-rod|connecting_rod|big_end|rod_bolts|b/e_bolts|bigend + bolts|bolt|arm|cap|rod|nuts & sheared|snapped|broke|broken|cap_off|came_off|adrift|parted - no|not|sump|pan|pump|main|drain|extractor|easy|stud_out|filter|pulley|intact|all_still",
-        "threw|thrown|throw|put|chucked|slung|kicked|lost|stuck + rod|leg|conrod|con-rod - no|not|push|bearing|away|knock|linkage|throttle",
+        "threw|thrown|throw|put_a|chucked|slung|kicked|lost|stuck + rod|leg|conrod|con-rod - no|not|push|bearing|away|knock|linkage|throttle",
         "rod|conrod|con-rod|con_rod + broken|snapped|broke|broken_in_two|let_go|parted|sheared - no|not|push|dip|linkage|rod_bolt_ok|bolts_broken|bearing|drive|knock",
         "threw|thrown|chucked|slung + rod|conrod|con_rod + a|rod|the - belt|knock",
     ),

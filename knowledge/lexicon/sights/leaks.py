@@ -286,7 +286,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "spots|slick|stripe|trail|streak|dribble|breadcrumbs & on_road|on_the_road|tarmac|astern|wherever|follow_her|follow_me|follow_it|behind_me|behind_us|down_the_road|asphalt|pavement & black|oil|water|vehicle|we|home|customer - smoke|blue|no|not|@not|exhaust",
     ),
     "oil_loss_fast": (
-        "emptied|dumped|=lost|pumped_out|pumped_the_lot|=pumped|spewed|drained_itself|puked + all_its_oil|all_the_oil|all_of_its|everything|whole_lot|the_lot|entire|its_oil|sump|@volume|oil_in - foot|drill|primed|pressure|power|no|not|tank|coolant|fuel|i_drained|some|drained_the|bit|little|wheel|prime|never|count|little_oil",
+        "emptied|dumped|=lost|pumped_out|pumped_the_lot|=pumped|spewed|drained_itself|puked + all_its_oil|all_the_oil|all_of_its|everything|whole_lot|the_lot|entire|its_oil|sump|@volume|oil_in - foot|drill|primed|pressure|power|no|not|tank|coolant|fuel|i_drained|some|drained_the|bit|little|wheel|prime|never|count|little_oil|shop|only|filled|fresh|tray|bucket|put_in|dumped_in",
         "@volume + lost|gone|disappeared|vanished|dumped + minutes|miles|hour|@time|@distance - every|per|over_a_year",
         f"=lost|=loses|losing|dumped|emptied|drained|=pumped|threw|thrown|blew|blown|spat|ejected|shed|spilled|=leaked + {_WHOLE}|litres|quarts|great_rate|@volume|its|rapidly|fast + "
         f"oil|sump|sumpful|oil_in|road|dry|its_oil|lubricant - pressure|power|i|we|water|coolant|fuel|some|little|bit|drained_the|of_the_oil_was_drained|per|every|"

@@ -27,7 +27,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "watery|runny|=thinned oil|out",
         "oil|it =thin|=runny|=watery",
         "its|it's|oil|it|stuff|looks|as runny|watery like|as diesel|petrol|paraffin|kerosene|water",
-        "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
+        "oil|it runs|ran|drips|dripped|pours .. off the? stick|dipstick like|straight|as? water?",
         "thin|thinner as|than|like water|should|it|new|normal",
         "oil .. diluted|thinned",
         "oil gone|turned|went|was|is|had|like|as like|to water|paraffin",

@@ -234,7 +234,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "stick|dipstick|level + after|straight_after|right_after + run|blast|fast|hard|lap|session + lower|low|less|much_lower|drops & later|minutes|wait|settles|comes_back|ten - pressure|light",
     ),
     "oil_valve_found_shut": (
-        "tap|valve|cock|stopcock|isolator + oil|tank + shut|closed|off|forgot|turned_off - relief|bypass|stuck|fuel|water|exhaust|inlet|pcv|drain|check|sea|rocker|shut_off",
+        "tap|valve|cock|stopcock|isolator + oil|tank + shut|closed|off|forgot|turned_off - relief|bypass|stuck|fuel|water|exhaust|inlet|pcv|drain|check|sea|rocker|shut_off|before|pulling|while|after",
     ),
     "suction_union_loose": (
         "suction|inlet|feed|tank + clip|clamp|union|nut|fitting|hose|joint + loose|slack|off|undone|finger|slid|slides|popped - gauge|turbo|fuel|filter|sender|delivery|rocker|cooler_outlet",

@@ -270,7 +270,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "tensioner + seal|gasket|o_ring|oring|bolt|plug + missing|cut|torn|loose|left_out|no|without|hard|perished|forgotten - new|fitted",
     ),
     "restrictor_absent": (
-        "restrictor|restrictors|metering|jet + left_out|missing|absent|forgotten|drilled_out|drilled|removed|not_fitted|@not_there|never_fitted|without|no - piston|carb|main_jet|main_jets|squirter|ski|fitted_a",
+        "restrictor|restrictors|=metering|jet + left_out|missing|absent|forgotten|drilled_out|drilled|removed|not_fitted|@not_there|never_fitted|without|no - piston|carb|main_jet|main_jets|squirter|ski|fitted_a",
     ),
     "distributor_seal_bad": (
         "distributor|dizzy + o_ring|oring|o-ring|seal|ring|body + cut|missing|pieces|two|hard|perished|worn|broken|flat|split|gone|no|wrong - cap|gear|arm|clamp|points|rotor|teeth|stationary",
