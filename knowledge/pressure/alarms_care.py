@@ -73,7 +73,8 @@ def trusted_gauge_beside_panel_or_lamp(known: Known) -> Conclusions:
     Where nobody said at which speed and heat it was read, it is read again at hot idle.
     """
     idle, again = known.limit(quantities.USUAL_IDLE_SPEED), ""
-    if all(r.gauge is Gauge.PANEL or idle_share(r, idle) < COUNTS for r in running(known)):
+    trusted = (r for r in running(known) if r.gauge is Gauge.DIRECT)
+    if not any(idle_share(r, idle) >= COUNTS and is_hot(r) for r in trusted):
         again = "; read it at hot idle as well"
     lamp = lamp_is_refuted(known) or (known.has(features.STATIONARY) and lamp_at_one_speed(known))
     for finding, refuted in (

@@ -213,7 +213,8 @@ def test_an_engine_that_reads_as_when_it_was_sound_misses_nothing(tmp_path: Path
         (WIRE + SOUND, False),
         (WIRE + SOUND.replace("20 psi", "5 psi"), True),
         (WIRE + SOUND.partition("[[reading]]\nno = 4")[0].replace("hot", "cold"), True),
-        (HEAD + SOUND.replace('oil = "hot"\n', ""), True),
+        (HEAD + SOUND.replace('oil = "hot"\n', ""), False),
+        (HEAD + SOUND.replace('oil = "hot"\n', "").replace("20 psi", "15 psi"), True),
         (WIRE, True),
     ],
 )

@@ -88,6 +88,7 @@ FOUND: dict[str, list[str]] = {
     ],
     "clean as a whistle inside": [
         "finding: oil_looks_clean (state present)",
+        "finding: sludge_seen (state absent)",
     ],
     "found a freeze plug out": [
         "finding: cup_plug_found_out (state present)",

@@ -59,6 +59,7 @@ READ: dict[str, list[str]] = {
     "no oil pressure after rebuild, primed the pump with a drill and still nothing": [
         "behaviour none work",
         "earlier whole_engine rebuilt straight before",
+        "finding drill_gives_none present",
         "trial pump_primed no difference",
     ],
     "Oil pressure light flickers at stop lights when hot. runs fine, no knocking": [

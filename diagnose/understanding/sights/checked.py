@@ -24,6 +24,7 @@ _Looked = Mark[Thing] | Mark[str]
     {
         "I checked the pump and the relief valve and found nothing": [
             "finding pump_found_sound present",
+            "finding relief_found_bad absent",
             "finding relief_found_stuck absent",
             "finding relief_seat_scored absent",
         ],
@@ -33,6 +34,7 @@ _Looked = Mark[Thing] | Mark[str]
             "finding level_correct present",
         ],
         "relief valve and pickup tube all checked, nothing wrong": [
+            "finding relief_found_bad absent",
             "finding relief_found_stuck absent",
             "finding relief_seat_scored absent",
             "finding screen_blocked absent",

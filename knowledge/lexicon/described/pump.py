@@ -19,7 +19,7 @@ _NOT_WIDE = "within|inside_the|in_spec|no|not|little|hardly|barely|book_says_fin
 #: the finding, by words that stand together when it is there
 THERE: dict[str, tuple[str, ...]] = {
     "end_clearance_wide": (
-        f"straightedge|straight_edge|ruler|steel_rule|straight-edge & {_WHEELS} & under|beneath|deep|sink|sunk|below|over|{ROOM} & {TOO_MUCH}|thick|thou|@length|went|passes|fat - {_ELSE}|{_NOT_WIDE}",
+        f"straightedge|straight_edge|ruler|steel_rule|straight-edge & {_WHEELS} & under|beneath|deep|sink|sunk|below|over|{ROOM} & {TOO_MUCH}|thick|thou|@length|went|passes|fat - {_ELSE}|{_NOT_WIDE}|gears|gear|rotor|rotors|thou",
         f"rotors|wheels|gears|gear + sit|sits|sat|sunk|recessed|stand|stood + deep|lower|below|low|down|under|sunken + {_PUMP}|body|rim|face|straightedge|straight_edge|housing - {_ELSE}|{_NOT_WIDE}",
         f"{ROOM} + {_LID}|top|end + {_WHEELS} + {TOO_MUCH} - {_ELSE}|{_NOT_WIDE}|tip|tips|wall|lobe",
     ),
@@ -43,7 +43,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"{_LID} + nail|fingernail|thumbnail|thumb_nail|finger_nail + groove|ridge|ring|rings|step|catches|catch|feel|circles - {_ELSE}|no|not|smooth",
     ),
     "cover_warped": (
-        f"{_LID} + {_PUMP} + daylight|light|rocks|rocked|gape|gapes|gaped|gaping|bowed|bow|banana|sprung|buckled|curved|twisted|too_thin|flexes|flimsy|saucer|humped|crowned|potato_chip - {_ELSE}|no|not",
+        f"{_LID} + {_PUMP} + daylight|light|rocks|rocked|=gapes|=gaped|=gaping|bowed|bow|banana|sprung|buckled|curved|twisted|too_thin|flexes|flimsy|saucer|humped|crowned|potato_chip - {_ELSE}|no|not",
         f"{_LID} & {_PUMP} & glass|surface_plate|flat_table|flat_stone & rocks|rocked|rock|gap|teeters|see_saws|wobbles - {_ELSE}|no|not",
     ),
     "pump_shaft_play": (

@@ -129,7 +129,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "plugs_counted_in": (
         "plug|plugs|screw|gallery_screw|stopper|stoppers|passage_stoppers|bungs|grub_screw|core_plug|oilway_plugs|gallery_plugs|blanking_plugs|welch_plugs + counted|ticked|ticked_off|tally|checked_each|checked_off|list|accounted|photographed|photo|photos|numbered|ticking|count|logged|crossed_off|inventory|listed|signed_off|checklist|laid_out + back|all|every|each|in|twice|teardown|in_and_out|built|went_together|kept|as_we_built|one_back|them_out - nobody|not|never|didnt|spark|drain|no_one|without|hoped|glow|no|none|cant|counter|revolution|plug_wires|dont",
-        "every|all|each & gallery_screw|oilway_plugs|gallery_plugs|stoppers|gallery_screws|grub_screw|oil_plugs|passage_stoppers & tally|counted|list|checked_each|ticked|photographed|twice|log|numbered - nobody|not|never|didnt|spark|drain|no_one|oil_level",
+        "every|all|each & gallery_screw|oilway_plugs|gallery_plugs|stoppers|gallery_screws|grub_screw|oil_plugs|passage_stoppers & tally|counted|list|checked_each|ticked|photographed|twice|log|numbered - nobody|not|never|didnt|spark|drain|no_one|oil_level|rear|counted",
     ),
     "plugs_not_counted": (
         "nobody|no_one|didnt|never|not|none_of_us|didn't|no_tally|nobody_ever|hoped|dont_know|no_idea|without + count|tally|check_off|checked_off|ticked|counted|list|tick_off|checked|keep_track|kept_track|kept_a_list|inventory|record|counting|it_was_the_lot|all_in|all_back|if_all + plug|plugs|oilway_screws|stoppers|oil_holes|pipe_plugs|gallery_plugs|gallery|bungs|grub_screws|screws|core_plugs|galley - spark|drain|glow|by_mate|machine_shop|engine_shop|compression|wires",

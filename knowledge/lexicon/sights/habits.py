@@ -160,7 +160,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "@number|@temperature degree|deg|f|c? day|heat|afternoon",
     ),
     "stood_in_frost": (
-        "below|under freezing|zero",
+        "below|under freezing",
         "bitterly|extremely|very|deep|unusually|severe|extreme|hard|bitter cold day|morning|night|weather|winter|snap|"
         "spell|temperatures|out",
         "cold-soaked|coldsoaked",

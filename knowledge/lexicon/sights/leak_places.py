@@ -106,7 +106,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "filter_can_holed": (
         "filter|can + =punctured|=rusted|rubbed_through|=pierced|=holed|hole_in_the_side|stone_through|hole_in_it|hole_in_the_filter - screen|hose|bypass|cut_a_hole|no|not|collapsed|gasket",
-        f"{FILTER} & shell|through|rusty|wall|side & squirting_through|chafed_through|punctured|rusted_through|holed|pinhole|worn_through|pierced|rubbed_through|screwdriver|squirting - tight|no|not|whole|screen|cut_open",
+        f"{FILTER} & shell|through|rusty|wall|side & squirting_through|chafed_through|punctured|rusted_through|holed|pinhole|worn_through|pierced|rubbed_through|screwdriver|squirting - tight|no|not|whole|screen|cut_open|oil_in|filter_hole|squirted_oil|poured",
     ),
     "oil_line_found_broken": (
         "oil_line|oil_lines|oil_hose|oil_pipe|cooler_hose|cooler_line|cooler_pipe|feed_pipe|hose_to_the_filter|braided_hose|filter_hose|cooler_hoses + burst|split|chafed|broken|off|popped|cracked|let_go|rubbed_through|fractured|came_off|worn_through|blew|blown|perished|failed|parted|snapped - gauge|no|not|turbo|weeping|fuel|capillary|inside|new|through|blew_out|compressor|airline",

@@ -362,7 +362,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "no_trail|no_spots|no_slick|no_drips|nothing_behind|leaves_nothing|no_line & behind|road|drive|follow|astern|tarmac - light",
     ),
     "oil_loss_fast": (
-        "would_last|last_months|takes_months|hardly_loses|barely_loses|loses_slowly|slow_loss|loses_very_little|loses_next_to & oil|sump|months|weeks|drips|it|year - pressure",
+        "would_last|=would_last_months|takes_months|hardly_loses|barely_loses|loses_slowly|slow_loss|loses_very_little|loses_next_to & oil|sump|months|weeks|drips|it|year - pressure",
     ),
     "oil_caught_fire": (
         "no_fire|nothing_caught|no_flames|never_caught|@not_catch|no_burning & oil|fire|leak|engine|exhaust - fire_up",

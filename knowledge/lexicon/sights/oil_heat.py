@@ -13,7 +13,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
         "winter|weather|january|february|december|morning|night|cold|outside|temps|temperature|snow ,|here|about|around|at|was|is|of|and|it? ,|here|about|around|at|was|is|of|and|it? @frost",
         "at|in|it|was|its|about|around|only|down-to|after|morning|night|start|here|outside|started|starting @frost",
         "minus|below ten|fifteen|twenty|thirty|five",
-        "below|under freezing|zero",
+        "below|under freezing",
         "minus @number|@temperature",
         "bitterly|extremely|very|deep|unusually|severe|extreme|bitter cold day|morning|night|weather|winter|snap|oil",
         "cold soaked|soak",
@@ -191,7 +191,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "bearing|bearings|big-end|big_end|journal|main_bearing & @not_touch|@not_hold|@not_keep|@not_bear & hot|hand|finger|fingers|palm - no|alternator|wheel|water|cool|pilot",
     ),
     "oil_very_cold": (
-        "read|reading|number|figure|dial|gauge & ten_below|hard_frost|january|stone_cold_motor|below_zero|minus|freezing|frozen|frosty|icy|twenty_below|snow|winter_morning - warm|summer|hot|switch|fully",
+        "read|reading|number|figure & ten_below|hard_frost|january|stone_cold_motor|below_zero|minus|freezing|frozen|frosty|icy|twenty_below|snow|winter_morning - warm|summer|hot|switch|fully",
     ),
     "sweet_smell": (
         "sweet|antifreeze|glycol|sugary|candy|syrupy|maple|toffee|coolant|caramel & smell|smells|scent|whiff|odour|odor|stink|pong|aroma & exhaust|oil_lid|filler|lid|cap|stack|tailpipe|oil - no|not|@not|stick_smells_burnt|never",

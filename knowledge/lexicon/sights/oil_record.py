@@ -100,7 +100,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "same_oil|old_oil|original_oil + years|miles|@distance|@longtime|ages|in_it|still - pressure|gauge",
         "no_idea|dont_know|god_knows|who_knows|nobody_knows|heaven_knows|unknown & oil & when|how_old|how_long|last_changed|last_done|age - pump|gauge|low|pressure_is|history",
         "interval|oil_change|changes|service|drain_interval + stretched|extended|doubled|pushed_out|run_over|overrun - relief|spring|cable|chain|no|not",
-        "interval_exceeded|service_overdue|long_overdue|past_due|years_not_changed|never_changed|not_changed|not_been_changed|@not_changed|thousand_miles_on_it|miles_on_it|overdue & oil|oils|service - not_overdue|filter_never",
+        "interval_exceeded|service_overdue|long_overdue|past_due|years_not_changed|never_changed|not_been_changed|thousand_miles_on_it|miles_on_it|overdue & oil|oils - not_overdue|filter_never",
     ),
     "oil_grade_too_thin": (
         "@thin & supposed|book|manual|should|recommended|wants|handbook|calls_for|instead_of - same|as_the|per|like|tried|changed|went|switched|put",
