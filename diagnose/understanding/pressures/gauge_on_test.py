@@ -225,7 +225,8 @@ def _is_against(fact: Fact, shown: _Shown, *, of_figure: bool) -> bool:
         return again or useless or worse or gone
     if shown.alike and of_figure and fact.name in set(_ALIKE):
         return True
-    return shown.low and fact.name in (_APART, "panel_reads_too_low") and fact.is_present
+    apart = fact.name in (_APART, "panel_reads_too_low", "panel_off_by_constant")
+    return shown.low and apart and fact.is_present
 
 
 def _facts(shown: _Shown, complaint: Shows | None, facts: Sequence[Fact]) -> Iterator[Fact]:

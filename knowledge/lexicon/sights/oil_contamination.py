@@ -319,7 +319,7 @@ GROUPS_ABSENT: dict[str, tuple[str, ...]] = {
         "no_sludge|no_deposits|no_gunk|no_tar|no_varnish|spotless|clean_as & under_the_cover|covers|rockers|pan|valley|filler|inside - pickup|screen|filter",
     ),
     "oil_black_and_gritty": (
-        "silky|no_grain|no_grit|not_gritty|@not_gritty|smooth & rub|rubbed|feel|fingers|rub_it - idle|runs|valve|shaft",
+        "silky|no_grain|no_grit|not_gritty|@not_gritty|smooth & rub|rubbed|feel|fingers|rub_it - idle|runs|valve|shaft|journal|crank|bearing|shell",
     ),
     "stick_marks_wrong": (
         f"measured|exactly|book_quantity|right_amount|correct_amount & {STICK}|mark & right_on|dead_on|reaches|spot_on|bang_on|came_up_to - not|@not|short",

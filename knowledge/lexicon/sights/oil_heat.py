@@ -171,8 +171,8 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "cooler_left_off": (
         "cooler + left_off|out_of_the_circuit|from_the_circuit|deleted|taken_out_of|by_previous_owner|lines_looped|not_fitted|blanked_off - trial|made_no|no_difference|pressure|tried|i|we",
-        "oil_cooler|cooler|oil_heat_exchanger|heat_exchanger & bypassed|looped|taken_out|out_of_the_circuit|left_off|blanked|deleted|not_refitted|short_circuited|never_refitted - thermostat|valve|radiator|no|@not|before",
-        "looped|loop|bypassed & hose|hoses & cooler|two_ports|between_the_two|cooler_ports - coolant|heater|water|fuel|breather",
+        "oil_cooler|cooler|oil_heat_exchanger|heat_exchanger & bypassed|looped|taken_out|out_of_the_circuit|left_off|blanked|deleted|not_refitted|short_circuited|never_refitted - thermostat|valve|radiator|no|@not|before|to_test|to_try|test|came_up|for_a_test",
+        "looped|loop|bypassed & hose|hoses & cooler|two_ports|between_the_two|cooler_ports - coolant|heater|water|fuel|breather|to_test|to_try|test|came_up|for_a_test",
     ),
     "burning_oil_smoke": (
         "smoke|fumes|smell|cloud|haze + vents|bonnet|hood|cabin|cab|cockpit|cowl|cowling|burning|burnt_oil|hot_oil|manifold|engine_bay|engine_compartment|everywhere|inside - no|not|exhaust_pipe|tailpipe|petrol|coolant|sweet|dipstick_smell|stick|filler|smell_of_petrol|fuel",
@@ -184,7 +184,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "cooling_duct_amiss": (
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
-        "tin|tinware|cowling_plates|baffle|shroud|duct|ducting|trunking|plastic_tunnel|air_hose|fan_housing|cooling_tin|air_guide|cowling|cowl|deflector & off_the_engine|missing|torn|wrong_way|left_off|gone|split|fell|cracked|loose|blows_right_past|not_fitted|upside_down|off|back_to_front & engine|air|oil_radiator|cooler|blows|jugs|plates|cylinder|round|barrels - sump|bottom_tin|no|not_torn|in_place|oily|oil_over|covered|sprayed|pickup",
+        "tin|tinware|cowling_plates|baffle|shroud|duct|ducting|trunking|plastic_tunnel|air_hose|fan_housing|cooling_tin|air_guide|cowling|cowl|deflector & off_the_engine|missing|torn|wrong_way|left_off|gone|split|fell|cracked|loose|blows_right_past|not_fitted|upside_down|off|back_to_front & engine|air|oil_radiator|cooler|blows|jugs|plates|cylinder|round|barrels - sump|bottom_tin|no|not_torn|in_place|oily|oil_over|covered|sprayed|pickup|sump|bolts|bolt",
     ),
     "bearing_too_hot": (
         "bearing|bearings|big-end|big_end|journal|outboard_main|main_bearing|bush & so_hot|blister|sizzling|burn|burns|too_hot|scorching|smoking_hot|roasting|cant_touch|red_hot|@not_touch & touch|hand|palm|finger|run|stop|stopped|shut|after|fingers - no|alternator|wheel|water|cool|pilot",

@@ -267,7 +267,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     "ignition_scatters": (
         "ignition_timing|ignition|spark|rotor_arm|timing_mark + jumps|scatter|scatters|jumping|wanders|wandering|erratic|all_over|dances|hops|jerks|jerky|drifts - gauge|needle|chain|cover|pressure|light_switch",
         "timing_light|strobe + jumps|jumping|scatter|wanders|all_over|erratic|dances",
-        "rotor|rotor_arm|timing_mark|timing|strobe|spark_timing & fits_and_starts|twitches|jerks|jerky|scatters|wanders|dances|jumping_about|jumps_about|jumping_around|all_over|erratic|stutters|hunts|twitching - no|rock_steady|lamp|not|pump_rotor|cover|oil_all_over",
+        "rotor|rotor_arm|timing_mark|timing|strobe|spark_timing & fits_and_starts|twitches|jerks|jerky|scatters|wanders|dances|jumping_about|jumps_about|jumping_around|all_over|erratic|stutters|hunts|twitching - no|rock_steady|lamp|not|pump_rotor|cover|oil_all_over|gear|gears|teeth|chain|belt|pickup",
     ),
     "pump_noise": (
         "pump + whine|whining|rattle|howl|noise|whirring|moan|groan|growl|screech|hum - power|steering|fuel|water|vacuum|no|lift|quiet|injection",
