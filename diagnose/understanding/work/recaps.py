@@ -56,6 +56,8 @@ def recaps(
         for part, trial in zip(row, trials, strict=True):
             if trial == "engine_rebuilt" and not set_off:
                 continue  # "the engine now has good pressure" names no rebuild
+            if trial in _ONLY_SHOWS and {"the", "other"} <= line.words(part.first - 2, part.last):
+                continue  # "one gauge nearly zero, the other gauge normal": it was there
             if trial in _ONLY_SHOWS and not (set_off or known) and mark.value is Result.CURED:
                 continue  # "I started it and the gauge read OK" names no other gauge
             if trial and not line.stances.at(part) & _UNTRUE:

@@ -81,7 +81,7 @@ THERE: dict[str, tuple[str, ...]] = {
         f"pickup|pick-up|strainer & clay|plasticine|putty|feeler & too_high|too_far|way_too|high_in|inch|three_quarters & {_FLOOR} - not|correct|spot|right|perfect|3/8|quarter_inch",
     ),
     "baffle_missing_or_loose": (
-        "surge_plate|dividing_sheet|plate_against|baffle|baffles|gates|trap_door|trap_doors|flaps|anti_surge|gate|slosh_plate|dividing_plate|bulkhead + sump|pan|bowl|oil|gates|hinge + loose|bent|broken|missing|not_there|gone|adrift|spot_welds|welds|wasnt_there|cut_out|stuck|came_off|rattling|cracked|absent|hanging|removed|torn - exhaust|heat|stays_behind|trapped|air|silencer|muffler|under_the_crank|under_crank|bypass",
+        "surge_plate|dividing_sheet|plate_against|baffle|baffles|gates|trap_door|trap_doors|flaps|anti_surge|gate|slosh_plate|dividing_plate|bulkhead + sump|pan|bowl|oil|gates|hinge + loose|bent|broken|missing|not_there|gone|adrift|spot_welds|welds|wasnt_there|cut_out|stuck|came_off|rattling|cracked|absent|hanging|removed|torn - exhaust|heat|stays_behind|trapped|air|silencer|muffler|under_the_crank|under_crank|bypass|cooler|duct|air",
         "should_be|meant_to_be|supposed_to_be & dividing_sheet|baffle|gates|surge_plate|trap_doors & not_there|none|missing|wasnt_there|gone|nothing|isnt - exhaust|tray",
     ),
     "oil_trapped_in_sump": (

@@ -58,7 +58,7 @@ THERE: dict[str, tuple[str, ...]] = {
     "pump_gear_broken": (
         f"star|star_wheel|inner_star|ring|annulus|vane|vanes + {_PUMP} + {BROKEN}|crack|cracked|chipped|burst - {OTHER_PUMPS}|{_LID}|rubber|seal|o_ring|oring|not|no|drive|piston|snap_ring|shaft|pickup|suction",
         f"pump_gears|pump_gear|gears_in_the_pump|pump_rotor|pump_rotors|cogs_in_the_pump|gears_inside|oil_pump_gears|pump_cogs + tooth|teeth|corner|lobe|chunk|lump + knocked|missing|gone|off|snapped|broken|lost|out_of - {OTHER_PUMPS}|drive|drives|driving|turns|not|no|between|worn",
-        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|bit_of|piece_of|wedged|circlip|washer|lodged|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket|between|among|drive_gear",
+        f"{_PUMP} + wheel|gear|rotor|star|star_shaped_wheel|impeller|vane|gerotor|tooth|teeth + {BROKEN}|crack|cracked|chip|chipped|chips|missing_a_corner|fail|exploded|burst - {_ELSE}|{_LID}|bit_of|piece_of|wedged|circlip|washer|lodged|housing|body|box|not|drive|drives|driving|spins|turns|worm|skew|skew_gear|outside|shaft|spindle|casing|side|chain|sprocket|between|among|drive_gear|failed|in_gear|miles",
     ),
     "cavitation_marks": (
         f"{_PUMP} + craters|pits|pitted|pitting|eroded|erosion|moth_eaten|moth-eaten|frosted|holes|eaten|honeycomb|honeycombed|sponge|pock|pocked|pockmarked|cavitation|worm_holes|spongy|sandblasted|sand_blasted|sand-blasted|bead_blasted|nibbled|etched + teeth|tooth|flank|flanks|back|backs|behind|inlet|suction|trailing|rear - {_ELSE}|{_LID}|no|not|bolt|screw|gasket|paper",
