@@ -81,7 +81,7 @@ class Groups:
             self.words.update(w.lstrip("=~") for w in row if not w.startswith("@"))
         for row in group.sets[0]:
             listed = self._by_word.setdefault(row[0], [])
-            if group not in listed:
+            if not listed or listed[-1] is not group:
                 listed.append(group)
 
     def find(self, sentence: Sentence) -> Iterator[Together]:
