@@ -8,7 +8,7 @@ from knowledge.lexicon.described import drive, pickup, pressure, pump, relief, t
 from knowledge.lexicon.sights import tables as sights
 
 _FILES = (drive, pickup, pressure, pump, relief, top_end)
-_MANY = 3  #: sets of which words in different clauses are still told apart from chance
+_MANY = 3  #: sets of which words in different clauses still say more than chance
 Table = dict[str, tuple[str, ...]]
 
 

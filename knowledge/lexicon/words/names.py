@@ -1,4 +1,4 @@
-"""What people call the parts and papers that many findings are told of, as sets for groups of words."""
+"""What people call the parts and papers that many findings are said of, as sets for groups of words."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ NO_OIL = "no_oil|nothing|not_a_drop|dry|no_drop|only_air|just_air|not_one_drop|@
 GUSHED = "shot|squirt|squirted|squirts|gush|gushed|gushes|spurt|spurted|spurts|jet|jetted|poured|pours|sprayed|flooded|fountain|strong_stream"
 #: turned by a drill
 DRILL = "drill|priming_rod|priming_tool|priming_shaft|priming_drill|brace|speed_brace|electric_drill|priming_bar|cordless"
-#: a stick that is not seen, and the oil of which something is told
+#: a stick that is not seen, and the oil of which something is said
 OLD_OIL = "oil|stick|dipstick|dip_rod|sump_oil|engine_oil|lubricant|lube"
 #: the hose that lets the crankcase breathe
 BREATHER = "breather|vent_hose|vent_pipe|crankcase_gas|fume_pipe|fume_hose|crankcase_vent|crankcase_hose|crankcase_tube|pcv|vent_tube|breather_pipe|breather_hose"
