@@ -58,7 +58,7 @@ THERE: dict[str, tuple[str, ...]] = {
         "crank|engine + turns|turn|spins + pump + does_not|doesnt|stays|not|still - water|fuel|pressure|oil_pump_and|easily|over",
     ),
     "pump_chain_broken": (
-        f"chain|sprocket|toothed_wheel + {_PUMP} + cut|snapped|broken|broke|off|hanging|parted|cracked|come_off|jumped|dangling|let_go|split|loose|fallen|in_the_sump - {_ELSE}|not|tensioner|tight|new|guide|cover",
+        f"chain|sprocket|toothed_wheel + {_PUMP} + cut|snapped|broken|broke|off|hanging|parted|cracked|come_off|jumped|dangling|let_go|split|loose|fallen|in_the_sump - {_ELSE}|not|tensioner|tight|new|guide|cover|spins|turns|snout|crank",
     ),
     "drive_shaft_too_long": (
         f"{_ROD} + {_PUMP}|drive|replacement|new|distributor + longer|too_long|too_much|higher|sticks_out|stands_higher|taller|tall_block|sticks_up|protrudes|proud|over_length|wrong_length|too_tall|bottoms_out|bottoming_out|bottoms - {_ELSE}|crank|con|short|shorter|pushrod|conrod|bolt|dipstick|no_longer|any_longer|last",

@@ -66,7 +66,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "filter|oil_filter|it & two_hoses|hoses_run|connected_by_tubes|hoses_going|on_the_firewall|on_the_bulkhead|far_from_motor|on_the_inner_wing|remote|remotely|lines_going_to_it & filter|reach|bulkhead|firewall|motor|block|moved|hoses|mounted - fuel|air|leak|burst|cooler|puck|adapter|plate|split|weep",
     ),
     "no_oil_filter": (
-        "no|without|never|hasnt|not|doesnt|none|never_had|no_place|lacks|lack + filter|filtration|filtered|oil_filter|filter_at_all|full_flow|full-flow + design|old|never|strainer|came|only|screw|ever|these|factory|gauze|mesh|had|at_all|main_flow|screen|engine|motor - air|fuel|changed|replaced|metal|debris|blocked|leak|difference|change|new|bypass_valve|without_filter_change|clean|light|pressure|help|found|cut|matter|adr|removed|valve|renewed|checked|drain|drainback|listed|wrong|right|bits|brand|inspected|took|opened",
+        "no|without|never|hasnt|not|doesnt|none|never_had|no_place|lacks|lack + filter|filtration|filtered|oil_filter|filter_at_all|full_flow|full-flow + design|old|never|strainer|came|only|screw|ever|these|factory|gauze|mesh|had|at_all|main_flow|screen|engine|motor - air|fuel|changed|replaced|metal|debris|blocked|leak|difference|change|new|bypass_valve|without_filter_change|clean|light|pressure|help|found|cut|matter|adr|removed|valve|renewed|checked|drain|drainback|listed|wrong|right|bits|brand|inspected|took|opened|not_on|firewall|bulkhead|remote|mounted|its_on",
         "only|just|nothing_but + strainer|gauze|mesh|screen|bypass_filter|bypass_canister + no|never|not|without|main_flow|filter_not_fitted|by_design|no_filter & filter|filtered|filtration|fitted - fuel|air|blocked|metal|found|clean",
     ),
     "oil_cooler": (

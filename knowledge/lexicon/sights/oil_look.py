@@ -73,6 +73,6 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "smells|smelt|smelled|smell|stinks|stank|reeks + burnt|burned|burning|cooked|scorched & oil|stick|dipstick - exhaust|cabin|smoke|manifold|dripping|thrown|sprayed|everywhere|doors|outside|"
         "leak|drips|cab|bonnet|hood|no|not|fuel|clutch|coolant",
         "burnt|burned|scorched|cooked + smell|smells|smelt|stinks + oil|stick|dipstick - smoke|cabin|clutch|exhaust|bay|petrol",
-        f"{OLD_OIL} & smelled|smell|whiff|smelt|smells|stinks|scent|reeks & charred|burnt|scorched|frying_pan|acrid|burned|cooked|singed|toasted|fried - no|not|fuel|exhaust|@not|engine_bay|cabin|around",
+        f"{OLD_OIL} & smelled|smell|whiff|smelt|smells|stinks|scent|reeks & charred|burnt|scorched|frying_pan|acrid|burned|cooked|singed|toasted|fried - no|not|fuel|exhaust|@not|engine_bay|cabin|around|white|leak",
     ),
 }

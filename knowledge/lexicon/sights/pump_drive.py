@@ -169,7 +169,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "pump_chain_broken": (
         "sprocket|drive_sprocket|pump_sprocket + lost|missing|no|stripped|gone|worn_off|without + teeth|tooth - sensor|distributor|rockers",
-        "chain|sprocket + pump + snapped|broken|broke|off|jumped|loose|stripped|failed|come|fell|parted - timing",
+        "chain|sprocket + pump + snapped|broken|broke|off|jumped|loose|stripped|failed|come|fell|parted - timing|spins|drives|crank|turns",
     ),
     "drive_not_engaged": (
         f"{_ANY_SHAFT} + too_short|@not_reach|@not_engage|@not_engaged|@not_engaging|not_in_mesh|fell_out|dropped_out|@not_connected|@not_located + pump|drive|slot|distributor|it",
