@@ -39,6 +39,10 @@ NEEDS: dict[str, frozenset[str]] = {
     "several_seals_at_once": _OF_LEVEL
     | _set("seal seals gasket gaskets leak leaks leaking leaked"),
     "filter_drop_high": _set("filter filters pressure psi gauge bar"),
+    "bearings_failed_again": _set(
+        "bearing bearings shell shells journal rod rods main mains big-end ends insert inserts end "
+        "crank bottom knock knocking engine motor seized"
+    ),
     "one_bearing_wiped": _set(
         "bearing bearings shell shells journal journals rod rods main mains big-end insert inserts end"
     ),
