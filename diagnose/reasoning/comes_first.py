@@ -48,16 +48,19 @@ def bearings_unseen(known: CaseInference) -> bool:
     """Whether bearings are almost certainly damaged, and nobody has looked at one."""
     if known.posterior.marginal.get(BEARINGS_DAMAGED.id, 0.0) < DAMAGED:
         return False
-    seen = known.facts.observations
-    return not any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
+    return not _bearing_seen(known)
 
 
 def knocks_unseen(known: CaseInference) -> bool:
     """Whether the bottom end knocks, and nobody has looked at a bearing."""
-    seen = known.facts.observations
-    looked = any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
     derived = {d.finding for d in known.result.derived if d.state is State.PRESENT}
-    return not looked and any(known.facts.has(k) or k in derived for k in KNOCKS)
+    return not _bearing_seen(known) and any(known.facts.has(k) or k in derived for k in KNOCKS)
+
+
+def _bearing_seen(known: CaseInference) -> bool:
+    """Whether anything was seen of an opened bearing, or seen not to be so."""
+    seen = known.facts.observations
+    return any(f in seen for f in LIFT_ONE_CAP.reveals if f.stage is Stage.OPENED)
 
 
 def what_comes_first(

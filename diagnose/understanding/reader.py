@@ -11,7 +11,7 @@ from diagnose.understanding.pressures.called_little import (
     some_at_least,
 )
 from diagnose.understanding.pressures.fixed_speed import at_its_speed
-from diagnose.understanding.pressures.gauge_on_test import on_a_test_gauge
+from diagnose.understanding.pressures.gauge_on_test import by_a_second_gauge
 from diagnose.understanding.pressures.near_zero import with_near_zero
 from diagnose.understanding.pressures.no_pressures import has_another_unit
 from diagnose.understanding.pressures.on_trial import without_trial_pressures
@@ -67,7 +67,6 @@ from diagnose.understanding.words.lexicon import Lexicon
 from diagnose.understanding.words.speakers import without_strangers
 from diagnose.understanding.work.before_work import began_with_work
 from diagnose.understanding.work.borrowed import borrowed_parts
-from diagnose.understanding.work.confirmed import confirmed_directly
 from diagnose.understanding.work.earlier import earlier_work, well_at_first
 from diagnose.understanding.work.helped import without_what_helped
 from diagnose.understanding.work.work import trials
@@ -93,7 +92,6 @@ RULES: tuple[Reader, ...] = (
     behaviours,
     fell_in_steps,
     trials,
-    confirmed_directly,
     earlier_work,
     well_at_first,
     two_gauges,
@@ -143,7 +141,7 @@ CORRECTIONS: tuple[Correction, ...] = (
     without_unnamed,
     called_little,
     with_near_zero,
-    on_a_test_gauge,
+    by_a_second_gauge,
     agreed_on_high,
     on_the_test_gauge,
     came_back,

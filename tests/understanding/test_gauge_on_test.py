@@ -81,6 +81,56 @@ def test_what_it_shows_decides(which: str, least: float) -> None:
             "earlier instrument renewed",
         ),
         (
+            "low oil pressure. put a mechanical gauge on it and got the same reading",
+            "finding direct_gauge_low present",
+            "finding second_instrument_disagrees present",
+        ),
+        (
+            "dash gauge shows zero. hooked up a test gauge, same thing",
+            "finding direct_gauge_zero present",
+            "finding second_instrument_disagrees present",
+        ),
+        (
+            "8 psi at hot idle. fitted a master gauge, it reads the same as the dash",
+            "finding direct_gauge_low present",
+            "finding direct_gauge_zero present",
+        ),
+        (
+            "low oil pressure. put a mechanical gauge on it and got 50",
+            "finding second_instrument_disagrees present",
+            "finding direct_gauge_low present",
+        ),
+        (
+            "gauge is pegged. put a mechanical gauge on it, same thing",
+            "finding direct_gauge_high present",
+            "finding direct_gauge_low present",
+        ),
+        (
+            "gauge at zero at hot idle. put a mechanical gauge on, 55 at 3000 rpm",
+            "reading 55 psi 3000 rpm",
+            "finding pressure_shown_since present",
+        ),
+        (
+            "low at hot idle. put a mechanical gauge on, 60 psi cold",
+            "reading 60 psi cold",
+            "finding second_instrument_disagrees present",
+        ),
+        (
+            "gauge at zero at hot idle. put a mechanical gauge on, it is fine at 3000 rpm",
+            "behaviour normal at speed",
+            "finding pressure_shown_since present",
+        ),
+        (
+            "oil light on at idle. put a mechanical gauge on, perfect pressure when cold",
+            "behaviour normal cold",
+            "finding second_instrument_disagrees present",
+        ),
+        (
+            "low oil pressure. fitted a new dash gauge, same thing",
+            "trial other_gauge no difference",
+            "finding direct_gauge_low present",
+        ),
+        (
             "oil light on. with a calibrated gauge 45 psi at idle",
             "reading 45 psi idle",
             "finding direct_gauge_low present",
@@ -97,6 +147,7 @@ def test_facts(words: str, wanted: str, unwanted: str) -> None:
     "words",
     [
         "low oil pressure. would a mechanical gauge show the same?",
+        "low oil pressure. would a mechanical gauge read the same?",
         "low oil pressure. I will put a mechanical gauge on, it may be fine",
         "gauge reads zero. last week a mechanical gauge showed 50",
         "gauge reads zero. put a new gauge in the dash, reads fine",

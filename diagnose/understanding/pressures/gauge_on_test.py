@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from diagnose.understanding.pressures.bare_numbers import MOST_BAR, MOST_PSI
@@ -11,7 +11,6 @@ from diagnose.understanding.pressures.changes import pressures_at
 from diagnose.understanding.pressures.gauges import direct_named
 from diagnose.understanding.pressures.unitless import with_unit
 from diagnose.understanding.sentences.paragraph import LAMPS, Line, Paragraph, places_of
-from diagnose.understanding.sentences.stance import UNTRUE
 from diagnose.understanding.words.facts import Fact, Value
 from diagnose.understanding.words.phrases import Mark
 from knowledge.lexicon.shows.instruments_named import PANEL_WORDS
@@ -24,7 +23,7 @@ from knowledge.lexicon.shows.test_gauge_says import (
 )
 from knowledge.lexicon.work.beside_results import ENOUGH
 from knowledge.model import Gauge
-from knowledge.reports.words import Course, Result, Shows
+from knowledge.reports.words import Circumstance, Course, Heat, Result, Shows, Speed
 from knowledge.units import PRESSURE, PSI, unit_named
 
 _DIRECT = Gauge.DIRECT.value
@@ -41,6 +40,7 @@ _ALIKE = {
 _NOT_ENOUGH = (_LOW, _ZERO, "maker_calls_it_normal", "test_gauge_doubtful")
 _LOST = (Shows.NONE, Shows.LOST, Shows.FALLING)
 _STEADY = {Shows.HIGH: "direct_gauge_high", Shows.UNSTEADY: "direct_gauge_unsteady"}
+_AT_HOT_IDLE = {Circumstance.HOT.value, Circumstance.IDLE.value}
 _BACK = 3  #: words between what it shows and "on", and between "on" and the gauge
 
 
@@ -73,7 +73,7 @@ class _Shown:
         return self.figure < ENOUGH / 2 if self.figure is not None else not self.enough
 
 
-def on_a_test_gauge(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
+def by_a_second_gauge(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
     """The facts, with what each trusted gauge shows, and without what says otherwise of it."""
     complaint = _complaint(paragraph, facts)
     for shown in _every(paragraph):
@@ -176,8 +176,7 @@ def _complaint(paragraph: Paragraph, facts: Sequence[Fact]) -> Shows | None:
     figures = [least for f in read if (least := _least(f.value)) is not None]
     if 0.0 in figures:
         return Shows.NONE
-    little = (_says_little(line, k) for line in paragraph.lines for k in range(len(line.tokens)))
-    return Shows.LOW if any(little) or min(figures, default=ENOUGH) < ENOUGH else None
+    return Shows.LOW if min(figures, default=ENOUGH) < ENOUGH else None
 
 
 def _least(text: str) -> float | None:
@@ -187,13 +186,6 @@ def _least(text: str) -> float | None:
         return None
     unit = unit_named(text.rpartition(" ")[2], PRESSURE)
     return float(number.group()) * (unit.factor / PSI if unit else 1.0)
-
-
-def _says_little(line: Line, at: int) -> bool:
-    """Whether a figure stands there that is too low now."""
-    figures = pressures_at(line, at) if "pressure" in line.tokens[at].kinds else []
-    now = not line.usual(Mark(True, at, at + 1)) and not line.stances.of[at] & UNTRUE
-    return now and bool(figures) and max(figures) < ENOUGH
 
 
 def _without_other(facts: Sequence[Fact], shown: _Shown) -> list[Fact]:
@@ -230,20 +222,24 @@ def _is_against(fact: Fact, shown: _Shown, *, of_figure: bool) -> bool:
 
 
 def _facts(shown: _Shown, complaint: Shows | None, facts: Sequence[Fact]) -> Iterator[Fact]:
-    if shown.enough and complaint in _LOST:
-        since = {"what": "pressure_shown_since", "state": "present"}
-        yield from _new("finding", dict(since), {*shown.line.span([shown.gauge])}, facts)
+    said: Mark[object] = shown.words or Mark(True, shown.at.start, shown.at.stop)
+    spans = {*shown.line.span([shown.gauge]), *shown.where.span([said])}
+    enough = shown.enough and _may_be_of_then(shown, facts)
+    if enough and complaint in _LOST:
+        yield from _new(
+            "finding", {"what": "pressure_shown_since", "state": "present"}, spans, facts
+        )
+    if enough and complaint in _ALIKE:
+        yield from _new("finding", {"what": _APART, "state": "present"}, spans, facts)
     if shown.words is None:
         yield from _lone_figure(shown, facts)
         return
-    spans = {*shown.line.span([shown.gauge]), *shown.where.span([shown.words])}
     fields: dict[str, Value] | None = None
     match shown.words.value:
         case Verdict.ENOUGH:
             fields = {"shows": Shows.NORMAL.value, "gauge": _DIRECT}
-            if complaint in _ALIKE:
-                again = {"what": _APART, "state": "present"}
-                yield from _new("finding", dict(again), spans, facts)
+            if when := _when(shown.where, shown.words):
+                fields["during"] = when
         case Verdict.ALIKE if complaint is not None:
             fields = {"what": (_ALIKE | _STEADY)[complaint], "state": "present"}
         case Verdict.LITTLE:
@@ -252,6 +248,31 @@ def _facts(shown: _Shown, complaint: Shows | None, facts: Sequence[Fact]) -> Ite
             fields = {"what": _ZERO, "state": "present"}
     if fields:
         yield from _new("behaviour" if "shows" in fields else "finding", fields, spans, facts)
+
+
+def _may_be_of_then(shown: _Shown, facts: Sequence[Fact]) -> bool:
+    """Whether it may be of when the panel showed nothing: not "at 3000 rpm", not cold."""
+    if shown.words is not None:
+        return not set(_when(shown.where, shown.words)) - _AT_HOT_IDLE
+    at = set(shown.at)
+    read = [f for f in facts if f.table == "reading" and at & set(places_of(f, shown.where))]
+    return all(_is_of_idle(f) for f in read)
+
+
+def _when(line: Line, words: Mark[Verdict]) -> list[str]:
+    """When it shows so, by the words beside it: "fine above 2000"."""
+    clause = line.clause(words.first)
+    near = [m for m in line.circumstances if clause.first <= m.first < clause.last]
+    said = [m.value.value for m in near]
+    fast = any("rpm" in t.kinds for t in line.tokens[clause.first : clause.last])
+    said += [Circumstance.SPEED.value] if fast else []
+    return list(dict.fromkeys(said))
+
+
+def _is_of_idle(fact: Fact) -> bool:
+    """Whether nothing says that a reading was cold, or not at idle."""
+    speed, oil = fact.fields.get("rpm", Speed.IDLE.value), fact.fields.get("oil", Heat.HOT.value)
+    return speed == Speed.IDLE.value and oil == Heat.HOT.value and "during" not in fact.fields
 
 
 def _lone_figure(shown: _Shown, facts: Sequence[Fact]) -> Iterator[Fact]:
@@ -269,7 +290,7 @@ def _lone_figure(shown: _Shown, facts: Sequence[Fact]) -> Iterator[Fact]:
 
 
 def _new(
-    table: str, fields: dict[str, Value], spans: set[tuple[int, int]], facts: Sequence[Fact]
+    table: str, fields: Mapping[str, Value], spans: set[tuple[int, int]], facts: Sequence[Fact]
 ) -> Iterator[Fact]:
     """The fact, unless it was read already."""
     fact = Fact(table, fields, tuple(sorted(spans)))

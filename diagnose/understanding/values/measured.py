@@ -241,9 +241,8 @@ def _values(line: Line, amount: Amount, every: list[Amount], names: list[Name]) 
         return
     of = [best]
     for name in (n for n in names if n is not best):
-        again = [
-            n for n in names if n.quantity is best.quantity
-        ]  # "clearances 2 on mains and rods"
+        # "clearances 2 thou on mains and rods": named twice, the second time beside the rods
+        again = [n for n in names if n.quantity is best.quantity]
         joined = any(_joined(line, name.mark, n.mark) for n in again)
         joined = joined and _is_nearest(line, name, amount, every)
         if name.mark == best.mark or joined:
