@@ -21,7 +21,7 @@ from knowledge.lexicon.shows.test_gauge_says import (
     SMALL,
     Verdict,
 )
-from knowledge.lexicon.work.beside_results import ENOUGH
+from knowledge.lexicon.work.beside_results import ENOUGH, PLENTY
 from knowledge.model import Gauge
 from knowledge.reports.words import Circumstance, Course, Heat, Result, Shows, Speed
 from knowledge.units import PRESSURE, PSI, unit_named
@@ -229,7 +229,8 @@ def _facts(shown: _Shown, complaint: Shows | None, facts: Sequence[Fact]) -> Ite
         yield from _new(
             "finding", {"what": "pressure_shown_since", "state": "present"}, spans, facts
         )
-    if enough and complaint in _ALIKE:
+    plenty = shown.figure is None or shown.figure >= PLENTY
+    if enough and plenty and complaint in _ALIKE:
         yield from _new("finding", {"what": _APART, "state": "present"}, spans, facts)
     if shown.words is None:
         yield from _lone_figure(shown, facts)
