@@ -64,7 +64,21 @@ def test_a_complaint_is_no_found_fault(words: set[str]) -> None:
 def test_a_found_fault_never_vanishes_when_more_is_recorded(
     before: set[str], more: set[str]
 ) -> None:
-    assert ids(found(*sorted(before))) <= ids(found(*sorted(before | more)))
+    """But for one whose proof something else that was found explains: a bad valve, a stuck one."""
+    recorded = before | more
+    after = ids(found(*sorted(recorded)))
+    for fault in (f.fault for f in found(*sorted(before)) if f.fault.id not in after):
+        for proof in (p for p in fault.proofs if p.id in before):
+            assert {f.id for f in fault.explained.get(proof, ())} & recorded, (fault.id, proof.id)
+
+
+EXPLAINED = [(f, p, e) for f in FAULTS for p, those in f.explained.items() for e in those]
+
+
+@pytest.mark.parametrize(("fault", "proof", "by"), EXPLAINED, ids=str)
+def test_what_is_explained_proves_nothing(fault: Fault, proof: Finding, by: Finding) -> None:
+    assert fault.id in ids(found(proof.id))
+    assert fault.id not in ids(found(proof.id, by.id))
 
 
 def test_what_is_doubtful_proves_nothing() -> None:
